@@ -1,0 +1,4 @@
+namespace TagPage.Core.Jobs;
+
+/// <summary>Who brought the string.</summary>
+public enum Supplier { Shop, Client }
