@@ -1,0 +1,38 @@
+using System.Globalization;
+
+namespace TagPage.Core.Forecast;
+
+/// <summary>
+/// As many restrings a year as times played a week, at least two a year (common practice, no source):
+/// strung + ⌊365 / max(2, times a week)⌋ days. Always has a day.
+/// </summary>
+public sealed record TimesAWeekLimit : LimitDay
+{
+    /// <summary>Fewest restrings a year, however little a racket is played.</summary>
+    public const int FewestAYear = 2;
+
+    private TimesAWeekLimit(DateOnly day, double timesAWeek, int days) : base(LimitKind.TimesAWeek, day) =>
+        (TimesAWeek, Interval) = (timesAWeek, days);
+
+    /// <summary>This racket's times a week.</summary>
+    public double TimesAWeek { get; }
+
+    /// <summary>Days from stringing to the limit.</summary>
+    public int Interval { get; }
+
+    /// <inheritdoc/>
+    public override string Why => TimesAWeek > FewestAYear
+        ? $"as many restrings a year as times played a week ({Number(TimesAWeek)}): {Days.InText(Interval)}"
+        : $"played {Times} a week, at least {FewestAYear} restrings a year: {Days.InText(Interval)}";
+
+    private string Times => Number(TimesAWeek) is "1" ? "1 time" : $"{Number(TimesAWeek)} times";
+
+    internal static TimesAWeekLimit Of(ForecastInput input, DateOnly strung)
+    {
+        var times = PlayedTimes.AWeek(input.Play, input.Share);
+        var days = Days.Whole(365 / Math.Max(FewestAYear, times));
+        return new TimesAWeekLimit(Days.After(strung, days), times, days);
+    }
+
+    private static string Number(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
+}
