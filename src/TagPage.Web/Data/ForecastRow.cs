@@ -1,0 +1,59 @@
+using TagPage.Core.Forecast;
+using TagPage.Core.Players;
+using TagPage.Core.Rackets;
+using TagPage.Core.Sports;
+using TagPage.Core.Strings;
+
+namespace TagPage.Web.Data;
+
+/// <summary>
+/// One row of the view forecast: all that a racket's restring-by date depends on. Stores select the view's columns
+/// with their own and let their row types inherit from this one.
+/// </summary>
+public record ForecastRow
+{
+    public long RacketId { get; init; }
+    public Sport Sport { get; init; }
+    public RacketState State { get; init; }
+    public int? PatternMains { get; init; }
+    public DateOnly? OwnDate { get; init; }
+    public decimal TimesAWeek { get; init; }
+    public decimal HoursATime { get; init; }
+    public Hitting Hitting { get; init; }
+    public RestringRule? Rule { get; init; }
+    public int? EveryWeeks { get; init; }
+    public int InTurn { get; init; }
+    public int Spare { get; init; }
+    public DateOnly? StrungOn { get; init; }
+    public DateOnly? EndedOn { get; init; }
+    public Material? MainsMaterial { get; init; }
+    public decimal? MainsGaugeMm { get; init; }
+    public Material? CrossesMaterial { get; init; }
+    public decimal? CrossesGaugeMm { get; init; }
+
+    /// <summary>The view's columns, for a SELECT from <c>forecast f</c>.</summary>
+    public const string Columns = """
+        f.racket_id, f.sport, f.state, f.pattern_mains, f.own_date, f.times_a_week, f.hours_a_time, f.hitting, f.rule,
+        f.every_weeks, f.in_turn, f.spare, f.strung_on, f.ended_on, f.mains_material, f.mains_gauge_mm,
+        f.crosses_material, f.crosses_gauge_mm
+        """;
+
+    public RestringBy Work(DateOnly today, StartingValues values) => RestringForecast.Work(ToInput(values), today, values);
+
+    private ForecastInput ToInput(StartingValues values) => new()
+    {
+        Sport = Sport,
+        Racket = State,
+        Play = new Play(TimesAWeek, HoursATime, Hitting),
+        Share = RacketShare.Of(State, Enumerable.Repeat(RacketState.InTurn, InTurn).Concat(Enumerable.Repeat(RacketState.Spare, Spare)), values.SpareWeight),
+        Bed = MainsMaterial is { } mains && CrossesMaterial is { } crosses
+            ? new Bed(new BedString(mains, MainsGaugeMm!.Value), new BedString(crosses, CrossesGaugeMm!.Value))
+            : null,
+        Mains = PatternMains,
+        StrungOn = StrungOn,
+        BedEndedOn = EndedOn,
+        Rule = Rule,
+        EveryWeeks = EveryWeeks,
+        OwnersDate = OwnDate,
+    };
+}

@@ -1,0 +1,26 @@
+namespace TagPage.Web.Data;
+
+/// <summary>Now and today as the shop's own clock on the wall shows them.</summary>
+public sealed class ShopClock(TimeProvider clock, ShopStore shops)
+{
+    public DateTimeOffset Now => clock.GetUtcNow();
+
+    public DateOnly Today => DateOnly.FromDateTime(Local.DateTime);
+
+    /// <summary>The first instant of tomorrow.</summary>
+    public DateTimeOffset Midnight
+    {
+        get
+        {
+            var midnight = Today.AddDays(1).ToDateTime(TimeOnly.MinValue);
+            var zone = Zone;
+            while (zone.IsInvalidTime(midnight))
+                midnight = midnight.AddMinutes(15);
+            return new DateTimeOffset(midnight, zone.GetUtcOffset(midnight));
+        }
+    }
+
+    private DateTimeOffset Local => TimeZoneInfo.ConvertTime(clock.GetUtcNow(), Zone);
+
+    private TimeZoneInfo Zone => TimeZoneInfo.FindSystemTimeZoneById(shops.Get().TimeZone);
+}

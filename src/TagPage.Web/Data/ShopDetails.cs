@@ -1,0 +1,38 @@
+using TagPage.Core.Forecast;
+using TagPage.Core.Units;
+
+namespace TagPage.Web.Data;
+
+/// <summary>The shop itself: who it is, where, and how it works.</summary>
+public sealed record ShopDetails
+{
+    public string Name { get; init; } = "";
+    public string? Phone { get; init; }
+    public string? Mail { get; init; }
+    public string Street { get; init; } = "";
+    public string Town { get; init; } = "";
+
+    /// <summary>ISO 3166-1 alpha-2; numbers typed without a country code are read as this country's.</summary>
+    public string Country { get; init; } = "GB";
+
+    public string OpeningHours { get; init; } = "";
+    public string HomeMarkdown { get; init; } = "";
+
+    /// <summary>#RRGGBB in capitals, or null for the product's own.</summary>
+    public string? Accent { get; init; }
+
+    /// <summary>IANA name.</summary>
+    public string TimeZone { get; init; } = "Etc/UTC";
+
+    /// <summary>ISO 4217.</summary>
+    public string Currency { get; init; } = "GBP";
+
+    public TensionUnit TensionUnit { get; init; }
+
+    /// <summary>Clients not seen for this many months are left out of the due list.</summary>
+    public int UnseenMonths { get; init; } = 12;
+
+    public StartingValues StartingValues { get; init; } = new();
+
+    public int Version { get; init; }
+}

@@ -1,0 +1,25 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace TagPage.Web.Data;
+
+/// <summary>Remembers which form made which record, so that a form sent twice makes one.</summary>
+public static class SubmittedForms
+{
+    /// <summary>Runs <paramref name="make"/> once per form key, in the caller's write transaction; later calls get the first id.</summary>
+    public static long Once(SqliteConnection connection, string formKey, DateTimeOffset now, Func<long> make)
+    {
+        if (connection.ExecuteScalar<long?>(MadeSql, new { FormKey = formKey }) is { } madeBefore)
+            return madeBefore;
+        connection.Execute(ForgetSql, new { Before = now.AddDays(-30) });
+        var id = make();
+        connection.Execute(KeepSql, new { FormKey = formKey, Id = id, Now = now });
+        return id;
+    }
+
+    private const string MadeSql = "SELECT made_id FROM submitted_form WHERE form_key = @FormKey";
+
+    private const string ForgetSql = "DELETE FROM submitted_form WHERE made_at < @Before";
+
+    private const string KeepSql = "INSERT INTO submitted_form (form_key, made_id, made_at) VALUES (@FormKey, @Id, @Now)";
+}

@@ -1,0 +1,34 @@
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Hosting;
+
+/// <summary>Puts the program together: settings, services, the way of a request.</summary>
+public static class App
+{
+    public const string DefaultAddress = "http://localhost:5080";
+
+    public static WebApplicationBuilder CreateBuilder(string[] args)
+    {
+        var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = ContentRoot() });
+        // Without this an unpublished build finds its styles in the Development environment only.
+        builder.WebHost.UseStaticWebAssets();
+        builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
+        if (string.IsNullOrEmpty(builder.Configuration[WebHostDefaults.ServerUrlsKey]))
+            builder.WebHost.UseUrls(DefaultAddress);
+        builder.Services.AddTagPage(builder.Configuration);
+        return builder;
+    }
+
+    /// <summary>Builds the program and brings its database up to date.</summary>
+    public static WebApplication Build(WebApplicationBuilder builder)
+    {
+        var app = builder.Build();
+        app.Services.GetRequiredService<Migrator>().Run();
+        app.UseTagPage();
+        return app;
+    }
+
+    /// <summary>A published program carries its styles beside it and may be started from any folder.</summary>
+    private static string? ContentRoot() =>
+        Directory.Exists(Path.Combine(AppContext.BaseDirectory, "wwwroot")) ? AppContext.BaseDirectory : null;
+}

@@ -1,0 +1,23 @@
+using Microsoft.AspNetCore.Diagnostics.HealthChecks;
+using Microsoft.Extensions.Diagnostics.HealthChecks;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Hosting;
+
+internal static class Health
+{
+    /// <summary>/healthz/live touches no database; /healthz/ready reads it and its schema. Neither tells more than a word.</summary>
+    public static void MapHealth(this WebApplication app)
+    {
+        app.MapHealthChecks("/healthz/live", new HealthCheckOptions { Predicate = _ => false }).AllowAnonymous();
+        app.MapHealthChecks("/healthz/ready").AllowAnonymous();
+    }
+}
+
+internal sealed class DatabaseCheck(Database database) : IHealthCheck
+{
+    public Task<HealthCheckResult> CheckHealthAsync(HealthCheckContext context, CancellationToken cancellationToken = default) =>
+        Task.FromResult(Migrator.Applied(database).SequenceEqual(Migrator.Known)
+            ? HealthCheckResult.Healthy()
+            : HealthCheckResult.Unhealthy());
+}

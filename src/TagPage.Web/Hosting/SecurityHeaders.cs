@@ -1,0 +1,40 @@
+namespace TagPage.Web.Hosting;
+
+/// <summary>The headers every response carries, errors included.</summary>
+public sealed class SecurityHeaders(RequestDelegate next, PublicStyle style)
+{
+    /// <summary>Public pages run no script at all; their one inline style is allowed by its hash.</summary>
+    private readonly string _publicPolicy =
+        $"default-src 'none'; style-src {style.CspHash}; img-src 'self' data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+    private const string SignedInPolicy =
+        "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self' data:; connect-src 'self'; "
+        + "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+    public Task InvokeAsync(HttpContext context)
+    {
+        // Set as the response starts, since the error handler clears what stood there before.
+        context.Response.OnStarting(() =>
+        {
+            Write(context);
+            return Task.CompletedTask;
+        });
+        return next(context);
+    }
+
+    private void Write(HttpContext context)
+    {
+        var headers = context.Response.Headers;
+        headers.ContentSecurityPolicy = context.Items.ContainsKey(typeof(PublicStyle)) ? _publicPolicy : SignedInPolicy;
+        headers.XContentTypeOptions = "nosniff";
+        headers["Referrer-Policy"] = "no-referrer";
+        headers["Permissions-Policy"] = "camera=(), geolocation=(), microphone=(), payment=(), usb=()";
+        headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        headers["Cross-Origin-Resource-Policy"] = "same-origin";
+        headers.XFrameOptions = "DENY";
+        if (context.Request.IsHttps)
+            headers.StrictTransportSecurity = "max-age=31536000";
+        if (!headers.ContainsKey("Cache-Control"))
+            headers.CacheControl = "no-store";
+    }
+}

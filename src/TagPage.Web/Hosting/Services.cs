@@ -1,0 +1,67 @@
+using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.Extensions.WebEncoders;
+using System.Text.Encodings.Web;
+using System.Text.Unicode;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+
+namespace TagPage.Web.Hosting;
+
+internal static class Services
+{
+    public static void AddTagPage(this IServiceCollection services, IConfiguration configuration)
+    {
+        var folder = new DataFolder(configuration["TagPage:DataFolder"] ?? "data");
+        services.AddSingleton(folder);
+        services.AddSingleton(TimeProvider.System);
+        services.AddSingleton<Database>();
+        services.AddSingleton<Migrator>();
+        services.AddSingleton<ShopStore>();
+        services.AddSingleton<ShopClock>();
+        services.AddSingleton<PublicStyle>();
+        services.AddSingleton(new PublicAddress(configuration));
+        services.AddDataProtection().SetApplicationName("TagPage").PersistKeysToFileSystem(new DirectoryInfo(folder.Keys));
+        services.AddStores();
+        services.AddPages();
+        services.AddHealthChecks().AddCheck<DatabaseCheck>("database");
+        services.AddAuthentication("None").AddCookie("None");
+        services.AddAuthorizationBuilder().SetFallbackPolicy(new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build());
+    }
+
+    /// <summary>Every *Store of a page folder, found by its name: a new store needs no line here.</summary>
+    private static void AddStores(this IServiceCollection services)
+    {
+        foreach (var store in typeof(Services).Assembly.GetTypes().Where(IsPageStore))
+            services.AddSingleton(store);
+    }
+
+    private static bool IsPageStore(Type type) =>
+        type is { IsClass: true, IsAbstract: false, IsNested: false }
+        && type.Name.EndsWith("Store", StringComparison.Ordinal)
+        && type.Namespace!.StartsWith("TagPage.Web.Pages", StringComparison.Ordinal);
+
+    private static void AddPages(this IServiceCollection services)
+    {
+        // Names in every script are written as letters, not as numeric references.
+        services.Configure<WebEncoderOptions>(o => o.TextEncoderSettings = new TextEncoderSettings(UnicodeRanges.All));
+        services.AddRouting(o => o.LowercaseUrls = true);
+        services.AddRazorPages(o =>
+        {
+            o.Conventions.AllowAnonymousToPage("/Index");
+            o.Conventions.AllowAnonymousToPage("/Problem");
+            o.Conventions.AllowAnonymousToFolder("/Tag");
+            o.Conventions.AllowAnonymousToFolder("/Account");
+        }).AddMvcOptions(FormBinding.Configure);
+        services.AddAntiforgery(o =>
+        {
+            o.Cookie.Name = "form";
+            o.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
+        });
+        services.Configure<Microsoft.AspNetCore.Mvc.CookieTempDataProviderOptions>(o =>
+        {
+            o.Cookie.Name = "line";
+            o.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
+        });
+    }
+}

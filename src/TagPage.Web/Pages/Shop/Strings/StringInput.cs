@@ -1,0 +1,28 @@
+using System.ComponentModel.DataAnnotations;
+using TagPage.Core.Strings;
+
+namespace TagPage.Web.Pages.Shop.Strings;
+
+/// <summary>What the string forms post.</summary>
+public sealed record StringInput
+{
+    public string FormKey { get; init; } = "";
+
+    public int Version { get; init; }
+
+    [Required(ErrorMessage = "Write the string's name.")]
+    [StringLength(60, ErrorMessage = "Keep the name within 60 characters.")]
+    public string? Name { get; init; }
+
+    [Required(ErrorMessage = "Choose what the string is made of.")]
+    public Material? Material { get; init; }
+
+    [Required(ErrorMessage = "Write the diameter in mm, like 1.25.")]
+    [Range(0.5, 1.6, ErrorMessage = "Write a diameter between 0.5 and 1.6 mm.")]
+    public decimal? GaugeMm { get; init; }
+
+    public bool Offered { get; init; } = true;
+
+    [StringLength(500, ErrorMessage = "Keep the note within 500 characters.")]
+    public string? Note { get; init; }
+}

@@ -1,0 +1,5 @@
+using TagPage.Web.Hosting;
+
+var builder = App.CreateBuilder(args);
+var app = App.Build(builder);
+app.Run();

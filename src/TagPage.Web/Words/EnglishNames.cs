@@ -1,0 +1,80 @@
+using TagPage.Core.Forecast;
+using TagPage.Core.Jobs;
+using TagPage.Core.Players;
+using TagPage.Core.Rackets;
+using TagPage.Core.Sports;
+using TagPage.Core.Strings;
+using TagPage.Core.Units;
+
+namespace TagPage.Web.Words;
+
+/// <summary>The trade's words for its enumerations, as English pages write them.</summary>
+public static class EnglishNames
+{
+    public static string Of(Material material) => material switch
+    {
+        Material.NaturalGut => "natural gut",
+        Material.Multifilament => "multifilament",
+        Material.SyntheticGut => "synthetic gut",
+        Material.Polyester => "polyester",
+        _ => "aramid",
+    };
+
+    public static string Of(Sport sport) => sport switch
+    {
+        Sport.Tennis => "tennis",
+        Sport.Badminton => "badminton",
+        _ => "squash",
+    };
+
+    public static string Of(RacketState state) => state switch
+    {
+        RacketState.InTurn => "played in turn",
+        RacketState.Spare => "spare",
+        RacketState.Resting => "resting",
+        RacketState.Damaged => "damaged",
+        RacketState.Sold => "sold",
+        _ => "gone",
+    };
+
+    public static string Of(JobState state) => state switch
+    {
+        JobState.Waiting => "waiting",
+        JobState.OnMachine => "on the machine",
+        JobState.Strung => "strung",
+        JobState.Collected => "collected",
+        _ => "cancelled",
+    };
+
+    public static string Of(BedEnd end) => end switch
+    {
+        BedEnd.Wear => "broke by wear",
+        BedEnd.Mishit => "broke by a mishit",
+        BedEnd.Grommet => "broke at a grommet",
+        BedEnd.Machine => "broke on the machine",
+        BedEnd.CutOut => "cut out unbroken",
+        _ => "unknown",
+    };
+
+    public static string Of(Hitting hitting) => hitting switch
+    {
+        Hitting.Easy => "easy on strings",
+        Hitting.Average => "average",
+        _ => "hard on strings",
+    };
+
+    public static string Of(RestringRule rule) => rule switch
+    {
+        RestringRule.TimesAWeek => "as many times a year as played a week",
+        RestringRule.WhicheverFirst => "whichever limit comes first",
+        RestringRule.Hours => "by hours played",
+        RestringRule.EveryWeeks => "every so many weeks",
+        _ => "on a fixed date",
+    };
+
+    public static string Of(Supplier supplier) => supplier == Supplier.Shop ? "the shop" : "the client";
+
+    public static string Of(TensionUnit unit) => unit == TensionUnit.Lb ? "lb" : "kg";
+
+    public static string Of(ReadingScale scale) => scale == ReadingScale.Stiffness ? "stiffness-like number" : "pitch in Hz";
+}

@@ -1,0 +1,28 @@
+using System.Security.Claims;
+using System.Text.Encodings.Web;
+using Microsoft.AspNetCore.Authentication;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
+using Microsoft.Extensions.Options;
+
+namespace TagPage.Web.Tests.Cast;
+
+/// <summary>Signs a visitor in by a header, for tests that are not about signing in.</summary>
+public sealed class TestSignIn(IOptionsMonitor<AuthenticationSchemeOptions> options, ILoggerFactory logger, UrlEncoder encoder)
+    : AuthenticationHandler<AuthenticationSchemeOptions>(options, logger, encoder)
+{
+    public const string Header = "X-Test-Sign-In";
+
+    private const string SchemeName = "Test";
+
+    public static void Add(IServiceCollection services) =>
+        services.AddAuthentication(o => o.DefaultAuthenticateScheme = SchemeName).AddScheme<AuthenticationSchemeOptions, TestSignIn>(SchemeName, null);
+
+    protected override Task<AuthenticateResult> HandleAuthenticateAsync()
+    {
+        if (!Request.Headers.TryGetValue(Header, out var role))
+            return Task.FromResult(AuthenticateResult.NoResult());
+        var identity = new ClaimsIdentity([new(ClaimTypes.Name, "test owner"), new(ClaimTypes.Role, role.ToString())], SchemeName);
+        return Task.FromResult(AuthenticateResult.Success(new AuthenticationTicket(new ClaimsPrincipal(identity), SchemeName)));
+    }
+}

@@ -1,0 +1,27 @@
+// Small comforts of the shop area; every page works without them.
+
+// A second click while the first is on its way does nothing. The server keeps the same promise by itself.
+document.addEventListener('submit', event => {
+  const form = event.target
+  if (form.dataset.sent) {
+    event.preventDefault()
+    return
+  }
+  if (form.method === 'post') form.dataset.sent = 'yes'
+})
+
+// Coming back with the Back button opens the form again.
+window.addEventListener('pageshow', () => {
+  for (const form of document.forms) delete form.dataset.sent
+})
+
+// "/" puts the cursor into the search box.
+document.addEventListener('keydown', event => {
+  const typing = event.target.closest('input, textarea, select')
+  if (event.key !== '/' || typing || event.ctrlKey || event.metaKey || event.altKey) return
+  event.preventDefault()
+  document.querySelector('[data-find]')?.focus()
+})
+
+// What is wrong with a form is read out first.
+document.querySelector('.errors')?.focus()
