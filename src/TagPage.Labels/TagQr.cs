@@ -69,8 +69,8 @@ public sealed class TagQr
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(dotsPerModule, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(dotsPerModule, 40);
-        using var png = new PngByteQRCode(_data);
-        return png.GetGraphic(dotsPerModule);
+        // Not disposed: that would empty the symbol's own data, and there is nothing else to free.
+        return new PngByteQRCode(_data).GetGraphic(dotsPerModule);
     }
 
     private static TagQr? AtVersion(string text, int version, QrLevel level, QRCodeGenerator.ECCLevel ecc)

@@ -1,0 +1,93 @@
+using TagPage.Core.Forecast;
+using TagPage.Core.Players;
+using TagPage.Core.Sports;
+using TagPage.Core.Strings;
+
+namespace TagPage.Core.Tests.Forecast;
+
+/// <summary>
+/// The values were worked out apart from this code, with exact fractions, from
+/// life = base hours × (diameter / reference)² × hitting × pattern and day = strung + ⌊7 · life / hours a week⌋.
+/// The base hours are the project's own starting values.
+/// </summary>
+public class HoursLimitTests
+{
+    [Fact]
+    public void Polyester_of_reference_diameter_lasts_18_hours() =>
+        Expect(Case.Racket, 18, 4.5, 28, "18 h of play at 4.5 h a week: 28 days");
+
+    [Fact]
+    public void A_thin_string_a_hard_hitter_and_a_dense_pattern_each_have_their_factor() =>
+        Expect(Case.Racket with
+        {
+            Bed = Case.Of(Material.Multifilament, 1.25m),
+            Play = new Play(2, 1.5m, Hitting.Hard),
+            Mains = 18,
+        }, 19.935743, 3, 46, "19.94 h of play at 3 h a week: 46 days");
+
+    [Fact]
+    public void A_badminton_string_refers_to_its_own_diameter_and_a_racket_plays_only_its_share() =>
+        Expect(Case.Racket with
+        {
+            Sport = Sport.Badminton,
+            Bed = Case.Of(Material.SyntheticGut, 0.66m),
+            Play = new Play(5, 2, Hitting.Easy),
+            Share = 1 / 1.1,
+            Mains = 22,
+        }, 29.438798, 9.090909, 22, "29.44 h of play at 9.09 h a week: 22 days");
+
+    [Fact]
+    public void A_dense_squash_pattern_makes_no_difference() =>
+        Expect(Case.Racket with
+        {
+            Sport = Sport.Squash,
+            Bed = Case.Of(Material.Aramid, 1.10m),
+            Play = new Play(4, 1, Hitting.Average),
+            Mains = 18,
+        }, 18.486111, 4, 32, "18.49 h of play at 4 h a week: 32 days");
+
+    [Fact]
+    public void A_hybrid_lasts_as_long_as_the_shorter_lived_of_its_two_whichever_way_round()
+    {
+        var polyester = new BedString(Material.Polyester, 1.25m);
+        var gut = new BedString(Material.NaturalGut, 1.30m);
+        const string why = "16.64 h of play (the shorter-lived of two strings) at 4.5 h a week: 25 days";
+        Expect(Case.Racket with { Bed = new Bed(polyester, gut) }, 16.642012, 4.5, 25, why);
+        Expect(Case.Racket with { Bed = new Bed(gut, polyester) }, 16.642012, 4.5, 25, why);
+    }
+
+    [Fact]
+    public void A_string_of_unknown_diameter_counts_as_the_reference() =>
+        Expect(Case.Racket with { Bed = Case.Of(Material.Polyester, null) },
+            18, 4.5, 28, "18 h of play at 4.5 h a week: 28 days");
+
+    [Fact]
+    public void Without_play_or_strings_it_has_no_day_and_says_why()
+    {
+        var idle = (Case.Racket with { Play = new Play(0, 1.5m, Hitting.Average) }).AfterDays(0).Limit<HoursLimit>();
+        Assert.Null(idle.Day);
+        Assert.Equal("no hours of play are noted", idle.Why);
+        var unknown = (Case.Racket with { Bed = null }).AfterDays(0).Limit<HoursLimit>();
+        Assert.Null(unknown.Day);
+        Assert.Equal("the strings are not known, so their hours are not either", unknown.Why);
+    }
+
+    [Fact]
+    public void Hours_add_up_by_the_day_from_the_day_of_stringing()
+    {
+        var played = HoursPlayed.At(Case.Strung, new Play(3, 1.5m, Hitting.Average), 1);
+        Assert.Equal(0, played.By(Case.Strung.AddDays(-30)));
+        Assert.Equal(0, played.By(Case.Strung));
+        Assert.Equal(4.5, played.By(Case.Strung.AddDays(7)), 12);
+        Assert.Equal(Case.Strung.AddDays(28), played.LastDayWithin(18));
+    }
+
+    private static void Expect(ForecastInput input, double life, double hoursAWeek, int days, string why)
+    {
+        var limit = input.AfterDays(0).Limit<HoursLimit>();
+        Assert.Equal(life, limit.LifeHours!.Value, 6);
+        Assert.Equal(hoursAWeek, limit.HoursAWeek, 6);
+        Assert.Equal(Case.Strung.AddDays(days), limit.Day);
+        Assert.Equal(why, limit.Why);
+    }
+}

@@ -1,0 +1,102 @@
+using TagPage.Core.Forecast;
+using TagPage.Core.Players;
+using TagPage.Core.Strings;
+
+namespace TagPage.Core.Tests.Forecast;
+
+/// <summary>The racket's limits: hours on 30 March (28 days), times a week on 1 July (121 days).</summary>
+public class RuleTests
+{
+    private static readonly DateOnly ByHours = new(2026, 3, 30);
+    private static readonly DateOnly ByTimes = new(2026, 7, 1);
+
+    [Theory]
+    [InlineData(RestringRule.WhicheverFirst, LimitKind.Hours, 28)]
+    [InlineData(RestringRule.Hours, LimitKind.Hours, 28)]
+    [InlineData(RestringRule.TimesAWeek, LimitKind.TimesAWeek, 121)]
+    [InlineData(RestringRule.EveryWeeks, LimitKind.EveryWeeks, 42)]
+    public void The_rule_says_which_limits_count_and_the_earliest_of_them_decides(
+        RestringRule rule, LimitKind decidedBy, int days)
+    {
+        var forecast = (Case.Racket with { Rule = rule, EveryWeeks = 6 }).AfterDays(0);
+        Assert.Equal((decidedBy, Case.Strung.AddDays(days)), (forecast.DecidedBy, forecast.Due));
+        Assert.Equal("every 6 weeks: 42 days", forecast.Limit<EveryWeeksLimit>().Why);
+    }
+
+    [Theory]
+    [InlineData(Material.Polyester, "1", RestringRule.WhicheverFirst)]
+    [InlineData(Material.Aramid, "1", RestringRule.WhicheverFirst)]
+    [InlineData(Material.NaturalGut, "2.9", RestringRule.TimesAWeek)]
+    [InlineData(Material.Multifilament, "3", RestringRule.WhicheverFirst)]
+    [InlineData(Material.SyntheticGut, "0", RestringRule.TimesAWeek)]
+    public void Hours_count_from_the_start_for_stiff_mains_and_frequent_play(
+        Material mains, string times, RestringRule expected)
+    {
+        var play = new Play(decimal.Parse(times, System.Globalization.CultureInfo.InvariantCulture), 1, Hitting.Average);
+        var gut = new BedString(Material.NaturalGut, 1.30m);
+        Assert.Equal(expected, StartRule.For(play, new Bed(new BedString(mains, 1.30m), gut)));
+        Assert.Equal(RestringRule.TimesAWeek, StartRule.For(play with { TimesAWeek = 1 }, new Bed(gut, new BedString(mains, 1.30m))));
+    }
+
+    [Theory]
+    [InlineData(null, null)]
+    [InlineData(RestringRule.FixedDate, null)]
+    [InlineData(RestringRule.EveryWeeks, null)]
+    [InlineData(RestringRule.EveryWeeks, 0)]
+    [InlineData(RestringRule.EveryWeeks, -4)]
+    public void A_rule_that_lacks_its_number_or_date_falls_back_to_the_start_rule(RestringRule? rule, int? weeks)
+    {
+        var forecast = (Case.Racket with { Rule = rule, EveryWeeks = weeks }).AfterDays(0);
+        Assert.Equal((LimitKind.Hours, ByHours), (forecast.DecidedBy, forecast.Due));
+        Assert.True(forecast.Limit<TimesAWeekLimit>().Counts);
+    }
+
+    [Fact]
+    public void Hours_alone_without_any_play_leave_it_to_the_times_a_week()
+    {
+        var idle = Case.Racket with { Rule = RestringRule.Hours, Play = new Play(0, 0, Hitting.Hard) };
+        var forecast = idle.AfterDays(0);
+        Assert.Equal((LimitKind.TimesAWeek, Case.Strung.AddDays(182)), (forecast.DecidedBy, forecast.Due));
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(3)]
+    [InlineData(400)]
+    public void The_owners_date_overrules_every_rule(int days)
+    {
+        foreach (var rule in Enum.GetValues<RestringRule>())
+        {
+            var date = Case.Strung.AddDays(days);
+            var forecast = (Case.Racket with { Rule = rule, EveryWeeks = 1, OwnersDate = date }).AfterDays(0);
+            Assert.Equal((LimitKind.OwnersDate, date), (forecast.DecidedBy, forecast.Due));
+            Assert.Equal("the shop chose this date", forecast.Limits.Single(limit => limit.Counts).Why);
+        }
+    }
+
+    [Fact]
+    public void A_date_chosen_for_earlier_strings_has_no_say()
+    {
+        var forecast = (Case.Racket with { OwnersDate = Case.Strung.AddDays(-1) }).AfterDays(0);
+        Assert.Equal((LimitKind.Hours, ByHours), (forecast.DecidedBy, forecast.Due));
+        Assert.False(forecast.Limit<OwnersDateLimit>().Counts);
+        Assert.Equal("the date the shop chose is from before these strings", forecast.Limit<OwnersDateLimit>().Why);
+    }
+
+    [Fact]
+    public void Limits_without_a_say_are_still_shown_with_their_day()
+    {
+        var forecast = (Case.Racket with { Rule = RestringRule.Hours }).AfterDays(0);
+        Assert.Equal((ByTimes, false), (forecast.Limit<TimesAWeekLimit>().Day, forecast.Limit<TimesAWeekLimit>().Counts));
+    }
+
+    [Fact]
+    public void The_public_words_tell_nothing_about_habits()
+    {
+        Assert.Equal("because of hours played", PublicReason.Of(LimitKind.Hours));
+        Assert.Equal("because of time", PublicReason.Of(LimitKind.TimesAWeek));
+        Assert.Equal("because of time", PublicReason.Of(LimitKind.EveryWeeks));
+        Assert.Equal("because the shop chose this date", PublicReason.Of(LimitKind.OwnersDate));
+        Assert.All(Enum.GetValues<LimitKind>(), kind => Assert.DoesNotContain(PublicReason.Of(kind), char.IsDigit));
+    }
+}

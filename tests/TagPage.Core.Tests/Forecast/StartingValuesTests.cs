@@ -1,0 +1,56 @@
+using System.Text.Json;
+using TagPage.Core.Forecast;
+using TagPage.Core.Sports;
+using TagPage.Core.Strings;
+
+namespace TagPage.Core.Tests.Forecast;
+
+public class StartingValuesTests
+{
+    [Fact]
+    public void A_shops_own_numbers_survive_being_kept_as_json()
+    {
+        var own = StartingValues.Default with
+        {
+            SpareWeight = 0.25,
+            Squash = StartingValues.Default.Squash with { Polyester = new MaterialValues(31.5), ReferenceGaugeMm = 1.18 },
+            DueSoon = new DueSoonValues { Days = 21, LastOneIn = 4 },
+        };
+        Assert.Equal(own, JsonSerializer.Deserialize<StartingValues>(JsonSerializer.Serialize(own)));
+        Assert.NotEqual(StartingValues.Default, own);
+    }
+
+    [Fact]
+    public void What_is_missing_in_kept_numbers_takes_the_start_value()
+    {
+        var kept = JsonSerializer.Deserialize<StartingValues>("""{"SpareWeight":0.5}""");
+        Assert.Equal(StartingValues.Default with { SpareWeight = 0.5 }, kept);
+    }
+
+    [Fact]
+    public void Every_start_value_lies_inside_the_range_a_form_takes()
+    {
+        var values = StartingValues.Default;
+        foreach (var sport in Enum.GetValues<Sport>().Select(values.Of))
+        {
+            Assert.InRange(sport.ReferenceGaugeMm, StartingRanges.MinGaugeMm, StartingRanges.MaxGaugeMm);
+            Assert.InRange(sport.ManyMainsFactor, StartingRanges.MinFactor, StartingRanges.MaxFactor);
+            Assert.InRange(sport.ManyMains, StartingRanges.MinManyMains, StartingRanges.MaxManyMains);
+            Assert.All(Enum.GetValues<Material>().Select(sport.Of), material =>
+                Assert.InRange(material.LifeHours, StartingRanges.MinLifeHours, StartingRanges.MaxLifeHours));
+        }
+        Assert.InRange(values.SpareWeight, StartingRanges.MinSpareWeight, StartingRanges.MaxSpareWeight);
+        Assert.InRange(values.DueSoon.Days, StartingRanges.MinDueSoonDays, StartingRanges.MaxDueSoonDays);
+        Assert.InRange(values.DueSoon.LastOneIn, StartingRanges.MinLastOneIn, StartingRanges.MaxLastOneIn);
+    }
+
+    [Fact]
+    public void A_shops_own_life_for_a_material_moves_the_date_of_that_sport_alone()
+    {
+        var tennis = StartingValues.Default.Tennis;
+        var own = StartingValues.Default with { Tennis = tennis with { Polyester = new MaterialValues(9) } };
+        var squash = Case.Racket with { Sport = Sport.Squash };
+        Assert.Equal(Case.Strung.AddDays(14), RestringForecast.Work(Case.Racket, Case.Strung, own).Due);
+        Assert.Equal(squash.AfterDays(0).Due, RestringForecast.Work(squash, Case.Strung, own).Due);
+    }
+}
