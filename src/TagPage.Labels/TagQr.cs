@@ -6,7 +6,7 @@ namespace TagPage.Labels;
 /// <summary>
 /// The QR symbol (ISO/IEC 18004) of a tag's address. The address is set in upper case, so that it fits the
 /// alphanumeric mode; the symbol is of the smallest version that holds it at level M, with the highest level
-/// that this version still has room for.
+/// that this version still has room for. A long run of digits is packed tighter still.
 /// </summary>
 public sealed class TagQr
 {
