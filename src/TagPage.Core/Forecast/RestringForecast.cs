@@ -54,7 +54,7 @@ public static class RestringForecast
         var interval = due.DayNumber - strung.DayNumber;
         if (left < 0)
             return RestringState.Past;
-        return left == 0 || (left <= soon.Days && left * soon.LastOneIn <= interval)
+        return left <= soon.Days && left * soon.LastOneIn <= interval
             ? RestringState.DueSoon
             : RestringState.Good;
     }

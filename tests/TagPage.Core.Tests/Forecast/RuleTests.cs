@@ -24,6 +24,17 @@ public class RuleTests
     }
 
     [Theory]
+    [InlineData(1, 7, "every week: 7 days")]
+    [InlineData(104, 728, "every 104 weeks: 728 days")]
+    [InlineData(int.MaxValue, 728, "every 104 weeks: 728 days")]
+    public void Every_N_weeks_takes_from_one_week_to_two_years(int weeks, int days, string why)
+    {
+        var forecast = (Case.Racket with { Rule = RestringRule.EveryWeeks, EveryWeeks = weeks }).AfterDays(0);
+        Assert.Equal(Case.Strung.AddDays(days), forecast.Due);
+        Assert.Equal(why, forecast.Limit<EveryWeeksLimit>().Why);
+    }
+
+    [Theory]
     [InlineData(Material.Polyester, "1", RestringRule.WhicheverFirst)]
     [InlineData(Material.Aramid, "1", RestringRule.WhicheverFirst)]
     [InlineData(Material.NaturalGut, "2.9", RestringRule.TimesAWeek)]

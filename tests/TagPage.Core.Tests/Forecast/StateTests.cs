@@ -40,6 +40,13 @@ public class StateTests
         Assert.Equal(expected, Case.Racket.AfterDays(daysIn).LifeLeft, 12);
 
     [Fact]
+    public void Strings_due_on_the_very_day_they_went_in_are_whole_that_day_and_used_up_the_next()
+    {
+        var atOnce = Case.Racket with { OwnersDate = Case.Strung };
+        Assert.Equal((1, 0), (atOnce.AfterDays(0).LifeLeft, atOnce.AfterDays(1).LifeLeft));
+    }
+
+    [Fact]
     public void The_shop_can_move_what_due_soon_means()
     {
         var values = StartingValues.Default with { DueSoon = new DueSoonValues { Days = 2, LastOneIn = 1 } };

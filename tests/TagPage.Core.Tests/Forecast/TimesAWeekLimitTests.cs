@@ -1,6 +1,7 @@
 using System.Globalization;
 using TagPage.Core.Forecast;
 using TagPage.Core.Players;
+using TagPage.Core.Rackets;
 
 namespace TagPage.Core.Tests.Forecast;
 
@@ -27,11 +28,12 @@ public class TimesAWeekLimitTests
     [Fact]
     public void Shares_that_are_not_exact_numbers_do_not_cost_a_day()
     {
-        // 35 times shared by seven rackets is five times each: 73 days exactly.
-        var seven = Enumerable.Repeat(TagPage.Core.Rackets.RacketState.InTurn, 7).ToList();
-        var share = RacketShare.Of(seven[0], seven, 0.1);
-        var limit = (Case.Racket with { Play = new Play(35, 1, Hitting.Average), Share = share })
-            .AfterDays(0).Limit<TimesAWeekLimit>();
-        Assert.Equal(73, limit.Interval);
+        // By hand: 21 times over four in turn and two spares are 21 / 4.2 = 5 times each in turn, so 365 / 5 = 73 days;
+        // and once a week over five rackets at 1.5 h are 0.3 h a week, so 7 · 18 / 0.3 = 420 days.
+        RacketState[] six = [.. Enumerable.Repeat(RacketState.InTurn, 4), RacketState.Spare, RacketState.Spare];
+        var often = Case.Racket with { Play = new Play(21, 1, Hitting.Average), Share = RacketShare.Of(six[0], six, 0.1) };
+        Assert.Equal(73, often.AfterDays(0).Limit<TimesAWeekLimit>().Interval);
+        var seldom = Case.Racket with { Play = new Play(1, 1.5m, Hitting.Average), Share = 1 / 5.0 };
+        Assert.Equal(420, seldom.AfterDays(0).Limit<HoursLimit>().Interval);
     }
 }
