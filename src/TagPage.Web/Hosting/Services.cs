@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.DataProtection;
 using Microsoft.Extensions.WebEncoders;
 using TagPage.Web.Data;
 using TagPage.Web.Forms;
+using TagPage.Web.Limits;
 
 namespace TagPage.Web.Hosting;
 
@@ -20,6 +21,7 @@ internal static class Services
         services.AddSingleton<ShopStore>();
         services.AddSingleton<ShopClock>();
         services.AddSingleton<PublicStyle>();
+        services.AddSingleton<SourceMark>();
         services.AddSingleton(new PublicAddress(configuration));
         services.AddDataProtection().SetApplicationName("TagPage").PersistKeysToFileSystem(new DirectoryInfo(folder.Keys));
         services.AddStores();

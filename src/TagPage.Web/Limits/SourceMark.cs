@@ -1,0 +1,16 @@
+using System.Security.Cryptography;
+using System.Text;
+
+namespace TagPage.Web.Limits;
+
+/// <summary>
+/// Names a source in the log without telling its address: the same mark for the same source until the program ends, then
+/// nobody can work it out again.
+/// </summary>
+public sealed class SourceMark
+{
+    private readonly byte[] _key = RandomNumberGenerator.GetBytes(32);
+
+    public string Of(HttpContext context) =>
+        Convert.ToHexStringLower(HMACSHA256.HashData(_key, Encoding.UTF8.GetBytes(Source.Of(context))).AsSpan(0, 4));
+}
