@@ -8,6 +8,7 @@ internal static class FormBinding
     public static void Configure(MvcOptions options)
     {
         options.ModelBinderProviders.Insert(0, new NumberBinderProvider());
+        options.ModelBinderProviders.Insert(0, new TextBinderProvider());
         options.SuppressImplicitRequiredAttributeForNonNullableReferenceTypes = true;
         var messages = options.ModelBindingMessageProvider;
         messages.SetAttemptedValueIsInvalidAccessor((value, _) => $"“{Shown(value)}” does not fit this field. Write a date as 2027-03-14.");

@@ -7,7 +7,11 @@ namespace TagPage.Web.Forms;
 
 public static class PageModelExtensions
 {
+    internal const string Doubts = "Doubts";
+
     private const string Line = "StatusLine";
+    private const string Next = "StatusNext";
+    private const string NextAddress = "StatusNextAddress";
 
     /// <summary>Puts a refusal beside its field; the page is shown again with all that was typed.</summary>
     public static IActionResult Refuse(this PageModel page, Outcome.Refused refused)
@@ -27,8 +31,38 @@ public static class PageModelExtensions
         return page.Refuse(refused);
     }
 
+    /// <summary>
+    /// Asks about what looks like a slip, beside each field and with one tick for them all. False when there is nothing
+    /// to ask, or when exactly this was asked before and ticked.
+    /// </summary>
+    /// <param name="page">Its view has a <c>&lt;confirm /&gt;</c> within the form.</param>
+    /// <param name="doubts">What is odd about the input.</param>
+    /// <param name="confirmed">What the form posted as Input.Confirmed.</param>
+    public static bool Asks(this PageModel page, IReadOnlyCollection<Doubt> doubts, string? confirmed)
+    {
+        var asked = string.Join(' ', doubts.Select(d => d.Sentence));
+        if (asked == (confirmed ?? ""))
+            return false;
+        foreach (var doubt in doubts)
+            page.ModelState.AddModelError("Input." + doubt.Field, doubt.Sentence);
+        if (doubts.Count > 0)
+            page.ViewData[Doubts] = asked;
+        return doubts.Count > 0;
+    }
+
     /// <summary>Says on the next page what was done.</summary>
     public static void Say(this PageModel page, string sentence) => page.TempData[Line] = sentence;
 
+    /// <summary>Says what was done and links to what is usually done next.</summary>
+    public static void Say(this PageModel page, string sentence, string next, string nextAddress)
+    {
+        page.Say(sentence);
+        page.TempData[Next] = next;
+        page.TempData[NextAddress] = nextAddress;
+    }
+
     public static string? StatusLine(this Microsoft.AspNetCore.Mvc.ViewFeatures.ITempDataDictionary tempData) => tempData[Line] as string;
+
+    public static (string Words, string Address)? StatusNext(this Microsoft.AspNetCore.Mvc.ViewFeatures.ITempDataDictionary tempData) =>
+        tempData[Next] is string words && tempData[NextAddress] is string address ? (words, address) : null;
 }

@@ -72,6 +72,24 @@ public static class EnglishNames
         _ => "on a fixed date",
     };
 
+    public static string Of(RestringState state) => state switch
+    {
+        RestringState.Good => "good",
+        RestringState.DueSoon => "due soon",
+        RestringState.Past => "past its date",
+        RestringState.NoStrings => "no strings in it",
+        RestringState.NotStrungYet => "not strung here yet",
+        _ => "not in play",
+    };
+
+    public static string Of(LimitKind kind) => kind switch
+    {
+        LimitKind.TimesAWeek => "times a week",
+        LimitKind.Hours => "hours played",
+        LimitKind.EveryWeeks => "weeks agreed",
+        _ => "the shop's own date",
+    };
+
     public static string Of(Supplier supplier) => supplier == Supplier.Shop ? "the shop" : "the client";
 
     public static string Of(TensionUnit unit) => unit == TensionUnit.Lb ? "lb" : "kg";

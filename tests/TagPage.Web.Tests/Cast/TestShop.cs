@@ -25,6 +25,8 @@ public sealed class TestShop : WebApplicationFactory<Program>
 
     public Database Database => Services.GetRequiredService<Database>();
 
+    public Records Records => new(Database);
+
     public T Get<T>() where T : notnull => Services.GetRequiredService<T>();
 
     /// <summary>Somebody with nothing but an address.</summary>

@@ -38,10 +38,8 @@ public sealed class StringStore(Database database, TimeProvider clock)
         WHERE s.id = @id
         """;
 
-    public Outcome Add(StringInput input) => database.Write<Outcome>(c =>
-        Taken(c, 0, input)
-        ?? (Outcome)new Outcome.Done(SubmittedForms.Once(c, input.FormKey, clock.GetUtcNow(),
-            () => c.ExecuteScalar<long>(AddSql, Values(0, input)))));
+    public Outcome Add(StringInput input) => database.Write(c => SubmittedForms.Once(c, input.FormKey, clock.GetUtcNow(), () =>
+        Taken(c, 0, input) ?? (Outcome)new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input)))));
 
     private const string AddSql = """
         INSERT INTO string_kind (name, material, gauge_mm, offered, note)
@@ -73,14 +71,12 @@ public sealed class StringStore(Database database, TimeProvider clock)
             : null;
 
     private const string TakenSql = """
-        SELECT EXISTS (SELECT 1 FROM string_kind WHERE name = @Name COLLATE NOCASE AND gauge_mm = @GaugeMm AND id <> @Id
-                         AND NOT EXISTS (SELECT 1 FROM submitted_form WHERE form_key = @FormKey AND made_id = string_kind.id))
+        SELECT EXISTS (SELECT 1 FROM string_kind WHERE name = @Name COLLATE NOCASE AND gauge_mm = @GaugeMm AND id <> @Id)
         """;
 
     private static object Values(long id, StringInput input) => new
     {
         Id = id,
-        input.FormKey,
         input.Version,
         input.Name,
         Material = input.Material.ToString(),

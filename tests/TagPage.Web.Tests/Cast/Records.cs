@@ -1,0 +1,77 @@
+using System.Security.Cryptography;
+using Dapper;
+using TagPage.Core.Tags;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Tests.Cast;
+
+/// <summary>Puts the cast's records on file, straight into the tables: tests of a page should not hang on the forms of others.</summary>
+public sealed class Records(Database database)
+{
+    public const string CanaryPhone = "+442079460958";
+    public const string CanaryMail = "odalys@canary.example";
+    public const string CanaryNote = "canary: ring the side door";
+
+    /// <summary>Odalys, guardian of Pim, a junior with racket 1; tagged, strung on 1 November 2026.</summary>
+    public (long Client, long Player, long Racket, TagCode Tag, long Job) Family()
+    {
+        var client = Client("Odalys Ferran", CanaryPhone, CanaryMail);
+        var player = Player(client, "Pim Ferran", junior: true);
+        var racket = Racket(player);
+        return (client, player, racket, LiveTag(racket), Job(racket, strungOn: new(2026, 11, 1)));
+    }
+
+    public long Client(string name, string? phone = null, string? mail = null) =>
+        Insert("INSERT INTO client (name, phone, mail, note) VALUES (@name, @phone, @mail, @note)", new { name, phone, mail, note = CanaryNote });
+
+    public long Player(long client, string name, bool junior = false, decimal timesAWeek = 2, decimal hoursATime = 1.5m) =>
+        Insert("""
+            INSERT INTO player (client_id, name, junior, times_a_week, hours_a_time, note)
+            VALUES (@client, @name, @junior, @timesAWeek, @hoursATime, @note)
+            """, new { client, name, junior, timesAWeek, hoursATime, note = CanaryNote });
+
+    public long Racket(long player, int number = 1, string state = "InTurn", string frame = "Pellmore Meadow 98", string tapeColour = "red") =>
+        Insert("""
+            INSERT INTO racket (player_id, number, state, sport, frame, tape_colour, pattern_mains, pattern_crosses, note)
+            VALUES (@player, @number, @state, 'Tennis', @frame, @tapeColour, 16, 19, @note)
+            """, new { player, number, state, frame, tapeColour, note = CanaryNote });
+
+    public long Kind(string name = "Heron Spin", string material = "Polyester", decimal gaugeMm = 1.25m) =>
+        database.Read(c => c.ExecuteScalar<long?>("SELECT id FROM string_kind WHERE name = @name AND gauge_mm = @gaugeMm", new { name, gaugeMm }))
+        ?? Insert("INSERT INTO string_kind (name, material, gauge_mm) VALUES (@name, @material, @gaugeMm)", new { name, material, gaugeMm });
+
+    /// <summary>A job that is waiting, or strung and collected on the day given.</summary>
+    public long Job(long racket, DateOnly? strungOn = null, DateOnly? paidOn = null, string note = CanaryNote)
+    {
+        var kind = Kind();
+        return Insert("""
+            INSERT INTO job (ticket, racket_id, state, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by, mains_tension, crosses_tension,
+                             tension_unit, received_on, strung_on, strung_by, collected_on, price_minor, paid_on, note)
+            SELECT COALESCE(MAX(ticket), 1000) + 1, @racket, CASE WHEN @strungOn IS NULL THEN 'Waiting' ELSE 'Collected' END, @kind, @kind, 'Shop', 'Shop', 52, 50,
+                   'Lb', COALESCE(@strungOn, '2026-11-24'), @strungOn, CASE WHEN @strungOn IS NULL THEN '' ELSE 'Runa' END, @strungOn, 2450, @paidOn, @note
+            FROM job
+            """, new { racket, kind, strungOn, paidOn, note });
+    }
+
+    public TagCode LiveTag(long racket) => Tag("Live", racket);
+
+    public TagCode BlankTag() => Tag("Unassigned", null);
+
+    public TagCode RetiredTag(long? racket = null) => Tag("Retired", racket);
+
+    private TagCode Tag(string state, long? racket)
+    {
+        var code = TagCode.Draw(RandomNumberGenerator.Fill);
+        Insert("""
+            INSERT INTO tag (code, state, racket_id, made_at, linked_at, retired_at)
+            VALUES (@code, @state, @racket, @at, CASE WHEN @racket IS NOT NULL THEN @at END, CASE WHEN @state = 'Retired' THEN @at END)
+            """, new { code, state, racket, at = "2026-10-01T09:00:00.000Z" });
+        return code;
+    }
+
+    private long Insert(string sql, object values) => database.Write(c =>
+    {
+        c.Execute(sql, values);
+        return c.ExecuteScalar<long>("SELECT last_insert_rowid()");
+    });
+}
