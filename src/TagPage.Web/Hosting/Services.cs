@@ -21,6 +21,7 @@ internal static class Services
         services.AddSingleton<ShopStore>();
         services.AddSingleton<ShopClock>();
         services.AddSingleton<PublicStyle>();
+        services.AddSingleton<Pages.Shop.Help.Manual>();
         services.AddSingleton<SourceMark>();
         services.AddSingleton(new PublicAddress(configuration));
         services.AddDataProtection().SetApplicationName("TagPage").PersistKeysToFileSystem(new DirectoryInfo(folder.Keys));

@@ -1,0 +1,25 @@
+using Microsoft.AspNetCore.Html;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+
+namespace TagPage.Web.Pages.Shop.Help;
+
+/// <summary>Shows the manual that lies in docs/.</summary>
+public sealed class IndexModel(Manual manual) : PageModel
+{
+    public string Name { get; private set; } = "";
+
+    public string Title { get; private set; } = "";
+
+    public HtmlString Html { get; private set; } = HtmlString.Empty;
+
+    public IReadOnlyList<(string Name, string Title)> Contents => manual.Contents;
+
+    public IActionResult OnGet(string? name)
+    {
+        if (manual.Find(name ?? Manual.First) is not { } page)
+            return NotFound();
+        (Name, Title, Html) = (page.Name, page.Title, page.Html);
+        return Page();
+    }
+}

@@ -1,0 +1,39 @@
+using Markdig;
+using Microsoft.AspNetCore.Html;
+
+namespace TagPage.Web.Pages.Shop.Help;
+
+/// <summary>The manual: the Markdown files of docs/ that travel with the program.</summary>
+public sealed class Manual
+{
+    public const string First = "start";
+
+    /// <summary>In the order a new owner needs them.</summary>
+    private static readonly string[] Order =
+        [First, "first-visit", "job", "tags", "restring-by", "moving-in", "settings", "sign-in", "publish", "bad-day", "data"];
+
+    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().UseAutoIdentifiers().Build();
+
+    private readonly Dictionary<string, ManualPage> _pages;
+
+    public Manual()
+    {
+        _pages = Order.Select(Read).ToDictionary(p => p.Name);
+        Contents = [.. Order.Select(n => (n, _pages[n].Title))];
+    }
+
+    public IReadOnlyList<(string Name, string Title)> Contents { get; }
+
+    public ManualPage? Find(string name) => _pages.GetValueOrDefault(name);
+
+    private static ManualPage Read(string name)
+    {
+        var text = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "docs", name + ".md"));
+        var end = text.IndexOf('\n', StringComparison.Ordinal);
+        var html = Markdown.ToHtml(text[end..], Pipeline);
+        // Pages link to each other by file name, so that they also work where the files are read as files.
+        return new ManualPage(name, text[..end].TrimStart('#', ' '), new HtmlString(html.Replace(".md\"", "\"", StringComparison.Ordinal)));
+    }
+}
+
+public sealed record ManualPage(string Name, string Title, HtmlString Html);

@@ -1,0 +1,103 @@
+using System.Collections.Concurrent;
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace TagPage.Browser.Tests;
+
+/// <summary>
+/// One person with one browser session. Whatever goes wrong in the page (console error, failed load, a request to
+/// another host) fails the test; a failing test leaves a screenshot and a trace.
+/// </summary>
+public sealed class Journey : IAsyncDisposable
+{
+    private static readonly string[] Rules = ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa", "best-practice"];
+
+    private readonly IBrowserContext _session;
+    private readonly ConcurrentQueue<string> _faults = new();
+    private readonly string _host;
+
+    private Journey(IBrowserContext session, IPage page, string host)
+    {
+        (_session, Page, _host) = (session, page, host);
+        page.Console += (_, line) => Note(line.Type == "error", "console: " + line.Text);
+        page.PageError += (_, error) => Note(true, "script: " + error);
+        page.Request += (_, request) => Note(IsForeign(request.Url), "request to another host: " + request.Url);
+    }
+
+    public IPage Page { get; }
+
+    /// <summary>A session at phone width, as a first visitor has it.</summary>
+    public static Task<Journey> Phone(Stage stage, bool javaScript = true, ColorScheme scheme = ColorScheme.Light) =>
+        Open(stage, new() { ViewportSize = new() { Width = 360, Height = 640 }, JavaScriptEnabled = javaScript, ColorScheme = scheme, HasTouch = true });
+
+    /// <summary>A session at the shop's desk.</summary>
+    public static Task<Journey> Desk(Stage stage, ColorScheme scheme = ColorScheme.Light) =>
+        Open(stage, new() { ViewportSize = new() { Width = 1280, Height = 800 }, ColorScheme = scheme });
+
+    public Task Go(string path) => Page.GotoAsync(path);
+
+    public async Task Press(string name)
+    {
+        await Page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true }).ClickAsync();
+        await Page.WaitForLoadStateAsync();
+    }
+
+    public async Task Follow(string name)
+    {
+        await Page.GetByRole(AriaRole.Link, new() { Name = name }).First.ClickAsync();
+        await Page.WaitForLoadStateAsync();
+    }
+
+    public Task Fill(string label, string value) => Page.GetByLabel(label, new() { Exact = true }).FillAsync(value);
+
+    public Task Choose(string label, string option) => Page.GetByLabel(label, new() { Exact = true }).SelectOptionAsync(new SelectOptionValue { Label = option });
+
+    public Task Reads(string text) => Assertions.Expect(Page.Locator("main")).ToContainTextAsync(text);
+
+    /// <summary>The page is as wide as the screen and not a pixel wider.</summary>
+    public async Task FitsTheScreen() =>
+        Assert.True(await Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"), $"{Page.Url} scrolls sideways.");
+
+    public async Task HasNoAxeViolation()
+    {
+        var result = await Page.RunAxe(new AxeRunOptions { RunOnly = new() { Type = "tag", Values = [.. Rules] } });
+        Assert.True(result.Violations.Length == 0, Page.Url + "\n" + string.Join('\n', result.Violations.Select(v =>
+            $"{v.Id}: {v.Help} {string.Join(" | ", v.Nodes.Select(n => n.Html))}")));
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (TestContext.Current.TestState?.Result == TestResult.Failed)
+            await KeepEvidence();
+        else
+            await _session.CloseAsync();
+        Assert.Empty(_faults);
+    }
+
+    private static async Task<Journey> Open(Stage stage, BrowserNewContextOptions options)
+    {
+        options.BaseURL = stage.Address;
+        var session = await stage.Browser.NewContextAsync(options);
+        session.SetDefaultTimeout(15_000);
+        await session.Tracing.StartAsync(new() { Screenshots = true, Snapshots = true });
+        return new Journey(session, await session.NewPageAsync(), new Uri(stage.Address).Host);
+    }
+
+    private void Note(bool fault, string text)
+    {
+        if (fault)
+            _faults.Enqueue(text);
+    }
+
+    private bool IsForeign(string url) =>
+        Uri.TryCreate(url, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" && uri!.Host != _host;
+
+    private async Task KeepEvidence()
+    {
+        var name = Path.Combine(Directory.CreateDirectory("TestResults").FullName, TestContext.Current.TestMethod!.MethodName);
+        await Page.ScreenshotAsync(new() { Path = name + ".png", FullPage = true });
+        await _session.Tracing.StopAsync(new() { Path = name + ".zip" });
+        await _session.CloseAsync();
+    }
+}
