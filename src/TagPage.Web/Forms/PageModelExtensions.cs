@@ -20,6 +20,13 @@ public static class PageModelExtensions
         return page.Page();
     }
 
+    /// <summary>Puts each refusal beside its field; the page is then shown because its input does not hold.</summary>
+    public static void Note(this PageModel page, IEnumerable<Outcome.Refused> refusals)
+    {
+        foreach (var refused in refusals)
+            page.Refuse(refused);
+    }
+
     /// <summary>
     /// The same for a form that changes a record: once told that somebody else saved it, the owner's next press may
     /// replace the version now stored.

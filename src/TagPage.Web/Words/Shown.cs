@@ -15,12 +15,15 @@ public static class Shown
     public static string Number(decimal value, int decimals = 2) =>
         Math.Round(value, decimals).ToString("0.####", CultureInfo.InvariantCulture);
 
+    /// <summary>A string as it is asked for: Heron Spin 1.25.</summary>
+    public static string StringName(string name, decimal gaugeMm) => $"{name} {gaugeMm.ToString("0.00#", CultureInfo.InvariantCulture)}";
+
     /// <summary>Minor units to an amount with its currency: 2450 → 24.50 GBP.</summary>
     public static string Money(long minor, ShopDetails shop) => $"{Amount(minor, shop)} {shop.Currency}";
 
     public static string Amount(long minor, ShopDetails shop)
     {
         var places = Currencies.Places(shop.Currency);
-        return (minor / (decimal)Math.Pow(10, places)).ToString("F" + places, CultureInfo.InvariantCulture);
+        return Currencies.ToAmount(minor, shop.Currency).ToString("F" + places, CultureInfo.InvariantCulture);
     }
 }

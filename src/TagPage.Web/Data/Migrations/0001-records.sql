@@ -192,6 +192,7 @@ CREATE TABLE job (
 CREATE INDEX job_by_racket ON job (racket_id, strung_on DESC, id DESC);
 CREATE INDEX job_on_bench  ON job (state, promised_for, ticket) WHERE state IN ('Waiting', 'OnMachine', 'Strung');
 CREATE INDEX job_unpaid    ON job (received_on) WHERE paid_on IS NULL AND state <> 'Cancelled';
+CREATE INDEX job_received  ON job (received_on, racket_id);
 
 -- The first reading of a job is taken right after stringing; later ones compare with it.
 CREATE TABLE reading (

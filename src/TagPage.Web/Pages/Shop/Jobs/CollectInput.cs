@@ -1,0 +1,12 @@
+using System.ComponentModel.DataAnnotations;
+
+namespace TagPage.Web.Pages.Shop.Jobs;
+
+/// <summary>What is noted when a racket is handed out.</summary>
+public sealed record CollectInput
+{
+    [Required(ErrorMessage = "Write the day it was collected.")]
+    public DateOnly? CollectedOn { get; init; }
+
+    public bool Paid { get; init; }
+}

@@ -1,0 +1,56 @@
+using TagPage.Web.Data;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Jobs;
+
+/// <summary>Forms filled in from what is known, so that only what differs is typed.</summary>
+internal static class JobFill
+{
+    private const int PromisedDays = 2;
+
+    /// <summary>The same again, received today.</summary>
+    public static NewInput New(JobRow? last, string formKey, DateOnly today, ShopDetails shop)
+    {
+        var input = last is null ? new NewInput { TensionUnit = shop.TensionUnit } : (NewInput)Order(new NewInput(), last, shop);
+        return input with
+        {
+            FormKey = formKey,
+            ReceivedOn = today,
+            PromisedFor = today.AddDays(PromisedDays),
+            Note = null,
+        };
+    }
+
+    public static EditInput Edit(JobRow job, ShopDetails shop) => (EditInput)Order(new EditInput(), job, shop) with
+    {
+        Version = job.Version,
+        ReceivedOn = job.ReceivedOn,
+        PromisedFor = job.PromisedFor,
+        Note = job.Note,
+        StrungOn = job.StrungOn,
+        StrungBy = job.StrungBy,
+        Machine = job.Machine,
+        Reading = job.Reading,
+        InstrumentId = job.InstrumentId,
+        CollectedOn = job.CollectedOn,
+        PaidOn = job.PaidOn,
+        EndedOn = job.EndedOn,
+        EndedHow = job.EndedHow,
+    };
+
+    /// <summary>Crosses that are like the mains are left empty: they follow when the mains are changed.</summary>
+    private static JobInput Order(JobInput input, JobRow job, ShopDetails shop) => input with
+    {
+        MainsId = job.MainsId,
+        CrossesId = job.CrossesId == job.MainsId ? null : job.CrossesId,
+        MainsSuppliedBy = job.MainsSuppliedBy,
+        CrossesSuppliedBy = job.CrossesSuppliedBy == job.MainsSuppliedBy ? null : job.CrossesSuppliedBy,
+        MainsTension = job.MainsTension,
+        CrossesTension = job.CrossesTension == job.MainsTension ? null : job.CrossesTension,
+        TensionUnit = job.TensionUnit,
+        PreStretchPercent = job.PreStretchPercent == 0 ? null : job.PreStretchPercent,
+        Pieces = job.Pieces,
+        ReceivedWhere = job.ReceivedWhere,
+        Price = job.PriceMinor is { } minor ? Currencies.ToAmount(minor, shop.Currency) : null,
+    };
+}

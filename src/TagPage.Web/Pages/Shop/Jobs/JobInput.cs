@@ -1,0 +1,54 @@
+using System.ComponentModel.DataAnnotations;
+using TagPage.Core.Jobs;
+using TagPage.Core.Units;
+
+namespace TagPage.Web.Pages.Shop.Jobs;
+
+/// <summary>What is ordered and for when: the fields a new and a changed job share.</summary>
+public record JobInput
+{
+    public long? MainsId { get; init; }
+
+    /// <summary>Null for the same string as the mains; likewise for the crosses' tension and supplier.</summary>
+    public long? CrossesId { get; init; }
+
+    public NewStringInput NewString { get; init; } = new();
+
+    public Supplier MainsSuppliedBy { get; init; }
+
+    public Supplier? CrossesSuppliedBy { get; init; }
+
+    [Required(ErrorMessage = "Write the tension of the mains.")]
+    public decimal? MainsTension { get; init; }
+
+    public decimal? CrossesTension { get; init; }
+
+    public TensionUnit TensionUnit { get; init; }
+
+    /// <summary>What the form asked about and the owner ticked as meant.</summary>
+    public string? Confirmed { get; init; }
+
+    [Range(0, 30, ErrorMessage = "Write a pre-stretch between 0 and 30 %.")]
+    public decimal? PreStretchPercent { get; init; }
+
+    [Range(1, 2, ErrorMessage = "Choose one piece or two.")]
+    public int Pieces { get; init; } = 2;
+
+    [Required(ErrorMessage = "Write the day it came in.")]
+    public DateOnly? ReceivedOn { get; init; }
+
+    [StringLength(60, ErrorMessage = "Keep the place within 60 characters.")]
+    public string? ReceivedWhere { get; init; }
+
+    public DateOnly? PromisedFor { get; init; }
+
+    /// <summary>In the shop's currency, 24.50.</summary>
+    public decimal? Price { get; init; }
+
+    [StringLength(500, ErrorMessage = "Keep the note within 500 characters.")]
+    public string? Note { get; init; }
+
+    public Tension? Mains => MainsTension is { } value ? new Tension(value, TensionUnit) : null;
+
+    public Tension? Crosses => CrossesTension is { } value ? new Tension(value, TensionUnit) : Mains;
+}

@@ -1,0 +1,68 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Core.Jobs;
+using TagPage.Web.Data;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Jobs;
+
+/// <summary>
+/// A job's moves over the bench. A move starts from the state it was offered in; where the job has moved on meanwhile,
+/// whoever presses second is told and nothing changes.
+/// </summary>
+public sealed class MoveStore(Database database)
+{
+    public Outcome Start(long id) => Move(id, [JobState.Waiting], (c, _) => c.Execute(StartSql, new { id }));
+
+    private const string StartSql = "UPDATE job SET state = 'OnMachine', version = version + 1 WHERE id = @id";
+
+    /// <summary>Strung: the strings before these have ended, cut out unless somebody knows better.</summary>
+    public Outcome MarkStrung(long id, StrungInput input) => Move(id, [JobState.Waiting, JobState.OnMachine], (c, job) =>
+    {
+        c.Execute(MarkStrungSql, new { id, input.StrungOn, StrungBy = input.StrungBy ?? "", Machine = input.Machine ?? "" });
+        ReadingStore.SetFirst(c, id, input.StrungOn!.Value, input.Reading, input.InstrumentId);
+        BedStore.EndFollowed(c, job.RacketId, input.OldEndedHow);
+    });
+
+    private const string MarkStrungSql = """
+        UPDATE job SET state = 'Strung', strung_on = @StrungOn, strung_by = @StrungBy, machine = @Machine, version = version + 1
+        WHERE id = @id
+        """;
+
+    public Outcome Collect(long id, CollectInput input) => Move(id, [JobState.Strung], (c, _) =>
+        c.Execute(CollectSql, new { id, input.CollectedOn, input.Paid }));
+
+    private const string CollectSql = """
+        UPDATE job
+        SET state = 'Collected', collected_on = @CollectedOn, version = version + 1,
+            paid_on = CASE WHEN @Paid THEN COALESCE(paid_on, @CollectedOn) ELSE paid_on END
+        WHERE id = @id
+        """;
+
+    public Outcome Cancel(long id) => Move(id, [JobState.Waiting, JobState.OnMachine], (c, _) => c.Execute(CancelSql, new { id }));
+
+    private const string CancelSql = "UPDATE job SET state = 'Cancelled', version = version + 1 WHERE id = @id";
+
+    /// <summary>Paid on that day, or not paid after all.</summary>
+    public Outcome Pay(long id, DateOnly? on) => database.Write<Outcome>(c =>
+    {
+        if (JobStore.Get(c, id) is not { } job)
+            return new Outcome.Absent();
+        if (on is null == job.PaidOn is null)
+            return new Outcome.Refused("", $"Ticket {job.Ticket} is marked as {(job.PaidOn is { } paid ? $"paid on {Shown.Day(paid)}" : "not paid")} already. Nothing was changed.");
+        c.Execute(PaySql, new { id, on });
+        return new Outcome.Done(id);
+    });
+
+    private const string PaySql = "UPDATE job SET paid_on = @on, version = version + 1 WHERE id = @id";
+
+    private Outcome Move(long id, JobState[] from, Action<SqliteConnection, JobRow> act) => database.Write<Outcome>(c =>
+    {
+        if (JobStore.Get(c, id) is not { } job)
+            return new Outcome.Absent();
+        if (!from.Contains(job.State))
+            return new Outcome.Refused("", $"Ticket {job.Ticket} is {EnglishNames.Of(job.State)} now, so this was not done. Nothing was changed.");
+        act(c, job);
+        return new Outcome.Done(id);
+    });
+}

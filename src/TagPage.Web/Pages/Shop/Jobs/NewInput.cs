@@ -1,0 +1,15 @@
+using TagPage.Core.Jobs;
+
+namespace TagPage.Web.Pages.Shop.Jobs;
+
+/// <summary>What the new job form posts.</summary>
+public sealed record NewInput : JobInput
+{
+    public string FormKey { get; init; } = "";
+
+    /// <summary>How the strings in the racket ended; null while they are still in.</summary>
+    public BedEnd? OldEndedHow { get; init; }
+
+    /// <summary>Null for the day the racket came in.</summary>
+    public DateOnly? OldEndedOn { get; init; }
+}

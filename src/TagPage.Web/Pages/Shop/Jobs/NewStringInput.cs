@@ -1,0 +1,23 @@
+using System.ComponentModel.DataAnnotations;
+using TagPage.Core.Strings;
+
+namespace TagPage.Web.Pages.Shop.Jobs;
+
+/// <summary>Where a string typed in with a job goes.</summary>
+public enum NewStringPlace { Both, Mains, Crosses }
+
+/// <summary>A string that is not in the catalogue yet, typed in with the job that needs it.</summary>
+public sealed record NewStringInput
+{
+    [StringLength(60, ErrorMessage = "Keep the name within 60 characters.")]
+    public string? Name { get; init; }
+
+    public Material? Material { get; init; }
+
+    [Range(0.5, 1.6, ErrorMessage = "Write a diameter between 0.5 and 1.6 mm.")]
+    public decimal? GaugeMm { get; init; }
+
+    public NewStringPlace Place { get; init; }
+
+    public bool IsGiven => !string.IsNullOrWhiteSpace(Name) || Material is not null || GaugeMm is not null;
+}

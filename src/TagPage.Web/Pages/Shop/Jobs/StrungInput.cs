@@ -1,0 +1,24 @@
+using System.ComponentModel.DataAnnotations;
+using TagPage.Core.Jobs;
+
+namespace TagPage.Web.Pages.Shop.Jobs;
+
+/// <summary>What is noted when a racket comes off the machine.</summary>
+public sealed record StrungInput
+{
+    [Required(ErrorMessage = "Write the day of stringing.")]
+    public DateOnly? StrungOn { get; init; }
+
+    [StringLength(60, ErrorMessage = "Keep the name within 60 characters.")]
+    public string? StrungBy { get; init; }
+
+    [StringLength(60, ErrorMessage = "Keep the machine within 60 characters.")]
+    public string? Machine { get; init; }
+
+    public decimal? Reading { get; init; }
+
+    public long? InstrumentId { get; init; }
+
+    /// <summary>How the strings before these ended, where nobody has noted it yet.</summary>
+    public BedEnd OldEndedHow { get; init; } = BedEnd.CutOut;
+}
