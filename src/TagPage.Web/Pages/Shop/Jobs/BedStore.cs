@@ -8,7 +8,7 @@ namespace TagPage.Web.Pages.Shop.Jobs;
 /// The strings of one racket follow each other: what a stringing does to the strings before it. Runs in the caller's
 /// transaction.
 /// </summary>
-internal static class BedStore
+public static class BedStore
 {
     /// <summary>The strings in the racket, as long as nobody noted their end; null without any.</summary>
     public sealed record Open

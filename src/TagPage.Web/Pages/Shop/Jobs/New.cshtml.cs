@@ -18,7 +18,7 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, JobChoicesStore c
     /// <summary>The job the form was filled in from.</summary>
     public JobRow? Last { get; private set; }
 
-    internal BedStore.Open? Bed { get; private set; }
+    public BedStore.Open? Bed { get; private set; }
 
     public JobChoices Choices => choices.Of(Last);
 

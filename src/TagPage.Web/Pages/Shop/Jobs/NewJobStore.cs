@@ -35,7 +35,7 @@ public sealed class NewJobStore(Database database, ShopStore shops, TimeProvider
 
     public RacketRow? Racket(long id) => database.Read(c => Racket(c, id));
 
-    internal BedStore.Open? CurrentBed(long racketId) => database.Read(c => BedStore.Current(c, racketId));
+    public BedStore.Open? CurrentBed(long racketId) => database.Read(c => BedStore.Current(c, racketId));
 
     private static RacketRow? Racket(SqliteConnection connection, long id) =>
         connection.QuerySingleOrDefault<RacketRow>(RacketSql, new { id });

@@ -12,7 +12,7 @@ public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesStore 
 
     public JobRow Job { get; private set; } = new();
 
-    internal BedStore.Open? Bed { get; private set; }
+    public BedStore.Open? Bed { get; private set; }
 
     public JobChoices Choices => choices.Of(Job);
 

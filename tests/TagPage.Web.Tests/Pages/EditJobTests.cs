@@ -1,0 +1,110 @@
+using TagPage.Core.Jobs;
+using TagPage.Web.Pages.Shop.Jobs;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Pages;
+
+public sealed class EditJobTests : IDisposable
+{
+    private readonly TestShop _shop = new();
+    private readonly long _job;
+    private readonly long _old;
+
+    public EditJobTests()
+    {
+        var family = _shop.Records.Family();
+        (_old, _job) = (family.Job, _shop.Records.Job(family.Racket));
+    }
+
+    private string Address => $"/shop/jobs/edit/{_job}";
+
+    private JobRow Job(long id) => _shop.Get<JobStore>().Get(id)!;
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public async Task Form_saved_as_it_opens_changes_nothing_but_the_version()
+    {
+        var (owner, before) = (_shop.Owner(), Job(_old));
+
+        await owner.Send(await owner.Open($"/shop/jobs/edit/{_old}"));
+
+        Assert.Equal(before with { Version = before.Version + 1 }, Job(_old));
+    }
+
+    [Fact]
+    public async Task Old_job_typed_in_with_its_days_is_collected_and_has_ended_with_the_next_strings()
+    {
+        var owner = _shop.Owner();
+
+        await owner.Send(await owner.Open(Address), ("Input.ReceivedOn", "2026-09-01"), ("Input.PromisedFor", ""),
+            ("Input.StrungOn", "2026-09-02"), ("Input.CollectedOn", "2026-09-03"), ("Input.PaidOn", "2026-09-03"));
+
+        var job = Job(_job);
+        Assert.Equal((JobState.Collected, new DateOnly(2026, 9, 2), new DateOnly(2026, 9, 3)), (job.State, job.StrungOn, job.PaidOn));
+        Assert.Equal((new DateOnly(2026, 11, 1), BedEnd.Unknown), (job.EndedOn, job.EndedHow));
+    }
+
+    [Theory]
+    [InlineData("Input.StrungOn", "2026-11-20", "It cannot be strung before it came in, 24 Nov 2026.")]
+    [InlineData("Input.CollectedOn", "2026-11-25", "Write the day of stringing too, since it was collected.")]
+    [InlineData("Input.PaidOn", "2027-01-01", "This day is still to come; today is 25 Nov 2026.")]
+    [InlineData("Input.EndedHow", "Wear", "Write the day these strings ended.")]
+    [InlineData("Input.EndedOn", "2026-11-25", "Write the day of stringing too, since these strings have ended.")]
+    public async Task Days_out_of_order_are_refused_at_their_field(string field, string typed, string sentence)
+    {
+        var (owner, before) = (_shop.Owner(), Job(_job));
+
+        var answer = await owner.Send(await owner.Open(Address), (field, typed));
+
+        Assert.Contains(sentence, answer.Errors);
+        Assert.Equal(before, Job(_job));
+    }
+
+    [Fact]
+    public async Task Strings_do_not_end_before_they_were_strung()
+    {
+        var owner = _shop.Owner();
+
+        var answer = await owner.Send(await owner.Open($"/shop/jobs/edit/{_old}"), ("Input.EndedOn", "2026-10-30"), ("Input.EndedHow", "Wear"));
+
+        Assert.Contains("Strings cannot end before they were strung, 1 Nov 2026.", answer.Errors);
+        Assert.Null(Job(_old).EndedOn);
+    }
+
+    [Fact]
+    public async Task Second_of_two_people_editing_a_ticket_is_told_and_nothing_is_overwritten()
+    {
+        var (first, second) = (_shop.Owner(), _shop.Owner());
+        var (firstForm, secondForm) = (await first.Open(Address), await second.Open(Address));
+        await first.Send(firstForm, ("Input.MainsTension", "54"));
+
+        var told = await second.Send(secondForm, ("Input.MainsTension", "50"));
+
+        Assert.Contains("Somebody else saved this record", told.Main, StringComparison.Ordinal);
+        Assert.Equal(54, Job(_job).MainsTension);
+    }
+
+    [Fact]
+    public async Task Edit_form_open_while_the_ticket_is_strung_does_not_undo_it()
+    {
+        var owner = _shop.Owner();
+        var form = await owner.Open(Address);
+        _shop.Get<MoveStore>().MarkStrung(_job, new StrungInput { StrungOn = TestShop.Today });
+
+        await owner.Send(form, ("Input.Note", "loose grommet"));
+
+        Assert.Equal(JobState.Strung, Job(_job).State);
+    }
+
+    [Fact]
+    public async Task Cancelled_ticket_is_not_strung_behind_its_back()
+    {
+        _shop.Get<MoveStore>().Cancel(_job);
+        var owner = _shop.Owner();
+
+        var answer = await owner.Send(await owner.Open(Address), ("Input.StrungOn", "2026-11-25"));
+
+        Assert.Contains("This ticket is cancelled. Take it back to waiting first.", answer.Errors);
+    }
+}

@@ -1,0 +1,111 @@
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
+using TagPage.Core.Jobs;
+using TagPage.Web.Pages.Shop.Jobs;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Pages;
+
+public sealed class JobMoveTests : IDisposable
+{
+    private readonly TestShop _shop = new();
+    private readonly long _job;
+
+    public JobMoveTests() => _job = _shop.Records.Job(_shop.Records.Family().Racket);
+
+    private JobRow Job => _shop.Get<JobStore>().Get(_job)!;
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public async Task Owner_takes_a_ticket_over_the_bench_with_the_buttons_found_on_its_pages()
+    {
+        var owner = _shop.Owner();
+        var ticket = await owner.Open($"/shop/jobs/{_job}");
+        Assert.Contains("52 lb", ticket.Main, StringComparison.Ordinal);
+
+        await owner.Send(ticket, ticket.Document.QuerySelector<IHtmlFormElement>($"form[action='/shop/jobs/start/{_job}']")!);
+        Assert.Equal(JobState.OnMachine, Job.State);
+        var strung = await owner.Send(await owner.Open($"/shop/jobs/strung/{_job}"), ("Input.StrungBy", "Runa"));
+        Assert.Equal($"/shop/jobs/{_job}", strung.Location);
+        Assert.Equal((JobState.Strung, TestShop.Today), (Job.State, Job.StrungOn!.Value));
+        var collected = await owner.Send(await owner.Open($"/shop/jobs/collect/{_job}"), ("Input.Paid", "true"));
+        Assert.Equal("/shop", collected.Location);
+        Assert.Equal((JobState.Collected, TestShop.Today), (Job.State, Job.PaidOn!.Value));
+    }
+
+    [Fact]
+    public async Task Second_person_to_move_a_ticket_is_told_where_it_is()
+    {
+        var (runa, idris) = (_shop.Owner(), _shop.Owner());
+        var form = await idris.Open($"/shop/jobs/strung/{_job}");
+        await runa.Send(await runa.Open($"/shop/jobs/strung/{_job}"), ("Input.StrungBy", "Runa"));
+
+        var told = await idris.Send(form, ("Input.StrungBy", "Idris"));
+
+        Assert.Contains("is strung now, so this was not done", told.Main, StringComparison.Ordinal);
+        Assert.Equal("Runa", Job.StrungBy);
+    }
+
+    [Fact]
+    public async Task Undo_beside_the_status_line_leads_one_step_back()
+    {
+        var owner = _shop.Owner();
+        await owner.Send(await owner.Open($"/shop/jobs/start/{_job}"));
+        var ticket = await owner.Open($"/shop/jobs/{_job}");
+
+        var undo = ticket.Document.QuerySelector("[role=status] a")!;
+        await owner.Send(await owner.Open(undo.GetAttribute("href")!));
+
+        Assert.Equal(("Undo", JobState.Waiting), (undo.TextContent, Job.State));
+    }
+
+    [Fact]
+    public async Task Looking_at_the_pages_of_the_moves_moves_nothing()
+    {
+        var (owner, before) = (_shop.Owner(), Job);
+
+        foreach (var verb in new[] { "start", "strung", "collect", "cancel", "back", "paid", "edit" })
+            await owner.Open($"/shop/jobs/{verb}/{_job}");
+
+        Assert.Equal(before, Job);
+    }
+
+    [Fact]
+    public async Task Stranger_moves_nothing()
+    {
+        var (stranger, before) = (_shop.Stranger(), Job);
+
+        foreach (var verb in new[] { "start", "strung", "collect", "cancel", "back", "paid", "edit" })
+            Assert.False((await stranger.Client.PostAsync(new Uri($"/shop/jobs/{verb}/{_job}", UriKind.Relative), null, TestContext.Current.CancellationToken)).IsSuccessStatusCode);
+
+        Assert.Equal(before, Job);
+    }
+
+    [Theory]
+    [InlineData("Input.StrungOn", "2026-11-26", "This day is still to come; today is 25 Nov 2026.")]
+    [InlineData("Input.StrungOn", "2026-11-01", "It cannot be strung before it came in, 24 Nov 2026.")]
+    [InlineData("Input.StrungOn", "", "Write the day of stringing.")]
+    [InlineData("Input.Reading", "62", "Choose the instrument of the reading.")]
+    public async Task Impossible_stringing_is_refused_at_its_field(string field, string typed, string sentence)
+    {
+        var owner = _shop.Owner();
+
+        var answer = await owner.Send(await owner.Open($"/shop/jobs/strung/{_job}"), (field, typed));
+
+        Assert.Contains(sentence, answer.Errors);
+        Assert.Equal(JobState.Waiting, Job.State);
+    }
+
+    [Fact]
+    public async Task Cancelling_asks_first()
+    {
+        var owner = _shop.Owner();
+        var asks = await owner.Open($"/shop/jobs/cancel/{_job}");
+        Assert.Equal(JobState.Waiting, Job.State);
+
+        await owner.Send(asks);
+
+        Assert.Equal(JobState.Cancelled, Job.State);
+    }
+}

@@ -1,0 +1,149 @@
+using System.Net;
+using Dapper;
+using TagPage.Core.Jobs;
+using TagPage.Web.Pages.Shop.Jobs;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Pages;
+
+public sealed class NewJobTests : IDisposable
+{
+    private readonly TestShop _shop = new();
+    private readonly (long Client, long Player, long Racket, Core.Tags.TagCode Tag, long Job) _family;
+
+    public NewJobTests() => _family = _shop.Records.Family();
+
+    private string Address => $"/shop/jobs/new?racket={_family.Racket}";
+
+    private JobRow Job(long id) => _shop.Get<JobStore>().Get(id)!;
+
+    private int Jobs => _shop.Database.Read(c => c.ExecuteScalar<int>("SELECT COUNT(*) FROM job"));
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public async Task Form_saved_as_it_opens_is_the_last_job_again_received_today()
+    {
+        var owner = _shop.Owner();
+
+        var answer = await owner.Send(await owner.Open(Address));
+
+        var (last, job) = (Job(_family.Job), Job(Id(answer)));
+        Assert.Equal(
+            (last.MainsId, last.CrossesId, last.Mains, last.Crosses, last.PriceMinor, last.Pieces, last.MainsSuppliedBy),
+            (job.MainsId, job.CrossesId, job.Mains, job.Crosses, job.PriceMinor, job.Pieces, job.MainsSuppliedBy));
+        Assert.Equal((JobState.Waiting, last.Ticket + 1, TestShop.Today, TestShop.Today.AddDays(2)), (job.State, job.Ticket, job.ReceivedOn, job.PromisedFor!.Value));
+        Assert.Equal("", job.Note);
+    }
+
+    [Fact]
+    public async Task New_racket_is_filled_in_from_the_players_other_one()
+    {
+        var second = _shop.Records.Racket(_family.Player, number: 2);
+
+        var form = await _shop.Owner().Open($"/shop/jobs/new?racket={second}");
+
+        Assert.Contains("Pim Ferran's racket 1", form.Main, StringComparison.Ordinal);
+        Assert.Equal("52", form.Document.QuerySelector("[name='Input.MainsTension']")!.GetAttribute("value"));
+        Assert.Null(form.Document.QuerySelector("[name='Input.OldEndedHow']"));
+    }
+
+    [Fact]
+    public async Task Form_sent_twice_makes_one_job()
+    {
+        var owner = _shop.Owner();
+        var form = await owner.Open(Address);
+
+        var (first, second) = (await owner.Send(form), await owner.Send(form));
+
+        Assert.Equal(first.Location, second.Location);
+        Assert.Equal(2, Jobs);
+    }
+
+    [Fact]
+    public async Task Tension_above_the_usual_range_is_asked_about_once_and_then_saved()
+    {
+        var owner = _shop.Owner();
+        var form = await owner.Open(Address);
+
+        var asked = await owner.Send(form, ("Input.MainsTension", "68"));
+
+        Assert.Equal(HttpStatusCode.OK, asked.Status);
+        Assert.Contains("ask the maker", Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.Equal(1, Jobs);
+        var meant = asked.Document.QuerySelector("[name='Input.Confirmed']")!.GetAttribute("value")!;
+        var saved = await owner.Send(asked, ("Input.Confirmed", meant));
+        Assert.Equal(68, Job(Id(saved)).MainsTension);
+    }
+
+    [Fact]
+    public async Task Unusual_tension_of_the_last_job_is_not_asked_about_again()
+    {
+        _shop.Database.Write(c => c.Execute("UPDATE job SET mains_tension = 68, crosses_tension = 66"));
+        var owner = _shop.Owner();
+
+        var answer = await owner.Send(await owner.Open(Address));
+
+        Assert.Equal((68m, 66m), (Job(Id(answer)).MainsTension, Job(Id(answer)).CrossesTension));
+    }
+
+    [Theory]
+    [InlineData("Input.MainsTension", "240", "No machine pulls that. Write a tension between 5 and 100 lb.")]
+    [InlineData("Input.MainsTension", "", "Write the tension of the mains.")]
+    [InlineData("Input.CrossesTension", "1", "No machine pulls that. Write a tension between 5 and 100 lb.")]
+    [InlineData("Input.MainsId", "", "Choose the string of the mains, or write a new one below.")]
+    [InlineData("Input.NewString.Name", "Marram", "Choose what the new string is made of.")]
+    [InlineData("Input.PreStretchPercent", "7.5", "Write the pre-stretch as a whole number.")]
+    [InlineData("Input.Price", "24.505", "Write the price in GBP like 24.50.")]
+    [InlineData("Input.Price", "-3", "Write the price in GBP like 24.50.")]
+    [InlineData("Input.Price", "79228162514264337593543950335", "Write the price in GBP like 24.50.")]
+    [InlineData("Input.ReceivedOn", "2026-11-26", "This day is still to come; today is 25 Nov 2026.")]
+    [InlineData("Input.ReceivedOn", "0026-11-25", "Look at the year again.")]
+    [InlineData("Input.PromisedFor", "2026-11-01", "The promised day is before the day it came in, 25 Nov 2026.")]
+    public async Task Nonsense_is_refused_at_its_field_and_nothing_is_saved(string field, string typed, string sentence)
+    {
+        var owner = _shop.Owner();
+
+        var answer = await owner.Send(await owner.Open(Address), ("Input.Note", "blue grommets"), (field, typed));
+
+        Assert.Equal(HttpStatusCode.OK, answer.Status);
+        Assert.Contains(sentence, answer.Errors);
+        Assert.Equal("blue grommets", answer.Document.QuerySelector("[name='Input.Note']")!.TextContent);
+        Assert.Equal(1, Jobs);
+    }
+
+    [Fact]
+    public async Task Price_typed_with_a_comma_is_the_same_price()
+    {
+        var owner = _shop.Owner();
+
+        var answer = await owner.Send(await owner.Open(Address), ("Input.Price", "24,50"));
+
+        Assert.Equal(2450, Job(Id(answer)).PriceMinor);
+    }
+
+    [Fact]
+    public async Task A_word_about_arms_stands_with_a_juniors_tension_only()
+    {
+        var adult = _shop.Records.Racket(_shop.Records.Player(_family.Client, "Odalys Ferran"));
+        var owner = _shop.Owner();
+
+        Assert.Contains("clinician", (await owner.Open(Address)).Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("clinician", (await owner.Open($"/shop/jobs/new?racket={adult}")).Main, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/shop/jobs/new?racket=99")]
+    [InlineData("/shop/jobs/new")]
+    [InlineData("/shop/jobs/99")]
+    [InlineData("/shop/jobs/edit/99")]
+    [InlineData("/shop/jobs/strung/99")]
+    public async Task Unknown_ids_are_not_found(string path) =>
+        Assert.Equal(HttpStatusCode.NotFound, (await _shop.Owner().Get(path)).StatusCode);
+
+    private static long Id(WebPage answer)
+    {
+        Assert.StartsWith("/shop/jobs/", answer.Location, StringComparison.Ordinal);
+        return long.Parse(answer.Location!["/shop/jobs/".Length..], System.Globalization.CultureInfo.InvariantCulture);
+    }
+}

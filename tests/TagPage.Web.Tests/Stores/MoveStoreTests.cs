@@ -1,0 +1,173 @@
+using TagPage.Core.Jobs;
+using TagPage.Web.Data;
+using TagPage.Web.Pages.Shop.Jobs;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Stores;
+
+public sealed class MoveStoreTests : IDisposable
+{
+    private readonly TestShop _shop = new();
+    private readonly long _old;
+    private readonly long _job;
+
+    public MoveStoreTests()
+    {
+        var family = _shop.Records.Family();
+        _old = family.Job;
+        _job = _shop.Records.Job(family.Racket);
+    }
+
+    private MoveStore Moves => _shop.Get<MoveStore>();
+
+    private JobRow Job(long id) => _shop.Get<JobStore>().Get(id)!;
+
+    private static StrungInput StrungToday => new() { StrungOn = TestShop.Today, StrungBy = "Runa", Machine = "lockout" };
+
+    private Outcome Back() => _shop.Get<BackStore>().Back(_job, Job(_job).State);
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public void Job_goes_from_waiting_to_collected_and_paid()
+    {
+        Moves.Start(_job);
+        Assert.Equal(JobState.OnMachine, Job(_job).State);
+        Moves.MarkStrung(_job, StrungToday);
+        Assert.Equal((JobState.Strung, TestShop.Today, "Runa", "lockout"), (Job(_job).State, Job(_job).StrungOn, Job(_job).StrungBy, Job(_job).Machine));
+        Moves.Collect(_job, new CollectInput { CollectedOn = TestShop.Today, Paid = true });
+        Assert.Equal((JobState.Collected, TestShop.Today, TestShop.Today), (Job(_job).State, Job(_job).CollectedOn, Job(_job).PaidOn));
+    }
+
+    [Fact]
+    public void Move_from_a_state_that_is_no_longer_current_is_refused_and_changes_nothing()
+    {
+        Moves.MarkStrung(_job, StrungToday);
+        var before = Job(_job);
+
+        Outcome[] outcomes = [Moves.Start(_job), Moves.MarkStrung(_job, StrungToday with { StrungBy = "Idris" }), Moves.Cancel(_job)];
+
+        Assert.All(outcomes, o => Assert.Contains("is strung now", Assert.IsType<Outcome.Refused>(o).Sentence, StringComparison.Ordinal));
+        Assert.Equal(before, Job(_job));
+    }
+
+    [Fact]
+    public void Stringing_ends_the_strings_before()
+    {
+        Moves.MarkStrung(_job, StrungToday with { OldEndedHow = BedEnd.Mishit });
+
+        Assert.Equal((TestShop.Today, BedEnd.Mishit), (Job(_old).EndedOn, Job(_old).EndedHow));
+        Assert.Null(Job(_job).EndedOn);
+    }
+
+    [Fact]
+    public void An_end_noted_before_stays_as_it_was_noted()
+    {
+        _shop.Database.Write(c => BedStore.End(c, _old, new(2026, 11, 20), BedEnd.Wear));
+
+        Moves.MarkStrung(_job, StrungToday);
+
+        Assert.Equal((new DateOnly(2026, 11, 20), BedEnd.Wear), (Job(_old).EndedOn, Job(_old).EndedHow));
+    }
+
+    [Fact]
+    public void Stringing_typed_in_late_has_ended_when_the_next_one_went_in()
+    {
+        Moves.MarkStrung(_job, StrungToday with { StrungOn = new(2026, 10, 20) });
+
+        Assert.Equal((new DateOnly(2026, 11, 1), BedEnd.CutOut), (Job(_job).EndedOn, Job(_job).EndedHow));
+        Assert.Null(Job(_old).EndedOn);
+    }
+
+    [Fact]
+    public void Taking_stringing_back_puts_the_old_strings_in_again_and_keeps_the_reading()
+    {
+        var gauge = _shop.Database.Write(c => Dapper.SqlMapper.ExecuteScalar<long>(c, "INSERT INTO instrument (name, scale) VALUES ('bench gauge', 'Stiffness') RETURNING id"));
+        Moves.MarkStrung(_job, StrungToday with { Reading = 62, InstrumentId = gauge });
+
+        Back();
+
+        Assert.Equal((JobState.OnMachine, null, "Runa", 62m), (Job(_job).State, Job(_job).StrungOn, Job(_job).StrungBy, Job(_job).Reading));
+        Assert.Null(Job(_old).EndedOn);
+    }
+
+    [Fact]
+    public void Taking_stringing_back_leaves_a_break_as_it_was_noted()
+    {
+        Moves.MarkStrung(_job, StrungToday with { OldEndedHow = BedEnd.Wear });
+
+        Back();
+
+        Assert.Equal(BedEnd.Wear, Job(_old).EndedHow);
+    }
+
+    [Fact]
+    public void Strings_that_have_ended_cannot_be_taken_back()
+    {
+        Moves.MarkStrung(_job, StrungToday);
+        _shop.Database.Write(c => BedStore.End(c, _job, TestShop.Today, BedEnd.Machine));
+
+        Assert.IsType<Outcome.Refused>(Back());
+        Assert.Equal(JobState.Strung, Job(_job).State);
+    }
+
+    [Fact]
+    public void Each_step_back_lands_one_state_earlier()
+    {
+        Moves.MarkStrung(_job, StrungToday);
+        Moves.Collect(_job, new CollectInput { CollectedOn = TestShop.Today });
+
+        var states = Enumerable.Range(0, 3).Select(_ => (Back(), Job(_job).State).State).ToList();
+
+        Assert.Equal([JobState.Strung, JobState.OnMachine, JobState.Waiting], states);
+        Assert.IsType<Outcome.Refused>(Back());
+    }
+
+    [Fact]
+    public void Cancelled_ticket_keeps_its_number_and_can_wait_again()
+    {
+        var ticket = Job(_job).Ticket;
+        Moves.Cancel(_job);
+        Assert.Equal((JobState.Cancelled, ticket), (Job(_job).State, Job(_job).Ticket));
+
+        Back();
+
+        Assert.Equal((JobState.Waiting, ticket), (Job(_job).State, Job(_job).Ticket));
+    }
+
+    [Fact]
+    public void Paying_twice_is_told_and_keeps_the_first_day()
+    {
+        Moves.Pay(_job, new(2026, 11, 24));
+
+        var second = Moves.Pay(_job, TestShop.Today);
+
+        Assert.Contains("paid on 24 Nov 2026 already", Assert.IsType<Outcome.Refused>(second).Sentence, StringComparison.Ordinal);
+        Assert.Equal(new DateOnly(2026, 11, 24), Job(_job).PaidOn);
+        Moves.Pay(_job, null);
+        Assert.Null(Job(_job).PaidOn);
+    }
+
+    [Fact]
+    public void Paid_beforehand_keeps_its_day_when_the_racket_is_handed_out()
+    {
+        Moves.Pay(_job, new(2026, 11, 24));
+        Moves.MarkStrung(_job, StrungToday);
+
+        Moves.Collect(_job, new CollectInput { CollectedOn = TestShop.Today, Paid = true });
+
+        Assert.Equal(new DateOnly(2026, 11, 24), Job(_job).PaidOn);
+    }
+
+    [Fact]
+    public void Unknown_job_is_absent_to_every_move()
+    {
+        Outcome[] outcomes =
+        [
+            Moves.Start(99), Moves.MarkStrung(99, StrungToday), Moves.Collect(99, new CollectInput { CollectedOn = TestShop.Today }),
+            Moves.Cancel(99), Moves.Pay(99, null), _shop.Get<BackStore>().Back(99, JobState.Strung),
+        ];
+
+        Assert.All(outcomes, o => Assert.IsType<Outcome.Absent>(o));
+    }
+}
