@@ -17,5 +17,7 @@ public sealed class DataFolder
 
     public string Keys => Directory.CreateDirectory(Path.Combine(Root, "keys")).FullName;
 
+    public string Uploads => Directory.CreateDirectory(Path.Combine(Root, "uploads")).FullName;
+
     public string Copies => Directory.CreateDirectory(Path.Combine(Root, "copies")).FullName;
 }

@@ -164,11 +164,14 @@ public sealed class FieldTagHelper : TagHelper
             FieldKind.Tel => "tel",
             FieldKind.Mail => "email",
             FieldKind.Password => "password",
+            FieldKind.Files => "file",
             _ => "text",
         });
         if (Kind == FieldKind.Number)
             input.Attributes["inputmode"] = "decimal";
-        if (Kind != FieldKind.Password)
+        if (Kind == FieldKind.Files)
+            input.Attributes["multiple"] = "";
+        if (Kind is not (FieldKind.Password or FieldKind.Files))
             input.Attributes["value"] = Value;
         input.Attributes["autocomplete"] = Autocomplete;
         if (Suggest is not null)

@@ -6,6 +6,7 @@ using Microsoft.Extensions.WebEncoders;
 using TagPage.Web.Data;
 using TagPage.Web.Forms;
 using TagPage.Web.Limits;
+using TagPage.Web.Pages.Shop.Import;
 
 namespace TagPage.Web.Hosting;
 
@@ -26,6 +27,9 @@ internal static class Services
         services.AddSingleton(new PublicAddress(configuration));
         services.AddDataProtection().SetApplicationName("TagPage").PersistKeysToFileSystem(new DirectoryInfo(folder.Keys));
         services.AddStores();
+        services.AddSingleton<Importer>();
+        services.AddSingleton<Uploads>();
+        services.AddHostedService<UploadSweeper>();
         services.AddPages();
         services.AddHealthChecks().AddCheck<DatabaseCheck>("database");
         services.AddAuthentication("None").AddCookie("None");

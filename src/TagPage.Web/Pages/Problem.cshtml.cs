@@ -37,6 +37,7 @@ public sealed class ProblemModel : PageModel
     {
         400 => ("The form had been open too long", "Go back, load the page once more and send it again."),
         404 => ("There is nothing here", "The address may have a slip in it, or the record is gone."),
+        413 => ("That is too much at once", "Send fewer or smaller files in one go."),
         429 => ("Too many tries", "Wait a few minutes, then try again."),
         _ => ("Something broke on our side", "Nothing was saved. Try it once more; if it happens again, tell the shop."),
     };

@@ -1,0 +1,42 @@
+using System.Text;
+
+namespace TagPage.Web.Csv;
+
+/// <summary>The bytes of a sent file as text.</summary>
+internal static class SheetText
+{
+    public const int MostBytes = 20_000_000;
+
+    private const string SaveAgain = "In the spreadsheet program choose “Save as” and the format “CSV UTF-8”, then send that file.";
+
+    private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    /// <summary>The text without its byte order mark; null, with the reason among the problems, where it is not UTF-8.</summary>
+    public static string? Decode(string file, ReadOnlySpan<byte> bytes, Problems problems)
+    {
+        if (bytes.Length > MostBytes)
+            problems.Add(file, $"The file has more than {MostBytes / 1_000_000} MB. Split it and send the parts one after the other.");
+        else if (bytes.StartsWith<byte>([0xFF, 0xFE]) || bytes.StartsWith<byte>([0xFE, 0xFF]))
+            problems.Add(file, "The file is UTF-16. " + SaveAgain);
+        else if (bytes.StartsWith("PK"u8))
+            problems.Add(file, "This is not a CSV file but a workbook or an archive. " + SaveAgain);
+        else
+            return DecodeUtf8(file, bytes, problems);
+        return null;
+    }
+
+    private static string? DecodeUtf8(string file, ReadOnlySpan<byte> bytes, Problems problems)
+    {
+        var body = bytes.StartsWith(Encoding.UTF8.Preamble) ? bytes[Encoding.UTF8.Preamble.Length..] : bytes;
+        try
+        {
+            return Strict.GetString(body);
+        }
+        catch (DecoderFallbackException e)
+        {
+            var before = body[..Math.Clamp(e.Index, 0, body.Length)];
+            problems.Add(file, "From this line on the file is not UTF-8. " + SaveAgain, 1 + before.Count((byte)'\n'));
+            return null;
+        }
+    }
+}

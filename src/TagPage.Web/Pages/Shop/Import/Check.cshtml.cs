@@ -1,0 +1,32 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Forms;
+
+namespace TagPage.Web.Pages.Shop.Import;
+
+public sealed class CheckModel(Importer importer, ImportStore store, Uploads uploads) : PageModel
+{
+    public ImportReport Report { get; private set; } = default!;
+
+    public IActionResult OnGet(string key)
+    {
+        if (uploads.Get(key) is not { } files)
+            return NotFound();
+        Report = importer.Check(files);
+        return Page();
+    }
+
+    public IActionResult OnPost(string key)
+    {
+        if (store.IsDone(key))
+            return Redirect("/shop");
+        if (uploads.Get(key) is not { } files)
+            return NotFound();
+        Report = importer.Import(files, key);
+        if (!Report.IsClean)
+            return Page();
+        uploads.Remove(key);
+        this.Say($"Brought in: {Report.Summary}.");
+        return Redirect("/shop");
+    }
+}

@@ -1,0 +1,53 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Csv;
+
+namespace TagPage.Web.Pages.Shop.Import;
+
+[UploadLimit]
+public sealed class IndexModel(Uploads uploads) : PageModel
+{
+    public static IReadOnlyList<Sheet> Sheets => ImportSheets.All;
+
+    [BindProperty]
+    public IFormFileCollection? Files { get; set; }
+
+    public void OnGet()
+    {
+    }
+
+    public async Task<IActionResult> OnPost()
+    {
+        var files = await Read();
+        if (!ModelState.IsValid)
+            return Page();
+        return Redirect($"/shop/import/check/{uploads.Keep(files)}");
+    }
+
+    private async Task<ImportFiles> Read()
+    {
+        var files = new ImportFiles();
+        foreach (var file in Files ?? new FormFileCollection())
+        {
+            if (file.Length > SheetText.MostBytes)
+                Refuse(file, $"has more than {SheetText.MostBytes / 1_000_000} MB. Split it and send the parts one after the other.");
+            else if (!Sheets.Any(s => s.File.Equals(file.FileName, StringComparison.OrdinalIgnoreCase)))
+                Refuse(file, $"is not a name known here. Known are {string.Join(", ", Sheets.Select(s => s.File))}.");
+            else if (!files.TryAdd(file.FileName, await Bytes(file)))
+                Refuse(file, "was chosen twice. Choose one of the two.");
+        }
+        if (Files is null or { Count: 0 })
+            ModelState.AddModelError(nameof(Files), "Choose the files to bring in.");
+        return files;
+    }
+
+    private void Refuse(IFormFile file, string sentence) =>
+        ModelState.AddModelError(nameof(Files), $"“{Kinds.Clip(Path.GetFileName(file.FileName))}” {sentence}");
+
+    private static async Task<byte[]> Bytes(IFormFile file)
+    {
+        using var stream = new MemoryStream((int)file.Length);
+        await file.CopyToAsync(stream);
+        return stream.ToArray();
+    }
+}

@@ -1,0 +1,172 @@
+using System.Text;
+using TagPage.Web.Forms;
+using TagPage.Web.Pages.Shop.Import;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Import;
+
+/// <summary>Every way a file can be wrong, told by file, line and column, with nothing saved.</summary>
+public sealed class ImportErrorTests(ImportErrorTests.Shop house) : IClassFixture<ImportErrorTests.Shop>
+{
+    public sealed class Shop : IDisposable
+    {
+        public Shop() => ImportedShop.SetUp(House);
+
+        public TestShop House { get; } = new();
+
+        public void Dispose() => House.Dispose();
+    }
+
+    [Theory]
+    [InlineData("clients.csv", 2, "client", "", "Fill this in: one line, at most 40 characters.")]
+    [InlineData("clients.csv", 3, "client", "c1", "“c1” stands in this file twice. Give each line a key of its own.")]
+    [InlineData("clients.csv", 2, "name", "", "Fill this in: one line, at most 80 characters.")]
+    [InlineData("clients.csv", 2, "phone", "12", "Write a telephone number with all its digits. One from another country begins with + and the country's code.")]
+    [InlineData("clients.csv", 2, "mail", "odalys", "Write one mail address, like name@example.org.")]
+    [InlineData("clients.csv", 2, "language", "xx", "Write en, es, fr, de, it, pt, ja or zh, not “xx”.")]
+    [InlineData("clients.csv", 3, "payer_mail", "pay@er.example", "payer", "Name the payer whose phone or mail stands here.")]
+    [InlineData("clients.csv", 3, "reminders", "perhaps", "Write yes or no, not “perhaps”.")]
+    [InlineData("players.csv", 3, "client", "C9", "“C9” does not stand in clients.csv. Add it there, or correct it here.")]
+    [InlineData("players.csv", 2, "junior", "", "Fill this in: yes or no.")]
+    [InlineData("players.csv", 2, "times_a_week", "often", "Write a number here, like 24.5, not “often”.")]
+    [InlineData("players.csv", 2, "times_a_week", "22", "Write a number from 0 to 21, not 22.")]
+    [InlineData("players.csv", 2, "hours_a_time", "8.5", "Write a number from 0 to 8, not 8.5.")]
+    [InlineData("players.csv", 2, "hitting", "brutal", "Write easy, average or hard, not “brutal”.")]
+    [InlineData("players.csv", 2, "rule", "never", "Write times_a_week, whichever_first, hours, every_weeks or fixed_date, not “never”.")]
+    [InlineData("players.csv", 3, "every_weeks", "", "The rule is every_weeks: write every how many weeks.")]
+    [InlineData("strings.csv", 2, "material", "wood", "Write natural_gut, multifilament, synthetic_gut, polyester or aramid, not “wood”.")]
+    [InlineData("strings.csv", 2, "gauge_mm", "0.1", "Write a number from 0.5 to 1.6, not 0.1.")]
+    [InlineData("rackets.csv", 3, "number", "1", "Line 2 has racket 1 of this player already. Give this one another number.")]
+    [InlineData("rackets.csv", 2, "number", "1000", "Write a whole number from 1 to 999, not “1000”.")]
+    [InlineData("rackets.csv", 2, "player", "P9", "“P9” does not stand in players.csv. Add it there, or correct it here.")]
+    [InlineData("rackets.csv", 2, "sport", "golf", "Write tennis, badminton or squash, not “golf”.")]
+    [InlineData("rackets.csv", 2, "state", "eaten", "Write in_turn, spare, resting, damaged, sold or gone, not “eaten”.")]
+    [InlineData("rackets.csv", 2, "mains", "7", "Write a whole number from 8 to 40, not “7”.")]
+    [InlineData("rackets.csv", 2, "length_cm", "81", "Write a number from 40 to 80, not 81.")]
+    [InlineData("rackets.csv", 2, "head_size_unit", "ft", "Write in2 or cm2, not “ft”.")]
+    [InlineData("rackets.csv", 2, "lost_since", "2026-11-26", "This day is still to come; today is 25 Nov 2026. Write the day it happened.")]
+    [InlineData("rackets.csv", 2, "own_date", "26/11/2026", "Write a date as 2027-03-14 (year-month-day), not “26/11/2026”.")]
+    [InlineData("rackets.csv", 2, "tag", "0MWF2SBY7KD", "“0MWF2SBY7KD” has a slip in it: the last character does not fit the others. Look again at the tag.")]
+    [InlineData("rackets.csv", 2, "tag", "short", "“short” is not a tag's code, which has 11 letters and digits.")]
+    [InlineData("rackets.csv", 2, "tag", "W3K21JB5FH1", "retired_tags", "The tag W3K2-1JB5-FH1 stands in line 2 already. A tag belongs to one racket.")]
+    [InlineData("rackets.csv", 3, "retired_tags", "0MWF2SBY7KE", "The tag 0MWF-2SBY-7KE stands in line 2 already. A tag belongs to one racket.")]
+    [InlineData("rackets.csv", 3, "tag", "J6EBTK58YRK", "A racket that is sold or gone has no live tag. Move the code to retired_tags.")]
+    [InlineData("specs.csv", 2, "racket", "R9", "“R9” does not stand in rackets.csv. Add it there, or correct it here.")]
+    [InlineData("specs.csv", 2, "measured_on", "", "Fill this in: a date like 2027-03-14.")]
+    [InlineData("specs.csv", 2, "weight_g", "5000", "Write a number from 50 to 500, not 5000.")]
+    [InlineData("specs.csv", 2, "stiffness_scale", "", "Name the scale of the stiffness; numbers of different scales cannot be compared.")]
+    [InlineData("jobs.csv", 2, "ticket", "0", "Write a whole number from 1 to 999999999, not “0”.")]
+    [InlineData("jobs.csv", 3, "ticket", "901", "Ticket 901 stands in line 2 already. Each job needs a number of its own.")]
+    [InlineData("jobs.csv", 2, "racket", "R9", "“R9” does not stand in rackets.csv. Add it there, or correct it here.")]
+    [InlineData("jobs.csv", 2, "crosses_string", "S9", "“S9” does not stand in strings.csv. Add it there, or correct it here.")]
+    [InlineData("jobs.csv", 2, "state", "lost", "Write waiting, on_machine, strung, collected or cancelled, not “lost”.")]
+    [InlineData("jobs.csv", 2, "state", "waiting", "strung_on", "The state is “waiting”: leave this empty, or change the state.")]
+    [InlineData("jobs.csv", 2, "state", "strung", "collected_on", "The state is “strung”: leave this empty, or change the state.")]
+    [InlineData("jobs.csv", 3, "state", "strung", "strung_on", "The state is “strung”: write the day, or change the state.")]
+    [InlineData("jobs.csv", 2, "mains_tension", "2", "2 lb is nothing a machine pulls. Look at the number and at tension_unit.")]
+    [InlineData("jobs.csv", 2, "crosses_tension", "1e2", "Write a number here, like 24.5, not “1e2”.")]
+    [InlineData("jobs.csv", 2, "tension_unit", "stone", "Write lb or kg, not “stone”.")]
+    [InlineData("jobs.csv", 2, "pieces", "3", "Write a whole number from 1 to 2, not “3”.")]
+    [InlineData("jobs.csv", 3, "received_on", "", "Write the day it came in.")]
+    [InlineData("jobs.csv", 2, "received_on", "2026-02-30", "Write a date as 2027-03-14 (year-month-day), not “2026-02-30”.")]
+    [InlineData("jobs.csv", 2, "strung_on", "2026-08-31", "This is before the day it came in, 1 Sep 2026. Correct one of the two.")]
+    [InlineData("jobs.csv", 2, "collected_on", "2026-09-01", "This is before the day it was strung, 2 Sep 2026. Correct one of the two.")]
+    [InlineData("jobs.csv", 2, "promised_for", "2026-08-31", "This is before the day it came in, 1 Sep 2026. Correct one of the two.")]
+    [InlineData("jobs.csv", 2, "ended_on", "2026-09-01", "This is before the day it was strung, 2 Sep 2026. Correct one of the two.")]
+    [InlineData("jobs.csv", 2, "ended_on", "2026-11-26", "This day is still to come; today is 25 Nov 2026. Write the day it happened.")]
+    [InlineData("jobs.csv", 2, "ended_on", "", "Write the day these strings ended, or leave ended_how empty.")]
+    [InlineData("jobs.csv", 2, "ended_how", "", "Write how these strings ended: wear, mishit, grommet, machine, cut_out or unknown.")]
+    [InlineData("jobs.csv", 2, "price", "24.505", "GBP has 2 decimal places.")]
+    [InlineData("jobs.csv", 2, "price", "-1", "Write a number from 0 to 100000, not -1.")]
+    [InlineData("jobs.csv", 2, "instrument", "", "Name the instrument of the reading; readings of different instruments cannot be compared.")]
+    [InlineData("jobs.csv", 2, "reading", "", "Write the reading, or leave the instrument empty.")]
+    [InlineData("jobs.csv", 3, "reading", "55", "instrument", "Name the instrument of the reading; readings of different instruments cannot be compared.")]
+    public void Wrong_cell_is_named_with_what_to_write_instead(string file, int line, string column, string value, params string[] told)
+    {
+        var blamed = told.Length > 1 ? told[0] : column;
+        var sentence = told.Length > 1 ? told[1] : told[0];
+
+        var problems = Refused(new Spreadsheet().Cell(file, line, column, value).ToFiles());
+
+        Assert.Equal($"{file}:{line}:{blamed}: {sentence}", problems[0]);
+        Assert.Single(problems, p => p.StartsWith($"{file}:{line}:{blamed}:", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("client,name\n,\nC1,A \"quote\n", "clients.csv:3: A quotation mark stands alone here. Put the whole cell in quotation marks and write each one inside it twice.")]
+    [InlineData("client,name\nC1,A\nC2,\"never closed\nC3,B\n", "clients.csv:3: A quotation mark stands alone here. Put the whole cell in quotation marks and write each one inside it twice.")]
+    [InlineData("client,name\nC1,A,B\n", "clients.csv:2: This line has 3 cells, the header names 2. A cell with a comma, semicolon or line break in it needs quotation marks around it.")]
+    [InlineData("client,name\nC1\n", "clients.csv:2: This line has 1 cells, the header names 2. A cell with a comma, semicolon or line break in it needs quotation marks around it.")]
+    [InlineData("client,name,shoe size\nC1,A,\n", "clients.csv:1:shoe size: This column is not known here. Known are: client, name, phone, mail, language, payer, payer_phone, payer_mail, reminders, note.")]
+    [InlineData("client,name,Name\nC1,A,\n", "clients.csv:1:Name: This column stands here twice. Take one of the two out.")]
+    [InlineData("client,,name\nC1,A,\n", "clients.csv:1: Column 2 has no name. Name it, or take it out.")]
+    [InlineData("client,phone\nC1,\n", "clients.csv:1:name: This column is missing. Add it: Who is contacted; for a junior, the guardian.")]
+    [InlineData("", "clients.csv: The file is empty. Its first line must name the columns.")]
+    [InlineData("client,name\n\"C\n1\",\"A\"\nC2,\u0001\n", "clients.csv:2:client: Write this on one line, without tabs or control characters.", "clients.csv:4:name: Write this on one line, without tabs or control characters.")]
+    public void Broken_file_is_told_where_it_breaks(string text, params string[] expected) =>
+        Assert.Equal(expected, Refused(Files(("clients.csv", Encoding.UTF8.GetBytes(text)))));
+
+    [Fact]
+    public void Line_numbers_hold_after_cells_with_line_breaks() => Assert.Equal(
+        ["clients.csv:6:mail: Write one mail address, like name@example.org."],
+        Refused(Files(("clients.csv", Encoding.UTF8.GetBytes("client,name,mail,note\r\nC1,A,,\"one\r\ntwo\r\nthree\"\r\n\r\nC2,B,nonsense,\r\n")))));
+
+    [Theory]
+    [InlineData(new byte[] { 0xFF, 0xFE, 0x63, 0x00 }, "clients.csv: The file is UTF-16. In the spreadsheet program choose “Save as” and the format “CSV UTF-8”, then send that file.")]
+    [InlineData(new byte[] { 0x50, 0x4B, 0x03, 0x04 }, "clients.csv: This is not a CSV file but a workbook or an archive. In the spreadsheet program choose “Save as” and the format “CSV UTF-8”, then send that file.")]
+    [InlineData(new byte[] { 0x61, 0x0A, 0x62, 0x0A, 0x4D, 0xF6, 0xDF }, "clients.csv:3: From this line on the file is not UTF-8. In the spreadsheet program choose “Save as” and the format “CSV UTF-8”, then send that file.")]
+    public void Other_encodings_are_recognised(byte[] bytes, string expected) => Assert.Equal([expected], Refused(Files(("clients.csv", bytes))));
+
+    [Fact]
+    public void Too_large_a_file_is_not_read() => Assert.Equal(
+        ["clients.csv: The file has more than 20 MB. Split it and send the parts one after the other."],
+        Refused(Files(("clients.csv", new byte[20_000_001]))));
+
+    [Fact]
+    public void Too_many_lines_are_not_read() => Assert.Equal(
+        ["strings.csv:200002: The file has more than 200000 lines. Split it and send the parts one after the other."],
+        Refused(Files(("strings.csv", Encoding.UTF8.GetBytes("string,name,material,gauge_mm\n"
+            + string.Concat(Enumerable.Range(0, 200_001).Select(i => $"S{i},N{i},aramid,1.1\n")))))));
+
+    [Fact]
+    public void File_that_points_at_one_not_sent_says_so_once() => Assert.Equal(
+        ["players.csv: This file points at clients.csv. Send that one too."],
+        Refused(new Spreadsheet().Without("clients.csv").Without("rackets.csv").Without("jobs.csv").Without("specs.csv").ToFiles()));
+
+    [Fact]
+    public void File_that_does_not_read_is_not_blamed_again_on_every_line_that_points_at_it() => Assert.Equal(
+        ["clients.csv:1:nickname: This column is not known here. Known are: client, name, phone, mail, language, payer, payer_phone, payer_mail, reminders, note."],
+        Refused(new Spreadsheet().With("clients.csv", "client,name,phone", "client,nickname,phone").With("clients.csv", "nickname,phone,mail", "name,nickname,mail").ToFiles()));
+
+    [Fact]
+    public void Shop_that_is_set_up_takes_no_second_shop() => Assert.Equal(
+        ["shop.csv: This shop is set up already. Leave this file out and change the shop under Settings."],
+        Refused(Files(("shop.csv", "setting,value\nname,Other\n"u8.ToArray()), ("strings.csv", "string,name,material,gauge_mm\n"u8.ToArray()))));
+
+    [Fact]
+    public void Shop_that_is_not_set_up_needs_its_file()
+    {
+        using var fresh = new TestShop();
+
+        var report = fresh.Get<Importer>().Import(new Spreadsheet().ToFiles(), FormKey.New());
+
+        Assert.Equal("shop.csv: The shop is not set up yet. Set it up first, or add this file.", Assert.Single(report.Problems).ToString());
+        Assert.Equal(0, ImportedRows.Count(fresh.Database, "client"));
+    }
+
+    private List<string> Refused(ImportFiles files)
+    {
+        var before = ImportedRows.Count(house.House.Database);
+        var report = house.House.Get<Importer>().Import(files, FormKey.New());
+        Assert.Equal(before, ImportedRows.Count(house.House.Database));
+        return [.. report.Problems.Select(p => p.ToString())];
+    }
+
+    private static ImportFiles Files(params (string Name, byte[] Bytes)[] named)
+    {
+        var files = new ImportFiles();
+        foreach (var (name, bytes) in named)
+            Assert.True(files.TryAdd(name, bytes));
+        return files;
+    }
+}

@@ -1,0 +1,14 @@
+using Dapper;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Tests.Import;
+
+/// <summary>What stands in the tables that an import fills.</summary>
+internal static class ImportedRows
+{
+    public static readonly string[] Tables = ["client", "payer", "player", "string_kind", "racket", "tag", "spec", "job", "reading", "instrument"];
+
+    public static string Count(Database database) => string.Join(' ', Tables.Select(t => $"{t}:{Count(database, t)}"));
+
+    public static long Count(Database database, string table) => database.Read(c => c.ExecuteScalar<long>($"SELECT COUNT(*) FROM {table}"));
+}
