@@ -55,7 +55,7 @@ public sealed class FieldTagHelper : TagHelper
         output.TagMode = TagMode.StartTagAndEndTag;
         output.Attributes.SetAttribute("class", "field" + (Kind == FieldKind.Check ? " check" : "") + (Error is null ? "" : " wrong"));
         if (Kind == FieldKind.Check)
-            output.Content.AppendHtml(Control());
+            output.Content.AppendHtml(Control()).AppendHtml(Unticked());
         output.Content.AppendHtml(Caption());
         AppendLine(output.Content, "hint", Hint);
         AppendLine(output.Content, "error", Error);
@@ -154,6 +154,15 @@ public sealed class FieldTagHelper : TagHelper
         if (string.Equals(Value.Split(',')[0], "true", StringComparison.OrdinalIgnoreCase))
             check.Attributes["checked"] = "";
         return check;
+    }
+
+    /// <summary>A browser says nothing about an empty box; this says that it was there and is empty.</summary>
+    private TagBuilder Unticked()
+    {
+        var unticked = Self("hidden");
+        unticked.Attributes["name"] = Name;
+        unticked.Attributes["value"] = "false";
+        return unticked;
     }
 
     private TagBuilder Input()

@@ -9,6 +9,7 @@ internal static class FormBinding
     {
         options.ModelBinderProviders.Insert(0, new NumberBinderProvider());
         options.ModelBinderProviders.Insert(0, new TextBinderProvider());
+        options.ModelBinderProviders.Insert(0, new WholeNumberBinderProvider());
         options.SuppressImplicitRequiredAttributeForNonNullableReferenceTypes = true;
         var messages = options.ModelBindingMessageProvider;
         messages.SetAttemptedValueIsInvalidAccessor((value, _) => $"“{Shown(value)}” does not fit this field. Write a date as 2027-03-14.");

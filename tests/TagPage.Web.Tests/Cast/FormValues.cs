@@ -18,7 +18,7 @@ public sealed class FormValues
         return values;
     }
 
-    /// <summary>Replaces what stands there; an empty value for a tick box takes the tick away.</summary>
+    /// <summary>Replaces what stands there; false takes the tick out of a box.</summary>
     public void Set(string name, string value)
     {
         _pairs.RemoveAll(p => p.Key == name);

@@ -78,6 +78,21 @@ public sealed class StringTests : IDisposable
     }
 
     [Fact]
+    public async Task String_taken_out_of_the_offer_stays_out()
+    {
+        Store.Add(new StringInput { FormKey = FormKey.New(), Name = "Heron", Material = Core.Strings.Material.Polyester, GaugeMm = 1.25m });
+        var owner = _shop.Owner();
+
+        await owner.Send(await owner.Open("/shop/strings/edit/1"), ("Input.Offered", "false"));
+
+        Assert.False(Store.Get(1)!.Offered);
+        await owner.Send(await owner.Open("/shop/strings/edit/1"));
+        Assert.False(Store.Get(1)!.Offered);
+        await owner.Send(await owner.Open("/shop/strings/edit/1"), ("Input.Offered", "true"));
+        Assert.True(Store.Get(1)!.Offered);
+    }
+
+    [Fact]
     public async Task Unknown_string_is_not_found()
     {
         Assert.Equal(HttpStatusCode.NotFound, (await _shop.Owner().Get("/shop/strings/edit/99")).StatusCode);

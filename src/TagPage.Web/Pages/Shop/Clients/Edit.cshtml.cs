@@ -1,0 +1,58 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Clients;
+
+public sealed class EditModel(ClientStore store) : PageModel
+{
+    [BindProperty]
+    public ClientInput Input { get; set; } = new();
+
+    public ClientStore.Row Saved { get; private set; } = new();
+
+    public IActionResult OnGet(long id)
+    {
+        if (!Load(id))
+            return NotFound();
+        Input = new ClientInput
+        {
+            Version = Saved.Version,
+            Name = Saved.Name,
+            Phone = Saved.Phone is { } phone ? Phones.Shown(phone) : null,
+            Mail = Saved.Mail,
+            Language = Saved.Language,
+            PayerId = Saved.PayerId,
+            Reminders = Saved.Reminders,
+            Note = Saved.Note,
+        };
+        return Page();
+    }
+
+    public IActionResult OnPost(long id)
+    {
+        if (!Load(id))
+            return NotFound();
+        if (!ModelState.IsValid)
+            return Page();
+        switch (store.Change(id, Input))
+        {
+            case Outcome.Absent:
+                return NotFound();
+            case Outcome.Refused refused:
+                return this.Refuse(refused, Saved.Version);
+        }
+        this.Say($"{Input.Name} is saved.");
+        return Redirect($"/shop/clients/{id}");
+    }
+
+    private bool Load(long id)
+    {
+        if (store.Get(id) is not { } row)
+            return false;
+        Saved = row;
+        return true;
+    }
+}

@@ -1,0 +1,25 @@
+using System.ComponentModel.DataAnnotations;
+using TagPage.Web.Forms;
+
+namespace TagPage.Web.Pages.Shop.Payers;
+
+/// <summary>What the payer forms post.</summary>
+public sealed record PayerInput
+{
+    public string FormKey { get; init; } = "";
+
+    public int Version { get; init; }
+
+    [Required(ErrorMessage = "Write who pays.")]
+    [StringLength(80, ErrorMessage = "Keep the name within 80 characters.")]
+    public string? Name { get; init; }
+
+    [PhoneNumber]
+    public string? Phone { get; init; }
+
+    [MailAddress]
+    public string? Mail { get; init; }
+
+    [StringLength(1000, ErrorMessage = "Keep the note within 1,000 characters.")]
+    public string? Note { get; init; }
+}
