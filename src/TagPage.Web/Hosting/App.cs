@@ -7,12 +7,23 @@ public static class App
 {
     public const string DefaultAddress = "http://localhost:5080";
 
+    /// <summary>Bytes. A page that takes files names a limit of its own.</summary>
+    private const long LargestForm = 1 << 20;
+
     public static WebApplicationBuilder CreateBuilder(string[] args)
     {
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = ContentRoot() });
         // Without this an unpublished build finds its styles in the Development environment only.
         builder.WebHost.UseStaticWebAssets();
-        builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = LargestForm;
+        });
+        // The framework's notes on each request would put the tokens of private links into the log.
+        builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
+        // It warns at each start that keys lie unencrypted; the data folder is readable by its owner alone.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         if (string.IsNullOrEmpty(builder.Configuration[WebHostDefaults.ServerUrlsKey]))
             builder.WebHost.UseUrls(DefaultAddress);
         builder.Services.AddTagPage(builder.Configuration);

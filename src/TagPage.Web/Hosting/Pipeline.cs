@@ -7,12 +7,14 @@ internal static class Pipeline
     {
         app.UseForwardedHeaders();
         app.UseMiddleware<SecurityHeaders>();
-        app.UseExceptionHandler("/problem/500");
+        app.UseExceptionHandler(Problems.Options);
         app.UseStatusCodePagesWithReExecute("/problem/{0}");
+        app.UseMiddleware<PlainHttpGuard>();
         app.UseRouting();
         app.UseAuthentication();
         app.UseAuthorization();
         app.MapHealth();
+        app.MapSecurityText();
         app.MapStaticAssets().AllowAnonymous();
         app.MapRazorPages().WithStaticAssets();
     }

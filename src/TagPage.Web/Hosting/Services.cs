@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Unicode;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.WebEncoders;
 using TagPage.Web.Data;
 using TagPage.Web.Forms;
@@ -17,6 +18,7 @@ internal static class Services
         var folder = new DataFolder(configuration["TagPage:DataFolder"] ?? "data");
         services.AddSingleton(folder);
         services.AddSingleton(TimeProvider.System);
+        services.AddSingleton(Console.Out);
         services.AddSingleton<Database>();
         services.AddSingleton<Migrator>();
         services.AddSingleton<ShopStore>();
@@ -24,15 +26,19 @@ internal static class Services
         services.AddSingleton<PublicStyle>();
         services.AddSingleton<Pages.Shop.Help.Manual>();
         services.AddSingleton<SourceMark>();
-        services.AddSingleton(new PublicAddress(configuration));
+        var address = new PublicAddress(configuration);
+        services.AddSingleton(address);
+        var cookies = new CookieRules(address);
+        services.AddSingleton(cookies);
         services.AddDataProtection().SetApplicationName("TagPage").PersistKeysToFileSystem(new DirectoryInfo(folder.Keys));
         services.AddStores();
         services.AddSingleton<Importer>();
         services.AddSingleton<Uploads>();
         services.AddHostedService<UploadSweeper>();
-        services.AddPages();
+        services.AddPages(cookies);
+        services.AddSignIn(cookies);
+        services.AddProxies(configuration);
         services.AddHealthChecks().AddCheck<DatabaseCheck>("database");
-        services.AddAuthentication("None").AddCookie("None");
         services.AddAuthorizationBuilder().SetFallbackPolicy(new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build());
     }
 
@@ -48,7 +54,7 @@ internal static class Services
         && type.Name.EndsWith("Store", StringComparison.Ordinal)
         && type.Namespace!.StartsWith("TagPage.Web.Pages", StringComparison.Ordinal);
 
-    private static void AddPages(this IServiceCollection services)
+    private static void AddPages(this IServiceCollection services, CookieRules cookies)
     {
         // Names in every script are written as letters, not as numeric references.
         services.Configure<WebEncoderOptions>(o => o.TextEncoderSettings = new TextEncoderSettings(UnicodeRanges.All));
@@ -58,17 +64,11 @@ internal static class Services
             o.Conventions.AllowAnonymousToPage("/Index");
             o.Conventions.AllowAnonymousToPage("/Problem");
             o.Conventions.AllowAnonymousToFolder("/Tag");
-            o.Conventions.AllowAnonymousToFolder("/Account");
-        }).AddMvcOptions(FormBinding.Configure);
-        services.AddAntiforgery(o =>
-        {
-            o.Cookie.Name = "form";
-            o.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
-        });
-        services.Configure<Microsoft.AspNetCore.Mvc.CookieTempDataProviderOptions>(o =>
-        {
-            o.Cookie.Name = "line";
-            o.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
-        });
+            o.Conventions.AllowAnonymousToPage("/Account/SignIn");
+            o.Conventions.AllowAnonymousToPage("/Account/SignOut");
+            o.Conventions.AllowAnonymousToPage("/Account/SetUp");
+        }).AddMvcOptions(FormBinding.Configure).AddMvcOptions(o => o.Filters.Add<KnownVerbs>());
+        services.AddAntiforgery(o => cookies.Apply(o.Cookie, "form"));
+        services.Configure<CookieTempDataProviderOptions>(o => cookies.Apply(o.Cookie, "line"));
     }
 }

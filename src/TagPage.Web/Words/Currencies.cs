@@ -1,8 +1,13 @@
 namespace TagPage.Web.Words;
 
-/// <summary>Minor units of currencies after ISO 4217, where they are not two.</summary>
+/// <summary>The currencies in use, and their minor units after ISO 4217 where these are not two.</summary>
 public static class Currencies
 {
+    /// <summary>ISO 4217 codes of the countries' present currencies, as the system's locale data has them.</summary>
+    public static IReadOnlyList<string> All { get; } = [.. Countries.All.Select(c => c.Currency).Where(c => c.Length == 3).Distinct().Order(StringComparer.Ordinal)];
+
+    public static string? OfCountry(string? country) => Countries.All.FirstOrDefault(c => c.Code == country).Currency;
+
     private static readonly string[] None = ["BIF", "CLP", "DJF", "GNF", "ISK", "JPY", "KMF", "KRW", "PYG", "RWF", "UGX", "VND", "VUV", "XAF", "XOF", "XPF"];
     private static readonly string[] Three = ["BHD", "IQD", "JOD", "KWD", "LYD", "OMR", "TND"];
 

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Data.Sqlite;
@@ -21,6 +22,9 @@ public sealed class TestShop : WebApplicationFactory<Program>
 
     public LogLines Log { get; } = new();
 
+    /// <summary>What the program prints as it starts.</summary>
+    public StringWriter Output { get; } = new();
+
     public string Folder => _folder;
 
     public Database Database => Services.GetRequiredService<Database>();
@@ -29,8 +33,25 @@ public sealed class TestShop : WebApplicationFactory<Program>
 
     public T Get<T>() where T : notnull => Services.GetRequiredService<T>();
 
+    /// <summary>Settings beside the cast's own, or instead of them; before the first request.</summary>
+    public Dictionary<string, string> Settings { get; } = new()
+    {
+        ["TagPage:Address"] = "https://tag.example",
+    };
+
+    /// <summary>Few, so that tests are quick; null for as many as the program asks for.</summary>
+    public int? HashRounds { get; init; } = 1_000;
+
     /// <summary>Somebody with nothing but an address.</summary>
     public Visitor Stranger() => new(CreateClient(Plain));
+
+    /// <summary>The same from a network address and over a scheme of the test's choice.</summary>
+    public Visitor Stranger(string source, string at = "https://localhost")
+    {
+        var client = CreateClient(new() { AllowAutoRedirect = false, BaseAddress = new Uri(at) });
+        client.DefaultRequestHeaders.Add(TestSource.Header, source);
+        return new Visitor(client);
+    }
 
     /// <summary>The shop's owner, signed in.</summary>
     public Visitor Owner()
@@ -45,12 +66,17 @@ public sealed class TestShop : WebApplicationFactory<Program>
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseSetting("TagPage:DataFolder", _folder);
-        builder.UseSetting("TagPage:Address", "https://tag.example");
+        foreach (var (key, value) in Settings)
+            builder.UseSetting(key, value);
         builder.ConfigureLogging(l => l.ClearProviders().AddProvider(Log));
         builder.ConfigureTestServices(services =>
         {
             services.RemoveAll<TimeProvider>();
             services.AddSingleton<TimeProvider>(Clock);
+            services.AddSingleton<TextWriter>(Output);
+            services.AddSingleton<IStartupFilter, TestSource>();
+            if (HashRounds is { } rounds)
+                services.PostConfigure<PasswordHasherOptions>(o => o.IterationCount = rounds);
             TestSignIn.Add(services);
         });
     }

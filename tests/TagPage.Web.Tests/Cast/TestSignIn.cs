@@ -1,6 +1,7 @@
 using System.Security.Claims;
 using System.Text.Encodings.Web;
 using Microsoft.AspNetCore.Authentication;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Options;
@@ -15,8 +16,14 @@ public sealed class TestSignIn(IOptionsMonitor<AuthenticationSchemeOptions> opti
 
     private const string SchemeName = "Test";
 
+    private const string Either = "TestOrReal";
+
+    /// <summary>Whoever does not send the header is judged by the real cookie.</summary>
     public static void Add(IServiceCollection services) =>
-        services.AddAuthentication(o => o.DefaultAuthenticateScheme = SchemeName).AddScheme<AuthenticationSchemeOptions, TestSignIn>(SchemeName, null);
+        services.AddAuthentication(o => o.DefaultAuthenticateScheme = Either)
+            .AddScheme<AuthenticationSchemeOptions, TestSignIn>(SchemeName, null)
+            .AddPolicyScheme(Either, null, o => o.ForwardDefaultSelector = context =>
+                context.Request.Headers.ContainsKey(Header) ? SchemeName : IdentityConstants.ApplicationScheme);
 
     protected override Task<AuthenticateResult> HandleAuthenticateAsync()
     {

@@ -31,6 +31,14 @@ CREATE TABLE account (
   made_at           TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 
+-- One row for each browser that is signed in; without it the browser's cookie is worth nothing.
+CREATE TABLE session (
+  id         TEXT PRIMARY KEY CHECK (length(id) = 32),
+  account_id TEXT NOT NULL REFERENCES account (id) ON DELETE CASCADE,
+  began_at   TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX session_by_account ON session (account_id);
+
 CREATE TABLE setup_link (
   token_hash TEXT PRIMARY KEY,
   expires_at TEXT NOT NULL,

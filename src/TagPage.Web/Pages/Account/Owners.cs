@@ -1,0 +1,33 @@
+using Microsoft.AspNetCore.Identity;
+
+namespace TagPage.Web.Pages.Account;
+
+/// <summary>Makes owner accounts, with the same rules for everybody who makes one.</summary>
+public sealed class Owners(UserManager<Account> users, IPasswordHasher<Account> hasher, AccountStore accounts)
+{
+    /// <summary>What is wrong with a password for this name, as sentences; none where it will do.</summary>
+    public async Task<IReadOnlyList<string>> WrongWith(string name, string password)
+    {
+        var sentences = new List<string>();
+        foreach (var rule in users.PasswordValidators)
+            sentences.AddRange((await rule.ValidateAsync(users, new Account { Name = name }, password)).Errors.Select(e => e.Description));
+        return sentences;
+    }
+
+    /// <summary>An account ready to be stored, its password hashed. The caller has asked <see cref="WrongWith"/>.</summary>
+    public Account Make(string name, string password)
+    {
+        var account = new Account { Name = name, NormalizedName = users.NormalizeName(name)!, SecurityStamp = Guid.NewGuid().ToString("N") };
+        account.PasswordHash = hasher.HashPassword(account, password);
+        return account;
+    }
+
+    /// <summary>Makes and stores an owner's account in one go.</summary>
+    /// <exception cref="ArgumentException">The password breaks a rule.</exception>
+    public async Task Add(string name, string password)
+    {
+        if (await WrongWith(name, password) is [var first, ..])
+            throw new ArgumentException(first, nameof(password));
+        await accounts.CreateAsync(Make(name, password), CancellationToken.None);
+    }
+}

@@ -1,0 +1,63 @@
+using System.ComponentModel.DataAnnotations;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Forms;
+using TagPage.Web.Limits;
+
+namespace TagPage.Web.Pages.Account;
+
+/// <summary>Changing the password signs out every other browser.</summary>
+public sealed class PasswordModel(UserManager<Account> users, SignIns signIns, SessionStore sessions) : PageModel
+{
+    public sealed record Fields
+    {
+        [Required(ErrorMessage = "Write the password you sign in with now.")]
+        [StringLength(AccountLimits.Password, ErrorMessage = "Passwords have at most 200 characters.")]
+        public string? PresentPassword { get; init; }
+
+        [Required(ErrorMessage = "Write the new password.")]
+        [StringLength(AccountLimits.Password, ErrorMessage = "Keep the password within 200 characters.")]
+        public string? NewPassword { get; init; }
+    }
+
+    [BindProperty]
+    public Fields Input { get; set; } = new();
+
+    public string Name { get; private set; } = "";
+
+    public async Task<IActionResult> OnGetAsync()
+    {
+        if (await users.FindByIdAsync(User.AccountId()) is not { } account)
+            return NotFound();
+        Name = account.Name;
+        return Page();
+    }
+
+    public async Task<IActionResult> OnPostAsync()
+    {
+        if (await users.FindByIdAsync(User.AccountId()) is not { } signedIn)
+            return NotFound();
+        Name = signedIn.Name;
+        if (!ModelState.IsValid)
+            return Page();
+        var check = await signIns.TryPassword(HttpContext, Name, Input.PresentPassword!);
+        if (check.Wait > TimeSpan.Zero)
+            return this.TooMany(check.Wait);
+        if (check.Account is not { } account)
+            return Refuse(nameof(Input.PresentPassword), "This is not the password you sign in with.");
+        var changed = await users.ChangePasswordAsync(account, Input.PresentPassword!, Input.NewPassword!);
+        if (!changed.Succeeded)
+            return Refuse(nameof(Input.NewPassword), changed.Errors.First().Description);
+        sessions.EndAll(account.Id);
+        await signIns.Begin(HttpContext, account);
+        this.Say("The password is changed. Every other browser is signed out.");
+        return Redirect("/shop/settings");
+    }
+
+    private PageResult Refuse(string field, string sentence)
+    {
+        ModelState.AddModelError("Input." + field, sentence);
+        return Page();
+    }
+}

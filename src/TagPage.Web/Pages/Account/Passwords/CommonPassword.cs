@@ -1,0 +1,13 @@
+using Microsoft.AspNetCore.Identity;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Pages.Account.Passwords;
+
+/// <summary>Refuses a password that people who guess try first (OWASP ASVS 5.0, 6.2.4).</summary>
+public sealed class CommonPassword(ShopStore shops) : IPasswordValidator<Account>
+{
+    public Task<IdentityResult> ValidateAsync(UserManager<Account> manager, Account user, string? password) =>
+        Task.FromResult(Guessable.IsEasy(password ?? "", user.Name, shops.Get().Name)
+            ? IdentityResult.Failed(new IdentityError { Code = nameof(CommonPassword), Description = Guessable.Sentence })
+            : IdentityResult.Success);
+}

@@ -1,0 +1,36 @@
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using TagPage.Web.Hosting;
+
+namespace TagPage.Web.Pages.Account;
+
+/// <summary>As long as there is no account, prints a new set-up link at each start. It goes to standard output, never into the log.</summary>
+public sealed class SetUpLink(
+    SetUpStore store, PublicAddress address, IServer server, IHostApplicationLifetime lifetime, TextWriter output) : IHostedService
+{
+    public Task StartAsync(CancellationToken cancellationToken)
+    {
+        lifetime.ApplicationStarted.Register(Print);
+        return Task.CompletedTask;
+    }
+
+    public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+
+    private void Print()
+    {
+        if (store.NewToken() is { } token)
+            output.WriteLine($"Set up  {Base}/account/set-up/{token}");
+    }
+
+    /// <summary>Without a configured address the owner sits at this machine: over plain http set-up works nowhere else.</summary>
+    private string Base => address.IsConfigured ? address.Base : AtThisMachine(Listening ?? address.Base);
+
+    private string? Listening => server.Features.Get<IServerAddressesFeature>()?.Addresses.FirstOrDefault();
+
+    private static string AtThisMachine(string listening)
+    {
+        var binding = BindingAddress.Parse(listening);
+        var host = binding.Host is "0.0.0.0" or "[::]" or "+" or "*" ? "localhost" : binding.Host;
+        return $"{binding.Scheme}://{host}:{binding.Port}";
+    }
+}

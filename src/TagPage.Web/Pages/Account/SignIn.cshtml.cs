@@ -1,0 +1,49 @@
+using System.ComponentModel.DataAnnotations;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Limits;
+
+namespace TagPage.Web.Pages.Account;
+
+public sealed class SignInModel(SignIns signIns, AccountStore accounts) : PageModel
+{
+    public sealed record Fields
+    {
+        [Required(ErrorMessage = "Write your sign-in name.")]
+        [StringLength(AccountLimits.Name, ErrorMessage = "Sign-in names have at most 60 characters.")]
+        public string? Name { get; init; }
+
+        [Required(ErrorMessage = "Write your password.")]
+        [StringLength(AccountLimits.Password, ErrorMessage = "Passwords have at most 200 characters.")]
+        public string? Password { get; init; }
+    }
+
+    [BindProperty]
+    public Fields Input { get; set; } = new();
+
+    [BindProperty(SupportsGet = true)]
+    public string? ReturnUrl { get; set; }
+
+    /// <summary>False on a fresh install, where nobody can sign in yet.</summary>
+    public bool HasAccount => accounts.Any();
+
+    public IActionResult OnGet() => User.IsSignedIn() ? Onward() : Page();
+
+    public async Task<IActionResult> OnPostAsync()
+    {
+        if (!ModelState.IsValid)
+            return Page();
+        var check = await signIns.TryPassword(HttpContext, Input.Name!, Input.Password!);
+        if (check.Wait > TimeSpan.Zero)
+            return this.TooMany(check.Wait);
+        if (check.Account is null)
+        {
+            ModelState.AddModelError("", "This name and password do not belong together. Check both and try once more.");
+            return Page();
+        }
+        await signIns.Begin(HttpContext, check.Account);
+        return Onward();
+    }
+
+    private LocalRedirectResult Onward() => LocalRedirect(Url.IsLocalUrl(ReturnUrl) ? ReturnUrl : "/shop");
+}

@@ -1,0 +1,28 @@
+using Microsoft.Extensions.DependencyInjection;
+using TagPage.Web.Pages.Account;
+
+namespace TagPage.Web.Tests.Cast;
+
+/// <summary>Runa owns the shop and signs in the way everybody does: name, password, button.</summary>
+public static class Runa
+{
+    public const string Name = "Runa";
+
+    public const string Password = "four grey herons walking";
+
+    public static async Task<TestShop> OwnedByRuna(this TestShop shop)
+    {
+        using var scope = shop.Services.CreateScope();
+        await scope.ServiceProvider.GetRequiredService<Owners>().Add(Name, Password);
+        return shop;
+    }
+
+    public static async Task<WebPage> SignIn(this Visitor visitor, string name = Name, string password = Password, string? returnUrl = null)
+    {
+        var form = await visitor.Open("/account/sign-in" + (returnUrl is null ? "" : "?returnUrl=" + Uri.EscapeDataString(returnUrl)));
+        return await visitor.Send(form, ("Input.Name", name), ("Input.Password", password));
+    }
+
+    public static async Task<bool> IsSignedIn(this Visitor visitor) =>
+        (await visitor.Get("/shop/strings")).StatusCode == System.Net.HttpStatusCode.OK;
+}

@@ -1,0 +1,25 @@
+using System.Net;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting;
+
+namespace TagPage.Web.Tests.Cast;
+
+/// <summary>The test server has no network; a header of the test's choice says where a request seems to come from.</summary>
+public sealed class TestSource : IStartupFilter
+{
+    public const string Header = "X-Test-Source";
+
+    /// <summary>From a range kept for documentation (RFC 5737).</summary>
+    public const string Usual = "203.0.113.7";
+
+    public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) => app =>
+    {
+        app.Use((context, rest) =>
+        {
+            var chosen = context.Request.Headers[Header].ToString();
+            context.Connection.RemoteIpAddress = IPAddress.Parse(chosen.Length > 0 ? chosen : Usual);
+            return rest(context);
+        });
+        next(app);
+    };
+}
