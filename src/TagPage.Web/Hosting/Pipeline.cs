@@ -1,3 +1,5 @@
+using TagPage.Web.Pages.Tag;
+
 namespace TagPage.Web.Hosting;
 
 internal static class Pipeline
@@ -12,9 +14,11 @@ internal static class Pipeline
         app.UseMiddleware<PlainHttpGuard>();
         app.UseRouting();
         app.UseAuthentication();
+        app.UseMiddleware<TagCache>();
         app.UseAuthorization();
         app.MapHealth();
         app.MapSecurityText();
+        app.MapAccentSheet();
         app.MapStaticAssets().AllowAnonymous();
         app.MapRazorPages().WithStaticAssets();
     }

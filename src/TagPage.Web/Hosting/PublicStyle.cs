@@ -2,25 +2,50 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Html;
+using TagPage.Web.Data;
 
 namespace TagPage.Web.Hosting;
 
-/// <summary>The public pages' stylesheet, put into the page itself so that one request is enough.</summary>
+/// <summary>
+/// The public pages' stylesheet with the shop's own accent, put into the page itself so that one request is enough.
+/// </summary>
 public sealed partial class PublicStyle
 {
-    public PublicStyle(IWebHostEnvironment environment)
+    private readonly ShopStore _shops;
+    private readonly string _css;
+    private readonly AccentStyle _accents;
+    private PublicSheet _kept;
+
+    public PublicStyle(IWebHostEnvironment environment, ShopStore shops)
     {
         using var stream = environment.WebRootFileProvider.GetFileInfo("css/public.css").CreateReadStream();
         using var reader = new StreamReader(stream);
-        var css = Shorten(reader.ReadToEnd());
-        Css = new HtmlString(css);
-        CspHash = $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(css)))}'";
+        _shops = shops;
+        _css = Shorten(reader.ReadToEnd());
+        _accents = new AccentStyle(_css);
+        Plain = _kept = Make(null);
     }
 
-    public HtmlString Css { get; }
+    /// <summary>The product's own; needs no database.</summary>
+    public PublicSheet Plain { get; }
 
-    /// <summary>The source expression of CSP that allows exactly this style.</summary>
-    public string CspHash { get; }
+    /// <summary>The sheet with the accent the shop has now.</summary>
+    public PublicSheet Current
+    {
+        get
+        {
+            var (kept, accent) = (_kept, _shops.Get().Accent);
+            return kept.Accent == accent ? kept : _kept = Make(accent);
+        }
+    }
+
+    private PublicSheet Make(string? accent)
+    {
+        var own = _accents.Of(accent);
+        var css = _css + own;
+        var hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(css)));
+        return new PublicSheet(accent, new HtmlString(css), own, $"'sha256-{hash}'");
+    }
 
     /// <summary>Takes comments and indentation out; nothing that could change the meaning.</summary>
     private static string Shorten(string css) => Spaces().Replace(Comments().Replace(css, ""), "\n").Trim();
@@ -31,3 +56,9 @@ public sealed partial class PublicStyle
     [GeneratedRegex(@"\s*\n\s*")]
     private static partial Regex Spaces();
 }
+
+/// <param name="Accent">As the shop set it, or null.</param>
+/// <param name="Css">The whole style of a public page.</param>
+/// <param name="OwnAccent">The part of it that sets the shop's accent; empty without one.</param>
+/// <param name="CspHash">The source expression of CSP that allows exactly this style.</param>
+public sealed record PublicSheet(string? Accent, HtmlString Css, string OwnAccent, string CspHash);

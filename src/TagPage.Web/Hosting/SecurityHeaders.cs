@@ -1,12 +1,8 @@
 namespace TagPage.Web.Hosting;
 
 /// <summary>The headers every response carries, errors included.</summary>
-public sealed class SecurityHeaders(RequestDelegate next, PublicStyle style)
+public sealed class SecurityHeaders(RequestDelegate next)
 {
-    /// <summary>Public pages run no script at all; their one inline style is allowed by its hash.</summary>
-    private readonly string _publicPolicy =
-        $"default-src 'none'; style-src {style.CspHash}; img-src 'self' data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
-
     private const string SignedInPolicy =
         "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self' data:; connect-src 'self'; "
         + "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
@@ -22,10 +18,10 @@ public sealed class SecurityHeaders(RequestDelegate next, PublicStyle style)
         return next(context);
     }
 
-    private void Write(HttpContext context)
+    private static void Write(HttpContext context)
     {
         var headers = context.Response.Headers;
-        headers.ContentSecurityPolicy = context.Items.ContainsKey(typeof(PublicStyle)) ? _publicPolicy : SignedInPolicy;
+        headers.ContentSecurityPolicy = context.Items[typeof(PublicStyle)] is PublicSheet sheet ? PublicPolicy(sheet) : SignedInPolicy;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "no-referrer";
         headers["Permissions-Policy"] = "camera=(), geolocation=(), microphone=(), payment=(), usb=()";
@@ -37,4 +33,8 @@ public sealed class SecurityHeaders(RequestDelegate next, PublicStyle style)
         if (!headers.ContainsKey("Cache-Control"))
             headers.CacheControl = "no-store";
     }
+
+    /// <summary>Public pages run no script at all; their one inline style is allowed by its hash.</summary>
+    private static string PublicPolicy(PublicSheet sheet) =>
+        $"default-src 'none'; style-src {sheet.CspHash}; img-src 'self' data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 }

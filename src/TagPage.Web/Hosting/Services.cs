@@ -8,6 +8,7 @@ using TagPage.Web.Data;
 using TagPage.Web.Forms;
 using TagPage.Web.Limits;
 using TagPage.Web.Pages.Shop.Import;
+using TagPage.Web.Pages.Tag;
 
 namespace TagPage.Web.Hosting;
 
@@ -26,6 +27,8 @@ internal static class Services
         services.AddSingleton<PublicStyle>();
         services.AddSingleton<Pages.Shop.Help.Manual>();
         services.AddSingleton<SourceMark>();
+        services.AddSingleton<WrongCodes>();
+        services.AddSingleton<TagDoor>();
         var address = new PublicAddress(configuration);
         services.AddSingleton(address);
         var cookies = new CookieRules(address);

@@ -1,0 +1,22 @@
+using System.Text;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Data;
+using TagPage.Web.Hosting;
+
+namespace TagPage.Web.Pages.Tag;
+
+/// <summary>The restring-by date as a file for the player's own calendar.</summary>
+public sealed class CalendarModel(TagDoor door, ShopStore shops, ShopClock clock, PublicAddress address) : PageModel
+{
+    public IActionResult OnGet(string code)
+    {
+        var visit = door.Open(code, HttpContext);
+        if (visit.Answer == TagAnswer.Refused)
+            return StatusCode(StatusCodes.Status429TooManyRequests);
+        if (visit is not { Racket: { Due: { } due, Latest: { } strung } racket })
+            return NotFound();
+        var entry = new RestringEntry(racket, due, strung, address.Of($"/t/{racket.Code}"), clock.Now);
+        return File(Encoding.UTF8.GetBytes(entry.Write(shops.Get())), "text/calendar; charset=utf-8", "restring.ics");
+    }
+}

@@ -1,0 +1,25 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Core.Tags;
+
+namespace TagPage.Web.Pages.Tag;
+
+/// <summary>
+/// For whoever cannot scan: takes a typed code to its page. What reads as a code moves to its own address, where it is
+/// looked up and counted.
+/// </summary>
+public sealed class EnterModel : PageModel
+{
+    public CodeForm Form { get; private set; } = new();
+
+    public IActionResult OnGet(string? code)
+    {
+        if (!Request.Query.ContainsKey("code"))
+            return Page();
+        var reading = TagCode.Read(code);
+        if (reading.Code is { } read)
+            return LocalRedirect("/t/" + read);
+        Form = new CodeForm(code, TagWords.Advice(TagVisit.Unread(reading.Outcome)));
+        return Page();
+    }
+}

@@ -1,0 +1,45 @@
+using Dapper;
+using TagPage.Core.Tags;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Pages.Tag;
+
+/// <summary>What a tag's code opens to everybody.</summary>
+public sealed class TagStore(Database database)
+{
+    /// <summary>Null for a code that no tag has.</summary>
+    public TagState? StateOf(TagCode code) =>
+        database.Read(c => c.QuerySingleOrDefault<string>(StateSql, new { code })) is { } state ? Enum.Parse<TagState>(state) : null;
+
+    private const string StateSql = "SELECT state FROM tag WHERE code = @code";
+
+    /// <summary>Null unless the tag is live.</summary>
+    public TagRow? Racket(TagCode code) => database.Read(c => c.QuerySingleOrDefault<TagRow>(RacketSql, new { code }));
+
+    private const string RacketSql = $"""
+        SELECT r.number, r.tape_colour, {ForecastRow.Columns}
+        FROM tag t
+        JOIN racket r ON r.id = t.racket_id
+        JOIN forecast f ON f.racket_id = t.racket_id
+        WHERE t.code = @code AND t.state = 'Live'
+        """;
+
+    /// <summary>The newest <paramref name="most"/> stringings behind a live tag, newest first.</summary>
+    public IReadOnlyList<StringingRow> Stringings(TagCode code, int most) =>
+        database.Read(c => c.Query<StringingRow>(StringingsSql, new { code, most }).AsList());
+
+    private const string StringingsSql = """
+        SELECT j.id AS job_id, j.strung_on, j.mains_tension, j.crosses_tension, j.tension_unit, j.pre_stretch_percent, j.pieces,
+               m.name AS mains, m.gauge_mm AS mains_gauge_mm, x.name AS crosses, x.gauge_mm AS crosses_gauge_mm,
+               d.value AS reading, i.scale, COUNT(*) OVER () AS in_all
+        FROM tag t
+        JOIN job j ON j.racket_id = t.racket_id
+        JOIN string_kind m ON m.id = j.mains_id
+        JOIN string_kind x ON x.id = j.crosses_id
+        LEFT JOIN reading d ON d.job_id = j.id AND d.first = 1
+        LEFT JOIN instrument i ON i.id = d.instrument_id
+        WHERE t.code = @code AND t.state = 'Live' AND j.strung_on IS NOT NULL
+        ORDER BY j.strung_on DESC, j.id DESC
+        LIMIT @most
+        """;
+}

@@ -1,0 +1,55 @@
+using TagPage.Core.Forecast;
+using TagPage.Core.Sports;
+using TagPage.Core.Tags;
+
+namespace TagPage.Web.Pages.Tag;
+
+/// <summary>A racket as its public page shows it: no habits, no rule, nothing about people.</summary>
+public sealed record TagView
+{
+    /// <summary>Earlier stringings shown, so that the page stays small.</summary>
+    public const int MostEarlier = 12;
+
+    public required TagCode Code { get; init; }
+    public required int Number { get; init; }
+    public required string TapeColour { get; init; }
+    public required Sport Sport { get; init; }
+    public required int Mains { get; init; }
+    public required RestringState State { get; init; }
+    public required DateOnly? Due { get; init; }
+    public required int? DaysLeft { get; init; }
+    public required double LifeLeft { get; init; }
+    public required LimitKind? DecidedBy { get; init; }
+    public required DateOnly? StringsEndedOn { get; init; }
+
+    /// <summary>The strings in the racket, or the last that were.</summary>
+    public required StringingRow? Latest { get; init; }
+
+    public required IReadOnlyList<StringingRow> Earlier { get; init; }
+
+    /// <summary>Stringings older than those in <see cref="Earlier"/>.</summary>
+    public required int NotShown { get; init; }
+
+    public static TagView Of(TagCode code, TagRow racket, IReadOnlyList<StringingRow> stringings, DateOnly today, StartingValues values)
+    {
+        var restring = racket.Work(today, values);
+        var latest = stringings.Count > 0 ? stringings[0] : null;
+        return new TagView
+        {
+            Code = code,
+            Number = racket.Number,
+            TapeColour = racket.TapeColour,
+            Sport = racket.Sport,
+            Mains = racket.PatternMains ?? SportFacts.Of(racket.Sport).DrawnMains,
+            State = restring.State,
+            Due = restring.Due,
+            DaysLeft = restring.DaysLeft,
+            LifeLeft = restring.LifeLeft,
+            DecidedBy = restring.DecidedBy,
+            StringsEndedOn = racket.EndedOn,
+            Latest = latest,
+            Earlier = [.. stringings.Skip(1)],
+            NotShown = (latest?.InAll ?? 0) - stringings.Count,
+        };
+    }
+}
