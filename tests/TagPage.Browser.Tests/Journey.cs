@@ -20,7 +20,7 @@ public sealed class Journey : IAsyncDisposable
     private Journey(IBrowserContext session, IPage page, string host)
     {
         (_session, Page, _host) = (session, page, host);
-        page.Console += (_, line) => Note(line.Type == "error", "console: " + line.Text);
+        page.Console += (_, line) => Note(line.Type == "error" && !IsOwnStatus(line), $"console: {line.Text} {line.Location}");
         page.PageError += (_, error) => Note(true, "script: " + error);
         page.Request += (_, request) => Note(IsForeign(request.Url), "request to another host: " + request.Url);
     }
@@ -72,7 +72,7 @@ public sealed class Journey : IAsyncDisposable
             await KeepEvidence();
         else
             await _session.CloseAsync();
-        Assert.Empty(_faults);
+        Assert.True(_faults.IsEmpty, string.Join('\n', _faults));
     }
 
     private static async Task<Journey> Open(Stage stage, BrowserNewContextOptions options)
@@ -83,6 +83,10 @@ public sealed class Journey : IAsyncDisposable
         await session.Tracing.StartAsync(new() { Screenshots = true, Snapshots = true });
         return new Journey(session, await session.NewPageAsync(), new Uri(stage.Address).Host);
     }
+
+    /// <summary>Chromium also reports it when the page itself answers 404, as a mistyped code should.</summary>
+    private bool IsOwnStatus(IConsoleMessage line) =>
+        line.Text.StartsWith("Failed to load resource", StringComparison.Ordinal) && line.Location.StartsWith(Page.Url, StringComparison.Ordinal);
 
     private void Note(bool fault, string text)
     {
