@@ -1,0 +1,32 @@
+using TagPage.Core.Jobs;
+using TagPage.Core.Units;
+
+namespace TagPage.Web.Pages.Shop.Bench;
+
+/// <summary>A job as one line of the bench.</summary>
+public sealed record BenchRow
+{
+    public long Id { get; init; }
+    public long Ticket { get; init; }
+    public JobState State { get; init; }
+    public long RacketId { get; init; }
+    public int Number { get; init; }
+    public string Frame { get; init; } = "";
+    public string TapeColour { get; init; } = "";
+    public string Player { get; init; } = "";
+    public string Client { get; init; } = "";
+    public string? Phone { get; init; }
+    public string Mains { get; init; } = "";
+    public decimal MainsGaugeMm { get; init; }
+    public string Crosses { get; init; } = "";
+    public decimal CrossesGaugeMm { get; init; }
+    public decimal MainsTension { get; init; }
+    public decimal CrossesTension { get; init; }
+    public TensionUnit TensionUnit { get; init; }
+    public DateOnly? PromisedFor { get; init; }
+    public DateOnly? StrungOn { get; init; }
+    public long? PriceMinor { get; init; }
+    public DateOnly? PaidOn { get; init; }
+
+    public bool IsHybrid => (Mains, MainsGaugeMm) != (Crosses, CrossesGaugeMm);
+}

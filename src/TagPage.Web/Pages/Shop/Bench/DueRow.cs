@@ -1,0 +1,34 @@
+using TagPage.Core.Forecast;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Pages.Shop.Bench;
+
+/// <summary>A racket in play with strings in it and nothing of it at the bench.</summary>
+public sealed record DueRow : ForecastRow
+{
+    public int Number { get; init; }
+    public string Frame { get; init; } = "";
+    public string TapeColour { get; init; } = "";
+    public string Player { get; init; } = "";
+    public long ClientId { get; init; }
+    public string Client { get; init; } = "";
+    public string? Phone { get; init; }
+
+    /// <summary>Whether the client wants reminders.</summary>
+    public bool Reminders { get; init; }
+
+    /// <summary>Whether the client has brought a racket lately.</summary>
+    public bool Seen { get; init; }
+}
+
+/// <summary>A racket that is due, with the reasons.</summary>
+public sealed record DueRacket(DueRow Racket, RestringBy By);
+
+/// <summary>All that is due of one client, the most urgent first.</summary>
+public sealed record Household(IReadOnlyList<DueRacket> Rackets)
+{
+    public DueRow Client => Rackets[0].Racket;
+
+    /// <summary>Days left of the most urgent one, negative when past.</summary>
+    public int DaysLeft => Rackets[0].By.DaysLeft!.Value;
+}

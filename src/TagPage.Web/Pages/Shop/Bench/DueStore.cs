@@ -1,0 +1,30 @@
+using Dapper;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Pages.Shop.Bench;
+
+/// <summary>All rackets that could be due, in one query; the forecast itself is worked out row by row.</summary>
+public sealed class DueStore(Database database, ShopStore shops, ShopClock clock)
+{
+    public DueList List(bool withUnseen)
+    {
+        var (today, shop) = (clock.Today, shops.Get());
+        var seenSince = today.AddMonths(-shop.UnseenMonths);
+        return DueList.Of(database.Read(c => c.Query<DueRow>(ListSql, new { seenSince }).ToList()), today, shop.StartingValues, withUnseen);
+    }
+
+    private const string ListSql = $"""
+        WITH seen AS (
+          SELECT DISTINCT p.client_id
+          FROM job j JOIN racket r ON r.id = j.racket_id JOIN player p ON p.id = r.player_id
+          WHERE j.received_on >= @seenSince)
+        SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, p.name AS player,
+               c.id AS client_id, c.name AS client, c.phone, c.reminders, c.id IN (SELECT client_id FROM seen) AS seen
+        FROM forecast f
+        JOIN racket r ON r.id = f.racket_id
+        JOIN player p ON p.id = r.player_id
+        JOIN client c ON c.id = p.client_id
+        WHERE f.state IN ('InTurn', 'Spare') AND f.strung_on IS NOT NULL AND f.ended_on IS NULL
+          AND f.racket_id NOT IN (SELECT racket_id FROM job WHERE state IN ('Waiting', 'OnMachine', 'Strung'))
+        """;
+}

@@ -1,0 +1,40 @@
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Core.Jobs;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Pages.Shop.Bench;
+
+public sealed class IndexModel(BenchStore bench, DueStore due, ShopStore shops, ShopClock clock) : PageModel
+{
+    private const int MostHouseholds = 8;
+
+    public ShopDetails Shop => shops.Get();
+
+    public DateOnly Today { get; private set; }
+
+    public BenchStore.Beginning Begun { get; private set; } = new();
+
+    public IReadOnlyList<BenchRow> Open { get; private set; } = [];
+
+    public IReadOnlyList<BenchRow> Ready { get; private set; } = [];
+
+    public IReadOnlyList<BenchRow> CameIn { get; private set; } = [];
+
+    public DueList Due { get; private set; } = new([], 0);
+
+    public IEnumerable<Household> FirstDue => Due.Households.Take(MostHouseholds);
+
+    public int Late => Open.Count(j => j.PromisedFor < Today);
+
+    public int OnMachine => Open.Count(j => j.State == JobState.OnMachine);
+
+    public void OnGet()
+    {
+        Today = clock.Today;
+        Begun = bench.Begun();
+        Open = bench.Open();
+        Ready = bench.Ready();
+        CameIn = bench.CameIn(Today);
+        Due = due.List(withUnseen: false);
+    }
+}
