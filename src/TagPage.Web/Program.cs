@@ -1,5 +1,3 @@
-using TagPage.Web.Hosting;
+using TagPage.Web.Cli;
 
-var builder = App.CreateBuilder(args);
-var app = App.Build(builder);
-app.Run();
+return await CommandLine.Run(args, Console.Out, Console.Error);

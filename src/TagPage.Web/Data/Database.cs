@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Web.Hosting;
 
 namespace TagPage.Web.Data;
 
@@ -120,6 +121,6 @@ public sealed class Database
     {
         var version = Version.Parse(Read(c => c.ExecuteScalar<string>("SELECT sqlite_version()"))!);
         if (version < OldestSafe)
-            throw new InvalidOperationException($"SQLite {version} can lose data in WAL mode; TagPage needs {OldestSafe} or newer.");
+            throw new CannotStartException($"SQLite {version} can lose data in WAL mode; TagPage needs {OldestSafe} or newer.");
     }
 }

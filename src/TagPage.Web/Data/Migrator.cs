@@ -1,5 +1,6 @@
 using System.Reflection;
 using Dapper;
+using TagPage.Web.Hosting;
 
 namespace TagPage.Web.Data;
 
@@ -15,12 +16,12 @@ public sealed class Migrator(Database database, DataFolder folder, TimeProvider 
             .Select(n => n[Prefix.Length..])
             .Order(StringComparer.Ordinal)];
 
-    /// <exception cref="InvalidOperationException">The database was made by a newer program.</exception>
+    /// <exception cref="CannotStartException">The database was made by a newer program.</exception>
     public void Run()
     {
         var done = Applied(database);
         if (done.Except(Known).Any())
-            throw new InvalidOperationException("This database was made by a newer TagPage. Start that version, or restore a copy made by this one.");
+            throw new CannotStartException("This database was made by a newer TagPage. Start that version, or restore a copy made by this one.");
         var missing = Known.Except(done).ToList();
         if (missing.Count == 0)
             return;
@@ -28,6 +29,8 @@ public sealed class Migrator(Database database, DataFolder folder, TimeProvider 
             Copy(missing[0]);
         foreach (var name in missing)
             Apply(name);
+        if (done.Count > 0)
+            log.LogInformation("Brought the database up to date: {Names}.", string.Join(", ", missing));
     }
 
     public static IReadOnlyCollection<string> Applied(Database database) => database.Read(c =>
@@ -53,7 +56,6 @@ public sealed class Migrator(Database database, DataFolder folder, TimeProvider 
             c.Execute(Text(name));
             c.Execute(RecordSql, new { Name = name, At = clock.GetUtcNow() });
         });
-        log.LogInformation("Applied migration {Name}.", name);
     }
 
     private const string CreateTableSql = """

@@ -10,7 +10,9 @@ public static class App
     /// <summary>Bytes. A page that takes files names a limit of its own.</summary>
     private const long LargestForm = 1 << 20;
 
-    public static WebApplicationBuilder CreateBuilder(string[] args)
+    /// <param name="args">Settings, in the forms that the framework reads.</param>
+    /// <param name="dataFolder">Used where no setting names another.</param>
+    public static WebApplicationBuilder CreateBuilder(string[] args, string dataFolder = "data")
     {
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = ContentRoot() });
         // Without this an unpublished build finds its styles in the Development environment only.
@@ -20,14 +22,22 @@ public static class App
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = LargestForm;
         });
-        // The framework's notes on each request would put the tokens of private links into the log.
-        builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
-        // It warns at each start that keys lie unencrypted; the data folder is readable by its owner alone.
-        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        Quieten(builder.Logging);
         if (string.IsNullOrEmpty(builder.Configuration[WebHostDefaults.ServerUrlsKey]))
             builder.WebHost.UseUrls(DefaultAddress);
-        builder.Services.AddTagPage(builder.Configuration);
+        builder.Services.AddTagPage(builder.Configuration, dataFolder);
         return builder;
+    }
+
+    private static void Quieten(ILoggingBuilder log)
+    {
+        // The framework's notes on each request would put the tokens of private links into the log.
+        log.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
+        // It warns at each start that keys lie unencrypted; the data folder is readable by its owner alone.
+        log.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        // Where it listens is printed by ourselves, and a start that fails is told in a sentence instead of a stack trace.
+        log.AddFilter("Microsoft.Hosting.Lifetime", LogLevel.Warning);
+        log.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
     }
 
     /// <summary>Builds the program and brings its database up to date.</summary>

@@ -8,7 +8,7 @@ public sealed class PublicAddress
 {
     private Uri _base;
 
-    /// <exception cref="InvalidOperationException">The setting is not an absolute http or https address without path.</exception>
+    /// <exception cref="CannotStartException">The setting is not an absolute http or https address without path.</exception>
     public PublicAddress(IConfiguration configuration)
     {
         IsConfigured = !string.IsNullOrWhiteSpace(configuration["TagPage:Address"]);
@@ -36,5 +36,5 @@ public sealed class PublicAddress
     private static Uri Read(string text) =>
         Uri.TryCreate(text, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" && uri is { AbsolutePath: "/", Query: "" }
             ? uri
-            : throw new InvalidOperationException($"TagPage:Address is “{text}”; write it as https://tag.example, without a path.");
+            : throw new CannotStartException($"TagPage:Address is “{text}”; write it as https://tag.example, without a path.");
 }

@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.WebEncoders;
 using TagPage.Web.Data;
+using TagPage.Web.Demo;
 using TagPage.Web.Forms;
 using TagPage.Web.Limits;
 using TagPage.Web.Pages.Shop.Import;
@@ -14,9 +15,9 @@ namespace TagPage.Web.Hosting;
 
 internal static class Services
 {
-    public static void AddTagPage(this IServiceCollection services, IConfiguration configuration)
+    public static void AddTagPage(this IServiceCollection services, IConfiguration configuration, string dataFolder)
     {
-        var folder = new DataFolder(configuration["TagPage:DataFolder"] ?? "data");
+        var folder = new DataFolder(configuration["TagPage:DataFolder"] ?? dataFolder);
         services.AddSingleton(folder);
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton(Console.Out);
@@ -38,6 +39,9 @@ internal static class Services
         services.AddSingleton<Importer>();
         services.AddSingleton<Uploads>();
         services.AddHostedService<UploadSweeper>();
+        services.AddSingleton<DemoStore>();
+        services.AddSingleton<DemoShop>();
+        services.AddScoped<DemoOwner>();
         services.AddPages(cookies);
         services.AddSignIn(cookies);
         services.AddProxies(configuration);

@@ -215,6 +215,13 @@ CREATE TABLE reading (
 CREATE UNIQUE INDEX reading_first ON reading (job_id) WHERE first = 1;
 CREATE INDEX reading_by_job ON reading (job_id, taken_on);
 
+-- Marks an invented shop's records: the day that all their dates are of, and whether its owner's password was printed.
+CREATE TABLE demo (
+  id   INTEGER PRIMARY KEY CHECK (id = 1),
+  day  TEXT    NOT NULL CHECK (day GLOB '????-??-??'),
+  told INTEGER NOT NULL DEFAULT 0 CHECK (told IN (0, 1))
+) STRICT;
+
 -- One line a record for the search box. The row id says which: 4 × id + 0 client, + 1 player, + 2 racket.
 CREATE VIRTUAL TABLE finder USING fts5 (words, tokenize = 'unicode61 remove_diacritics 2', prefix = '2 3');
 INSERT INTO finder (finder, rank) VALUES ('secure-delete', 1);

@@ -19,7 +19,7 @@ public sealed class SetUpLink(
     private void Print()
     {
         if (store.NewToken() is { } token)
-            output.WriteLine($"Set up  {Base}/account/set-up/{token}");
+            output.WriteLine($"Set up    {Base}/account/set-up/{token}");
     }
 
     /// <summary>Without a configured address the owner sits at this machine: over plain http set-up works nowhere else.</summary>

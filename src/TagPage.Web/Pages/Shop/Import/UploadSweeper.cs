@@ -6,9 +6,16 @@ internal sealed class UploadSweeper(Uploads uploads, TimeProvider clock, ILogger
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
         using var timer = new PeriodicTimer(TimeSpan.FromMinutes(10), clock);
-        do
-            Sweep();
-        while (await timer.WaitForNextTickAsync(stoppingToken));
+        try
+        {
+            do
+                Sweep();
+            while (await timer.WaitForNextTickAsync(stoppingToken));
+        }
+        catch (OperationCanceledException)
+        {
+            // The program ends, perhaps because it never got to start.
+        }
     }
 
     private void Sweep()

@@ -1,0 +1,73 @@
+namespace TagPage.Web.Cli;
+
+/// <summary>The command line, taken apart: a command word first, its own words next, all else for the framework's configuration.</summary>
+public sealed record Arguments
+{
+    private static readonly string[] Help = ["--help", "-h", "-?", "help"];
+
+    private static readonly Dictionary<string, Command> Commands = new()
+    {
+        ["demo"] = Command.Demo,
+        ["import"] = Command.Import,
+    };
+
+    public Command Command { get; private init; } = Command.Serve;
+
+    /// <summary>Of the command import: where the files lie.</summary>
+    public string Folder { get; private init; } = "";
+
+    /// <summary>Of the command import: say what would happen and save nothing.</summary>
+    public bool CheckOnly { get; private init; }
+
+    /// <summary>Of the command demo: give its owner a new password.</summary>
+    public bool NewPassword { get; private init; }
+
+    /// <summary>Settings, in the forms that the framework reads.</summary>
+    public IReadOnlyList<string> Settings { get; private init; } = [];
+
+    /// <summary>What is wrong with the command line, as a sentence; null where it will do.</summary>
+    public string? Wrong { get; private init; }
+
+    public static Arguments Parse(IReadOnlyList<string> args)
+    {
+        if (args.Any(Help.Contains))
+            return new Arguments { Command = Command.Help };
+        if (args.Contains("--version"))
+            return new Arguments { Command = Command.Version };
+        if (args.Count == 0 || IsSetting(args[0]))
+            return new Arguments().WithRest(args);
+        return Commands.TryGetValue(args[0], out var command)
+            ? new Arguments { Command = command }.WithOwnWords([.. args.Skip(1)])
+            : new Arguments { Wrong = $"“{args[0]}” is not a command." };
+    }
+
+    private Arguments WithOwnWords(List<string> rest)
+    {
+        var folder = Command == Command.Import ? rest.Find(a => !a.StartsWith("--", StringComparison.Ordinal)) : "";
+        if (folder is null)
+            return this with { Wrong = "Write after import in which folder the files lie." };
+        rest.Remove(folder);
+        return (this with
+        {
+            Folder = folder,
+            CheckOnly = Command == Command.Import && rest.Remove("--check"),
+            NewPassword = Command == Command.Demo && rest.Remove("--new-password"),
+        }).WithRest(rest);
+    }
+
+    private Arguments WithRest(IReadOnlyList<string> rest)
+    {
+        for (var i = 0; i < rest.Count; i++)
+        {
+            if (!IsSetting(rest[i]) || !KnownSettings.Contains(NameOf(rest[i])))
+                return this with { Wrong = $"“{rest[i]}” is not understood here." };
+            if (!rest[i].Contains('=', StringComparison.Ordinal) && (++i == rest.Count || rest[i].StartsWith("--", StringComparison.Ordinal)))
+                return this with { Wrong = $"“{rest[i - 1]}” needs a value behind it." };
+        }
+        return this with { Settings = [.. rest] };
+    }
+
+    private static bool IsSetting(string arg) => arg.StartsWith("--", StringComparison.Ordinal) || arg.Contains('=', StringComparison.Ordinal);
+
+    private static string NameOf(string arg) => arg.TrimStart('-').Split('=')[0];
+}

@@ -1,0 +1,50 @@
+using TagPage.Web.Demo;
+using TagPage.Web.Hosting;
+
+namespace TagPage.Web.Cli;
+
+/// <summary>The invented shop, to try things in.</summary>
+internal static class DemoCommand
+{
+    private const string DataFolder = "data-demo";
+
+    public static async Task Run(string[] settings, bool newPassword, TextWriter output)
+    {
+        var app = App.Build(App.CreateBuilder(settings, DataFolder));
+        var demo = app.Services.GetRequiredService<DemoShop>();
+        demo.Prepare();
+        var password = await Password(app.Services, newPassword);
+        await Server.Run(app, listening =>
+        {
+            var address = app.Services.GetRequiredService<PublicAddress>();
+            foreach (var line in Lines(listening, address, demo.Showcase.ToString(), password))
+                output.WriteLine(line);
+            app.Services.GetRequiredService<DemoStore>().SetTold(true);
+            output.WriteLine(Announcement.Qr(address.Of($"/t/{demo.Showcase}"), colours: !Console.IsOutputRedirected));
+        });
+    }
+
+    private static async Task<string?> Password(IServiceProvider services, bool renew)
+    {
+        using var scope = services.CreateScope();
+        return await scope.ServiceProvider.GetRequiredService<DemoOwner>().Password(renew);
+    }
+
+    /// <param name="listening">Where the program answers.</param>
+    /// <param name="address">The address that links carry, already aware of where it listens.</param>
+    /// <param name="code">Of the tag to try first.</param>
+    /// <param name="password">Null where it was told at an earlier start.</param>
+    internal static IEnumerable<string> Lines(Listening listening, PublicAddress address, string code, string? password)
+    {
+        // Passwords stay off unencrypted networks: without https the owner signs in at this machine only.
+        var signIn = address.IsHttps ? address.Base : listening.AtThisMachine;
+        var secret = password is null ? "the password printed at the first start (demo --new-password makes another)" : $"password {password}";
+        yield return Announcement.Line("Shop", address.Of("/"));
+        yield return Announcement.Line("Sign in", $"{signIn}/account/sign-in  name {DemoOwner.Name}, {secret}");
+        yield return Announcement.Line("Tag page", address.Of($"/t/{code}"));
+        if (!address.IsHttps && listening.FromOutside is not null)
+            yield return "Signing in from another device needs https; on this machine the address above works.";
+        if (!address.IsConfigured && listening.FromOutside is null)
+            yield return "Only this machine gets through. To scan with a phone in the same network, start with --urls http://0.0.0.0:5080";
+    }
+}

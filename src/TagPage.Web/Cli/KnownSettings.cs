@@ -1,0 +1,17 @@
+namespace TagPage.Web.Cli;
+
+/// <summary>Settings that may stand on the command line. The framework would take any name and leave a slip unnoticed.</summary>
+internal static class KnownSettings
+{
+    private static readonly string[] Names =
+    [
+        "urls", "http_ports", "https_ports", "environment", "contentRoot", "applicationName", "AllowedHosts",
+        "TagPage:DataFolder", "TagPage:Address", "TagPage:Proxies",
+    ];
+
+    private static readonly string[] Sections = ["Logging:", "Kestrel:", "TagPage:Proxies:"];
+
+    public static bool Contains(string name) =>
+        Names.Contains(name, StringComparer.OrdinalIgnoreCase)
+        || Array.Exists(Sections, s => name.StartsWith(s, StringComparison.OrdinalIgnoreCase));
+}

@@ -1,0 +1,23 @@
+using TagPage.Web.Hosting;
+
+namespace TagPage.Web.Cli;
+
+/// <summary>Runs the web server until it is told to stop.</summary>
+internal static class Server
+{
+    /// <param name="app">Ready to start.</param>
+    /// <param name="announce">Called once it listens.</param>
+    public static async Task Run(WebApplication app, Action<Listening> announce)
+    {
+        await using (app)
+        {
+            await app.StartAsync();
+            if (Listening.Of(app.Services) is { } listening)
+            {
+                app.Services.GetRequiredService<PublicAddress>().UseListening(listening.FromOutside ?? listening.AtThisMachine);
+                announce(listening);
+            }
+            await app.WaitForShutdownAsync();
+        }
+    }
+}

@@ -1,0 +1,35 @@
+using TagPage.Core.Tags;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+using TagPage.Web.Hosting;
+using TagPage.Web.Pages.Shop.Import;
+
+namespace TagPage.Web.Demo;
+
+/// <summary>The invented shop: its records come in at the first start, and their dates move on at later ones.</summary>
+public sealed class DemoShop(DemoStore demo, ImportStore imports, ShopStore shops, ShopClock clock, DataFolder folder)
+{
+    /// <summary>Where the files lie, beside the program.</summary>
+    public static string Seed { get; } = Path.Combine(AppContext.BaseDirectory, "seed-demo");
+
+    /// <summary>The tag to try first: that of the first racket.</summary>
+    public TagCode Showcase => demo.Showcase;
+
+    /// <exception cref="CannotStartException">The data folder holds a shop of its own.</exception>
+    public void Prepare()
+    {
+        if (demo.Day is null)
+            Fill();
+        demo.MoveTo(clock.Today);
+    }
+
+    private void Fill()
+    {
+        if (shops.Get().Version > 0)
+            throw new CannotStartException($"{folder.Root} holds a shop of its own, which the demo leaves alone. Name another folder: --TagPage:DataFolder=…");
+        var reading = ImportReader.Read(ImportFiles.From(Seed), shop: null, clock.Today);
+        if (reading.Problems.Count > 0)
+            throw new CannotStartException($"The demo's files in {Seed} are not as they should be.\n{string.Join('\n', reading.Problems.Kept)}");
+        imports.Add(reading.Batch, FormKey.New(), c => DemoStore.Mark(c, reading.Batch.AsOf ?? clock.Today));
+    }
+}

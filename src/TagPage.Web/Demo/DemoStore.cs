@@ -1,0 +1,42 @@
+using System.Globalization;
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Core.Tags;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Demo;
+
+/// <summary>What only the demo does to the records.</summary>
+public sealed class DemoStore(Database database)
+{
+    /// <summary>The day that the demo's dates are of; null where these are not the demo's records.</summary>
+    public DateOnly? Day => database.Read(c => c.QuerySingleOrDefault<DateOnly?>(DaySql));
+
+    private const string DaySql = "SELECT day FROM demo WHERE id = 1";
+
+    /// <summary>Marks the records as the demo's, in the transaction that brings them in.</summary>
+    public static void Mark(SqliteConnection connection, DateOnly day) => connection.Execute(MarkSql, new { day });
+
+    private const string MarkSql = "INSERT INTO demo (id, day) VALUES (1, @day)";
+
+    /// <summary>Moves all days so that they are of today.</summary>
+    public void MoveTo(DateOnly today) => database.Write(c =>
+    {
+        var days = today.DayNumber - c.QuerySingle<DateOnly>(DaySql).DayNumber;
+        if (days == 0)
+            return;
+        var by = string.Create(CultureInfo.InvariantCulture, $"{days:+0;-0} days");
+        foreach (var (table, columns) in DemoDates.Columns)
+            c.Execute($"UPDATE {table} SET {string.Join(", ", columns.Select(n => $"{n} = date({n}, @by)"))}", new { by });
+    });
+
+    /// <summary>Whether the owner's present password was printed; a start that fails before that must not lose it.</summary>
+    public bool IsTold => database.Read(c => c.ExecuteScalar<bool>("SELECT told FROM demo WHERE id = 1"));
+
+    public void SetTold(bool told) => database.Write(c => c.Execute("UPDATE demo SET told = @told WHERE id = 1", new { told }));
+
+    /// <summary>The tag to try first: that of the first racket.</summary>
+    public TagCode Showcase => database.Read(c => c.QuerySingle<TagCode>(ShowcaseSql));
+
+    private const string ShowcaseSql = "SELECT code FROM tag WHERE state = 'Live' ORDER BY racket_id LIMIT 1";
+}

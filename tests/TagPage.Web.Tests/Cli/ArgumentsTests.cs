@@ -1,0 +1,65 @@
+using TagPage.Web.Cli;
+
+namespace TagPage.Web.Tests.Cli;
+
+public sealed class ArgumentsTests
+{
+    [Theory]
+    [InlineData("", Command.Serve)]
+    [InlineData("--urls http://localhost:5081", Command.Serve)]
+    [InlineData("TagPage:DataFolder=elsewhere", Command.Serve)]
+    [InlineData("demo", Command.Demo)]
+    [InlineData("demo --urls=http://0.0.0.0:5080 --TagPage:DataFolder x", Command.Demo)]
+    [InlineData("import files", Command.Import)]
+    [InlineData("--help", Command.Help)]
+    [InlineData("demo -h", Command.Help)]
+    [InlineData("--version", Command.Version)]
+    public void First_word_is_the_command(string line, Command command)
+    {
+        var arguments = Parse(line);
+
+        Assert.Null(arguments.Wrong);
+        Assert.Equal(command, arguments.Command);
+    }
+
+    [Fact]
+    public void Settings_go_on_to_the_framework_and_own_words_do_not()
+    {
+        var arguments = Parse("import --check --TagPage:DataFolder=x /srv/files --urls http://localhost:1");
+
+        Assert.Equal("/srv/files", arguments.Folder);
+        Assert.True(arguments.CheckOnly);
+        Assert.Equal(["--TagPage:DataFolder=x", "--urls", "http://localhost:1"], arguments.Settings);
+    }
+
+    [Fact]
+    public void Folder_of_an_import_is_not_a_settings_value()
+    {
+        var arguments = Parse("import --TagPage:DataFolder x files");
+
+        Assert.Equal("files", arguments.Folder);
+        Assert.Equal(["--TagPage:DataFolder", "x"], arguments.Settings);
+    }
+
+    [Fact]
+    public void New_password_belongs_to_the_demo()
+    {
+        Assert.True(Parse("demo --new-password").NewPassword);
+        Assert.NotNull(Parse("--new-password").Wrong);
+    }
+
+    [Theory]
+    [InlineData("dmeo", "“dmeo” is not a command.")]
+    [InlineData("demo now", "“now” is not understood here.")]
+    [InlineData("--url http://localhost:5081", "“--url” is not understood here.")]
+    [InlineData("--TagPage:Adress=https://tag.example", "“--TagPage:Adress=https://tag.example” is not understood here.")]
+    [InlineData("demo --check", "“--check” is not understood here.")]
+    [InlineData("--urls", "“--urls” needs a value behind it.")]
+    [InlineData("--urls --environment x", "“--urls” needs a value behind it.")]
+    [InlineData("import", "Write after import in which folder the files lie.")]
+    [InlineData("import --check", "Write after import in which folder the files lie.")]
+    [InlineData("import one two", "“two” is not understood here.")]
+    public void Slip_is_told_in_a_sentence(string line, string sentence) => Assert.Equal(sentence, Parse(line).Wrong);
+
+    private static Arguments Parse(string line) => Arguments.Parse(line.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+}

@@ -1,0 +1,189 @@
+using System.Text;
+using Dapper;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.Extensions.DependencyInjection;
+using TagPage.Core.Forecast;
+using TagPage.Web.Data;
+using TagPage.Web.Demo;
+using TagPage.Web.Hosting;
+using TagPage.Web.Pages.Account;
+using TagPage.Web.Tests.Cast;
+using TagPage.Web.Tests.Import;
+
+namespace TagPage.Web.Tests.Demo;
+
+public sealed class DemoTests : IDisposable
+{
+    private static readonly DateOnly AsOf = new(2026, 11, 25);
+
+    private readonly TestShop _shop = new();
+
+    private DemoShop Demo => _shop.Get<DemoShop>();
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public void First_start_fills_the_shop_from_its_files()
+    {
+        Demo.Prepare();
+
+        Assert.Equal("client:20 payer:2 player:25 string_kind:18 racket:42 tag:42 spec:22 job:224 reading:190 instrument:2", ImportedRows.Count(_shop.Database));
+        Assert.Equal("Ferrygate Racket Bench", _shop.Get<ShopStore>().Get().Name);
+        Assert.StartsWith("I am Runa", _shop.Get<ShopStore>().Get().HomeMarkdown, StringComparison.Ordinal);
+        Assert.Equal("0MWF2SBY7KE", Demo.Showcase.ToString());
+    }
+
+    [Fact]
+    public void Dates_are_moved_to_today_at_the_first_start()
+    {
+        _shop.Clock.Advance(TimeSpan.FromDays(100));
+
+        Demo.Prepare();
+
+        Assert.Equal(AsOf.AddDays(100), Day("SELECT received_on FROM job WHERE ticket = 1922"));
+        Assert.Equal(new DateOnly(2025, 7, 7).AddDays(100), Day("SELECT strung_on FROM job WHERE ticket = 1711"));
+        Assert.Equal(new DateOnly(2026, 11, 21).AddDays(100), Day("SELECT lost_since FROM racket WHERE lost_since IS NOT NULL"));
+    }
+
+    [Fact]
+    public void Later_start_moves_every_day_on_and_keeps_what_a_visitor_changed()
+    {
+        Demo.Prepare();
+        _shop.Database.Write(c => c.Execute("UPDATE client SET name = 'Changed' WHERE id = 1"));
+        var before = AllDays();
+
+        _shop.Clock.Advance(TimeSpan.FromDays(3));
+        Demo.Prepare();
+
+        Assert.Equal(before.Select(d => d.AddDays(3)), AllDays());
+        Assert.Equal("Changed", _shop.Database.Read(c => c.ExecuteScalar<string>("SELECT name FROM client WHERE id = 1")));
+    }
+
+    [Fact]
+    public void Second_start_on_one_day_changes_nothing()
+    {
+        Demo.Prepare();
+        var before = AllDays();
+
+        Demo.Prepare();
+
+        Assert.Equal(before, AllDays());
+    }
+
+    [Fact]
+    public void Day_begins_in_the_shops_time_zone_and_not_at_noon_in_greenwich()
+    {
+        Demo.Prepare();
+        _shop.Database.Write(c => c.Execute("UPDATE shop SET time_zone = 'Asia/Tokyo'"));
+
+        _shop.Clock.Advance(TimeSpan.FromHours(6));
+        Demo.Prepare();
+
+        Assert.Equal(AsOf.AddDays(1), _shop.Get<DemoStore>().Day);
+    }
+
+    [Fact]
+    public void Bench_has_work_and_the_due_list_has_names_on_it()
+    {
+        Demo.Prepare();
+        var shop = _shop.Get<ShopStore>().Get();
+        var states = _shop.Database.Read(c => c.Query<ForecastRow>($"SELECT {ForecastRow.Columns} FROM forecast f").ToList())
+            .Select(r => r.Work(AsOf, shop.StartingValues).State).CountBy(s => s).ToDictionary();
+
+        Assert.Equal(7, states[RestringState.Past]);
+        Assert.Equal(7, states[RestringState.DueSoon]);
+        Assert.Equal(4, Count("SELECT COUNT(*) FROM job WHERE state IN ('Waiting', 'OnMachine')"));
+        Assert.Equal(3, Count("SELECT COUNT(*) FROM job WHERE state = 'Strung'"));
+    }
+
+    [Fact]
+    public void Every_column_that_holds_a_day_is_moved()
+    {
+        _ = _shop.Services;
+        var days = _shop.Database.Read(c => c.Query<(string Table, string Sql)>("SELECT name, sql FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name NOT LIKE 'finder%'")
+            .SelectMany(t => c.Query<(string Name, string Type)>("SELECT name, type FROM pragma_table_info(@Table)", new { t.Table })
+                .Where(n => n.Type == "TEXT" && IsDay(n.Name, t.Sql)).Select(n => $"{t.Table}.{n.Name}")).Order().ToList());
+
+        Assert.NotEmpty(days);
+        Assert.Equal(days, DemoDates.Columns.SelectMany(t => t.Value.Select(n => $"{t.Key}.{n}")).Order());
+    }
+
+    [Fact]
+    public void Real_shop_is_left_alone()
+    {
+        ImportedShop.SetUp(_shop);
+
+        var refused = Assert.Throws<CannotStartException>(Demo.Prepare);
+
+        Assert.Contains("holds a shop of its own", refused.Message, StringComparison.Ordinal);
+        Assert.Equal(0, ImportedRows.Count(_shop.Database, "client"));
+    }
+
+    [Fact]
+    public async Task Password_signs_in_and_stands_in_no_file_and_no_log()
+    {
+        Demo.Prepare();
+
+        var password = await Password();
+
+        Assert.Matches("^([a-z2-9]{4}-){3}[a-z2-9]{4}$", password);
+        Assert.True(await Fits(password!));
+        Assert.Empty(FilesWith(password!));
+        Assert.DoesNotContain(_shop.Log.All, l => l.Contains(password!, StringComparison.Ordinal));
+        // The search would find it: the owner's name does stand in the database.
+        Assert.NotEmpty(FilesWith(DemoOwner.Name));
+    }
+
+    [Fact]
+    public async Task Password_is_told_once_unless_a_new_one_is_wished_for()
+    {
+        Demo.Prepare();
+        var lost = await Password();
+        var first = await Password();
+        _shop.Get<DemoStore>().SetTold(true);
+
+        Assert.Null(await Password());
+        Assert.True(await Fits(first!));
+        Assert.False(await Fits(lost!));
+
+        var second = await Password(renew: true);
+
+        Assert.True(await Fits(second!));
+        Assert.False(await Fits(first!));
+    }
+
+    private async Task<string?> Password(bool renew = false)
+    {
+        using var scope = _shop.Services.CreateScope();
+        return await scope.ServiceProvider.GetRequiredService<DemoOwner>().Password(renew);
+    }
+
+    private async Task<bool> Fits(string password)
+    {
+        using var scope = _shop.Services.CreateScope();
+        var users = scope.ServiceProvider.GetRequiredService<UserManager<Account>>();
+        return await users.CheckPasswordAsync((await users.FindByNameAsync(DemoOwner.Name))!, password);
+    }
+
+    private IEnumerable<string> FilesWith(string text) =>
+        Directory.EnumerateFiles(_shop.Folder, "*", SearchOption.AllDirectories).Where(f => Contains(f, Encoding.UTF8.GetBytes(text)));
+
+    private static bool Contains(string file, ReadOnlySpan<byte> text)
+    {
+        using var stream = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        using var bytes = new MemoryStream();
+        stream.CopyTo(bytes);
+        return bytes.GetBuffer().AsSpan(0, (int)bytes.Length).IndexOf(text) >= 0;
+    }
+
+    private static bool IsDay(string column, string sql) =>
+        sql.Contains($"{column} GLOB '????-??-??'", StringComparison.Ordinal)
+        || column.EndsWith("_on", StringComparison.Ordinal) || column.EndsWith("_since", StringComparison.Ordinal) || column.EndsWith("_date", StringComparison.Ordinal);
+
+    private List<DateOnly> AllDays() => _shop.Database.Read(c => DemoDates.Columns
+        .SelectMany(t => t.Value.SelectMany(n => c.Query<DateOnly>($"SELECT {n} FROM {t.Key} WHERE {n} IS NOT NULL ORDER BY rowid"))).ToList());
+
+    private DateOnly Day(string sql) => _shop.Database.Read(c => c.QuerySingle<DateOnly>(sql));
+
+    private long Count(string sql) => _shop.Database.Read(c => c.ExecuteScalar<long>(sql));
+}
