@@ -3,7 +3,7 @@ using TagPage.Labels;
 namespace TagPage.Web.Cli;
 
 /// <summary>The lines that a started program prints.</summary>
-internal static class Announcement
+public static class Announcement
 {
     public static string Line(string label, string text) => $"{label,-10}{text}";
 

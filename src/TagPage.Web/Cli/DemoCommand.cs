@@ -4,7 +4,7 @@ using TagPage.Web.Hosting;
 namespace TagPage.Web.Cli;
 
 /// <summary>The invented shop, to try things in.</summary>
-internal static class DemoCommand
+public static class DemoCommand
 {
     private const string DataFolder = "data-demo";
 
@@ -34,7 +34,7 @@ internal static class DemoCommand
     /// <param name="address">The address that links carry, already aware of where it listens.</param>
     /// <param name="code">Of the tag to try first.</param>
     /// <param name="password">Null where it was told at an earlier start.</param>
-    internal static IEnumerable<string> Lines(Listening listening, PublicAddress address, string code, string? password)
+    public static IEnumerable<string> Lines(Listening listening, PublicAddress address, string code, string? password)
     {
         // Passwords stay off unencrypted networks: without https the owner signs in at this machine only.
         var signIn = address.IsHttps ? address.Base : listening.AtThisMachine;

@@ -5,7 +5,7 @@ using System.Net.Sockets;
 namespace TagPage.Web.Cli;
 
 /// <summary>The address under which a phone in the same network finds this machine.</summary>
-internal static class LanAddress
+public static class LanAddress
 {
     /// <param name="Address">One of this machine's.</param>
     /// <param name="HasGateway">Its network leads further, as the house's own does and a virtual one does not.</param>
