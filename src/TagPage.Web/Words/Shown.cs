@@ -26,4 +26,7 @@ public static class Shown
         var places = Currencies.Places(shop.Currency);
         return Currencies.ToAmount(minor, shop.Currency).ToString("F" + places, CultureInfo.InvariantCulture);
     }
+
+    /// <summary>The unit of a head size as it is stored: in2 or cm2.</summary>
+    public static string AreaUnit(string? unit) => unit == "cm2" ? "cm²" : "in²";
 }

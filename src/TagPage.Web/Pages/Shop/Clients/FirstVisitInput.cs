@@ -1,0 +1,95 @@
+using System.ComponentModel.DataAnnotations;
+using TagPage.Core.Players;
+using TagPage.Core.Sports;
+using TagPage.Web.Forms;
+using TagPage.Web.Pages.Shop.Players;
+using TagPage.Web.Pages.Shop.Rackets;
+
+namespace TagPage.Web.Pages.Shop.Clients;
+
+/// <summary>Which tag a first racket gets.</summary>
+public enum FirstTag { New, Blank, None }
+
+/// <summary>What the first-visit form posts: a client, a player and a racket in one.</summary>
+public sealed record FirstVisitInput : IValidatableObject
+{
+    public string FormKey { get; init; } = "";
+
+    public string? Confirmed { get; init; }
+
+    [Required(ErrorMessage = "Write the client’s name.")]
+    [StringLength(80, ErrorMessage = "Keep the name within 80 characters.")]
+    public string? Name { get; init; }
+
+    [PhoneNumber]
+    public string? Phone { get; init; }
+
+    [MailAddress]
+    public string? Mail { get; init; }
+
+    public bool ClientPlays { get; init; }
+
+    [StringLength(80, ErrorMessage = "Keep the name within 80 characters.")]
+    public string? PlayerName { get; init; }
+
+    public bool Junior { get; init; }
+
+    [Range(0, Play.MaxTimesAWeek, ErrorMessage = "Write 0 to 21 times a week.")]
+    public decimal? TimesAWeek { get; init; }
+
+    [Range(0, Play.MaxHoursATime, ErrorMessage = "Write 0 to 8 hours.")]
+    public decimal? HoursATime { get; init; }
+
+    [Required(ErrorMessage = "Choose the sport.")]
+    public Sport? Sport { get; init; }
+
+    [StringLength(80, ErrorMessage = "Keep the frame within 80 characters.")]
+    public string? Frame { get; init; }
+
+    [Range(8, 40, ErrorMessage = "Write 8 to 40 mains.")]
+    public int? PatternMains { get; init; }
+
+    [Range(8, 40, ErrorMessage = "Write 8 to 40 crosses.")]
+    public int? PatternCrosses { get; init; }
+
+    [StringLength(20, ErrorMessage = "Keep the colour within 20 characters.")]
+    public string? TapeColour { get; init; }
+
+    [StringLength(40, ErrorMessage = "Keep the grip within 40 characters.")]
+    public string? Grip { get; init; }
+
+    [Required(ErrorMessage = "Choose what tag the racket gets.")]
+    public FirstTag? Tag { get; init; } = FirstTag.New;
+
+    [StringLength(200, ErrorMessage = "A code has eleven letters and digits, like 7K2M-9Q4T-XAV.")]
+    public string? BlankCode { get; init; }
+
+    public ClientInput ToClient() => new() { Name = Name, Phone = Phone, Mail = Mail };
+
+    public PlayerInput ToPlayer() => new()
+    {
+        Name = ClientPlays ? Name : PlayerName,
+        Junior = Junior,
+        TimesAWeek = TimesAWeek,
+        HoursATime = HoursATime,
+    };
+
+    public RacketInput ToRacket() => new()
+    {
+        Number = 1,
+        Sport = Sport,
+        Frame = Frame,
+        PatternMains = PatternMains,
+        PatternCrosses = PatternCrosses,
+        TapeColour = TapeColour,
+        Grip = Grip,
+    };
+
+    public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
+    {
+        if (!ClientPlays && PlayerName is null)
+            yield return new ValidationResult("Write the player’s name, or tick that the client plays.", [nameof(PlayerName)]);
+        if (Tag == FirstTag.Blank && BlankCode is null)
+            yield return new ValidationResult("Scan or type the code of the blank tag.", [nameof(BlankCode)]);
+    }
+}

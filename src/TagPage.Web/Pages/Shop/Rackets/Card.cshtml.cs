@@ -1,0 +1,50 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Core.Forecast;
+using TagPage.Core.Rackets;
+using TagPage.Core.Sports;
+using TagPage.Core.Tags;
+using TagPage.Web.Data;
+using TagPage.Web.Pages.Shop.Tags;
+
+namespace TagPage.Web.Pages.Shop.Rackets;
+
+public sealed class CardModel(CardStore cards, SpecStore specs, TagStore tags, ShopStore shops, ShopClock clock) : PageModel
+{
+    public CardStore.Card Racket { get; private set; } = new();
+
+    public RestringBy Restring { get; private set; } = new() { State = RestringState.NotStrungYet };
+
+    public IReadOnlyList<SpecStore.Row> Specs { get; private set; } = [];
+
+    public TagStore.Row? Tag { get; private set; }
+
+    public IReadOnlyList<TagStore.Row> RetiredTags { get; private set; } = [];
+
+    public ShopDetails Shop => shops.Get();
+
+    public DateOnly Today { get; private set; }
+
+    /// <summary>The job whose strings are in the racket, or null.</summary>
+    public CardStore.Job? InIt => Racket.Jobs.FirstOrDefault(j => j.StrungOn is not null) is { EndedOn: null } job ? job : null;
+
+    public CardStore.Job? OnBench => Racket.Jobs.FirstOrDefault(j =>
+        j.State is Core.Jobs.JobState.Waiting or Core.Jobs.JobState.OnMachine or Core.Jobs.JobState.Strung);
+
+    public bool IsInPlay => Racket.State is RacketState.InTurn or RacketState.Spare;
+
+    public int DrawnMains => Racket.PatternMains ?? SportFacts.Of(Racket.Sport).DrawnMains;
+
+    public IActionResult OnGet(long id)
+    {
+        if (cards.Get(id) is not { } card)
+            return NotFound();
+        (Racket, Today) = (card, clock.Today);
+        Restring = card.Work(Today, Shop.StartingValues);
+        Specs = specs.Of(id);
+        var all = tags.Of(id);
+        Tag = all.FirstOrDefault(t => t.State == TagState.Live);
+        RetiredTags = [.. all.Where(t => t.State == TagState.Retired)];
+        return Page();
+    }
+}

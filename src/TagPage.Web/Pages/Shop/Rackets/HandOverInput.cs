@@ -1,0 +1,15 @@
+using System.ComponentModel.DataAnnotations;
+
+namespace TagPage.Web.Pages.Shop.Rackets;
+
+/// <summary>What the hand-over form posts.</summary>
+public sealed record HandOverInput
+{
+    public string FormKey { get; init; } = "";
+
+    public int Version { get; init; }
+
+    [Required(ErrorMessage = "Write the number the racket gets.")]
+    [Range(1, 999, ErrorMessage = "Write a number between 1 and 999.")]
+    public int? Number { get; init; }
+}
