@@ -43,16 +43,24 @@ public sealed record Arguments
 
     private Arguments WithOwnWords(List<string> rest)
     {
-        var folder = Command == Command.Import ? rest.Find(a => !a.StartsWith("--", StringComparison.Ordinal)) : "";
-        if (folder is null)
-            return this with { Wrong = "Write after import in which folder the files lie." };
-        rest.Remove(folder);
-        return (this with
+        var own = this with
         {
-            Folder = folder,
             CheckOnly = Command == Command.Import && rest.Remove("--check"),
             NewPassword = Command == Command.Demo && rest.Remove("--new-password"),
-        }).WithRest(rest);
+        };
+        return Command == Command.Import ? own.WithFolder(rest) : own.WithRest(rest);
+    }
+
+    private Arguments WithFolder(List<string> rest)
+    {
+        var at = 0;
+        while (at < rest.Count && IsSetting(rest[at]))
+            at += HasValue(rest[at]) ? 1 : 2;
+        if (at >= rest.Count)
+            return this with { Wrong = "Write after import in which folder the files lie." };
+        var folder = rest[at];
+        rest.RemoveAt(at);
+        return (this with { Folder = folder }).WithRest(rest);
     }
 
     private Arguments WithRest(IReadOnlyList<string> rest)
@@ -61,13 +69,15 @@ public sealed record Arguments
         {
             if (!IsSetting(rest[i]) || !KnownSettings.Contains(NameOf(rest[i])))
                 return this with { Wrong = $"“{rest[i]}” is not understood here." };
-            if (!rest[i].Contains('=', StringComparison.Ordinal) && (++i == rest.Count || rest[i].StartsWith("--", StringComparison.Ordinal)))
+            if (!HasValue(rest[i]) && (++i == rest.Count || rest[i].StartsWith("--", StringComparison.Ordinal)))
                 return this with { Wrong = $"“{rest[i - 1]}” needs a value behind it." };
         }
         return this with { Settings = [.. rest] };
     }
 
-    private static bool IsSetting(string arg) => arg.StartsWith("--", StringComparison.Ordinal) || arg.Contains('=', StringComparison.Ordinal);
+    private static bool IsSetting(string arg) => arg.StartsWith("--", StringComparison.Ordinal) || HasValue(arg);
+
+    private static bool HasValue(string arg) => arg.Contains('=', StringComparison.Ordinal);
 
     private static string NameOf(string arg) => arg.TrimStart('-').Split('=')[0];
 }

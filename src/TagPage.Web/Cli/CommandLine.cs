@@ -40,10 +40,10 @@ public static class CommandLine
             case Command.Import:
                 return ImportCommand.Run(settings, arguments.Folder, arguments.CheckOnly, output, errors) ? 0 : Failed;
             case Command.Demo:
-                await DemoCommand.Run(settings, arguments.NewPassword, output);
+                await DemoCommand.Run(settings, arguments.NewPassword);
                 return 0;
             default:
-                await ServeCommand.Run(settings, output);
+                await ServeCommand.Run(settings);
                 return 0;
         }
     }

@@ -8,7 +8,7 @@ public static class DemoCommand
 {
     private const string DataFolder = "data-demo";
 
-    public static async Task Run(string[] settings, bool newPassword, TextWriter output)
+    public static async Task Run(string[] settings, bool newPassword)
     {
         var app = App.Build(App.CreateBuilder(settings, DataFolder));
         var demo = app.Services.GetRequiredService<DemoShop>();
@@ -16,6 +16,7 @@ public static class DemoCommand
         var password = await Password(app.Services, newPassword);
         await Server.Run(app, listening =>
         {
+            var output = app.Services.GetRequiredService<TextWriter>();
             var address = app.Services.GetRequiredService<PublicAddress>();
             foreach (var line in Lines(listening, address, demo.Showcase.ToString(), password))
                 output.WriteLine(line);

@@ -6,6 +6,8 @@ internal static class KnownSettings
     private static readonly string[] Names =
     [
         "urls", "http_ports", "https_ports", "environment", "contentRoot", "applicationName", "AllowedHosts",
+        // A host for tests names each section, empty, beside the settings in it.
+        "TagPage", "Logging", "Kestrel",
         "TagPage:DataFolder", "TagPage:Address", "TagPage:Proxies",
     ];
 

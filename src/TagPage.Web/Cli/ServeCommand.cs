@@ -6,11 +6,12 @@ namespace TagPage.Web.Cli;
 /// <summary>The shop itself. On a fresh data folder a set-up link is printed besides.</summary>
 internal static class ServeCommand
 {
-    public static Task Run(string[] settings, TextWriter output)
+    public static Task Run(string[] settings)
     {
         var app = App.Build(App.CreateBuilder(settings));
         return Server.Run(app, _ =>
         {
+            var output = app.Services.GetRequiredService<TextWriter>();
             output.WriteLine(Announcement.Line("Shop", app.Services.GetRequiredService<PublicAddress>().Of("/")));
             output.WriteLine(Announcement.Line("Records", app.Services.GetRequiredService<DataFolder>().Root));
         });

@@ -23,7 +23,7 @@ public sealed class TestShop : WebApplicationFactory<Program>
     public LogLines Log { get; } = new();
 
     /// <summary>What the program prints as it starts.</summary>
-    public StringWriter Output { get; } = new();
+    public PrintedLines Output { get; } = new();
 
     public string Folder => _folder;
 

@@ -155,8 +155,7 @@ public sealed class SetUpTests : IDisposable
     private Uri PrintedLink()
     {
         _ = _shop.Services;
-        var line = _shop.Output.ToString().Trim();
-        Assert.StartsWith("Set up  ", line, StringComparison.Ordinal);
-        return new Uri(line["Set up  ".Length..]);
+        var line = Assert.Single(_shop.Output.ToString().Split('\n'), l => l.StartsWith("Set up ", StringComparison.Ordinal));
+        return new Uri(line["Set up ".Length..].Trim());
     }
 }
