@@ -21,6 +21,13 @@ public sealed class Records(Database database)
         return (client, player, racket, LiveTag(racket), Job(racket, strungOn: new(2026, 11, 1)));
     }
 
+    /// <summary>The shop itself, open to be called. Say only what matters to the test.</summary>
+    public void Shop(string? accent = null, string homeMarkdown = "", string timeZone = "Etc/UTC") => Change("""
+        INSERT INTO shop (id, name, phone, mail, street, town, country, opening_hours, home_markdown, accent, time_zone, currency, tension_unit)
+        VALUES (1, 'Ferrygate Racket Bench', '+442079460182', 'bench@ferrygate.example', '3 Chandler’s Steps', 'Eastmere', 'GB',
+                'Saturday 9:00–13:00', @homeMarkdown, @accent, @timeZone, 'GBP', 'Lb')
+        """, new { accent, homeMarkdown, timeZone });
+
     public long Client(string name, string? phone = null, string? mail = null) =>
         Insert("INSERT INTO client (name, phone, mail, note) VALUES (@name, @phone, @mail, @note)", new { name, phone, mail, note = CanaryNote });
 
@@ -53,6 +60,16 @@ public sealed class Records(Database database)
             """, new { racket, kind, strungOn, paidOn, note });
     }
 
+    /// <summary>What was measured right after stringing.</summary>
+    public long Reading(long job, decimal value, string scale = "Stiffness")
+    {
+        Change("INSERT OR IGNORE INTO instrument (name, scale) VALUES (@scale || ' gauge', @scale)", new { scale });
+        return Insert("""
+            INSERT INTO reading (job_id, first, taken_on, instrument_id, value, note)
+            SELECT j.id, 1, j.strung_on, i.id, @value, @note FROM job j, instrument i WHERE j.id = @job AND i.scale = @scale
+            """, new { job, value, scale, note = CanaryNote });
+    }
+
     public TagCode LiveTag(long racket) => Tag("Live", racket);
 
     public TagCode BlankTag() => Tag("Unassigned", null);
@@ -68,6 +85,9 @@ public sealed class Records(Database database)
             """, new { code, state, racket, at = "2026-10-01T09:00:00.000Z" });
         return code;
     }
+
+    /// <summary>For what only one test needs.</summary>
+    public void Change(string sql, object? values = null) => database.Write(c => c.Execute(sql, values));
 
     private long Insert(string sql, object values) => database.Write(c =>
     {
