@@ -31,8 +31,12 @@ if ! find_chromium; then
     sudo -n env DEBIAN_FRONTEND=noninteractive sh -c "$command"
   fi
   if ! find_chromium; then
-    echo "The browser tests need Chromium. Install it, then start again:"
-    echo "  sudo sh -c '${command:-install the package chromium of your distribution}'"
+    if [ -n "$command" ]; then
+      echo "The browser tests need Chromium. Install it, then start again:"
+      echo "  sudo sh -c '$command'"
+    else
+      echo "The browser tests need Chromium. Install your distribution's package, or set CHROMIUM to the program's path."
+    fi
     echo "0 passed, 1 failed"
     exit 1
   fi
