@@ -14,10 +14,8 @@ internal static class Health
     }
 }
 
-internal sealed class DatabaseCheck(Database database) : IHealthCheck
+internal sealed class DatabaseCheck(Migrator migrator) : IHealthCheck
 {
     public Task<HealthCheckResult> CheckHealthAsync(HealthCheckContext context, CancellationToken cancellationToken = default) =>
-        Task.FromResult(Migrator.Applied(database).SequenceEqual(Migrator.Known)
-            ? HealthCheckResult.Healthy()
-            : HealthCheckResult.Unhealthy());
+        Task.FromResult(migrator.IsCurrent ? HealthCheckResult.Healthy() : HealthCheckResult.Unhealthy());
 }

@@ -22,6 +22,7 @@ internal static class Services
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton(Console.Out);
         services.AddSingleton<Database>();
+        services.AddSingleton(Migration.Embedded);
         services.AddSingleton<Migrator>();
         services.AddSingleton<ShopStore>();
         services.AddSingleton<ShopClock>();

@@ -1,0 +1,31 @@
+using Microsoft.Data.Sqlite;
+using Microsoft.Extensions.Logging.Abstractions;
+using Microsoft.Extensions.Time.Testing;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Tests.Cast;
+
+/// <summary>A database of its own in a folder of its own, without the rest of the program.</summary>
+public sealed class EmptyDatabase : IDisposable
+{
+    public EmptyDatabase()
+    {
+        Folder = new DataFolder(Path.Combine(Path.GetTempPath(), "tagpage-test-" + Guid.NewGuid().ToString("N")));
+        Database = new Database(Folder);
+    }
+
+    public DataFolder Folder { get; }
+
+    public Database Database { get; }
+
+    public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(2026, 11, 25, 10, 0, 0, TimeSpan.Zero));
+
+    public Migrator Migrator(params IReadOnlyList<Migration> known) =>
+        new(Database, Folder, Clock, known, NullLogger<Migrator>.Instance);
+
+    public void Dispose()
+    {
+        SqliteConnection.ClearAllPools();
+        Directory.Delete(Folder.Root, recursive: true);
+    }
+}

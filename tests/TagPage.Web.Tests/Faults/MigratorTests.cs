@@ -1,0 +1,88 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Web.Data;
+using TagPage.Web.Hosting;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Faults;
+
+public sealed class MigratorTests : IDisposable
+{
+    private static readonly Migration First = new("0001-first.sql", "CREATE TABLE one (n INTEGER NOT NULL) STRICT; INSERT INTO one VALUES (1);");
+    private static readonly Migration Second = new("0002-second.sql", "CREATE TABLE two (n INTEGER NOT NULL) STRICT; INSERT INTO two SELECT n FROM one;");
+
+    private readonly EmptyDatabase _home = new();
+
+    public void Dispose() => _home.Dispose();
+
+    [Fact]
+    public void Migration_is_applied_once()
+    {
+        _home.Migrator(First).Run();
+        _home.Migrator(First).Run();
+
+        Assert.Equal(1, _home.Database.Read(c => c.ExecuteScalar<long>("SELECT COUNT(*) FROM one")));
+        Assert.True(_home.Migrator(First).IsCurrent);
+        Assert.Empty(Copies());
+    }
+
+    [Fact]
+    public void Copy_is_made_before_a_second_migration_and_holds_what_was_there()
+    {
+        _home.Migrator(First).Run();
+        var before = _home.Database.Dump();
+        Assert.False(_home.Migrator(First, Second).IsCurrent);
+
+        _home.Migrator(First, Second).Run();
+
+        var copy = Assert.Single(Copies());
+        Assert.Equal("20261125-100000-before-0002-second.db", Path.GetFileName(copy));
+        Assert.Equal(1, _home.Database.Read(c => c.ExecuteScalar<long>("SELECT n FROM two")));
+        Assert.Equal(before, DumpOf(copy));
+    }
+
+    [Fact]
+    public void Migration_that_breaks_half_way_leaves_the_schema_as_it_was()
+    {
+        _home.Migrator(First).Run();
+        var before = _home.Database.Dump();
+        var broken = new Migration("0002-broken.sql", "CREATE TABLE two (n INTEGER NOT NULL) STRICT; INSERT INTO nowhere VALUES (1);");
+
+        Assert.Throws<SqliteException>(() => _home.Migrator(First, broken).Run());
+
+        Assert.Equal(before, _home.Database.Dump());
+        _home.Migrator(First, Second).Run();
+        Assert.True(_home.Migrator(First, Second).IsCurrent);
+    }
+
+    [Fact]
+    public void Database_of_a_newer_program_is_refused_and_left_alone()
+    {
+        _home.Migrator(First, Second).Run();
+        var before = _home.Database.Dump();
+
+        var refusal = Assert.Throws<CannotStartException>(() => _home.Migrator(First).Run());
+
+        Assert.Contains("made by a newer TagPage", refusal.Message, StringComparison.Ordinal);
+        Assert.False(_home.Migrator(First).IsCurrent);
+        Assert.Equal(before, _home.Database.Dump());
+    }
+
+    [Fact]
+    public void Programs_own_migrations_build_a_sound_database()
+    {
+        _home.Migrator(Migration.Embedded).Run();
+
+        Assert.Equal("ok", _home.Database.Read(c => c.ExecuteScalar<string>("PRAGMA integrity_check")));
+        Assert.Empty(_home.Database.Read(c => c.Query("PRAGMA foreign_key_check").ToList()));
+    }
+
+    private string[] Copies() => Directory.GetFiles(_home.Folder.Copies);
+
+    private static string DumpOf(string copy)
+    {
+        var folder = new DataFolder(copy + ".opened");
+        File.Copy(copy, folder.DatabaseFile);
+        return new Database(folder).Dump();
+    }
+}
