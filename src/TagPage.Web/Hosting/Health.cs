@@ -9,8 +9,9 @@ internal static class Health
     /// <summary>/healthz/live touches no database; /healthz/ready reads it and its schema. Neither tells more than a word.</summary>
     public static void MapHealth(this WebApplication app)
     {
-        app.MapHealthChecks("/healthz/live", new HealthCheckOptions { Predicate = _ => false }).AllowAnonymous();
-        app.MapHealthChecks("/healthz/ready").AllowAnonymous();
+        var looking = new HttpMethodMetadata([HttpMethods.Get, HttpMethods.Head]);
+        app.MapHealthChecks("/healthz/live", new HealthCheckOptions { Predicate = _ => false }).WithMetadata(looking).AllowAnonymous();
+        app.MapHealthChecks("/healthz/ready").WithMetadata(looking).AllowAnonymous();
     }
 }
 

@@ -7,7 +7,8 @@ internal static class Problems
 {
     private const int SqliteFull = 13;
 
-    public static ExceptionHandlerOptions Options { get; } = new()
+    /// <summary>New for each program: the framework keeps its pipeline in it.</summary>
+    public static ExceptionHandlerOptions Options => new()
     {
         ExceptionHandlingPath = "/problem/500",
         StatusCodeSelector = StatusOf,

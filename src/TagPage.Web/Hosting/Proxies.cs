@@ -30,6 +30,6 @@ internal static class Proxies
             return network;
         if (IPAddress.TryParse(text, out var address))
             return new IPNetwork(address, address.GetAddressBytes().Length * 8);
-        throw new InvalidOperationException($"TagPage:Proxies names “{text}”; write addresses like 10.0.0.2 or networks like 10.0.0.0/24.");
+        throw new CannotStartException($"TagPage:Proxies names “{text}”; write addresses like 10.0.0.2 or networks like 10.0.0.0/24.");
     }
 }

@@ -10,7 +10,7 @@ namespace TagPage.Web.Pages;
 /// <summary>The one page for everything that went wrong, whatever the verb. What broke stands in the log under the id it shows.</summary>
 [IgnoreAntiforgeryToken]
 [ResponseCache(NoStore = true)]
-public sealed class ProblemModel(PublicAddress address) : PageModel
+public sealed class ProblemModel(PublicAddress address, ILogger<ProblemModel> log) : PageModel
 {
     public string Heading { get; private set; } = "";
 
@@ -26,7 +26,10 @@ public sealed class ProblemModel(PublicAddress address) : PageModel
         if (broken is null && refused is null)
             Response.StatusCode = StatusCodes.Status404NotFound;
         if (broken is not null)
+        {
             Id = Activity.Current?.TraceId.ToString() ?? HttpContext.TraceIdentifier;
+            log.LogError("What broke was shown as {Id}: {Kind}.", Id, broken.GetType().Name);
+        }
         (Heading, Advice) = PlainHttpGuard.Stopped(HttpContext) ? NeedsHttps : Words(Response.StatusCode);
     }
 

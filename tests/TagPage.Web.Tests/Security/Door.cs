@@ -1,0 +1,42 @@
+using Microsoft.AspNetCore.Routing;
+using Microsoft.AspNetCore.StaticAssets;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Security;
+
+/// <summary>One address pattern of the program and who may use it, as doors.txt beside this file lists them.</summary>
+public sealed record Door(string Route, bool ForEverybody)
+{
+    /// <summary>doors.txt: a route, blanks, and "everybody" or "owner". A line for each door, no door without a line.</summary>
+    public static IReadOnlyList<Door> Listed { get; } =
+        [.. File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "Security", "doors.txt"))
+            .Where(l => l.Length > 0 && !l.StartsWith('#'))
+            .Select(l => l.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            .Select(words => new Door(words[0], words[1] == "everybody"))];
+
+    /// <summary>How an unpublished build finds static files that are newer than itself; a published one has no such door.</summary>
+    private const string NewFiles = "/{**path:file}";
+
+    /// <summary>The routes the program really answers. Static files count as one door a folder.</summary>
+    public static IReadOnlyList<string> Built(TestShop shop) =>
+        [.. shop.Get<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>().Select(RouteOf).Where(r => r != NewFiles).Distinct().Order(StringComparer.Ordinal)];
+
+    private static string RouteOf(RouteEndpoint endpoint)
+    {
+        var route = "/" + endpoint.RoutePattern.RawText!.Trim('/').ToLowerInvariant();
+        return endpoint.Metadata.GetMetadata<StaticAssetDescriptor>() is null ? route : route[..(route.LastIndexOf('/') + 1)] + "*";
+    }
+
+    /// <summary>An address behind the door: things that are there where the cast has one, else things that are not.</summary>
+    public string Address(string tagCode) => Route
+        .Replace("{id:long}", "1", StringComparison.Ordinal)
+        .Replace("{racket:long}", "1", StringComparison.Ordinal)
+        .Replace("{code:int}", "404", StringComparison.Ordinal)
+        .Replace("{format:regex(^(svg|png)$)}", "svg", StringComparison.Ordinal)
+        .Replace("{code}", tagCode, StringComparison.Ordinal)
+        .Replace("/css/*", "/css/shop.css", StringComparison.Ordinal)
+        .Replace("/js/*", "/js/shop.js", StringComparison.Ordinal)
+        .Replace("/icons/*", "/icons/tagpage.svg", StringComparison.Ordinal)
+        .Replace("/{name?}", "", StringComparison.Ordinal)
+        .Replace("{", "", StringComparison.Ordinal).Replace("}", "", StringComparison.Ordinal);
+}
