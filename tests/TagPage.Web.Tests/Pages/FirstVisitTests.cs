@@ -76,6 +76,18 @@ public sealed class FirstVisitTests : IDisposable
     }
 
     [Fact]
+    public async Task Empty_form_names_all_that_is_missing_at_once()
+    {
+        var owner = _shop.Owner();
+
+        var answer = await owner.Send(await owner.Open("/shop/clients/first-visit"), ("Input.Tag", "Blank"));
+
+        Assert.Equal(
+            ["Write the client’s name.", "Write the player’s name, or tick that the client plays.", "Choose the sport.", "Scan or type the code of the blank tag."],
+            answer.Errors);
+    }
+
+    [Fact]
     public async Task Tag_on_another_racket_is_not_taken_away_from_it()
     {
         var family = _shop.Records.Family();

@@ -11,7 +11,7 @@ namespace TagPage.Web.Pages.Shop.Clients;
 public enum FirstTag { New, Blank, None }
 
 /// <summary>What the first-visit form posts: a client, a player and a racket in one.</summary>
-public sealed record FirstVisitInput : IValidatableObject
+public sealed record FirstVisitInput
 {
     public string FormKey { get; init; } = "";
 
@@ -29,6 +29,7 @@ public sealed record FirstVisitInput : IValidatableObject
 
     public bool ClientPlays { get; init; }
 
+    [CustomValidation(typeof(FirstVisitInput), nameof(NeedPlayer))]
     [StringLength(80, ErrorMessage = "Keep the name within 80 characters.")]
     public string? PlayerName { get; init; }
 
@@ -61,6 +62,7 @@ public sealed record FirstVisitInput : IValidatableObject
     [Required(ErrorMessage = "Choose what tag the racket gets.")]
     public FirstTag? Tag { get; init; } = FirstTag.New;
 
+    [CustomValidation(typeof(FirstVisitInput), nameof(NeedCode))]
     [StringLength(200, ErrorMessage = "A code has eleven letters and digits, like 7K2M-9Q4T-XAV.")]
     public string? BlankCode { get; init; }
 
@@ -85,11 +87,13 @@ public sealed record FirstVisitInput : IValidatableObject
         Grip = Grip,
     };
 
-    public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
-    {
-        if (!ClientPlays && PlayerName is null)
-            yield return new ValidationResult("Write the player’s name, or tick that the client plays.", [nameof(PlayerName)]);
-        if (Tag == FirstTag.Blank && BlankCode is null)
-            yield return new ValidationResult("Scan or type the code of the blank tag.", [nameof(BlankCode)]);
-    }
+    public static ValidationResult? NeedPlayer(string? name, ValidationContext context) =>
+        name is null && context.ObjectInstance is FirstVisitInput { ClientPlays: false }
+            ? new ValidationResult("Write the player’s name, or tick that the client plays.")
+            : ValidationResult.Success;
+
+    public static ValidationResult? NeedCode(string? code, ValidationContext context) =>
+        code is null && context.ObjectInstance is FirstVisitInput { Tag: FirstTag.Blank }
+            ? new ValidationResult("Scan or type the code of the blank tag.")
+            : ValidationResult.Success;
 }
