@@ -45,7 +45,6 @@ public sealed class Stage : IAsyncLifetime
         await Browser.CloseAsync();
         _playwright.Dispose();
         await _program.DisposeAsync();
-        Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
         Directory.Delete(_folder, recursive: true);
     }
 

@@ -8,7 +8,7 @@ namespace TagPage.Web.Data;
 /// The only place that opens the database. Reads run beside each other; writes pass one lane, each a transaction
 /// begun IMMEDIATE, so it is whole or not there at all.
 /// </summary>
-public sealed class Database
+public sealed class Database : IDisposable
 {
     /// <summary>Older SQLite versions have a race in WAL mode that can corrupt a database with two connections.</summary>
     private static readonly Version OldestSafe = new(3, 51, 3);
@@ -77,6 +77,13 @@ public sealed class Database
         using var target = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = file, Pooling = false }.ToString());
         target.Open();
         source.BackupDatabase(target);
+    }
+
+    /// <summary>Lets go of the database's files.</summary>
+    public void Dispose()
+    {
+        using var connection = new SqliteConnection(_connectionString);
+        SqliteConnection.ClearPool(connection);
     }
 
     private SqliteConnection Open()

@@ -1,4 +1,3 @@
-using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.Logging.Abstractions;
 using Microsoft.Extensions.Time.Testing;
 using TagPage.Web.Data;
@@ -25,7 +24,7 @@ public sealed class EmptyDatabase : IDisposable
 
     public void Dispose()
     {
-        SqliteConnection.ClearAllPools();
+        Database.Dispose();
         Directory.Delete(Folder.Root, recursive: true);
     }
 }

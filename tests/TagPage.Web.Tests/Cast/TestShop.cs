@@ -2,7 +2,6 @@ using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
-using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Logging;
@@ -86,7 +85,6 @@ public sealed class TestShop : WebApplicationFactory<Program>
         base.Dispose(disposing);
         if (!disposing || !Directory.Exists(_folder))
             return;
-        SqliteConnection.ClearAllPools();
         Directory.Delete(_folder, recursive: true);
     }
 }
