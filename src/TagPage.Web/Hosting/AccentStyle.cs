@@ -14,9 +14,13 @@ public sealed partial class AccentStyle(string css)
 
     private string Rule(Rgb wish, int scheme)
     {
-        var accent = Accent.On(wish, [Token("paper", scheme), Token("raised", scheme)], Token("raised", 0), Token("ink", 0));
+        var accent = On(wish, scheme);
         return $":root{{--accent:{accent.Colour};--on-accent:{accent.Text}}}";
     }
+
+    /// <summary>The wished colour as the pages use it, in light (0) or in dark (1).</summary>
+    public Accent On(Rgb wish, int scheme) =>
+        Accent.On(wish, [Token("paper", scheme), Token("raised", scheme)], Token("raised", 0), Token("ink", 0));
 
     /// <summary>A colour token as the sheet defines it: first for light, then once more for dark.</summary>
     private Rgb Token(string name, int scheme) =>

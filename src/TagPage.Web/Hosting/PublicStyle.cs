@@ -13,7 +13,6 @@ public sealed partial class PublicStyle
 {
     private readonly ShopStore _shops;
     private readonly string _css;
-    private readonly AccentStyle _accents;
     private PublicSheet _kept;
 
     public PublicStyle(IWebHostEnvironment environment, ShopStore shops)
@@ -22,9 +21,11 @@ public sealed partial class PublicStyle
         using var reader = new StreamReader(stream);
         _shops = shops;
         _css = Shorten(reader.ReadToEnd());
-        _accents = new AccentStyle(_css);
+        Accents = new AccentStyle(_css);
         Plain = _kept = Make(null);
     }
+
+    public AccentStyle Accents { get; }
 
     /// <summary>The product's own; needs no database.</summary>
     public PublicSheet Plain { get; }
@@ -41,7 +42,7 @@ public sealed partial class PublicStyle
 
     private PublicSheet Make(string? accent)
     {
-        var own = _accents.Of(accent);
+        var own = Accents.Of(accent);
         var css = _css + own;
         var hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(css)));
         return new PublicSheet(accent, new HtmlString(css), own, $"'sha256-{hash}'");

@@ -93,7 +93,7 @@ public sealed class NewJobTests : IDisposable
     [InlineData("Input.CrossesTension", "1", "No machine pulls that. Write a tension between 5 and 100 lb.")]
     [InlineData("Input.MainsId", "", "Choose the string of the mains, or write a new one below.")]
     [InlineData("Input.NewString.Name", "Marram", "Choose what the new string is made of.")]
-    [InlineData("Input.PreStretchPercent", "7.5", "Write the pre-stretch as a whole number.")]
+    [InlineData("Input.PreStretchPercent", "7.5", "Write a whole number here, like 16.")]
     [InlineData("Input.Price", "24.505", "Write the price in GBP like 24.50.")]
     [InlineData("Input.Price", "-3", "Write the price in GBP like 24.50.")]
     [InlineData("Input.Price", "79228162514264337593543950335", "Write the price in GBP like 24.50.")]

@@ -29,7 +29,7 @@ public record JobInput
     public string? Confirmed { get; init; }
 
     [Range(0, 30, ErrorMessage = "Write a pre-stretch between 0 and 30 %.")]
-    public decimal? PreStretchPercent { get; init; }
+    public int? PreStretchPercent { get; init; }
 
     [Range(1, 2, ErrorMessage = "Choose one piece or two.")]
     public int Pieces { get; init; } = 2;

@@ -10,7 +10,7 @@ namespace TagPage.Web.Pages.Shop.Jobs;
 internal static class JobRules
 {
     public static IEnumerable<Outcome.Refused> Of(JobInput input, Sport sport, ShopDetails shop) =>
-        [.. NewString(input), .. Tensions(input, sport), .. Amounts(input, shop)];
+        [.. NewString(input), .. Tensions(input, sport), .. Price(input, shop)];
 
     private static IEnumerable<Outcome.Refused> NewString(JobInput input)
     {
@@ -68,10 +68,8 @@ internal static class JobRules
 
     private static string In(decimal lb, TensionUnit unit) => Shown.Number(new Tension(lb, TensionUnit.Lb).In(unit), 1);
 
-    private static IEnumerable<Outcome.Refused> Amounts(JobInput input, ShopDetails shop)
+    private static IEnumerable<Outcome.Refused> Price(JobInput input, ShopDetails shop)
     {
-        if (input.PreStretchPercent is { } percent && percent != decimal.Truncate(percent))
-            yield return new(nameof(input.PreStretchPercent), "Write the pre-stretch as a whole number.");
         if (input.Price is { } price && Currencies.ToMinor(price, shop.Currency) is null)
             yield return new(nameof(input.Price), $"Write the price in {shop.Currency} like {Shown.Amount(2450, shop)}.");
     }

@@ -31,7 +31,7 @@ internal record JobValues
         MainsTension = input.MainsTension!.Value;
         CrossesTension = input.CrossesTension ?? MainsTension;
         TensionUnit = input.TensionUnit.ToString();
-        PreStretchPercent = (int)(input.PreStretchPercent ?? 0);
+        PreStretchPercent = input.PreStretchPercent ?? 0;
         Pieces = input.Pieces;
         ReceivedOn = input.ReceivedOn!.Value;
         ReceivedWhere = input.ReceivedWhere ?? "";

@@ -1,0 +1,24 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+
+namespace TagPage.Web.Pages.Shop.Settings.Instruments;
+
+public sealed class NewModel(InstrumentStore store) : PageModel
+{
+    [BindProperty]
+    public InstrumentInput Input { get; set; } = new();
+
+    public void OnGet() => Input = new InstrumentInput { FormKey = FormKey.New() };
+
+    public IActionResult OnPost()
+    {
+        if (!ModelState.IsValid)
+            return Page();
+        if (store.Add(Input) is Outcome.Refused refused)
+            return this.Refuse(refused);
+        this.Say($"{Input.Name} is on the list.");
+        return Redirect("/shop/settings/instruments");
+    }
+}

@@ -1,0 +1,63 @@
+using System.ComponentModel.DataAnnotations;
+using TagPage.Core.Forecast;
+
+namespace TagPage.Web.Pages.Shop.Settings;
+
+/// <summary>What the form about string lives posts: every number of the forecast that the shop can change.</summary>
+public sealed record LivesInput
+{
+    private const string Factor = "Write a factor between 0.25 and 4.";
+
+    public int Version { get; init; }
+
+    public SportLives Tennis { get; init; } = new();
+
+    public SportLives Badminton { get; init; } = new();
+
+    public SportLives Squash { get; init; } = new();
+
+    [Required(ErrorMessage = Factor), Range(StartingRanges.MinFactor, StartingRanges.MaxFactor, ErrorMessage = Factor)]
+    public decimal? Easy { get; init; }
+
+    [Required(ErrorMessage = Factor), Range(StartingRanges.MinFactor, StartingRanges.MaxFactor, ErrorMessage = Factor)]
+    public decimal? Average { get; init; }
+
+    [Required(ErrorMessage = Factor), Range(StartingRanges.MinFactor, StartingRanges.MaxFactor, ErrorMessage = Factor)]
+    public decimal? Hard { get; init; }
+
+    [Required(ErrorMessage = "Write a number between 0 and 1.")]
+    [Range(StartingRanges.MinSpareWeight, StartingRanges.MaxSpareWeight, ErrorMessage = "Write a number between 0 and 1.")]
+    public decimal? SpareWeight { get; init; }
+
+    [Required(ErrorMessage = "Write a number of days between 0 and 60.")]
+    [Range(StartingRanges.MinDueSoonDays, StartingRanges.MaxDueSoonDays, ErrorMessage = "Write a number of days between 0 and 60.")]
+    public int? DueSoonDays { get; init; }
+
+    [Required(ErrorMessage = "Write a whole number between 1 and 10.")]
+    [Range(StartingRanges.MinLastOneIn, StartingRanges.MaxLastOneIn, ErrorMessage = "Write a whole number between 1 and 10.")]
+    public int? LastOneIn { get; init; }
+
+    public static LivesInput Of(StartingValues values, int version) => new()
+    {
+        Version = version,
+        Tennis = SportLives.Of(values.Tennis),
+        Badminton = SportLives.Of(values.Badminton),
+        Squash = SportLives.Of(values.Squash),
+        Easy = (decimal)values.Hitting.Easy,
+        Average = (decimal)values.Hitting.Average,
+        Hard = (decimal)values.Hitting.Hard,
+        SpareWeight = (decimal)values.SpareWeight,
+        DueSoonDays = values.DueSoon.Days,
+        LastOneIn = values.DueSoon.LastOneIn,
+    };
+
+    public StartingValues ToValues() => new()
+    {
+        Tennis = Tennis.ToValues(),
+        Badminton = Badminton.ToValues(),
+        Squash = Squash.ToValues(),
+        Hitting = new HittingValues { Easy = (double)Easy!, Average = (double)Average!, Hard = (double)Hard! },
+        SpareWeight = (double)SpareWeight!,
+        DueSoon = new DueSoonValues { Days = DueSoonDays!.Value, LastOneIn = LastOneIn!.Value },
+    };
+}

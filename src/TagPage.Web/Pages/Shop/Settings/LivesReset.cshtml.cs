@@ -1,0 +1,25 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Core.Forecast;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+
+namespace TagPage.Web.Pages.Shop.Settings;
+
+public sealed class LivesResetModel(SettingsStore store, ShopStore shops) : PageModel
+{
+    [BindProperty]
+    public int Version { get; set; }
+
+    public void OnGet() => Version = shops.Get().Version;
+
+    public IActionResult OnPost()
+    {
+        if (!ModelState.IsValid)
+            return Page();
+        if (store.SaveLives(Version, StartingValues.Default) is Outcome.Refused refused)
+            return this.Refuse(refused);
+        this.Say("String lives are back at the starting values.");
+        return Redirect("/shop/settings/lives");
+    }
+}

@@ -1,0 +1,58 @@
+using Dapper;
+using TagPage.Core.Forecast;
+using TagPage.Web.Data;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Settings;
+
+/// <summary>Writes the shop's one row, a topic at a time; every topic counts the same version.</summary>
+public sealed class SettingsStore(Database database)
+{
+    public Outcome SaveShop(ShopInput input) => Save(SaveShopSql, new
+    {
+        input.Version,
+        input.Name,
+        Phone = Phones.Read(input.Phone, input.Country!),
+        input.Mail,
+        Street = input.Street ?? "",
+        Town = input.Town ?? "",
+        input.Country,
+        OpeningHours = input.OpeningHours ?? "",
+        input.TimeZone,
+        input.Currency,
+        TensionUnit = input.TensionUnit.ToString(),
+        input.UnseenMonths,
+    });
+
+    // The first save makes the row; after that only the version it was read under may be replaced.
+    private const string SaveShopSql = """
+        INSERT INTO shop (id, name, phone, mail, street, town, country, opening_hours, time_zone, currency, tension_unit, unseen_months)
+        VALUES (1, @Name, @Phone, @Mail, @Street, @Town, @Country, @OpeningHours, @TimeZone, @Currency, @TensionUnit, @UnseenMonths)
+        ON CONFLICT (id) DO UPDATE
+        SET name = @Name, phone = @Phone, mail = @Mail, street = @Street, town = @Town, country = @Country,
+            opening_hours = @OpeningHours, time_zone = @TimeZone, currency = @Currency, tension_unit = @TensionUnit,
+            unseen_months = @UnseenMonths, version = version + 1
+        WHERE version = @Version
+        """;
+
+    public Outcome SavePage(PageInput input) => Save(SavePageSql, new
+    {
+        input.Version,
+        HomeMarkdown = input.HomeMarkdown ?? "",
+        Accent = input.Accent?.ToUpperInvariant(),
+    });
+
+    private const string SavePageSql = """
+        UPDATE shop SET home_markdown = @HomeMarkdown, accent = @Accent, version = version + 1 WHERE id = 1 AND version = @Version
+        """;
+
+    /// <summary>Values that are the product's own are not kept, so that they follow the product.</summary>
+    public Outcome SaveLives(int version, StartingValues values) =>
+        Save(SaveLivesSql, new { Version = version, Values = values == StartingValues.Default ? null : values });
+
+    private const string SaveLivesSql = """
+        UPDATE shop SET starting_values = @Values, version = version + 1 WHERE id = 1 AND version = @Version
+        """;
+
+    private Outcome Save(string sql, object values) => database.Write<Outcome>(c => c.Execute(sql, values) == 1 ? new Outcome.Done(1) : Outcome.Stale);
+}
