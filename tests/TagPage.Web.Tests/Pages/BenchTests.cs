@@ -1,0 +1,121 @@
+using Dapper;
+using TagPage.Core.Jobs;
+using TagPage.Web.Pages.Shop.Jobs;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Pages;
+
+public sealed class BenchTests : IDisposable
+{
+    private readonly TestShop _shop = new();
+
+    public void Dispose() => _shop.Dispose();
+
+    private long Waiting(string promised)
+    {
+        var job = _shop.Records.Job(_shop.Records.Racket(_shop.Records.Player(_shop.Records.Client("Client " + promised, "+442079460111"), "Player")));
+        _shop.Database.Write(c => c.Execute("UPDATE job SET promised_for = NULLIF(@promised, '') WHERE id = @job", new { promised, job }));
+        return job;
+    }
+
+    private static IEnumerable<string> Tickets(WebPage page, string section) =>
+        page.Document.QuerySelectorAll($"section[aria-labelledby={section}] .no").Select(n => n.TextContent);
+
+    [Fact]
+    public async Task Empty_shop_says_what_to_do_first()
+    {
+        var page = await _shop.Owner().Open("/shop");
+
+        foreach (var address in new[] { "/shop/strings/new", "/shop/clients/first-visit", "/shop/import" })
+            Assert.NotNull(page.Document.QuerySelector($"main a[href='{address}']"));
+    }
+
+    [Fact]
+    public async Task Next_to_string_is_on_the_machine_then_promised_first_then_ticket()
+    {
+        var (none, later, first, second, started) = (Waiting(""), Waiting("2026-11-28"), Waiting("2026-11-26"), Waiting("2026-11-26"), Waiting("2026-11-29"));
+        _shop.Get<MoveStore>().Start(started);
+
+        var page = await _shop.Owner().Open("/shop");
+
+        var jobs = _shop.Get<JobStore>();
+        Assert.Equal(new[] { started, first, second, later, none }.Select(id => $"{jobs.Get(id)!.Ticket}"), Tickets(page, "open"));
+    }
+
+    [Fact]
+    public async Task Late_promise_is_said_in_words()
+    {
+        Waiting("2026-11-24");
+
+        var page = await _shop.Owner().Open("/shop");
+
+        Assert.Contains("late: promised for 24 Nov 2026", page.Main, StringComparison.Ordinal);
+        Assert.Contains("1 late", page.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Start_is_one_press_away()
+    {
+        var job = Waiting("2026-11-26");
+        var owner = _shop.Owner();
+        var page = await owner.Open("/shop");
+
+        var answer = await owner.Send(page, (AngleSharp.Html.Dom.IHtmlFormElement)page.Document.QuerySelector($"form[action='/shop/jobs/start/{job}']")!);
+
+        Assert.Equal($"/shop/jobs/{job}", answer.Location);
+        Assert.Equal(JobState.OnMachine, _shop.Get<JobStore>().Get(job)!.State);
+    }
+
+    [Fact]
+    public async Task Strung_waits_to_be_collected_with_what_is_to_be_paid()
+    {
+        var job = Waiting("2026-11-26");
+        _shop.Get<MoveStore>().MarkStrung(job, new StrungInput { StrungOn = TestShop.Today });
+
+        var ready = (await _shop.Owner().Open("/shop")).Document.QuerySelector("section[aria-labelledby=ready]")!;
+
+        Assert.Contains("not paid: 24.50 GBP", ready.TextContent, StringComparison.Ordinal);
+        Assert.NotNull(ready.QuerySelector($"a[href='/shop/jobs/collect/{job}']"));
+    }
+
+    [Fact]
+    public async Task What_came_in_today_is_listed_and_cancelled_tickets_are_not()
+    {
+        var (today, cancelled) = (Waiting("2026-11-26"), Waiting("2026-11-26"));
+        _shop.Database.Write(c => c.Execute("UPDATE job SET received_on = '2026-11-25'"));
+        _shop.Get<MoveStore>().Cancel(cancelled);
+
+        var page = await _shop.Owner().Open("/shop");
+
+        Assert.Equal([$"{_shop.Get<JobStore>().Get(today)!.Ticket}"], Tickets(page, "today"));
+    }
+
+    [Fact]
+    public async Task Due_list_says_who_and_why_and_who_wants_no_reminders()
+    {
+        var client = _shop.Records.Client("Odalys Ferran", Records.CanaryPhone);
+        _shop.Records.Job(_shop.Records.Racket(_shop.Records.Player(client, "Pim")), strungOn: new(2026, 9, 1));
+        _shop.Database.Write(c => c.Execute("UPDATE client SET reminders = 0"));
+
+        foreach (var path in new[] { "/shop", "/shop/due" })
+        {
+            var page = await _shop.Owner().Open(path);
+            Assert.Contains("past its date", page.Main, StringComparison.Ordinal);
+            Assert.Contains("wants no reminders", page.Main, StringComparison.Ordinal);
+            Assert.Contains("at 3 h a week", page.Document.QuerySelector("details .decides")!.TextContent, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public async Task Long_due_list_is_paged()
+    {
+        for (var i = 0; i < 45; i++)
+            _shop.Records.Job(_shop.Records.Racket(_shop.Records.Player(_shop.Records.Client($"Client {i:00}"), "P")), strungOn: new(2026, 9, 1));
+        var owner = _shop.Owner();
+
+        var (first, second) = (await owner.Open("/shop/due"), await owner.Open("/shop/due?page-number=2"));
+
+        Assert.Equal((40, 5), (first.Document.QuerySelectorAll(".household").Length, second.Document.QuerySelectorAll(".household").Length));
+        Assert.Empty(first.Document.QuerySelectorAll(".who").Select(w => w.TextContent).Intersect(second.Document.QuerySelectorAll(".who").Select(w => w.TextContent)));
+    }
+}

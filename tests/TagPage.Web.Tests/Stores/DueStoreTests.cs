@@ -1,0 +1,105 @@
+using Dapper;
+using TagPage.Core.Forecast;
+using TagPage.Web.Pages.Shop.Bench;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Stores;
+
+/// <summary>The cast plays twice a week 1.5 h, so polyester of 1.25 mm is past its date after about six weeks.</summary>
+public sealed class DueStoreTests : IDisposable
+{
+    private readonly TestShop _shop = new();
+
+    private DueList Due => _shop.Get<DueStore>().List(withUnseen: false);
+
+    private (long Client, long Player, long Racket) Strung(string client, DateOnly on)
+    {
+        var id = _shop.Records.Client(client);
+        var player = _shop.Records.Player(id, client);
+        var racket = _shop.Records.Racket(player);
+        _shop.Records.Job(racket, strungOn: on);
+        return (id, player, racket);
+    }
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public void Past_comes_before_due_soon_and_good_is_left_out()
+    {
+        Strung("Soon", TestShop.Today.AddDays(-30));
+        Strung("Long past", TestShop.Today.AddDays(-120));
+        Strung("Good", TestShop.Today.AddDays(-3));
+        Strung("Past", TestShop.Today.AddDays(-60));
+
+        var list = Due;
+
+        Assert.Equal(["Long past", "Past", "Soon"], list.Households.Select(h => h.Client.Client));
+        Assert.Equal([RestringState.Past, RestringState.Past, RestringState.DueSoon], list.Households.Select(h => h.Rackets[0].By.State));
+    }
+
+    [Fact]
+    public void All_rackets_of_a_client_stand_together_the_most_urgent_first()
+    {
+        var family = Strung("Odalys", TestShop.Today.AddDays(-60));
+        var second = _shop.Records.Racket(_shop.Records.Player(family.Client, "Pim", junior: true));
+        _shop.Records.Job(second, strungOn: TestShop.Today.AddDays(-90));
+
+        var household = Assert.Single(Due.Households);
+
+        Assert.Equal([second, family.Racket], household.Rackets.Select(r => r.Racket.RacketId));
+    }
+
+    [Fact]
+    public void The_reasons_come_along_limit_by_limit()
+    {
+        Strung("Past", TestShop.Today.AddDays(-60));
+
+        var by = Due.Households[0].Rackets[0].By;
+
+        Assert.Equal(LimitKind.Hours, by.DecidedBy);
+        Assert.Contains(by.Limits, l => l is { Kind: LimitKind.Hours, Counts: true } && l.Why.Contains("3 h a week", StringComparison.Ordinal));
+        Assert.Contains(by.Limits, l => l.Kind == LimitKind.TimesAWeek);
+    }
+
+    [Fact]
+    public void Client_unseen_for_a_year_is_left_out_and_counted()
+    {
+        Strung("Long gone", TestShop.Today.AddMonths(-12).AddDays(-1));
+        Strung("Just within", TestShop.Today.AddMonths(-12));
+
+        Assert.Equal(["Just within"], Due.Households.Select(h => h.Client.Client));
+        Assert.Equal(1, Due.Unseen);
+        Assert.Equal(2, _shop.Get<DueStore>().List(withUnseen: true).Households.Count);
+    }
+
+    [Fact]
+    public void Client_seen_with_another_racket_is_not_unseen()
+    {
+        var (_, player, _) = Strung("Loyal", TestShop.Today.AddMonths(-15));
+        _shop.Records.Job(_shop.Records.Racket(player, number: 2), strungOn: TestShop.Today.AddDays(-3));
+
+        Assert.Equal(0, Due.Unseen);
+        Assert.Single(Due.Households);
+    }
+
+    [Theory]
+    [InlineData("UPDATE racket SET state = 'Resting'")]
+    [InlineData("UPDATE job SET ended_on = '2026-11-20', ended_how = 'Wear'")]
+    [InlineData("UPDATE racket SET own_date = '2027-06-01'")]
+    public void Racket_at_rest_without_strings_or_with_a_later_date_of_the_owners_is_not_due(string change)
+    {
+        Strung("Past", TestShop.Today.AddDays(-60));
+        _shop.Database.Write(c => c.Execute(change));
+
+        Assert.Empty(Due.Households);
+    }
+
+    [Fact]
+    public void Racket_that_lies_at_the_bench_is_not_due()
+    {
+        var (_, _, racket) = Strung("Past", TestShop.Today.AddDays(-60));
+        _shop.Records.Job(racket);
+
+        Assert.Empty(Due.Households);
+    }
+}
