@@ -75,8 +75,14 @@ internal static class Services
             o.Conventions.AllowAnonymousToPage("/Account/SignIn");
             o.Conventions.AllowAnonymousToPage("/Account/SignOut");
             o.Conventions.AllowAnonymousToPage("/Account/SetUp");
-        }).AddMvcOptions(FormBinding.Configure).AddMvcOptions(o => o.Filters.Add<KnownVerbs>());
+        }).AddMvcOptions(FormBinding.Configure).AddMvcOptions(AddFilters);
         services.AddAntiforgery(o => cookies.Apply(o.Cookie, "form"));
         services.Configure<CookieTempDataProviderOptions>(o => cookies.Apply(o.Cookie, "line"));
+    }
+
+    private static void AddFilters(MvcOptions options)
+    {
+        options.Filters.Add<FormSize>();
+        options.Filters.Add<KnownVerbs>();
     }
 }
