@@ -261,7 +261,8 @@ FROM racket r
 JOIN job j ON j.id = (SELECT n.id FROM job n WHERE n.racket_id = r.id AND n.strung_on IS NOT NULL
                       ORDER BY n.strung_on DESC, n.id DESC LIMIT 1);
 
--- All that a racket's restring-by date depends on.
+-- All that a racket's restring-by date depends on. It joins the job itself: a view on the right of a LEFT JOIN is worked
+-- out for all rackets, even when one is asked for.
 CREATE VIEW forecast AS
 SELECT r.id AS racket_id, r.sport, r.state, r.pattern_mains, r.own_date,
        p.times_a_week, p.hours_a_time, p.hitting, p.rule, p.every_weeks,
@@ -272,6 +273,7 @@ SELECT r.id AS racket_id, r.sport, r.state, r.pattern_mains, r.own_date,
        c.material AS crosses_material, c.gauge_mm AS crosses_gauge_mm
 FROM racket r
 JOIN player p ON p.id = r.player_id
-LEFT JOIN bed b ON b.racket_id = r.id
+LEFT JOIN job b ON b.id = (SELECT n.id FROM job n WHERE n.racket_id = r.id AND n.strung_on IS NOT NULL
+                           ORDER BY n.strung_on DESC, n.id DESC LIMIT 1)
 LEFT JOIN string_kind m ON m.id = b.mains_id
 LEFT JOIN string_kind c ON c.id = b.crosses_id;

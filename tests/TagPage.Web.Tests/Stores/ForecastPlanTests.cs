@@ -1,0 +1,27 @@
+using Dapper;
+using TagPage.Web.Data;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Stores;
+
+/// <summary>One racket's forecast is looked up, not worked out for the whole shop: SQLite's own plan says so.</summary>
+public sealed class ForecastPlanTests : IDisposable
+{
+    private readonly TestShop _shop = new();
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public void One_rackets_forecast_touches_no_whole_table()
+    {
+        var plan = _shop.Database.Read(c => c.Query<PlanStep>($"EXPLAIN QUERY PLAN SELECT {ForecastRow.Columns} FROM forecast f WHERE f.racket_id = 1").AsList());
+
+        Assert.NotEmpty(plan);
+        Assert.DoesNotContain(plan, step => step.Detail.StartsWith("SCAN", StringComparison.Ordinal) || step.Detail.StartsWith("MATERIALIZE", StringComparison.Ordinal));
+    }
+
+    private sealed record PlanStep
+    {
+        public string Detail { get; init; } = "";
+    }
+}
