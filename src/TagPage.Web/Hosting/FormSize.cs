@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.Filters;
@@ -15,8 +16,9 @@ internal sealed class FormSize : IAuthorizationFilter, IOrderedFilter
 
     public void OnAuthorization(AuthorizationFilterContext context)
     {
-        var most = context.HttpContext.Features.Get<IHttpMaxRequestBodySizeFeature>()?.MaxRequestBodySize;
-        if (context.HttpContext.Request.ContentLength > most)
+        var http = context.HttpContext;
+        var isShowingProblem = http.Features.Get<IStatusCodeReExecuteFeature>() is not null;
+        if (!isShowingProblem && http.Request.ContentLength > http.Features.Get<IHttpMaxRequestBodySizeFeature>()?.MaxRequestBodySize)
             context.Result = new StatusCodeResult(StatusCodes.Status413PayloadTooLarge);
     }
 }
