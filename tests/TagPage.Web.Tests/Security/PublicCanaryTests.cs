@@ -1,4 +1,5 @@
 using System.Net.Http.Headers;
+using System.Text.RegularExpressions;
 using TagPage.Core.Tags;
 using TagPage.Web.Tests.Cast;
 
@@ -8,12 +9,12 @@ namespace TagPage.Web.Tests.Security;
 /// Everything private about Odalys and Pim is put on file, then every public address is asked; not one of these strings
 /// may come back, in bodies or headers.
 /// </summary>
-public sealed class PublicCanaryTests : IDisposable
+public sealed partial class PublicCanaryTests : IDisposable
 {
     private static readonly string[] Canaries =
     [
         "canary", "Odalys", "Pim", "Ferran", "7946 0958", "79460958", "7946-0958", "Pellmore", "junior", "24.50", "2450", "Runa",
-        "lockout", "68.58", "L3", "hours a week", "times a week", "times played", "1.5 h", "3 h", "cut out", "broke", "side door",
+        "lockout", "68.58", "grip five", "hours a week", "times a week", "times played", "1.5 h", "3 h", "cut out", "broke", "side door",
     ];
 
     private readonly TestShop _shop = new();
@@ -28,7 +29,7 @@ public sealed class PublicCanaryTests : IDisposable
         _shop.Records.Reading(job, 62);
         _shop.Records.Change("INSERT INTO payer (name, note) VALUES ('canary payer', 'canary')");
         _shop.Records.Change("UPDATE client SET payer_id = 1");
-        _shop.Records.Change("UPDATE racket SET length_cm = 68.58, grip = 'L3', own_date = '2026-12-20', own_date_note = 'canary', lost_since = '2026-11-20'");
+        _shop.Records.Change("UPDATE racket SET length_cm = 68.58, grip = 'grip five', own_date = '2026-12-20', own_date_note = 'canary', lost_since = '2026-11-20'");
         _shop.Records.Change("UPDATE job SET machine = 'lockout', received_where = 'canary club'");
         _shop.Records.Change("UPDATE instrument SET name = 'canary gauge'");
         _shop.Records.Change("UPDATE string_kind SET note = 'canary'");
@@ -91,6 +92,13 @@ public sealed class PublicCanaryTests : IDisposable
 
     private static string Lines(HttpHeaders headers) => string.Concat(headers.Select(h => $"{h.Key}: {string.Join(", ", h.Value)}\n"));
 
-    private static void AssertClean(string answer) =>
-        Assert.All(Canaries, canary => Assert.DoesNotContain(canary, answer, StringComparison.OrdinalIgnoreCase));
+    private static void AssertClean(string answer)
+    {
+        var readable = SealedToken().Replace(answer, "");
+        Assert.All(Canaries, canary => Assert.DoesNotContain(canary, readable, StringComparison.OrdinalIgnoreCase));
+    }
+
+    /// <summary>Sealed random letters of the framework, which spell any short word sooner or later.</summary>
+    [GeneratedRegex("CfDJ8[A-Za-z0-9_-]+")]
+    private static partial Regex SealedToken();
 }
