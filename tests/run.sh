@@ -52,7 +52,8 @@ if ! dotnet build TagPage.sln --nologo -v quiet; then
 fi
 
 # One project after the other: the browser needs the machine for itself.
-dotnet test --solution TagPage.sln --no-build --no-progress --max-parallel-test-modules 1 2>&1 | tee "$log"
+# A project that hangs is ended after ten minutes and counts as failed.
+dotnet test --solution TagPage.sln --no-build --no-progress --timeout 10m --max-parallel-test-modules 1 2>&1 | tee "$log"
 code=$?
 
 # A failed count that is missing, or nothing run at all, must not look like success.

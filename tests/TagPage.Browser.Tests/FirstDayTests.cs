@@ -3,7 +3,7 @@ using TagPage.Web.Pages.Account;
 
 namespace TagPage.Browser.Tests;
 
-public sealed class FirstDayTests(Stage stage)
+public sealed class FirstDayTests(Stage stage) : IClassFixture<Stage>
 {
     [Fact]
     public async Task Owner_sets_the_shop_up_fills_the_catalogue_and_a_stranger_finds_the_shop()
@@ -12,8 +12,8 @@ public sealed class FirstDayTests(Stage stage)
         await runa.Go("/account/set-up/" + stage.Get<SetUpStore>().NewToken());
         await runa.HasNoAxeViolation();
         await runa.Fill("Name of the shop", "Heron Lane Strings");
-        await runa.Fill("Sign-in name", "runa");
-        await runa.Fill("Password", "seven slow herons wade");
+        await runa.Fill("Sign-in name", Stage.OwnerName);
+        await runa.Fill("Password", Stage.OwnerPassword);
         await runa.Page.GetByLabel("Country").SelectOptionAsync("GB");
         await runa.Page.GetByLabel("Time zone").SelectOptionAsync("Europe/London");
         await runa.Page.GetByLabel("Currency").SelectOptionAsync("GBP");

@@ -37,17 +37,17 @@ public sealed class Journey : IAsyncDisposable
 
     public Task Go(string path) => Page.GotoAsync(path);
 
-    public async Task Press(string name)
+    public async Task SignIn()
     {
-        await Page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true }).ClickAsync();
-        await Page.WaitForLoadStateAsync();
+        await Go("/account/sign-in");
+        await Fill("Sign-in name", Stage.OwnerName);
+        await Fill("Password", Stage.OwnerPassword);
+        await Press("Sign in");
     }
 
-    public async Task Follow(string name)
-    {
-        await Page.GetByRole(AriaRole.Link, new() { Name = name }).First.ClickAsync();
-        await Page.WaitForLoadStateAsync();
-    }
+    public Task Press(string name) => Arrive(Page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true }));
+
+    public Task Follow(string name) => Arrive(Page.GetByRole(AriaRole.Link, new() { Name = name }).First);
 
     public Task Fill(string label, string value) => Page.GetByLabel(label, new() { Exact = true }).FillAsync(value);
 
@@ -87,6 +87,13 @@ public sealed class Journey : IAsyncDisposable
     /// <summary>Chromium also reports it when the page itself answers 404, as a mistyped code should.</summary>
     private bool IsOwnStatus(IConsoleMessage line) =>
         line.Text.StartsWith("Failed to load resource", StringComparison.Ordinal) && line.Location.StartsWith(Page.Url, StringComparison.Ordinal);
+
+    /// <summary>Clicks and waits for the page that answers, past any redirect.</summary>
+    private async Task Arrive(ILocator way)
+    {
+        await Page.RunAndWaitForResponseAsync(() => way.ClickAsync(), r => r.Request.IsNavigationRequest && r.Status is < 300 or >= 400);
+        await Page.WaitForLoadStateAsync();
+    }
 
     private void Note(bool fault, string text)
     {

@@ -5,17 +5,22 @@ using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using Microsoft.Playwright;
-
-[assembly: AssemblyFixture(typeof(TagPage.Browser.Tests.Stage))]
+using TagPage.Web.Data;
+using TagPage.Web.Demo;
+using TagPage.Web.Pages.Account;
 
 namespace TagPage.Browser.Tests;
 
-/// <summary>The whole program on a real port with a data folder of its own, and one real Chromium for all tests.</summary>
+/// <summary>The whole program on a real port with a data folder of its own, and a real Chromium, for the tests of one class.</summary>
 public sealed class Stage : IAsyncLifetime
 {
+    public const string OwnerName = "runa";
+    public const string OwnerPassword = "seven slow herons wade";
+
     private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
 
     private readonly string _folder = Path.Combine(Path.GetTempPath(), "tagpage-browser-" + Guid.NewGuid().ToString("N"));
+    private readonly SemaphoreSlim _opening = new(1);
     private IPlaywright _playwright = null!;
     private ProgramHost _program = null!;
 
@@ -44,8 +49,27 @@ public sealed class Stage : IAsyncLifetime
     {
         await Browser.CloseAsync();
         _playwright.Dispose();
+        _opening.Dispose();
         await _program.DisposeAsync();
         Directory.Delete(_folder, recursive: true);
+    }
+
+    /// <summary>Brings the invented shop in, with an owner who can sign in. Asked again, it does nothing.</summary>
+    public async Task OpenDemo()
+    {
+        await _opening.WaitAsync();
+        try
+        {
+            if (Get<ShopStore>().Get().Name.Length > 0)
+                return;
+            Get<DemoShop>().Prepare();
+            using var scope = _program.Services.CreateScope();
+            await scope.ServiceProvider.GetRequiredService<Owners>().Add(OwnerName, OwnerPassword);
+        }
+        finally
+        {
+            _opening.Release();
+        }
     }
 
     /// <summary>CHROMIUM names another one than the first found on the path.</summary>

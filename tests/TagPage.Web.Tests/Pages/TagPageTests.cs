@@ -29,6 +29,7 @@ public sealed class TagPageTests : IDisposable
 
         Assert.Equal(HttpStatusCode.OK, page.Status);
         Assert.Equal("Restring in 14 days", Text(page, "h1"));
+        Assert.StartsWith("Restring in 14 days", page.Document.Title, StringComparison.Ordinal);
         Assert.Equal("by 9 Dec 2026", Text(page, ".by"));
         Assert.Equal("Good", Text(page, ".mark"));
         Assert.Contains("About a third left: 14 days, because of hours played", page.Main, StringComparison.Ordinal);

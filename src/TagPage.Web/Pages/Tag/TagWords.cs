@@ -8,6 +8,17 @@ namespace TagPage.Web.Pages.Tag;
 /// <summary>The sentences of a racket's public page.</summary>
 public static class TagWords
 {
+    /// <summary>What the page is about, in its title and, where there is no racket to show, in its heading.</summary>
+    public static string Title(TagVisit visit) => visit.Answer switch
+    {
+        TagAnswer.Live => $"{Headline(visit.Racket!)} – racket {visit.Racket!.Number}",
+        TagAnswer.Refused => "Too many wrong codes",
+        TagAnswer.Retired => "This tag is no longer in use",
+        TagAnswer.Unassigned => "This tag is not in use yet",
+        TagAnswer.Mistyped => "Look again at the tag",
+        _ => "No racket has this code",
+    };
+
     /// <summary>The answer a player came for, in the largest letters.</summary>
     public static string Headline(TagView racket) => racket.State switch
     {

@@ -1,0 +1,53 @@
+using Microsoft.Playwright;
+using TagPage.Web.Demo;
+
+namespace TagPage.Browser.Tests;
+
+/// <summary>Every page on a phone, in light and dark: readable by everybody, and no wider than the screen.</summary>
+public sealed class EveryPageTests(Stage stage) : IClassFixture<Stage>, IAsyncLifetime
+{
+    private static readonly string[] Open = ["/", "/t", "/t?code=7K2M9Q4TXAX", "/account/sign-in"];
+
+    private static readonly string[] SignedIn =
+    [
+        "/shop", "/shop/find?q=a", "/shop/clients", "/shop/clients/1", "/shop/clients/new", "/shop/clients/edit/1",
+        "/shop/clients/first-visit", "/shop/payers", "/shop/rackets/1", "/shop/rackets/edit/1", "/shop/rackets/spec/1",
+        "/shop/rackets/hand-over/1", "/shop/jobs/new?racket=1", "/shop/jobs/1", "/shop/jobs/edit/1", "/shop/strings",
+        "/shop/settings", "/shop/settings/shop", "/shop/settings/page", "/shop/settings/lives", "/shop/settings/instruments",
+        "/shop/settings/address", "/shop/import", "/shop/help", "/shop/help/restring-by", "/account/password",
+    ];
+
+    public async ValueTask InitializeAsync() => await stage.OpenDemo();
+
+    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
+
+    [Theory]
+    [InlineData(ColorScheme.Light)]
+    [InlineData(ColorScheme.Dark)]
+    public async Task Everybodys_pages_pass_axe_and_fit_a_phone(ColorScheme scheme)
+    {
+        await using var stranger = await Journey.Phone(stage, scheme: scheme);
+        await Walk(stranger, [.. Open, $"/t/{stage.Get<DemoShop>().Showcase}"]);
+    }
+
+    [Theory]
+    [InlineData(ColorScheme.Light)]
+    [InlineData(ColorScheme.Dark)]
+    public async Task Owners_pages_pass_axe_and_fit_a_phone(ColorScheme scheme)
+    {
+        await using var runa = await Journey.Phone(stage, scheme: scheme);
+        await runa.SignIn();
+        await Walk(runa, SignedIn);
+    }
+
+    private static async Task Walk(Journey person, IEnumerable<string> paths)
+    {
+        foreach (var path in paths)
+        {
+            await person.Go(path);
+            Assert.Contains(path.Split('?')[0], person.Page.Url, StringComparison.OrdinalIgnoreCase);
+            await person.FitsTheScreen();
+            await person.HasNoAxeViolation();
+        }
+    }
+}
