@@ -8,10 +8,10 @@ internal static class KnownSettings
         "urls", "http_ports", "https_ports", "environment", "contentRoot", "applicationName", "AllowedHosts",
         // A host for tests names each section, empty, beside the settings in it.
         "TagPage", "Logging", "Kestrel",
-        "TagPage:DataFolder", "TagPage:Address", "TagPage:Proxies",
+        "TagPage:DataFolder", "TagPage:Address", "TagPage:Proxies", "TagPage:Smtp",
     ];
 
-    private static readonly string[] Sections = ["Logging:", "Kestrel:", "TagPage:Proxies:"];
+    private static readonly string[] Sections = ["Logging:", "Kestrel:", "TagPage:Proxies:", "TagPage:Smtp:"];
 
     public static bool Contains(string name) =>
         Names.Contains(name, StringComparer.OrdinalIgnoreCase)

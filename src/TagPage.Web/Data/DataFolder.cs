@@ -19,5 +19,7 @@ public sealed class DataFolder
 
     public string Uploads => Directory.CreateDirectory(Path.Combine(Root, "uploads")).FullName;
 
+    public string Mail => Directory.CreateDirectory(Path.Combine(Root, "mail")).FullName;
+
     public string Copies => Directory.CreateDirectory(Path.Combine(Root, "copies")).FullName;
 }

@@ -5,10 +5,12 @@ public static class DemoDates
 {
     public static IReadOnlyDictionary<string, IReadOnlyList<string>> Columns { get; } = new Dictionary<string, IReadOnlyList<string>>
     {
-        ["racket"] = ["own_date", "lost_since"],
+        ["racket"] = ["own_date", "lost_since", "not_before", "elsewhere_on"],
+        ["client"] = ["found_choice_on", "reminders_changed_on"],
         ["spec"] = ["measured_on"],
         ["job"] = ["received_on", "promised_for", "strung_on", "collected_on", "paid_on", "ended_on"],
         ["reading"] = ["taken_on"],
+        ["nudge_racket"] = ["due", "elsewhere_on"],
         ["demo"] = ["day"],
     };
 }

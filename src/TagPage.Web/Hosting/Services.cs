@@ -8,6 +8,7 @@ using TagPage.Web.Data;
 using TagPage.Web.Demo;
 using TagPage.Web.Forms;
 using TagPage.Web.Limits;
+using TagPage.Web.Mail;
 using TagPage.Web.Pages.Shop.Import;
 using TagPage.Web.Pages.Tag;
 
@@ -43,6 +44,7 @@ internal static class Services
         services.AddSingleton<DemoStore>();
         services.AddSingleton<DemoShop>();
         services.AddScoped<DemoOwner>();
+        services.AddMail(configuration);
         services.AddPages(cookies);
         services.AddSignIn(cookies);
         services.AddProxies(configuration);

@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
+using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Time.Testing;
 using TagPage.Web.Data;
@@ -72,6 +73,9 @@ public sealed class TestShop : WebApplicationFactory<Program>
         {
             services.RemoveAll<TimeProvider>();
             services.AddSingleton<TimeProvider>(Clock);
+            // Work in the background is done when a test says so, not beside it.
+            foreach (var hosted in services.Where(s => s.ServiceType == typeof(IHostedService) && s.ImplementationFactory is not null).ToList())
+                services.Remove(hosted);
             services.AddSingleton<TextWriter>(Output);
             services.AddSingleton<IStartupFilter, TestSource>();
             if (HashRounds is { } rounds)

@@ -181,7 +181,7 @@ public sealed class DemoTests : IDisposable
         || column.EndsWith("_on", StringComparison.Ordinal) || column.EndsWith("_since", StringComparison.Ordinal) || column.EndsWith("_date", StringComparison.Ordinal);
 
     private List<DateOnly> AllDays() => _shop.Database.Read(c => DemoDates.Columns
-        .SelectMany(t => t.Value.SelectMany(n => c.Query<DateOnly>($"SELECT {n} FROM {t.Key} WHERE {n} IS NOT NULL ORDER BY rowid"))).ToList());
+        .SelectMany(t => t.Value.SelectMany(n => c.Query<DateOnly>($"SELECT {n} FROM {t.Key} WHERE {n} IS NOT NULL ORDER BY {n}"))).ToList());
 
     private DateOnly Day(string sql) => _shop.Database.Read(c => c.QuerySingle<DateOnly>(sql));
 

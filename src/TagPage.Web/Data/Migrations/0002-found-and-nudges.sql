@@ -1,0 +1,95 @@
+-- Lost and found, restring reminders (nudges), and the mail that both cause.
+
+-- What a finder gets is the client's choice, kept with the day it was made; the start is the shop alone.
+ALTER TABLE client ADD COLUMN found_choice TEXT NOT NULL DEFAULT 'Shop' CHECK (found_choice IN ('Shop', 'Message', 'Contact'));
+ALTER TABLE client ADD COLUMN found_choice_on TEXT CHECK (found_choice_on GLOB '????-??-??');
+ALTER TABLE client ADD COLUMN found_always INTEGER NOT NULL DEFAULT 0 CHECK (found_always IN (0, 1));
+ALTER TABLE client ADD COLUMN found_shows_mail INTEGER NOT NULL DEFAULT 0 CHECK (found_shows_mail IN (0, 1));
+ALTER TABLE client ADD COLUMN reminders_changed_on TEXT CHECK (reminders_changed_on GLOB '????-??-??');
+
+ALTER TABLE racket ADD COLUMN lost_note TEXT NOT NULL DEFAULT '' CHECK (length(lost_note) <= 140);
+-- "Not yet": no reminder before this day.
+ALTER TABLE racket ADD COLUMN not_before TEXT CHECK (not_before GLOB '????-??-??');
+-- Strung by somebody else on this day; counts from there, with strings unknown, until a newer job here.
+ALTER TABLE racket ADD COLUMN elsewhere_on TEXT CHECK (elsewhere_on GLOB '????-??-??');
+
+ALTER TABLE tag ADD COLUMN found_blocked_at TEXT;
+
+ALTER TABLE job ADD COLUMN wish TEXT NOT NULL DEFAULT '' CHECK (length(wish) <= 500);
+
+ALTER TABLE shop ADD COLUMN days_between_nudges INTEGER NOT NULL DEFAULT 14 CHECK (days_between_nudges BETWEEN 0 AND 365);
+-- The owner's own words; empty stands for the words the product brings.
+ALTER TABLE shop ADD COLUMN nudge_subject TEXT NOT NULL DEFAULT '' CHECK (length(nudge_subject) <= 120);
+ALTER TABLE shop ADD COLUMN nudge_markdown TEXT NOT NULL DEFAULT '' CHECK (length(nudge_markdown) <= 4000);
+ALTER TABLE shop ADD COLUMN nudge_sms TEXT NOT NULL DEFAULT '' CHECK (length(nudge_sms) <= 400);
+
+-- Mail on its way. Written in the transaction that causes it; links with power stand here as placeholders only.
+CREATE TABLE outbox (
+  id           INTEGER PRIMARY KEY,
+  kind         TEXT    NOT NULL CHECK (kind IN ('Nudge', 'FoundNotice', 'ShopNotice')),
+  to_client_id INTEGER REFERENCES client (id) ON DELETE CASCADE,
+  nudge_id     INTEGER REFERENCES nudge (id) ON DELETE CASCADE,
+  message_id   TEXT    NOT NULL UNIQUE,
+  subject      TEXT    NOT NULL DEFAULT '',
+  body         TEXT    NOT NULL DEFAULT '',
+  state        TEXT    NOT NULL DEFAULT 'Queued' CHECK (state IN ('Queued', 'Sent', 'Failed')),
+  not_before   TEXT    NOT NULL,
+  tries        INTEGER NOT NULL DEFAULT 0,
+  last_error   TEXT    NOT NULL DEFAULT '',
+  made_at      TEXT    NOT NULL,
+  sent_at      TEXT,
+  CHECK ((state = 'Sent') = (sent_at IS NOT NULL))
+) STRICT;
+CREATE INDEX outbox_queued ON outbox (not_before, id) WHERE state = 'Queued';
+CREATE INDEX outbox_by_client ON outbox (to_client_id, kind, made_at);
+
+-- One reminder to one household. Its link is derived from id and version with the server's key and never stored.
+CREATE TABLE nudge (
+  id         INTEGER PRIMARY KEY,
+  client_id  INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
+  version    INTEGER NOT NULL DEFAULT 1,
+  made_at    TEXT    NOT NULL,
+  expires_at TEXT    NOT NULL,
+  sent_how   TEXT    CHECK (sent_how IN ('Mail', 'MailApp', 'SmsApp', 'Copied', 'Phone')),
+  sent_at    TEXT,
+  discarded  INTEGER NOT NULL DEFAULT 0 CHECK (discarded IN (0, 1))
+) STRICT;
+CREATE INDEX nudge_by_client ON nudge (client_id, made_at DESC);
+
+CREATE TABLE nudge_racket (
+  nudge_id     INTEGER NOT NULL REFERENCES nudge (id) ON DELETE CASCADE,
+  racket_id    INTEGER NOT NULL REFERENCES racket (id) ON DELETE CASCADE,
+  due          TEXT    CHECK (due GLOB '????-??-??'),
+  answer       TEXT    CHECK (answer IN ('Same', 'Different', 'NotYet', 'Elsewhere', 'Gone')),
+  answered_at  TEXT,
+  answered_by  TEXT    CHECK (answered_by IN ('Client', 'Owner')),
+  weeks        INTEGER CHECK (weeks BETWEEN 1 AND 52),
+  elsewhere_on TEXT    CHECK (elsewhere_on GLOB '????-??-??'),
+  wish         TEXT    NOT NULL DEFAULT '' CHECK (length(wish) <= 500),
+  job_id       INTEGER REFERENCES job (id),
+  state_before TEXT    CHECK (state_before IN ('InTurn', 'Spare', 'Resting', 'Damaged')),
+  PRIMARY KEY (nudge_id, racket_id),
+  CHECK ((answer IS NULL) = (answered_at IS NULL))
+) STRICT, WITHOUT ROWID;
+CREATE INDEX nudge_of_racket ON nudge_racket (racket_id);
+
+-- Every showing of a contact and every word a finder left. What the finder typed goes after 30 days, the line stays.
+CREATE TABLE found_event (
+  id         INTEGER PRIMARY KEY,
+  code       TEXT    NOT NULL,
+  racket_id  INTEGER NOT NULL REFERENCES racket (id) ON DELETE CASCADE,
+  client_id  INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
+  kind       TEXT    NOT NULL CHECK (kind IN ('Shown', 'AtDesk', 'HaveIt', 'StillThere', 'Message')),
+  at         TEXT    NOT NULL,
+  source     TEXT    NOT NULL,
+  form_key   TEXT    NOT NULL,
+  message    TEXT    NOT NULL DEFAULT '' CHECK (length(message) <= 1000),
+  reach      TEXT    NOT NULL DEFAULT '' CHECK (length(reach) <= 100),
+  notice_id  INTEGER REFERENCES outbox (id),
+  wiped_at   TEXT
+) STRICT;
+CREATE UNIQUE INDEX found_event_once ON found_event (form_key, kind);
+CREATE INDEX found_event_by_code   ON found_event (code, at);
+CREATE INDEX found_event_by_source ON found_event (source, at);
+CREATE INDEX found_event_by_client ON found_event (client_id, at DESC);
+CREATE INDEX found_event_by_racket ON found_event (racket_id, at DESC);

@@ -1,0 +1,54 @@
+using System.Buffers.Text;
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Mail;
+
+/// <summary>
+/// Makes and reads the tokens of links with power. A token is the record's number and an HMAC-SHA256 over purpose,
+/// number and version, cut to 128 bits; it is derived anew whenever its text is shown or sent and never stored. The
+/// key lies in the data folder. Raising a record's version makes all its older links void.
+/// </summary>
+public sealed class LinkKeys
+{
+    private const int KeyBytes = 32;
+    private const int MacBytes = 16;
+
+    private readonly byte[] _key;
+
+    public LinkKeys(DataFolder folder) => _key = ReadOrMake(Path.Combine(folder.Keys, "links.key"));
+
+    public string Token(LinkPurpose purpose, long id, int version) =>
+        id.ToString(CultureInfo.InvariantCulture) + "-" + Base64Url.EncodeToString(Mac(purpose, id, version));
+
+    /// <summary>The record a token claims to be for; nothing is proven until <see cref="Fits"/> has seen its version.</summary>
+    public static long? Claimed(string? token) =>
+        token?.IndexOf('-', StringComparison.Ordinal) is > 0 and < 20 and var dash
+        && long.TryParse(token.AsSpan(0, dash), NumberStyles.None, CultureInfo.InvariantCulture, out var id)
+            ? id
+            : null;
+
+    public bool Fits(string token, LinkPurpose purpose, long id, int version) =>
+        CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes(token), Encoding.UTF8.GetBytes(Token(purpose, id, version)));
+
+    private ReadOnlySpan<byte> Mac(LinkPurpose purpose, long id, int version) =>
+        HMACSHA256.HashData(_key, Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{purpose}|{id}|{version}"))).AsSpan(0, MacBytes);
+
+    private static byte[] ReadOrMake(string file)
+    {
+        if (!File.Exists(file))
+        {
+            // Written beside and moved, so that a cut in power leaves a whole key or none.
+            var fresh = file + ".new";
+            File.WriteAllBytes(fresh, RandomNumberGenerator.GetBytes(KeyBytes));
+            File.Move(fresh, file);
+        }
+        var key = File.ReadAllBytes(file);
+        return key.Length == KeyBytes ? key : throw new InvalidOperationException($"{file} is damaged; restore it from a copy.");
+    }
+}
+
+/// <summary>What a link may do. A token of one purpose is worth nothing for another.</summary>
+public enum LinkPurpose { Nudge, StopNudges }

@@ -1,0 +1,21 @@
+using Microsoft.Extensions.DependencyInjection.Extensions;
+
+namespace TagPage.Web.Mail;
+
+internal static class MailServices
+{
+    public static void AddMail(this IServiceCollection services, IConfiguration configuration)
+    {
+        var settings = configuration.GetSection("TagPage:Smtp").Get<MailSettings>() ?? new MailSettings();
+        services.AddSingleton(settings);
+        services.AddSingleton<LinkKeys>();
+        services.AddSingleton<OutboxStore>();
+        services.AddSingleton<MailWriter>();
+        if (settings.HasServer)
+            services.TryAddSingleton<IMailCarrier, SmtpCarrier>();
+        else
+            services.TryAddSingleton<IMailCarrier, FolderCarrier>();
+        services.AddSingleton<MailRoom>();
+        services.AddHostedService(provider => provider.GetRequiredService<MailRoom>());
+    }
+}

@@ -1,0 +1,16 @@
+namespace TagPage.Web.Mail;
+
+/// <summary>A mail to be queued.</summary>
+/// <param name="Kind">What it is; decides its addressee and headers.</param>
+/// <param name="ToClientId">The client it goes to; null for the shop itself.</param>
+/// <param name="Subject">One line.</param>
+/// <param name="Body">Plain text; {link} and {stop} stand for the nudge's links until it is sent.</param>
+public sealed record NewMail(MailKind Kind, long? ToClientId, string Subject, string Body)
+{
+    public long? NudgeId { get; init; }
+
+    /// <summary>Null for at once.</summary>
+    public DateTimeOffset? NotBefore { get; init; }
+}
+
+public enum MailKind { Nudge, FoundNotice, ShopNotice }
