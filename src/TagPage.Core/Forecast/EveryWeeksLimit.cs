@@ -14,10 +14,6 @@ public sealed record EveryWeeksLimit : LimitDay
     /// <summary>Weeks from stringing to the limit, 1 to 104.</summary>
     public int Weeks { get; }
 
-    /// <inheritdoc/>
-    public override string Why =>
-        Weeks == 1 ? "every week: 7 days" : $"every {Weeks} weeks: {Days.InText(Weeks * 7)}";
-
     internal static EveryWeeksLimit? Of(ForecastInput input, DateOnly strung)
     {
         if (input.EveryWeeks is not > 0)

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace TagPage.Core.Forecast;
 
 /// <summary>
@@ -24,15 +22,6 @@ public sealed record HoursLimit : LimitDay
     /// <summary>Days from stringing to the limit; null when it has no day.</summary>
     public int? Interval { get; }
 
-    /// <inheritdoc/>
-    public override string Why => (LifeHours, Interval) switch
-    {
-        (null, _) => "the strings are not known, so their hours are not either",
-        (_, null) => "no hours of play are noted",
-        var (life, days) => $"{Number(life.Value)} h of play{(IsHybrid ? " (the shorter-lived of two strings)" : "")}"
-            + $" at {Number(HoursAWeek)} h a week: {Days.InText(days.Value)}",
-    };
-
     internal static HoursLimit Of(ForecastInput input, DateOnly strung, StartingValues values)
     {
         var played = HoursPlayed.At(strung, input.Play, input.Share);
@@ -41,6 +30,4 @@ public sealed record HoursLimit : LimitDay
         return new HoursLimit(
             day, life, played.HoursAWeek, input.Bed?.IsHybrid == true, day?.DayNumber - strung.DayNumber);
     }
-
-    private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -5,9 +5,9 @@ namespace TagPage.Core.Forecast;
 /// <param name="Day">The day it asks for; null when it cannot tell.</param>
 public abstract record LimitDay(LimitKind Kind, DateOnly? Day)
 {
+    /// <summary>No limit is worked out further than this from the stringing: ten years.</summary>
+    public const int MostDays = 3650;
+
     /// <summary>Whether the racket's rule lets this limit decide.</summary>
     public bool Counts { get; init; }
-
-    /// <summary>How the day came about, with numbers. Holds the player's habits: for private pages only.</summary>
-    public abstract string Why { get; }
 }

@@ -11,10 +11,6 @@ public sealed record OwnersDateLimit : LimitDay
     /// <summary>Whether the date is from before these strings went in.</summary>
     public bool IsLeftOver { get; }
 
-    /// <inheritdoc/>
-    public override string Why =>
-        IsLeftOver ? "the date the shop chose is from before these strings" : "the shop chose this date";
-
     internal static OwnersDateLimit? Of(ForecastInput input, DateOnly strung) =>
         input.OwnersDate is { } day ? new OwnersDateLimit(day, day < strung) : null;
 }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace TagPage.Core.Forecast;
 
 /// <summary>
@@ -20,19 +18,10 @@ public sealed record TimesAWeekLimit : LimitDay
     /// <summary>Days from stringing to the limit.</summary>
     public int Interval { get; }
 
-    /// <inheritdoc/>
-    public override string Why => TimesAWeek > FewestAYear
-        ? $"as many restrings a year as times played a week ({Number(TimesAWeek)}): {Days.InText(Interval)}"
-        : $"played {Times} a week, at least {FewestAYear} restrings a year: {Days.InText(Interval)}";
-
-    private string Times => Number(TimesAWeek) is "1" ? "1 time" : $"{Number(TimesAWeek)} times";
-
     internal static TimesAWeekLimit Of(ForecastInput input, DateOnly strung)
     {
         var times = PlayedTimes.AWeek(input.Play, input.Share);
         var days = Days.Whole(365 / Math.Max(FewestAYear, times));
         return new TimesAWeekLimit(Days.After(strung, days), times, days);
     }
-
-    private static string Number(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
 }

@@ -15,9 +15,9 @@ public readonly record struct Tension(decimal Value, TensionUnit Unit)
     public const decimal StepKg = 0.1m;
 
     /// <summary>The same tension in the other unit, rounded to a machine's step: "10.9 kg" for 24 lb.</summary>
-    public string Other => Unit == TensionUnit.Lb
-        ? new Tension(Round(In(TensionUnit.Kg), StepKg), TensionUnit.Kg).ToString()
-        : new Tension(Round(In(TensionUnit.Lb), StepLb), TensionUnit.Lb).ToString();
+    public Tension Other => Unit == TensionUnit.Lb
+        ? new Tension(Round(In(TensionUnit.Kg), StepKg), TensionUnit.Kg)
+        : new Tension(Round(In(TensionUnit.Lb), StepLb), TensionUnit.Lb);
 
     /// <summary>The value in the unit asked for, unrounded.</summary>
     public decimal In(TensionUnit unit) => (Unit, unit) switch

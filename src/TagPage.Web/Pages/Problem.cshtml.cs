@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.Filters;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Web.Hosting;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages;
 
@@ -16,12 +17,15 @@ public sealed class ProblemModel(PublicAddress address, ILogger<ProblemModel> lo
 
     public string Advice { get; private set; } = "";
 
+    public Language Language { get; private set; } = Languages.English;
+
     public string? Id { get; private set; }
 
     public override void OnPageHandlerExecuting(PageHandlerExecutingContext context)
     {
         var broken = HttpContext.Features.Get<IExceptionHandlerFeature>()?.Error;
         var refused = HttpContext.Features.Get<IStatusCodeReExecuteFeature>();
+        Language = Spoken(refused?.OriginalPath ?? HttpContext.Features.Get<IExceptionHandlerPathFeature>()?.Path);
         // Typed into the address bar this is a page like any other that is not there.
         if (broken is null && refused is null)
             Response.StatusCode = StatusCodes.Status404NotFound;
@@ -30,7 +34,7 @@ public sealed class ProblemModel(PublicAddress address, ILogger<ProblemModel> lo
             Id = Activity.Current?.TraceId.ToString() ?? HttpContext.TraceIdentifier;
             log.LogError("What broke was shown as {Id}: {Kind}.", Id, broken.GetType().Name);
         }
-        (Heading, Advice) = PlainHttpGuard.Stopped(HttpContext) ? NeedsHttps : Words(Response.StatusCode);
+        (Heading, Advice) = PlainHttpGuard.Stopped(HttpContext) ? NeedsHttps : Words(Response.StatusCode, Language.Phrases.Problem);
     }
 
     private (string, string) NeedsHttps => ("This page needs https",
@@ -38,16 +42,19 @@ public sealed class ProblemModel(PublicAddress address, ILogger<ProblemModel> lo
             ? $"Open it at {address.Base} instead. Over plain http, others on the network could read along."
             : "Over plain http, others on the network could read along. Open it on the shop's own machine, or give the shop an https address.");
 
-    private static (string, string) Words(int status) => status switch
+    private static (string, string) Words(int status, ProblemPhrases say) => status switch
     {
-        400 => ("This form cannot be sent any more", "Go back, load the page once more and send it again. The browser has to allow cookies from this page."),
+        400 => (say.TooOld, say.TooOldAdvice),
         403 => ("This is not open to you", "Sign in as somebody who may see it."),
-        404 => ("There is nothing here", "The address may have a slip in it, or the record is gone."),
-        405 => ("This page cannot be used that way", "Go back and use the buttons on the page."),
+        404 => (say.Absent, say.AbsentAdvice),
         413 => ("That is too much at once", "Send less text, or fewer and smaller files in one go."),
-        429 => ("Too many tries", "Wait a few minutes, then try again."),
-        507 => ("The disk is full", "Nothing of this was saved. Make room on the shop's disk, then send it again."),
-        < 500 => ("This cannot be done", "Go back, load the page once more and try again."),
-        _ => ("Something broke on our side", "Nothing was saved. Try it once more; if it happens again, tell the shop."),
+        429 => (say.TooMany, say.TooManyAdvice),
+        507 => (say.Full, say.FullAdvice),
+        < 500 => (say.Cannot, say.CannotAdvice),
+        _ => (say.Broken, say.BrokenAdvice),
     };
+
+    /// <summary>The visitor's, on the pages that speak it; the shop's own rooms are in English.</summary>
+    private Language Spoken(PathString path) =>
+        path.StartsWithSegments("/t") || path.StartsWithSegments("/n") ? PageLanguage.Of(HttpContext).Language : Languages.English;
 }

@@ -11,21 +11,9 @@ namespace TagPage.Web.Words;
 /// <summary>The trade's words for its enumerations, as English pages write them.</summary>
 public static class EnglishNames
 {
-    public static string Of(Material material) => material switch
-    {
-        Material.NaturalGut => "natural gut",
-        Material.Multifilament => "multifilament",
-        Material.SyntheticGut => "synthetic gut",
-        Material.Polyester => "polyester",
-        _ => "aramid",
-    };
+    public static string Of(Material material) => Languages.English.Of(material);
 
-    public static string Of(Sport sport) => sport switch
-    {
-        Sport.Tennis => "tennis",
-        Sport.Badminton => "badminton",
-        _ => "squash",
-    };
+    public static string Of(Sport sport) => Languages.English.Of(sport);
 
     public static string Of(RacketState state) => state switch
     {

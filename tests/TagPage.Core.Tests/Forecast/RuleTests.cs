@@ -20,18 +20,18 @@ public class RuleTests
     {
         var forecast = (Case.Racket with { Rule = rule, EveryWeeks = 6 }).AfterDays(0);
         Assert.Equal((decidedBy, Case.Strung.AddDays(days)), (forecast.DecidedBy, forecast.Due));
-        Assert.Equal("every 6 weeks: 42 days", forecast.Limit<EveryWeeksLimit>().Why);
+        Assert.Equal(6, forecast.Limit<EveryWeeksLimit>().Weeks);
     }
 
     [Theory]
-    [InlineData(1, 7, "every week: 7 days")]
-    [InlineData(104, 728, "every 104 weeks: 728 days")]
-    [InlineData(int.MaxValue, 728, "every 104 weeks: 728 days")]
-    public void Every_N_weeks_takes_from_one_week_to_two_years(int weeks, int days, string why)
+    [InlineData(1, 7, 1)]
+    [InlineData(104, 728, 104)]
+    [InlineData(int.MaxValue, 728, 104)]
+    public void Every_N_weeks_takes_from_one_week_to_two_years(int weeks, int days, int counted)
     {
         var forecast = (Case.Racket with { Rule = RestringRule.EveryWeeks, EveryWeeks = weeks }).AfterDays(0);
         Assert.Equal(Case.Strung.AddDays(days), forecast.Due);
-        Assert.Equal(why, forecast.Limit<EveryWeeksLimit>().Why);
+        Assert.Equal(counted, forecast.Limit<EveryWeeksLimit>().Weeks);
     }
 
     [Theory]
@@ -81,7 +81,7 @@ public class RuleTests
             var date = Case.Strung.AddDays(days);
             var forecast = (Case.Racket with { Rule = rule, EveryWeeks = 1, OwnersDate = date }).AfterDays(0);
             Assert.Equal((LimitKind.OwnersDate, date), (forecast.DecidedBy, forecast.Due));
-            Assert.Equal("the shop chose this date", forecast.Limits.Single(limit => limit.Counts).Why);
+            Assert.False(Assert.IsType<OwnersDateLimit>(forecast.Limits.Single(limit => limit.Counts)).IsLeftOver);
         }
     }
 
@@ -91,7 +91,7 @@ public class RuleTests
         var forecast = (Case.Racket with { OwnersDate = Case.Strung.AddDays(-1) }).AfterDays(0);
         Assert.Equal((LimitKind.Hours, ByHours), (forecast.DecidedBy, forecast.Due));
         Assert.False(forecast.Limit<OwnersDateLimit>().Counts);
-        Assert.Equal("the date the shop chose is from before these strings", forecast.Limit<OwnersDateLimit>().Why);
+        Assert.True(forecast.Limit<OwnersDateLimit>().IsLeftOver);
     }
 
     [Fact]
@@ -99,15 +99,5 @@ public class RuleTests
     {
         var forecast = (Case.Racket with { Rule = RestringRule.Hours }).AfterDays(0);
         Assert.Equal((ByTimes, false), (forecast.Limit<TimesAWeekLimit>().Day, forecast.Limit<TimesAWeekLimit>().Counts));
-    }
-
-    [Fact]
-    public void The_public_words_tell_nothing_about_habits()
-    {
-        Assert.Equal("because of hours played", PublicReason.Of(LimitKind.Hours));
-        Assert.Equal("because of time", PublicReason.Of(LimitKind.TimesAWeek));
-        Assert.Equal("because of time", PublicReason.Of(LimitKind.EveryWeeks));
-        Assert.Equal("because the shop chose this date", PublicReason.Of(LimitKind.OwnersDate));
-        Assert.All(Enum.GetValues<LimitKind>(), kind => Assert.DoesNotContain(PublicReason.Of(kind), char.IsDigit));
     }
 }

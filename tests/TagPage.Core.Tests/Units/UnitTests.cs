@@ -37,7 +37,7 @@ public class UnitTests
     {
         var tension = new Tension(decimal.Parse(value, System.Globalization.CultureInfo.InvariantCulture), unit);
         Assert.Equal(shown, tension.ToString());
-        Assert.Equal(other, tension.Other);
+        Assert.Equal(other, tension.Other.ToString());
     }
 
     [Fact]

@@ -108,7 +108,7 @@ public sealed class TagCacheTests : IDisposable
 
         Assert.False(first.Headers.ETag.IsWeak);
         Assert.True(first.Headers.CacheControl!.NoCache);
-        Assert.Equal(["Accept-Encoding"], first.Headers.Vary);
+        Assert.Equal(["Accept-Encoding", "Accept-Language"], first.Headers.Vary);
         Assert.Equal(HttpStatusCode.NotModified, again.StatusCode);
         Assert.Equal(first.Headers.ETag, again.Headers.ETag);
         Assert.Empty(await again.Content.ReadAsByteArrayAsync(Token));

@@ -16,7 +16,7 @@ public sealed class CalendarModel(TagDoor door, ShopStore shops, ShopClock clock
             return StatusCode(StatusCodes.Status429TooManyRequests);
         if (visit is not { Racket: { Due: { } due, Latest: { } strung } racket })
             return NotFound();
-        var entry = new RestringEntry(racket, due, strung, address.Of($"/t/{racket.Code}"), clock.Now);
+        var entry = new RestringEntry(racket, due, strung, address.Of($"/t/{racket.Code}"), clock.Now, TagWords.Of(HttpContext));
         return File(Encoding.UTF8.GetBytes(entry.Write(shops.Get())), "text/calendar; charset=utf-8", "restring.ics");
     }
 }

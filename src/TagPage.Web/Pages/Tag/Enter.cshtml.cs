@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Tags;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Tag;
 
@@ -18,8 +19,8 @@ public sealed class EnterModel : PageModel
             return Page();
         var reading = TagCode.Read(code);
         if (reading.Code is { } read)
-            return LocalRedirect("/t/" + read);
-        Form = new CodeForm(code, TagWords.Advice(TagVisit.Unread(reading.Outcome)));
+            return LocalRedirect(PageLanguage.Of(HttpContext).Link("/t/" + read));
+        Form = new CodeForm(code, TagWords.Of(HttpContext).Advice(TagVisit.Unread(reading.Outcome)));
         return Page();
     }
 }

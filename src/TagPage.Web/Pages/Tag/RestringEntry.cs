@@ -10,7 +10,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Tag;
 
 /// <summary>The calendar entry (RFC 5545) for the day a racket's strings should be replaced by. It names no person.</summary>
-public sealed record RestringEntry(TagView Racket, DateOnly Due, StringingRow Strung, string Address, DateTimeOffset Now)
+public sealed record RestringEntry(TagView Racket, DateOnly Due, StringingRow Strung, string Address, DateTimeOffset Now, TagWords Words)
 {
     private const int WarnDaysBefore = 7;
 
@@ -30,17 +30,15 @@ public sealed record RestringEntry(TagView Racket, DateOnly Due, StringingRow St
             Sequence = Sequence(),
             Start = new CalDateTime(Due),
             End = new CalDateTime(Due.AddDays(1)),
-            Summary = Summary(),
+            Summary = Words.CalendarEntry(Racket),
             Description = string.Join('\n', new[] { shop.Name, shop.Phone is { } phone ? Phones.Shown(phone) : "", Address }.Where(l => l.Length > 0)),
             Url = new Uri(Address),
             Transparency = TransparencyType.Transparent,
         };
         if (Racket.DaysLeft > WarnDaysBefore)
-            entry.Alarms.Add(new Alarm { Action = AlarmAction.Display, Trigger = new Trigger(Duration.FromDays(-WarnDaysBefore)), Description = Summary() });
+            entry.Alarms.Add(new Alarm { Action = AlarmAction.Display, Trigger = new Trigger(Duration.FromDays(-WarnDaysBefore)), Description = Words.CalendarEntry(Racket) });
         return entry;
     }
-
-    private string Summary() => $"Restring racket {Racket.Number}" + (Racket.TapeColour.Length > 0 ? $" ({Racket.TapeColour})" : "");
 
     /// <summary>The same for these strings in this racket however often it is asked for, so that a calendar keeps one entry.</summary>
     private string Uid() => new Guid(SHA256.HashData(Encoding.ASCII.GetBytes($"{Racket.Code}/{Strung.JobId}")).AsSpan(0, 16)).ToString();

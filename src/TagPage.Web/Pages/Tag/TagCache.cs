@@ -6,6 +6,7 @@ using TagPage.Core.Tags;
 using TagPage.Web.Data;
 using TagPage.Web.Hosting;
 using TagPage.Web.Limits;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Tag;
 
@@ -24,7 +25,7 @@ public sealed class TagCache(RequestDelegate next, Database database, ShopClock 
 
     private Shelf _shelf = new(-1);
 
-    private sealed record Key(TagCode Code, string Encoding);
+    private sealed record Key(TagCode Code, string Encoding, string Language, bool IsChosen);
 
     private sealed record Kept(byte[] Body, string Tag, object? Style, DateTimeOffset From, DateTimeOffset Until);
 
@@ -73,7 +74,10 @@ public sealed class TagCache(RequestDelegate next, Database database, ShopClock 
             return null;
         if (!request.Path.StartsWithSegments("/t", out var rest) || rest.Value is not { Length: > 1 } typed || typed.IndexOf('/', 1) >= 0)
             return null;
-        return TagCode.Read(typed[1..]).Code is { } code && wrong.Wait(Source.Of(context)) <= TimeSpan.Zero ? new Key(code, EncodingFor(request)) : null;
+        if (TagCode.Read(typed[1..]).Code is not { } code || wrong.Wait(Source.Of(context)) > TimeSpan.Zero)
+            return null;
+        var spoken = PageLanguage.Of(context);
+        return new Key(code, EncodingFor(request), spoken.Language.Code, spoken.IsChosen);
     }
 
     private static string EncodingFor(HttpRequest request)
@@ -139,7 +143,7 @@ public sealed class TagCache(RequestDelegate next, Database database, ShopClock 
         var response = context.Response;
         context.Items[typeof(PublicStyle)] = kept.Style;
         response.Headers.CacheControl = "no-cache";
-        response.Headers.Vary = "Accept-Encoding";
+        response.Headers.Vary = "Accept-Encoding, Accept-Language";
         response.Headers.ETag = kept.Tag;
         if (Has(context.Request, kept.Tag))
         {

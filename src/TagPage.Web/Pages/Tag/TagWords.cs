@@ -1,106 +1,126 @@
-using System.Globalization;
 using TagPage.Core.Forecast;
 using TagPage.Core.Strings;
+using TagPage.Core.Units;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Tag;
 
-/// <summary>The sentences of a racket's public page.</summary>
-public static class TagWords
+/// <summary>The sentences of a racket's public page, in the visitor's language.</summary>
+public sealed class TagWords(Language language)
 {
+    private const string SampleCode = "7K2M-9Q4T-XAV";
+
+    private readonly TagPhrases _words = language.Phrases.Tag;
+
+    public static TagWords Of(HttpContext context) => new(PageLanguage.Of(context).Language);
+
     /// <summary>What the page is about, in its title and, where there is no racket to show, in its heading.</summary>
-    public static string Title(TagVisit visit) => visit.Answer switch
+    public string Title(TagVisit visit) => visit.Answer switch
     {
-        TagAnswer.Live => $"{Headline(visit.Racket!)} – racket {visit.Racket!.Number}",
-        TagAnswer.Refused => "Too many wrong codes",
-        TagAnswer.Retired => "This tag is no longer in use",
-        TagAnswer.Unassigned => "This tag is not in use yet",
-        TagAnswer.Mistyped => "Look again at the tag",
-        _ => "No racket has this code",
+        TagAnswer.Live => $"{Headline(visit.Racket!)} – {Number(language.Phrases.Trade.RacketInText, visit.Racket!)}",
+        TagAnswer.Refused => _words.Refused,
+        TagAnswer.Retired => _words.Retired,
+        TagAnswer.Unassigned => _words.Unassigned,
+        TagAnswer.Mistyped => language.Phrases.Code.MistypedHeading,
+        _ => language.Phrases.Code.UnknownHeading,
     };
 
     /// <summary>The answer a player came for, in the largest letters.</summary>
-    public static string Headline(TagView racket) => racket.State switch
+    public string Headline(TagView racket) => racket.State switch
     {
-        RestringState.Good or RestringState.DueSoon => $"Restring {InWords.When(racket.DaysLeft!.Value)}",
-        RestringState.Past => "Restring now",
-        RestringState.NoStrings => "No strings in it",
-        RestringState.NotStrungYet => "Not strung here yet",
-        _ => "Nothing due",
+        RestringState.Good or RestringState.DueSoon => language.Sentence(_words.Headline.Fill(("when", When(racket)))),
+        RestringState.Past => _words.Past,
+        RestringState.NoStrings => _words.NoStrings,
+        RestringState.NotStrungYet => _words.NotStrungYet,
+        _ => _words.NothingDue,
     };
 
-    public static string Date(TagView racket) => racket.State switch
+    public string Date(TagView racket) => racket.State switch
     {
-        RestringState.Good or RestringState.DueSoon => $"by {Shown.Day(racket.Due)}",
-        RestringState.Past => $"it was due {InWords.When(racket.DaysLeft!.Value)}, {Shown.Day(racket.Due)}",
-        RestringState.NoStrings => $"the last ones came out on {Shown.Day(racket.StringsEndedOn)}",
-        RestringState.NotStrungYet => "this page begins with its first stringing",
-        _ => "this racket is not in play at the moment",
+        RestringState.Good or RestringState.DueSoon => _words.By.Fill(("day", language.Day(racket.Due!.Value))),
+        RestringState.Past => _words.WasDue.Fill(("when", When(racket)), ("day", language.Day(racket.Due!.Value))),
+        RestringState.NoStrings => _words.CameOut.Fill(("day", language.Day(racket.StringsEndedOn!.Value))),
+        RestringState.NotStrungYet => _words.Begins,
+        _ => _words.NotInPlay,
     };
 
     /// <summary>The state in a word or two, to stand beside its mark.</summary>
-    public static string State(RestringState state) => state switch
+    public string State(RestringState state) => state switch
     {
-        RestringState.Good => "Good",
-        RestringState.DueSoon => "Due soon",
-        RestringState.Past => "Past its date",
-        RestringState.NoStrings => "No strings",
-        RestringState.NotStrungYet => "New here",
-        _ => "Not in play",
+        RestringState.Good => _words.StateGood,
+        RestringState.DueSoon => _words.StateDueSoon,
+        RestringState.Past => _words.StatePast,
+        RestringState.NoStrings => _words.StateNoStrings,
+        RestringState.NotStrungYet => _words.StateNew,
+        _ => _words.StateNotInPlay,
     };
 
     /// <summary>What the drawing of the strings says, or null where there is nothing left to say.</summary>
-    public static string? Life(TagView racket) => racket.DecidedBy is { } decided
-        ? $"{Left(racket)}, {PublicReason.Of(decided)}"
+    public string? Life(TagView racket) => racket.DecidedBy is { } decided
+        ? language.Sentence(Left(racket.DaysLeft!.Value).Fill(
+            ("left", language.Left(LifeShares.Of(racket.LifeLeft))),
+            ("days", language.Days(racket.DaysLeft.Value)),
+            ("reason", language.Because(decided))))
         : null;
 
-    private static string Left(TagView racket) => racket.DaysLeft switch
+    public string Label(TagView racket) => string.Join(" · ", new[]
     {
-        > 1 and var days => $"{Sentence(InWords.Left(racket.LifeLeft))}: {days} days",
-        1 => $"{Sentence(InWords.Left(racket.LifeLeft))}: 1 day",
-        0 => "Today is the last day",
-        _ => "None left",
-    };
-
-    public static string Label(TagView racket) => string.Join(" · ", new[]
-    {
-        $"Racket {racket.Number}",
-        racket.TapeColour.Length > 0 ? $"{racket.TapeColour} tape" : "",
-        EnglishNames.Of(racket.Sport),
+        Number(language.Phrases.Trade.Racket, racket),
+        racket.TapeColour.Length > 0 ? _words.Tape.Fill(("colour", language.Colour(racket.TapeColour))) : "",
+        language.Of(racket.Sport),
     }.Where(part => part.Length > 0));
 
-    public static string Named(string name, decimal gaugeMm) => $"{name}, {Gauge(gaugeMm)}\u00A0mm";
+    /// <summary>What a calendar shows for the day.</summary>
+    public string CalendarEntry(TagView racket) =>
+        Number(_words.CalendarSummary, racket) + (racket.TapeColour.Length > 0 ? $" ({language.Colour(racket.TapeColour)})" : "");
+
+    public string Named(string name, decimal gaugeMm) => name + language.Phrases.Time.Comma + language.Gauge(gaugeMm) + "\u00A0mm";
 
     /// <summary>"Heron 1.25 / Gannet 1.30": mains before crosses.</summary>
-    public static string Strings(StringingRow row) => row.IsHybrid
-        ? $"{row.Mains} {Gauge(row.MainsGaugeMm)} / {row.Crosses} {Gauge(row.CrossesGaugeMm)}"
-        : $"{row.Mains} {Gauge(row.MainsGaugeMm)}";
+    public string Strings(StringingRow row) => row.IsHybrid
+        ? $"{language.StringName(row.Mains, row.MainsGaugeMm)} / {language.StringName(row.Crosses, row.CrossesGaugeMm)}"
+        : language.StringName(row.Mains, row.MainsGaugeMm);
+
+    public string Tension(Tension tension) => language.Of(tension);
 
     /// <summary>"52 / 50 lb": mains before crosses.</summary>
-    public static string Tensions(StringingRow row) =>
-        row.MainsTension == row.CrossesTension ? row.MainsAt.ToString() : $"{Shown.Number(row.MainsTension)} / {row.CrossesAt}";
+    public string Tensions(StringingRow row) =>
+        row.MainsTension == row.CrossesTension ? language.Of(row.MainsAt) : $"{language.Number(row.MainsTension)} / {language.Of(row.CrossesAt)}";
+
+    public string Day(DateOnly day) => language.Day(day);
 
     /// <summary>When, and how where that is out of the ordinary: two pieces without pre-stretch go without saying.</summary>
-    public static string Strung(StringingRow row) =>
-        Shown.Day(row.StrungOn)
-        + (row.Pieces == 1 ? ", in one piece" : "")
-        + (row.PreStretchPercent > 0 ? $", pre-stretched {row.PreStretchPercent} %" : "");
+    public string Strung(StringingRow row) => string.Join(language.Phrases.Time.Comma, new[]
+    {
+        language.Day(row.StrungOn),
+        row.Pieces == 1 ? _words.OnePiece : "",
+        row.PreStretchPercent > 0 ? _words.PreStretched.Fill(("percent", $"{row.PreStretchPercent}")) : "",
+    }.Where(part => part.Length > 0));
 
-    public static string Reading(decimal reading, ReadingScale? scale) =>
-        scale == ReadingScale.Hertz ? Measured(reading, scale) : $"{Measured(reading, scale)} on the shop’s gauge";
+    public string Reading(decimal reading, ReadingScale? scale) => _words.RightAfter.Fill(("reading",
+        scale == ReadingScale.Hertz ? Measured(reading, scale) : _words.OnGauge.Fill(("reading", Measured(reading, scale)))));
 
-    public static string Measured(decimal reading, ReadingScale? scale) =>
-        scale == ReadingScale.Hertz ? $"{Shown.Number(reading)} Hz" : Shown.Number(reading);
+    public string Measured(decimal reading, ReadingScale? scale) =>
+        scale == ReadingScale.Hertz ? $"{language.Number(reading)} Hz" : language.Number(reading);
+
+    public string Older(int stringings) => language.Count(_words.Earlier, stringings);
 
     /// <summary>What to do about a code that opened nothing.</summary>
-    public static string Advice(TagAnswer answer) => answer switch
+    public string Advice(TagAnswer answer) => answer switch
     {
-        TagAnswer.Mistyped => "Look again at the tag: one character is different there.",
-        TagAnswer.NotACode => "A code has eleven letters and digits, like 7K2M-9Q4T-XAV.",
-        _ => "Compare each character with the tag.",
+        TagAnswer.Mistyped => language.Phrases.Code.Mistyped,
+        TagAnswer.NotACode => language.Phrases.Code.NotACode.Fill(("example", SampleCode)),
+        _ => language.Phrases.Code.Unknown,
     };
 
-    private static string Gauge(decimal mm) => mm.ToString("0.00", CultureInfo.InvariantCulture);
+    private string When(TagView racket) => language.When(racket.DaysLeft!.Value);
 
-    private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+    private string Left(int daysLeft) => daysLeft switch
+    {
+        > 0 => _words.Life,
+        0 => _words.LastDay,
+        _ => _words.Used,
+    };
+
+    private static string Number(string phrase, TagView racket) => phrase.Fill(("number", $"{racket.Number}"));
 }

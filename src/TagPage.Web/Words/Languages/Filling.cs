@@ -1,0 +1,22 @@
+using System.Text.RegularExpressions;
+
+namespace TagPage.Web.Words;
+
+/// <summary>Puts values into a phrase.</summary>
+public static partial class Filling
+{
+    /// <summary>
+    /// Replaces each {name} by its value, in one pass: braces inside a value stay as they are, and so does a name that
+    /// no value was given for. Nothing is HTML-encoded; Razor does that.
+    /// </summary>
+    public static string Fill(this string phrase, params ReadOnlySpan<(string Name, string Value)> values)
+    {
+        var given = new Dictionary<string, string>(values.Length);
+        foreach (var (name, value) in values)
+            given[name] = value;
+        return Placeholder().Replace(phrase, found => given.GetValueOrDefault(found.Groups[1].Value, found.Value));
+    }
+
+    [GeneratedRegex(@"\{(\w+)\}")]
+    private static partial Regex Placeholder();
+}

@@ -1,0 +1,29 @@
+using System.Globalization;
+
+namespace TagPage.Web.Words;
+
+/// <summary>The languages a client can be written to in and a stranger is answered in.</summary>
+public static class Languages
+{
+    public static IReadOnlyList<Language> All { get; } =
+    [
+        Make("en", "English", "d MMM yyyy"),
+        Make("es", "Español", "d MMM yyyy"),
+        Make("fr", "Français", "d MMM yyyy"),
+        Make("de", "Deutsch", "d. MMM yyyy"),
+        Make("it", "Italiano", "d MMM yyyy"),
+        Make("pt", "Português", "d MMM yyyy"),
+        Make("ja", "日本語", "yyyy年M月d日"),
+        Make("zh", "中文", "yyyy年M月d日"),
+    ];
+
+    public static Language English => All[0];
+
+    /// <summary>The language of a code as it is kept on file; null for one that is not among ours.</summary>
+    public static Language? Of(string? code) => All.FirstOrDefault(l => l.Code.Equals(code, StringComparison.OrdinalIgnoreCase));
+
+    public static string NameOf(string code) => Of(code)?.Name ?? code;
+
+    private static Language Make(string code, string name, string dayPattern) =>
+        new(code, name, dayPattern, CultureInfo.GetCultureInfo(code), PhraseFile.Read(code));
+}

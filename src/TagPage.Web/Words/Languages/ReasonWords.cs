@@ -1,0 +1,55 @@
+using TagPage.Core.Forecast;
+
+namespace TagPage.Web.Words;
+
+/// <summary>Why a racket's restring-by date is what it is.</summary>
+public static class ReasonWords
+{
+    /// <summary>The neutral words for what decided, the only ones a public page may show: nothing about habits.</summary>
+    public static string Because(this Language language, LimitKind kind)
+    {
+        var words = language.Phrases.Life;
+        return kind switch
+        {
+            LimitKind.Hours => words.BecauseOfHours,
+            LimitKind.OwnersDate => words.BecauseOfShop,
+            LimitKind.TimesAWeek or LimitKind.EveryWeeks => words.BecauseOfTime,
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a limit."),
+        };
+    }
+
+    /// <summary>How a limit's day came about, with numbers. Tells the player's habits: for private pages only.</summary>
+    public static string Why(this Language language, LimitDay limit) => limit switch
+    {
+        TimesAWeekLimit times => OfTimes(language, times),
+        HoursLimit hours => OfHours(language, hours),
+        EveryWeeksLimit weeks => OfWeeks(language, weeks),
+        OwnersDateLimit { IsLeftOver: true } => language.Phrases.Reasons.ShopsDateOld,
+        OwnersDateLimit => language.Phrases.Reasons.ShopsDate,
+        _ => throw new ArgumentOutOfRangeException(nameof(limit), limit.Kind, "Has no words yet."),
+    };
+
+    private static string OfTimes(Language language, TimesAWeekLimit limit)
+    {
+        var words = language.Phrases.Reasons;
+        var isOften = limit.TimesAWeek > TimesAWeekLimit.FewestAYear;
+        return (isOften ? words.TimesAWeek : words.FewTimes).Fill(
+            ("times", isOften ? language.Number(limit.TimesAWeek, 1) : language.Count(language.Phrases.Time.Times, limit.TimesAWeek)),
+            ("least", language.Number((double)TimesAWeekLimit.FewestAYear)),
+            ("days", language.Days(limit.Interval)));
+    }
+
+    private static string OfHours(Language language, HoursLimit limit)
+    {
+        var words = language.Phrases.Reasons;
+        if (limit.LifeHours is not { } life)
+            return words.StringsUnknown;
+        if (limit.Interval is not { } days)
+            return words.NoHours;
+        return (limit.IsHybrid ? words.HoursHybrid : words.Hours).Fill(
+            ("life", language.Number(life)), ("week", language.Number(limit.HoursAWeek)), ("days", language.Days(days)));
+    }
+
+    private static string OfWeeks(Language language, EveryWeeksLimit limit) =>
+        language.Count(language.Phrases.Reasons.EveryWeeks, limit.Weeks).Fill(("days", language.Days(limit.Weeks * 7)));
+}
