@@ -21,8 +21,8 @@ public sealed class TagLanguageTests : IDisposable
 
     [Theory]
     [InlineData("en", "Restring in 14 days", "by 9 Dec 2026", "Racket 1 · red tape · tennis", "About a third left: 14 days, because of hours played")]
-    [InlineData("es", "Encordar dentro de 14 días", "antes del 9 dic 2026", "Raqueta 1 · cinta: rojo · tenis", "Queda un tercio, más o menos: 14 días, por las horas jugadas")]
-    [InlineData("fr", "À recorder dans 14 jours", "avant le 9 déc. 2026", "Raquette 1 · bande\u00A0: rouge · tennis", "Il en reste environ un tiers\u00A0: 14 jours, en raison des heures jouées")]
+    [InlineData("es", "Encordar dentro de 14 días", "a más tardar el 9 dic 2026", "Raqueta 1 · cinta: rojo · tenis", "Queda un tercio, más o menos: 14 días, por las horas jugadas")]
+    [InlineData("fr", "À recorder dans 14 jours", "d’ici au 9 déc. 2026", "Raquette 1 · bande\u00A0: rouge · tennis", "Il en reste environ un tiers\u00A0: 14 jours, en raison des heures jouées")]
     [InlineData("de", "Neu bespannen in 14 Tagen", "bis 9. Dez. 2026", "Schläger 1 · Band: rot · Tennis", "Noch etwa ein Drittel übrig: 14 Tage, wegen der Spielstunden")]
     [InlineData("it", "Da incordare tra 14 giorni", "entro il 9 dic 2026", "Racchetta 1 · nastro: rosso · tennis", "Resta circa un terzo: 14 giorni, per le ore giocate")]
     [InlineData("pt", "Encordoar daqui a 14 dias", "até 9 dez. 2026", "Raquete 1 · fita: vermelho · tênis", "Resta cerca de um terço: 14 dias, por causa das horas jogadas")]

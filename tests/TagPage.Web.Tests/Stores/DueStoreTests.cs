@@ -2,6 +2,7 @@ using Dapper;
 using TagPage.Core.Forecast;
 using TagPage.Web.Pages.Shop.Bench;
 using TagPage.Web.Tests.Cast;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Tests.Stores;
 
@@ -57,7 +58,7 @@ public sealed class DueStoreTests : IDisposable
         var by = Due.Households[0].Rackets[0].By;
 
         Assert.Equal(LimitKind.Hours, by.DecidedBy);
-        Assert.Contains(by.Limits, l => l is { Kind: LimitKind.Hours, Counts: true } && l.Why.Contains("3 h a week", StringComparison.Ordinal));
+        Assert.Contains(by.Limits, l => l is { Kind: LimitKind.Hours, Counts: true } && Languages.English.Why(l).Contains("3 h a week", StringComparison.Ordinal));
         Assert.Contains(by.Limits, l => l.Kind == LimitKind.TimesAWeek);
     }
 
