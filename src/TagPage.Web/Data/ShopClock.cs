@@ -20,7 +20,10 @@ public sealed class ShopClock(TimeProvider clock, ShopStore shops)
         }
     }
 
-    private DateTimeOffset Local => TimeZoneInfo.ConvertTime(clock.GetUtcNow(), Zone);
+    private DateTimeOffset Local => OnTheWall(clock.GetUtcNow());
+
+    /// <summary>An instant as that clock shows it.</summary>
+    public DateTimeOffset OnTheWall(DateTimeOffset instant) => TimeZoneInfo.ConvertTime(instant, Zone);
 
     private TimeZoneInfo Zone => TimeZoneInfo.FindSystemTimeZoneById(shops.Get().TimeZone);
 }

@@ -14,8 +14,9 @@ public sealed partial class MailAddressAttribute : ValidationAttribute
     {
     }
 
-    public override bool IsValid(object? value) =>
-        value is not string { Length: > 0 } typed || (typed.Length <= Longest && Shape().IsMatch(typed));
+    public override bool IsValid(object? value) => value is not string { Length: > 0 } typed || Fits(typed);
+
+    public static bool Fits(string typed) => typed.Length <= Longest && Shape().IsMatch(typed);
 
     [GeneratedRegex(@"^[^\s@<>,;""]+@[^\s@<>,;""]+\.[^\s@<>,;"".]+$", RegexOptions.None, 1000)]
     private static partial Regex Shape();

@@ -9,6 +9,7 @@ using TagPage.Web.Demo;
 using TagPage.Web.Forms;
 using TagPage.Web.Limits;
 using TagPage.Web.Mail;
+using TagPage.Web.Pages.Found;
 using TagPage.Web.Pages.Shop.Import;
 using TagPage.Web.Pages.Tag;
 
@@ -32,6 +33,7 @@ internal static class Services
         services.AddSingleton<SourceMark>();
         services.AddSingleton<WrongCodes>();
         services.AddSingleton<TagDoor>();
+        services.AddFound();
         var address = new PublicAddress(configuration);
         services.AddSingleton(address);
         var cookies = new CookieRules(address);
@@ -74,6 +76,7 @@ internal static class Services
             o.Conventions.AllowAnonymousToPage("/Index");
             o.Conventions.AllowAnonymousToPage("/Problem");
             o.Conventions.AllowAnonymousToFolder("/Tag");
+            o.Conventions.AllowAnonymousToFolder("/Found");
             o.Conventions.AllowAnonymousToPage("/Account/SignIn");
             o.Conventions.AllowAnonymousToPage("/Account/SignOut");
             o.Conventions.AllowAnonymousToPage("/Account/SetUp");

@@ -13,12 +13,11 @@ namespace TagPage.Web.Mail;
 /// </summary>
 public sealed class LinkKeys
 {
-    private const int KeyBytes = 32;
     private const int MacBytes = 16;
 
     private readonly byte[] _key;
 
-    public LinkKeys(DataFolder folder) => _key = ReadOrMake(Path.Combine(folder.Keys, "links.key"));
+    public LinkKeys(DataFolder folder) => _key = ServerKey.ReadOrMake(Path.Combine(folder.Keys, "links.key"));
 
     public string Token(LinkPurpose purpose, long id, int version) =>
         id.ToString(CultureInfo.InvariantCulture) + "-" + Base64Url.EncodeToString(Mac(purpose, id, version));
@@ -35,20 +34,7 @@ public sealed class LinkKeys
 
     private ReadOnlySpan<byte> Mac(LinkPurpose purpose, long id, int version) =>
         HMACSHA256.HashData(_key, Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{purpose}|{id}|{version}"))).AsSpan(0, MacBytes);
-
-    private static byte[] ReadOrMake(string file)
-    {
-        if (!File.Exists(file))
-        {
-            // Written beside and moved, so that a cut in power leaves a whole key or none.
-            var fresh = file + ".new";
-            File.WriteAllBytes(fresh, RandomNumberGenerator.GetBytes(KeyBytes));
-            File.Move(fresh, file);
-        }
-        var key = File.ReadAllBytes(file);
-        return key.Length == KeyBytes ? key : throw new InvalidOperationException($"{file} is damaged; restore it from a copy.");
-    }
 }
 
 /// <summary>What a link may do. A token of one purpose is worth nothing for another.</summary>
-public enum LinkPurpose { Nudge, StopNudges }
+public enum LinkPurpose { Nudge, StopNudges, AnswerFinder }

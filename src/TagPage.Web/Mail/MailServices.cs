@@ -9,6 +9,7 @@ internal static class MailServices
         var settings = configuration.GetSection("TagPage:Smtp").Get<MailSettings>() ?? new MailSettings();
         services.AddSingleton(settings);
         services.AddSingleton<LinkKeys>();
+        services.AddSingleton<MailFiles>();
         services.AddSingleton<OutboxStore>();
         services.AddSingleton<MailWriter>();
         if (settings.HasServer)

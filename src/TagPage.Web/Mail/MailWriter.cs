@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using MimeKit;
 using TagPage.Web.Data;
 using TagPage.Web.Hosting;
@@ -5,7 +7,7 @@ using TagPage.Web.Hosting;
 namespace TagPage.Web.Mail;
 
 /// <summary>Makes the finished mail of an outbox row. Only here do links with power come into its text.</summary>
-public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkKeys keys)
+public sealed partial class MailWriter(ShopStore shops, PublicAddress address, LinkKeys keys)
 {
     /// <exception cref="UndeliverableException">The shop or the addressee has no mail address.</exception>
     public MimeMessage Write(OutboxStore.Row row)
@@ -38,11 +40,19 @@ public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkKeys 
 
     private string WithLinks(OutboxStore.Row row) => row is { NudgeId: { } id, NudgeVersion: { } version }
         ? row.Body.Replace("{link}", NudgeLink(id, version), StringComparison.Ordinal).Replace("{stop}", StopLink(id, version), StringComparison.Ordinal)
-        : row.Body;
+        : row.Kind == MailKind.FoundNotice
+            ? AnswerMark().Replace(row.Body, mark => AnswerLink(long.Parse(mark.Groups[1].Value, CultureInfo.InvariantCulture)))
+            : row.Body;
 
     public string NudgeLink(long id, int version) => address.Of("/n/" + keys.Token(LinkPurpose.Nudge, id, version));
 
     public string StopLink(long id, int version) => address.Of("/n/stop/" + keys.Token(LinkPurpose.StopNudges, id, version));
+
+    /// <summary>Worth nothing any more once the finder's words are answered or wiped.</summary>
+    public string AnswerLink(long eventId) => address.Of("/n/finder/" + keys.Token(LinkPurpose.AnswerFinder, eventId, 1));
+
+    [GeneratedRegex(@"\{answer (\d{1,18})\}")]
+    private static partial Regex AnswerMark();
 }
 
 /// <summary>A mail that cannot go as things stand, with the sentence for the owner.</summary>

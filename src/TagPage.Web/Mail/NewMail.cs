@@ -4,13 +4,16 @@ namespace TagPage.Web.Mail;
 /// <param name="Kind">What it is; decides its addressee and headers.</param>
 /// <param name="ToClientId">The client it goes to; null for the shop itself.</param>
 /// <param name="Subject">One line.</param>
-/// <param name="Body">Plain text; {link} and {stop} stand for the nudge's links until it is sent.</param>
+/// <param name="Body">Plain text; {link} and {stop} stand for the nudge's links until it is sent, {answer 7} for the link to answer the finder of event 7.</param>
 public sealed record NewMail(MailKind Kind, long? ToClientId, string Subject, string Body)
 {
     public long? NudgeId { get; init; }
+
+    /// <summary>Of a FinderAnswer: the finder's message it answers.</summary>
+    public long? EventId { get; init; }
 
     /// <summary>Null for at once.</summary>
     public DateTimeOffset? NotBefore { get; init; }
 }
 
-public enum MailKind { Nudge, FoundNotice, ShopNotice }
+public enum MailKind { Nudge, FoundNotice, ShopNotice, FinderAnswer }

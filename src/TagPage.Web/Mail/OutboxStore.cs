@@ -39,6 +39,7 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         Kind = mail.Kind.ToString(),
         mail.ToClientId,
         mail.NudgeId,
+        mail.EventId,
         MessageId = Guid.NewGuid().ToString("N"),
         mail.Subject,
         mail.Body,
@@ -47,8 +48,8 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
     });
 
     private const string QueueSql = """
-        INSERT INTO outbox (kind, to_client_id, nudge_id, message_id, subject, body, not_before, made_at)
-        VALUES (@Kind, @ToClientId, @NudgeId, @MessageId, @Subject, @Body, @NotBefore, @Now)
+        INSERT INTO outbox (kind, to_client_id, nudge_id, event_id, message_id, subject, body, not_before, made_at)
+        VALUES (@Kind, @ToClientId, @NudgeId, @EventId, @MessageId, @Subject, @Body, @NotBefore, @Now)
         RETURNING id
         """;
 
@@ -57,11 +58,12 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
 
     private const string NextSql = """
         SELECT o.id, o.kind, o.nudge_id, n.version AS nudge_version, o.message_id, o.subject, o.body, o.tries,
-               CASE o.kind WHEN 'ShopNotice' THEN s.name ELSE c.name END AS to_name,
-               CASE o.kind WHEN 'ShopNotice' THEN s.mail ELSE c.mail END AS to_mail
+               CASE o.kind WHEN 'ShopNotice' THEN s.name WHEN 'FinderAnswer' THEN NULL ELSE c.name END AS to_name,
+               CASE o.kind WHEN 'ShopNotice' THEN s.mail WHEN 'FinderAnswer' THEN e.reach ELSE c.mail END AS to_mail
         FROM outbox o
         LEFT JOIN client c ON c.id = o.to_client_id
         LEFT JOIN nudge n ON n.id = o.nudge_id
+        LEFT JOIN found_event e ON e.id = o.event_id
         LEFT JOIN shop s ON s.id = 1
         WHERE o.state = 'Queued' AND o.not_before <= @Now
         ORDER BY o.not_before, o.id

@@ -5,6 +5,7 @@ using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
 using TagPage.Core.Strings;
 using TagPage.Core.Units;
+using TagPage.Web.Data;
 
 namespace TagPage.Web.Words;
 
@@ -76,6 +77,13 @@ public static class EnglishNames
         LimitKind.Hours => "hours played",
         LimitKind.EveryWeeks => "weeks agreed",
         _ => "the shop's own date",
+    };
+
+    public static string Of(FoundChoice choice) => choice switch
+    {
+        FoundChoice.Shop => "the shop’s contact only",
+        FoundChoice.Message => "a message passed on",
+        _ => "the contact shown while lost, and messages",
     };
 
     public static string Of(Supplier supplier) => supplier == Supplier.Shop ? "the shop" : "the client";

@@ -86,6 +86,10 @@ public sealed class Records(Database database)
         return code;
     }
 
+    public long Count(string table, string where = "1 = 1") => database.Read(c => c.ExecuteScalar<long>($"SELECT COUNT(*) FROM {table} WHERE {where}"));
+
+    public string Text(string sql) => database.Read(c => c.ExecuteScalar<string>(sql)) ?? "";
+
     /// <summary>For what only one test needs.</summary>
     public void Change(string sql, object? values = null) => database.Write(c => c.Execute(sql, values));
 

@@ -153,7 +153,7 @@ public sealed class TagPageTests : IDisposable
         Assert.Equal("tel:+44-20-7946-0182", page.Document.QuerySelector(".button.primary")!.GetAttribute("href"));
         Assert.Contains("3 Chandler’s Steps, Eastmere", page.Main, StringComparison.Ordinal);
         Assert.Contains("Saturday 9:00–13:00", page.Main, StringComparison.Ordinal);
-        Assert.Contains("Is this racket lost?", page.Main, StringComparison.Ordinal);
+        Assert.Contains("Found this racket?", page.Main, StringComparison.Ordinal);
     }
 
     [Fact]

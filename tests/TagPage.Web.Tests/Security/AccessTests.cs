@@ -51,7 +51,8 @@ public sealed class AccessTests : IDisposable
         foreach (var address in Door.Listed.Where(d => d.ForEverybody).Select(Address))
         {
             var answer = await nobody.Get(address);
-            Assert.True(answer.StatusCode is HttpStatusCode.OK or HttpStatusCode.NotFound, $"{address}: {answer.StatusCode}");
+            Assert.True(answer.StatusCode is HttpStatusCode.OK or HttpStatusCode.NotFound or HttpStatusCode.Found, $"{address}: {answer.StatusCode}");
+            Assert.DoesNotContain("sign-in", answer.Headers.Location?.ToString() ?? "", StringComparison.Ordinal);
         }
     }
 

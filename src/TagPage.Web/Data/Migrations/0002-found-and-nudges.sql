@@ -26,9 +26,11 @@ ALTER TABLE shop ADD COLUMN nudge_sms TEXT NOT NULL DEFAULT '' CHECK (length(nud
 -- Mail on its way. Written in the transaction that causes it; links with power stand here as placeholders only.
 CREATE TABLE outbox (
   id           INTEGER PRIMARY KEY,
-  kind         TEXT    NOT NULL CHECK (kind IN ('Nudge', 'FoundNotice', 'ShopNotice')),
+  kind         TEXT    NOT NULL CHECK (kind IN ('Nudge', 'FoundNotice', 'ShopNotice', 'FinderAnswer')),
   to_client_id INTEGER REFERENCES client (id) ON DELETE CASCADE,
   nudge_id     INTEGER REFERENCES nudge (id) ON DELETE CASCADE,
+  -- Of a FinderAnswer: whom it goes to stands with the finder's words and goes with them.
+  event_id     INTEGER REFERENCES found_event (id) ON DELETE CASCADE,
   message_id   TEXT    NOT NULL UNIQUE,
   subject      TEXT    NOT NULL DEFAULT '',
   body         TEXT    NOT NULL DEFAULT '',
@@ -42,6 +44,7 @@ CREATE TABLE outbox (
 ) STRICT;
 CREATE INDEX outbox_queued ON outbox (not_before, id) WHERE state = 'Queued';
 CREATE INDEX outbox_by_client ON outbox (to_client_id, kind, made_at);
+CREATE INDEX outbox_by_event  ON outbox (event_id) WHERE event_id IS NOT NULL;
 
 -- One reminder to one household. Its link is derived from id and version with the server's key and never stored.
 CREATE TABLE nudge (
@@ -75,21 +78,26 @@ CREATE INDEX nudge_of_racket ON nudge_racket (racket_id);
 
 -- Every showing of a contact and every word a finder left. What the finder typed goes after 30 days, the line stays.
 CREATE TABLE found_event (
-  id         INTEGER PRIMARY KEY,
-  code       TEXT    NOT NULL,
-  racket_id  INTEGER NOT NULL REFERENCES racket (id) ON DELETE CASCADE,
-  client_id  INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
-  kind       TEXT    NOT NULL CHECK (kind IN ('Shown', 'AtDesk', 'HaveIt', 'StillThere', 'Message')),
-  at         TEXT    NOT NULL,
-  source     TEXT    NOT NULL,
-  form_key   TEXT    NOT NULL,
-  message    TEXT    NOT NULL DEFAULT '' CHECK (length(message) <= 1000),
-  reach      TEXT    NOT NULL DEFAULT '' CHECK (length(reach) <= 100),
-  notice_id  INTEGER REFERENCES outbox (id),
-  wiped_at   TEXT
+  id          INTEGER PRIMARY KEY,
+  code        TEXT    NOT NULL,
+  racket_id   INTEGER NOT NULL REFERENCES racket (id) ON DELETE CASCADE,
+  client_id   INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
+  kind        TEXT    NOT NULL CHECK (kind IN ('Shown', 'AtDesk', 'HaveIt', 'StillThere', 'Message')),
+  at          TEXT    NOT NULL,
+  source      TEXT    NOT NULL,
+  form_key    TEXT    NOT NULL,
+  message     TEXT    NOT NULL DEFAULT '' CHECK (length(message) <= 1000),
+  reach       TEXT    NOT NULL DEFAULT '' CHECK (length(reach) <= 100),
+  -- Of the page the finder read; an answer is written in it.
+  language    TEXT    NOT NULL DEFAULT 'en',
+  notice_id   INTEGER REFERENCES outbox (id),
+  answered_at TEXT,
+  wiped_at    TEXT
 ) STRICT;
 CREATE UNIQUE INDEX found_event_once ON found_event (form_key, kind);
 CREATE INDEX found_event_by_code   ON found_event (code, at);
 CREATE INDEX found_event_by_source ON found_event (source, at);
 CREATE INDEX found_event_by_client ON found_event (client_id, at DESC);
 CREATE INDEX found_event_by_racket ON found_event (racket_id, at DESC);
+CREATE INDEX found_event_by_notice ON found_event (notice_id) WHERE notice_id IS NOT NULL;
+CREATE INDEX found_event_unwiped   ON found_event (at) WHERE wiped_at IS NULL;

@@ -7,4 +7,6 @@ public sealed record TagRow : ForecastRow
 {
     public int Number { get; init; }
     public string TapeColour { get; init; } = "";
+    public bool IsLost { get; init; }
+    public string LostNote { get; init; } = "";
 }

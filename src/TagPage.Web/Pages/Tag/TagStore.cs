@@ -17,7 +17,7 @@ public sealed class TagStore(Database database)
     public TagRow? Racket(TagCode code) => database.Read(c => c.QuerySingleOrDefault<TagRow>(RacketSql, new { code }));
 
     private const string RacketSql = $"""
-        SELECT r.number, r.tape_colour, {ForecastRow.Columns}
+        SELECT r.number, r.tape_colour, r.lost_since IS NOT NULL AS is_lost, r.lost_note, {ForecastRow.Columns}
         FROM tag t
         JOIN racket r ON r.id = t.racket_id
         JOIN forecast f ON f.racket_id = t.racket_id

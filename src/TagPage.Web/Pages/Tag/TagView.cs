@@ -14,6 +14,11 @@ public sealed record TagView
     public required int Number { get; init; }
     public required string TapeColour { get; init; }
     public required Sport Sport { get; init; }
+    public required bool IsLost { get; init; }
+
+    /// <summary>The public note of a lost racket; empty where it is not lost.</summary>
+    public required string LostNote { get; init; }
+
     public required int Mains { get; init; }
     public required RestringState State { get; init; }
     public required DateOnly? Due { get; init; }
@@ -40,6 +45,8 @@ public sealed record TagView
             Number = racket.Number,
             TapeColour = racket.TapeColour,
             Sport = racket.Sport,
+            IsLost = racket.IsLost,
+            LostNote = racket.IsLost ? racket.LostNote : "",
             Mains = racket.PatternMains ?? SportFacts.Of(racket.Sport).DrawnMains,
             State = restring.State,
             Due = restring.Due,

@@ -28,8 +28,10 @@ public sealed record FoundPhrases
     public required string SentNext { get; init; }
     public required string ShopOnly { get; init; }
     public required string ShopHeading { get; init; }
+    public required string OrShop { get; init; }
     public required string TooMany { get; init; }
     public required string TooManyMessages { get; init; }
+    public required string NotPassedOn { get; init; }
     public required string NoteLabel { get; init; }
     public required string ToTag { get; init; }
     public required string MessageEmpty { get; init; }

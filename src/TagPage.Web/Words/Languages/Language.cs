@@ -24,6 +24,8 @@ public sealed record Language(string Code, string Name, string DayPattern, Cultu
     /// <summary>The same for a number that was worked out.</summary>
     public string Number(double value, int decimals = 2) => Math.Round(value, decimals).ToString("0.####", Culture);
 
+    public string Number(int value) => Number((decimal)value);
+
     /// <summary>"1 week", "3 weeks", "2.5 times": a number with what it counts, to one place.</summary>
     public string Count(Counted counted, double n) =>
         (IsOne(Math.Round(n, 1)) ? counted.One : counted.Many).Fill(("n", Number(n, 1)));

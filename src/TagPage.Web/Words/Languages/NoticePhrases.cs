@@ -12,6 +12,8 @@ public sealed record NoticePhrases
     public required string StillThere { get; init; }
     public required string Message { get; init; }
     public required string Reach { get; init; }
+    public required string Answer { get; init; }
+    public required string NoMail { get; init; }
     public required string Care { get; init; }
     public required string Reply { get; init; }
     public required string Back { get; init; }

@@ -18,6 +18,7 @@ public sealed record Phrases
     public required StopPhrases Stop { get; init; }
     public required NudgePhrases Nudge { get; init; }
     public required NoticePhrases Notice { get; init; }
+    public required AnswerPhrases Answer { get; init; }
     public required LogPhrases Log { get; init; }
     public required ProblemPhrases Problem { get; init; }
 }

@@ -43,6 +43,7 @@ public sealed record TagPhrases
     public required string Reading { get; init; }
     public required Counted Earlier { get; init; }
     public required string ShopHelps { get; init; }
+    public required string MarkedLost { get; init; }
     public required string LostHeading { get; init; }
     public required string LostText { get; init; }
     public required string FoundButton { get; init; }

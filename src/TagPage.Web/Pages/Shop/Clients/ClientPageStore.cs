@@ -14,6 +14,10 @@ public sealed class ClientPageStore(Database database)
         public string? Mail { get; init; }
         public string Language { get; init; } = "en";
         public bool Reminders { get; init; }
+        public FoundChoice FoundChoice { get; init; }
+        public bool FoundAlways { get; init; }
+        public bool FoundShowsMail { get; init; }
+        public DateOnly? FoundChoiceOn { get; init; }
         public string Note { get; init; } = "";
         public long? PayerId { get; init; }
         public string? PayerName { get; init; }
@@ -52,7 +56,7 @@ public sealed class ClientPageStore(Database database)
     });
 
     private const string ClientSql = """
-        SELECT c.id, c.name, c.phone, c.mail, c.language, c.reminders, c.note, c.payer_id, y.name AS payer_name,
+        SELECT c.id, c.name, c.phone, c.mail, c.language, c.reminders, c.found_choice, c.found_always, c.found_shows_mail, c.found_choice_on, c.note, c.payer_id, y.name AS payer_name,
                (SELECT COUNT(*) FROM player p JOIN racket r ON r.player_id = p.id JOIN job j ON j.racket_id = r.id
                 WHERE p.client_id = c.id AND j.paid_on IS NULL AND j.state <> 'Cancelled') AS unpaid
         FROM client c

@@ -10,7 +10,7 @@ public sealed class Manual
 
     /// <summary>In the order a new owner needs them.</summary>
     private static readonly string[] Order =
-        [First, "first-visit", "job", "tags", "restring-by", "moving-in", "settings", "sign-in", "publish", "bad-day", "data"];
+        [First, "first-visit", "job", "tags", "lost-and-found", "restring-by", "moving-in", "settings", "sign-in", "publish", "bad-day", "data"];
 
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().UseAutoIdentifiers().Build();
 

@@ -5,11 +5,12 @@ using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
 using TagPage.Core.Tags;
 using TagPage.Web.Data;
+using TagPage.Web.Pages.Shop.Found;
 using TagPage.Web.Pages.Shop.Tags;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
-public sealed class CardModel(CardStore cards, SpecStore specs, TagStore tags, ShopStore shops, ShopClock clock) : PageModel
+public sealed class CardModel(CardStore cards, SpecStore specs, TagStore tags, FoundLogStore found, ShopStore shops, ShopClock clock) : PageModel
 {
     public CardStore.Card Racket { get; private set; } = new();
 
@@ -20,6 +21,8 @@ public sealed class CardModel(CardStore cards, SpecStore specs, TagStore tags, S
     public TagStore.Row? Tag { get; private set; }
 
     public IReadOnlyList<TagStore.Row> RetiredTags { get; private set; } = [];
+
+    public IReadOnlyList<FoundLogRow> Found { get; private set; } = [];
 
     public ShopDetails Shop => shops.Get();
 
@@ -42,6 +45,7 @@ public sealed class CardModel(CardStore cards, SpecStore specs, TagStore tags, S
         (Racket, Today) = (card, clock.Today);
         Restring = card.Work(Today, Shop.StartingValues);
         Specs = specs.Of(id);
+        Found = [.. found.Of(id).Select(e => new FoundLogRow(e, clock.OnTheWall(e.At), false))];
         var all = tags.Of(id);
         Tag = all.FirstOrDefault(t => t.State == TagState.Live);
         RetiredTags = [.. all.Where(t => t.State == TagState.Retired)];

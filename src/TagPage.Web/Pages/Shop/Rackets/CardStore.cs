@@ -21,6 +21,7 @@ public sealed class CardStore(Database database)
         public string Grip { get; init; } = "";
         public string OwnDateNote { get; init; } = "";
         public DateOnly? LostSince { get; init; }
+        public string LostNote { get; init; } = "";
         public string Note { get; init; } = "";
         public long PlayerId { get; init; }
         public string PlayerName { get; init; } = "";
@@ -71,7 +72,7 @@ public sealed class CardStore(Database database)
 
     private const string CardSql = $"""
         SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, r.head_size, r.head_size_unit, r.pattern_crosses,
-               r.length_cm, r.grip, r.own_date_note, r.lost_since, r.note, r.came_from_id,
+               r.length_cm, r.grip, r.own_date_note, r.lost_since, r.lost_note, r.note, r.came_from_id,
                (SELECT n.id FROM racket n WHERE n.came_from_id = r.id) AS went_to_id,
                p.id AS player_id, p.name AS player_name, p.junior, c.id AS client_id, c.name AS client_name
         FROM forecast f

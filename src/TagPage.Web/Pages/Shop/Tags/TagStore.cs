@@ -20,6 +20,7 @@ public sealed class TagStore(Database database, TimeProvider clock)
         public DateTimeOffset MadeAt { get; init; }
         public DateTimeOffset? LinkedAt { get; init; }
         public DateTimeOffset? RetiredAt { get; init; }
+        public DateTimeOffset? FoundBlockedAt { get; init; }
     }
 
     public Row? Get(TagCode code) => database.Read(c => Get(c, code));
@@ -27,7 +28,7 @@ public sealed class TagStore(Database database, TimeProvider clock)
     private static Row? Get(SqliteConnection connection, TagCode code) => connection.QuerySingleOrDefault<Row>(GetSql, new { code });
 
     private const string GetSql = """
-        SELECT t.code, t.state, t.racket_id, r.number, p.name AS player_name, t.made_at, t.linked_at, t.retired_at
+        SELECT t.code, t.state, t.racket_id, r.number, p.name AS player_name, t.made_at, t.linked_at, t.retired_at, t.found_blocked_at
         FROM tag t
         LEFT JOIN racket r ON r.id = t.racket_id
         LEFT JOIN player p ON p.id = r.player_id
@@ -38,7 +39,7 @@ public sealed class TagStore(Database database, TimeProvider clock)
     public IReadOnlyList<Row> Of(long racket) => database.Read(c => c.Query<Row>(OfSql, new { racket }).ToList());
 
     private const string OfSql = """
-        SELECT t.code, t.state, t.racket_id, r.number, p.name AS player_name, t.made_at, t.linked_at, t.retired_at
+        SELECT t.code, t.state, t.racket_id, r.number, p.name AS player_name, t.made_at, t.linked_at, t.retired_at, t.found_blocked_at
         FROM tag t
         JOIN racket r ON r.id = t.racket_id
         JOIN player p ON p.id = r.player_id
@@ -71,6 +72,14 @@ public sealed class TagStore(Database database, TimeProvider clock)
             RetireOf(c, racket, clock.GetUtcNow());
         return new Outcome.Done(racket);
     });
+
+    /// <summary>Shuts a live tag's found page, or opens it. The result's id is the racket's.</summary>
+    public Outcome BlockFinders(TagCode code, bool block) => database.Write<Outcome>(c =>
+        c.QuerySingleOrDefault<long?>(BlockSql, new { code, At = block ? clock.GetUtcNow() : (DateTimeOffset?)null }) is { } racket
+            ? new Outcome.Done(racket)
+            : new Outcome.Absent());
+
+    private const string BlockSql = "UPDATE tag SET found_blocked_at = @At WHERE code = @code AND state = 'Live' RETURNING racket_id";
 
     /// <summary>Links a blank tag; a live tag the racket has retires. Linked to this racket already is as good.</summary>
     public Outcome Link(TagCode code, long racket) => database.Write<Outcome>(c =>

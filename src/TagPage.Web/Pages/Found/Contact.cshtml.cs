@@ -1,0 +1,27 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Web.Data;
+using TagPage.Web.Limits;
+
+namespace TagPage.Web.Pages.Found;
+
+/// <summary>
+/// Shows the contact, in answer to the press itself: a redirect would put a telephone number behind a GET. The answer
+/// is kept by no cache.
+/// </summary>
+public sealed class ContactModel(FoundDoor door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger<ContactModel> log)
+    : FoundModel(door, events, mark, shops, clock, log)
+{
+    public FoundAnswer Answer { get; private set; } = new(FoundResult.Closed);
+
+    public IActionResult OnGet(string code) => Enter(code) ?? Redirect(Link());
+
+    public IActionResult OnPost(string code)
+    {
+        if (Enter(code) is { } elsewhere)
+            return elsewhere;
+        Answer = Press(FoundKind.Shown);
+        if (Answer.Result == FoundResult.Closed)
+            Open = null;
+        return Page();
+    }
+}

@@ -1,0 +1,48 @@
+using Dapper;
+using TagPage.Web.Data;
+using TagPage.Web.Mail;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Found;
+
+/// <summary>
+/// The one answer that goes to an address a stranger typed: by the person who looks after the racket, once. Void when
+/// the finder's words are wiped.
+/// </summary>
+public sealed class FinderReplyStore(Database database, OutboxStore outbox, ShopStore shops, TimeProvider clock)
+{
+    public sealed record Row
+    {
+        public long Id { get; init; }
+        public long ClientId { get; init; }
+        public DateTimeOffset At { get; init; }
+        public string Message { get; init; } = "";
+        public string Reach { get; init; } = "";
+        public string Language { get; init; } = "en";
+        public DateTimeOffset? AnsweredAt { get; init; }
+    }
+
+    public Row? Get(long id) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { id }));
+
+    private const string GetSql = """
+        SELECT id, client_id, at, message, reach, language, answered_at
+        FROM found_event
+        WHERE id = @id AND kind = 'Message' AND reach <> '' AND wiped_at IS NULL
+        """;
+
+    /// <summary>False where it was answered before: then nothing is sent.</summary>
+    public bool Send(Row to, string answer) => database.Write(c =>
+    {
+        if (c.Execute(AnswerSql, new { to.Id, Now = clock.GetUtcNow() }) == 0)
+            return false;
+        var say = (Languages.Of(to.Language) ?? Languages.English).Phrases.Answer;
+        var body = string.Join("\n\n", say.MailIntro, answer, say.MailEnd.Fill(("shop", shops.Get().Name)));
+        outbox.Queue(c, new NewMail(MailKind.FinderAnswer, to.ClientId, say.Subject, body) { EventId = to.Id });
+        return true;
+    });
+
+    private const string AnswerSql = """
+        UPDATE found_event SET answered_at = @Now
+        WHERE id = @Id AND answered_at IS NULL AND kind = 'Message' AND reach <> '' AND wiped_at IS NULL
+        """;
+}

@@ -1,0 +1,28 @@
+using TagPage.Core.Tags;
+using TagPage.Web.Limits;
+
+namespace TagPage.Web.Pages.Found;
+
+/// <summary>Reads the code of a found page's address and counts the wrong ones. A code that reads as one gets an answer, whatever is behind it.</summary>
+public sealed class FoundDoor(FoundStore store, WrongCodes wrong)
+{
+    public FoundVisit Open(string typed, HttpContext visitor)
+    {
+        var source = Source.Of(visitor);
+        var isStranger = visitor.User.Identity is not { IsAuthenticated: true };
+        if (isStranger && wrong.Wait(source) is var wait && wait > TimeSpan.Zero)
+            return new FoundVisit(null, null) { Wait = wait };
+        if (TagCode.Read(typed).Code is not { } code)
+            return new FoundVisit(null, null);
+        if (isStranger && store.IsWrong(code))
+            wrong.Count(source);
+        return new FoundVisit(code, store.Open(code));
+    }
+}
+
+/// <param name="Code">Null where the address holds none, or the source is refused.</param>
+/// <param name="Open">What is offered; null for the shop's contact and nothing else.</param>
+public sealed record FoundVisit(TagCode? Code, FoundStore.Row? Open)
+{
+    public TimeSpan Wait { get; init; }
+}

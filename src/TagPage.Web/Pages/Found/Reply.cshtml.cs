@@ -1,0 +1,52 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+using TagPage.Web.Mail;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Found;
+
+/// <summary>Behind the private link of a notice: answer a finder who left a mail address. Looking changes nothing, sending works once.</summary>
+public sealed class ReplyModel(FinderReplyStore store, LinkKeys keys, ShopClock clock) : PageModel
+{
+    public const int Longest = 1000;
+
+    [BindProperty]
+    public string? Text { get; set; }
+
+    public FinderReplyStore.Row Saved { get; private set; } = new();
+
+    public string? Error { get; private set; }
+
+    public PageLanguage Spoken => PageLanguage.Of(HttpContext);
+
+    public AnswerPhrases Say => Spoken.Phrases.Answer;
+
+    public string At => Spoken.Language.Moment(clock.OnTheWall(Saved.At));
+
+    public IActionResult OnGet(string token) => Load(token) ? Page() : NotFound();
+
+    public IActionResult OnPost(string token)
+    {
+        if (!Load(token))
+            return NotFound();
+        Error = Text is null ? Say.Empty : Text.Length > Longest ? TooLong(Text.Length) : null;
+        if (Error is not null)
+            return Page();
+        store.Send(Saved, Text!);
+        return Redirect(Spoken.Link($"/n/finder/{token}"));
+    }
+
+    private string TooLong(int length) =>
+        Spoken.Phrases.Found.MessageTooLong.Fill(("most", Spoken.Language.Number(Longest)), ("n", Spoken.Language.Number(length)));
+
+    private bool Load(string token)
+    {
+        if (LinkKeys.Claimed(token) is not { } id || !keys.Fits(token, LinkPurpose.AnswerFinder, id, 1)
+            || store.Get(id) is not { } row || !MailAddressAttribute.Fits(row.Reach))
+            return false;
+        Saved = row;
+        return true;
+    }
+}

@@ -1,0 +1,20 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+
+namespace TagPage.Web.Pages.Shop.Clients;
+
+/// <summary>One press on the client's page takes back what finders may get.</summary>
+public sealed class WithdrawModel(FoundChoiceStore store) : PageModel
+{
+    public IActionResult OnGet(long id) => store.Get(id) is null ? NotFound() : Redirect($"/shop/clients/{id}");
+
+    public IActionResult OnPost(long id)
+    {
+        if (store.Withdraw(id) is Outcome.Absent)
+            return NotFound();
+        this.Say("Finders get the shop’s contact and nothing else from now on.");
+        return Redirect($"/shop/clients/{id}");
+    }
+}

@@ -1,0 +1,14 @@
+using System.ComponentModel.DataAnnotations;
+using TagPage.Core.Rackets;
+
+namespace TagPage.Web.Pages.Shop.Rackets;
+
+/// <summary>What the form about a lost racket posts.</summary>
+public sealed record LostInput
+{
+    [Required(ErrorMessage = "Write since when it is lost.")]
+    public DateOnly? Since { get; init; }
+
+    [StringLength(LostNote.Longest, ErrorMessage = "Keep the note within 140 characters.")]
+    public string? Note { get; init; }
+}

@@ -1,0 +1,224 @@
+using TagPage.Core.Tags;
+using TagPage.Web.Mail;
+using TagPage.Web.Pages.Found;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Found;
+
+/// <summary>What Odalys is told by mail, and her one answer: real SMTP exchanges with a server in this process.</summary>
+public sealed class NoticeTests : IAsyncDisposable
+{
+    private readonly PostOffice _post = new();
+    private readonly TestShop _shop;
+    private readonly TagCode _code;
+
+    public NoticeTests()
+    {
+        _shop = new TestShop
+        {
+            Settings = { ["TagPage:Smtp:Host"] = "127.0.0.1", ["TagPage:Smtp:Port"] = $"{_post.Port}", ["TagPage:Smtp:Tls"] = "None" },
+        };
+        _shop.Records.Shop();
+        _code = _shop.Records.Family().Tag;
+        _shop.Records.Agree("Contact");
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await _shop.DisposeAsync();
+        await _post.DisposeAsync();
+    }
+
+    [Fact]
+    public async Task Showing_is_told_at_once_from_the_shop_with_replies_to_the_shop()
+    {
+        await _shop.Stranger().AskForContact(_code);
+        await Send();
+
+        var mail = Assert.Single(_post.Received);
+        Assert.Equal("odalys@canary.example", mail.To.Mailboxes.Single().Address);
+        Assert.Equal("bench@ferrygate.example", mail.From.Mailboxes.Single().Address);
+        Assert.Equal("bench@ferrygate.example", mail.ReplyTo.Mailboxes.Single().Address);
+        Assert.Equal("About a racket of yours: your contact was shown", mail.Subject);
+        Assert.Contains("25 Nov 2026, 10:00: your contact was shown to somebody who opened the page of racket 1 (Pim Ferran).", mail.TextBody, StringComparison.Ordinal);
+        Assert.DoesNotContain("http", mail.TextBody, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Notice_is_in_the_clients_language()
+    {
+        _shop.Records.Change("UPDATE client SET language = 'de'");
+        await _shop.Stranger().Says(_code, "HaveIt");
+        await Send();
+
+        Assert.Contains("„Ich habe ihn bei mir.“", Assert.Single(_post.Received).TextBody, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_comes_within_an_hour_is_gathered_into_one_more_mail()
+    {
+        await _shop.Stranger().AskForContact(_code);
+        await Send();
+        _shop.Clock.Advance(TimeSpan.FromMinutes(20));
+        await _shop.Stranger("198.51.100.1").Says(_code, "AtDesk");
+        _shop.Clock.Advance(TimeSpan.FromMinutes(20));
+        await _shop.Stranger("198.51.100.2").Writes(_code, "Ask for Mr Desk.");
+        await Send();
+        Assert.Single(_post.Received);
+
+        _shop.Clock.Advance(TimeSpan.FromMinutes(21));
+        await Send();
+
+        Assert.Equal(2, _post.Received.Count);
+        var second = _post.Received.Last().TextBody!;
+        Assert.Contains("10:20", second, StringComparison.Ordinal);
+        Assert.Contains("“It is at the desk here.”", second, StringComparison.Ordinal);
+        Assert.Contains("10:40", second, StringComparison.Ordinal);
+        Assert.Contains("> Ask for Mr Desk.", second, StringComparison.Ordinal);
+        Assert.DoesNotContain("10:00", second, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task After_an_hour_of_quiet_the_next_is_told_at_once_again()
+    {
+        await _shop.Stranger().AskForContact(_code);
+        await Send();
+        _shop.Clock.Advance(TimeSpan.FromMinutes(70));
+        await _shop.Stranger().Says(_code);
+        await Send();
+
+        Assert.Equal(2, _post.Received.Count);
+    }
+
+    [Fact]
+    public async Task Where_the_client_has_no_mail_the_shop_is_told()
+    {
+        _shop.Records.Change("UPDATE client SET mail = NULL, language = 'ja'");
+        await _shop.Stranger().Writes(_code, "Here.", "me@finder.example");
+        await Send();
+
+        var mail = Assert.Single(_post.Received);
+        Assert.Equal("bench@ferrygate.example", mail.To.Mailboxes.Single().Address);
+        Assert.Contains("Odalys Ferran has no mail address on file", mail.TextBody, StringComparison.Ordinal);
+        Assert.DoesNotContain("/n/", mail.TextBody, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Links_and_tricks_in_a_message_arrive_dead()
+    {
+        await _shop.Stranger().Writes(_code, "Pay at https://evil.example/pay or www.evil.example, {answer 1} {link} mail x@evil.example", "y@evil.example");
+        await Send();
+
+        var text = Assert.Single(_post.Received).TextBody!;
+        Assert.Contains("> Pay at https[:]//evil[.]example/pay or www[.]evil[.]example, (answer 1) (link) mail x[at]evil[.]example", text, StringComparison.Ordinal);
+        Assert.Equal(["https://tag.example/n/finder/"], Links(text).Select(l => l[..29]));
+    }
+
+    [Fact]
+    public async Task Guardian_answers_once_and_the_finder_gets_it_from_the_shop()
+    {
+        var finder = _shop.Stranger();
+        var found = await finder.FoundPage(_code, "?lang=fr");
+        await finder.Send(found, found.Form("/message"), ("Input.Message", "Je l’ai."), ("Input.Reach", "ilse@finder.example"));
+        await Send();
+        var link = new Uri(Links(_post.Received.Single().TextBody!).Single()).PathAndQuery;
+        var guardian = _shop.Stranger("198.51.100.50");
+
+        var page = await guardian.Open(link);
+        Assert.Contains("Je l’ai.", page.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("ilse@finder.example", page.Text, StringComparison.Ordinal);
+        for (var n = 0; n < 2; n++)
+            Assert.Equal(System.Net.HttpStatusCode.Redirect, (await guardian.Send(page, ("Text", "Thank you! Tomorrow at ten?"))).Status);
+        await Send();
+
+        Assert.Equal(2, _post.Received.Count);
+        var mail = _post.Received.Last();
+        Assert.Equal("ilse@finder.example", mail.To.Mailboxes.Single().Address);
+        Assert.Equal("bench@ferrygate.example", mail.ReplyTo.Mailboxes.Single().Address);
+        Assert.Contains("Thank you! Tomorrow at ten?", mail.TextBody, StringComparison.Ordinal);
+        Assert.Contains("La personne qui s’occupe de la raquette", mail.TextBody, StringComparison.Ordinal);
+        foreach (var canary in new[] { "Odalys", "Ferran", "Pim", "canary", "0958" })
+            Assert.DoesNotContain(canary, mail.ToString(), StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("Your answer is on its way", (await guardian.Open(link)).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Answer_link_looked_at_fifty_times_changes_nothing_and_a_forged_one_is_not_there()
+    {
+        await _shop.Stranger().Writes(_code, "Here.", "ilse@finder.example");
+        await Send();
+        var link = new Uri(Links(_post.Received.Single().TextBody!).Single()).PathAndQuery;
+        var before = _shop.Database.Dump();
+
+        for (var n = 0; n < 50; n++)
+            foreach (var method in new[] { HttpMethod.Get, HttpMethod.Head })
+            {
+                using var request = new HttpRequestMessage(method, link);
+                Assert.Equal(System.Net.HttpStatusCode.OK, (await _shop.Stranger().Client.SendAsync(request, TestContext.Current.CancellationToken)).StatusCode);
+            }
+        foreach (var forged in new[] { link[..^1] + (link[^1] == 'A' ? 'B' : 'A'), "/n/finder/1-", "/n/finder/1", "/n/finder/2" + link[11..], _shop.Get<MailWriter>().NudgeLink(1, 1)["https://tag.example/n/".Length..].Insert(0, "/n/finder/") })
+            Assert.Equal(System.Net.HttpStatusCode.NotFound, (await _shop.Stranger().Open(forged)).Status);
+
+        Assert.Equal(before, _shop.Database.Dump());
+        var token = link["/n/finder/".Length..];
+        Assert.DoesNotContain(token, before, StringComparison.Ordinal);
+        Assert.DoesNotContain(_shop.Log.All, l => l.Contains(token, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("07700 900123")]
+    [InlineData("")]
+    public async Task Without_a_mail_address_of_the_finder_there_is_no_answer_link(string reach)
+    {
+        await _shop.Stranger().Writes(_code, "Here.", reach);
+        await Send();
+
+        Assert.Empty(Links(Assert.Single(_post.Received).TextBody!));
+    }
+
+    [Fact]
+    public async Task Link_is_built_from_the_shops_address_even_where_the_finder_forged_the_host()
+    {
+        var finder = _shop.Stranger();
+        finder.Client.DefaultRequestHeaders.Host = "evil.example";
+        await finder.Writes(_code, "Here.", "ilse@finder.example");
+        await Send();
+
+        Assert.All(Links(_post.Received.Single().TextBody!), l => Assert.StartsWith("https://tag.example/", l, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task After_thirty_days_what_finders_left_is_gone_and_their_links_are_void()
+    {
+        await _shop.Stranger().Writes(_code, "canaryword", "ilse@finder.example");
+        await Send();
+        var link = new Uri(Links(_post.Received.Single().TextBody!).Single()).PathAndQuery;
+        _shop.Clock.Advance(TimeSpan.FromDays(29));
+        await _shop.Stranger().Says(_code);
+        _shop.Get<FoundSweeper>().Sweep();
+        Assert.Contains("canaryword", _shop.Database.Dump(), StringComparison.Ordinal);
+
+        _shop.Clock.Advance(TimeSpan.FromDays(1.1));
+        _shop.Get<FoundSweeper>().Sweep();
+
+        var dump = _shop.Database.Dump();
+        foreach (var canary in new[] { "canaryword", "finder.example" })
+            Assert.DoesNotContain(canary, dump, StringComparison.Ordinal);
+        Assert.Equal(("1", "1"), (_shop.Records.Text("SELECT COUNT(*) FROM found_event WHERE wiped_at IS NOT NULL AND source = ''"), _shop.Records.Text("SELECT COUNT(*) FROM found_event WHERE wiped_at IS NULL AND source <> ''")));
+        Assert.Equal(System.Net.HttpStatusCode.NotFound, (await _shop.Stranger().Open(link)).Status);
+        foreach (var file in Directory.EnumerateFiles(_shop.Folder, "tagpage.db*"))
+            Assert.DoesNotContain("canaryword", await Bytes(file), StringComparison.Ordinal);
+    }
+
+    private Task Send() => _shop.Get<MailRoom>().SendAll(TestContext.Current.CancellationToken);
+
+    private static IEnumerable<string> Links(string text) =>
+        System.Text.RegularExpressions.Regex.Matches(text, @"https?://\S+").Select(m => m.Value);
+
+    private static async Task<string> Bytes(string file)
+    {
+        await using var stream = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        using var reader = new StreamReader(stream, System.Text.Encoding.Latin1);
+        return await reader.ReadToEndAsync(TestContext.Current.CancellationToken);
+    }
+}
