@@ -12,7 +12,7 @@ public sealed class EveryPageTests(Stage stage) : IClassFixture<Stage>, IAsyncLi
     [
         "/shop", "/shop/find?q=a", "/shop/clients", "/shop/clients/1", "/shop/clients/new", "/shop/clients/edit/1",
         "/shop/clients/first-visit", "/shop/payers", "/shop/rackets/1", "/shop/rackets/edit/1", "/shop/rackets/spec/1",
-        "/shop/rackets/hand-over/1", "/shop/jobs/new?racket=1", "/shop/jobs/1", "/shop/jobs/edit/1", "/shop/strings",
+        "/shop/rackets/hand-over/1", "/shop/rackets/lost/1", "/shop/clients/found/1", "/shop/found", "/shop/jobs/new?racket=1", "/shop/jobs/1", "/shop/jobs/edit/1", "/shop/strings",
         "/shop/settings", "/shop/settings/shop", "/shop/settings/page", "/shop/settings/lives", "/shop/settings/instruments",
         "/shop/settings/address", "/shop/import", "/shop/help", "/shop/help/restring-by", "/account/password",
     ];
@@ -27,7 +27,7 @@ public sealed class EveryPageTests(Stage stage) : IClassFixture<Stage>, IAsyncLi
     public async Task Everybodys_pages_pass_axe_and_fit_a_phone(ColorScheme scheme)
     {
         await using var stranger = await Journey.Phone(stage, scheme: scheme);
-        await Walk(stranger, [.. Open, $"/t/{stage.Get<DemoShop>().Showcase}"]);
+        await Walk(stranger, [.. Open, $"/t/{stage.Get<DemoShop>().Showcase}", $"/t/{stage.Get<DemoShop>().Lost}", $"/t/{stage.Get<DemoShop>().Lost}/found", $"/t/{stage.Get<DemoShop>().Showcase}/found"]);
     }
 
     [Theory]
@@ -37,7 +37,18 @@ public sealed class EveryPageTests(Stage stage) : IClassFixture<Stage>, IAsyncLi
     {
         await using var runa = await Journey.Phone(stage, scheme: scheme);
         await runa.SignIn();
-        await Walk(runa, SignedIn);
+        await Walk(runa, [.. SignedIn, $"/shop/rackets/{stage.Get<DemoStore>().Lost!.RacketId}", $"/shop/tags/finders/{stage.Get<DemoShop>().Showcase}"]);
+    }
+
+    [Fact]
+    public async Task Contact_that_was_shown_passes_axe_and_fits_a_phone()
+    {
+        await using var finder = await Journey.Phone(stage);
+        await finder.Go($"/t/{stage.Get<DemoShop>().Lost}/found");
+        await finder.Press("Show the contact");
+        await finder.Reads("+44 7700 900351");
+        await finder.FitsTheScreen();
+        await finder.HasNoAxeViolation();
     }
 
     private static async Task Walk(Journey person, IEnumerable<string> paths)

@@ -28,8 +28,8 @@ public sealed class Journey : IAsyncDisposable
     public IPage Page { get; }
 
     /// <summary>A session at phone width, as a first visitor has it.</summary>
-    public static Task<Journey> Phone(Stage stage, bool javaScript = true, ColorScheme scheme = ColorScheme.Light) =>
-        Open(stage, new() { ViewportSize = new() { Width = 360, Height = 640 }, JavaScriptEnabled = javaScript, ColorScheme = scheme, HasTouch = true });
+    public static Task<Journey> Phone(Stage stage, bool javaScript = true, ColorScheme scheme = ColorScheme.Light, string? locale = null) =>
+        Open(stage, new() { Locale = locale, ViewportSize = new() { Width = 360, Height = 640 }, JavaScriptEnabled = javaScript, ColorScheme = scheme, HasTouch = true });
 
     /// <summary>A session at the shop's desk.</summary>
     public static Task<Journey> Desk(Stage stage, ColorScheme scheme = ColorScheme.Light) =>
@@ -58,6 +58,14 @@ public sealed class Journey : IAsyncDisposable
     /// <summary>The page is as wide as the screen and not a pixel wider.</summary>
     public async Task FitsTheScreen() =>
         Assert.True(await Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"), $"{Page.Url} scrolls sideways.");
+
+    /// <summary>Seen without scrolling.</summary>
+    public async Task IsOnTheFirstScreen(ILocator locator)
+    {
+        var box = await locator.First.BoundingBoxAsync();
+        Assert.NotNull(box);
+        Assert.InRange(box.Y + box.Height, 1, Page.ViewportSize!.Height);
+    }
 
     public async Task HasNoAxeViolation()
     {

@@ -13,4 +13,7 @@ public static class DemoDates
         ["nudge_racket"] = ["due", "elsewhere_on"],
         ["demo"] = ["day"],
     };
+
+    /// <summary>Instants that the pages show beside those days.</summary>
+    public static IReadOnlyList<(string Table, string Column)> Instants { get; } = [("found_event", "at")];
 }

@@ -7,7 +7,7 @@ using TagPage.Web.Pages.Shop.Import;
 namespace TagPage.Web.Demo;
 
 /// <summary>The invented shop: its records come in at the first start, and their dates move on at later ones.</summary>
-public sealed class DemoShop(DemoStore demo, ImportStore imports, ShopStore shops, ShopClock clock, DataFolder folder)
+public sealed class DemoShop(DemoStore demo, DemoFinder finder, ImportStore imports, ShopStore shops, ShopClock clock, DataFolder folder)
 {
     /// <summary>Where the files lie, beside the program.</summary>
     public static string Seed { get; } = Path.Combine(AppContext.BaseDirectory, "seed-demo");
@@ -15,12 +15,18 @@ public sealed class DemoShop(DemoStore demo, ImportStore imports, ShopStore shop
     /// <summary>The tag to try first: that of the first racket.</summary>
     public TagCode Showcase => demo.Showcase;
 
+    /// <summary>The tag of the lost racket; null when it is back.</summary>
+    public TagCode? Lost => demo.Lost?.Code;
+
     /// <exception cref="CannotStartException">The data folder holds a shop of its own.</exception>
     public void Prepare()
     {
-        if (demo.Day is null)
+        var isNew = demo.Day is null;
+        if (isNew)
             Fill();
         demo.MoveTo(clock.Today);
+        if (isNew)
+            finder.Tell();
     }
 
     private void Fill()

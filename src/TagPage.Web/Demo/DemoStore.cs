@@ -26,6 +26,8 @@ public sealed class DemoStore(Database database)
         if (days == 0)
             return;
         var by = string.Create(CultureInfo.InvariantCulture, $"{days:+0;-0} days");
+        foreach (var (table, column) in DemoDates.Instants)
+            c.Execute($"UPDATE {table} SET {column} = strftime('%Y-%m-%dT%H:%M:%fZ', {column}, @by)", new { by });
         foreach (var (table, columns) in DemoDates.Columns)
             c.Execute($"UPDATE {table} SET {string.Join(", ", columns.Select(n => $"{n} = date({n}, @by)"))}", new { by });
     });
@@ -37,6 +39,23 @@ public sealed class DemoStore(Database database)
 
     /// <summary>The tag to try first: that of the first racket.</summary>
     public TagCode Showcase => database.Read(c => c.QuerySingle<TagCode>(ShowcaseSql));
+
+    public sealed record LostRacket(TagCode Code, long RacketId, long ClientId, DateOnly Since);
+
+    /// <summary>The racket that is lost; null when somebody found it in the demo.</summary>
+    public LostRacket? Lost => database.Read(c => c.QueryFirstOrDefault<(TagCode Code, long RacketId, long ClientId, DateOnly Since)?>(LostSql)) is { } row
+        ? new LostRacket(row.Code, row.RacketId, row.ClientId, row.Since)
+        : null;
+
+    private const string LostSql = """
+        SELECT t.code, r.id, p.client_id, r.lost_since
+        FROM racket r
+        JOIN player p ON p.id = r.player_id
+        JOIN tag t ON t.racket_id = r.id AND t.state = 'Live'
+        WHERE r.lost_since IS NOT NULL
+        ORDER BY r.id
+        LIMIT 1
+        """;
 
     private const string ShowcaseSql = "SELECT code FROM tag WHERE state = 'Live' ORDER BY racket_id LIMIT 1";
 }

@@ -44,6 +44,7 @@ internal static class Services
         services.AddSingleton<Uploads>();
         services.AddHostedService<UploadSweeper>();
         services.AddSingleton<DemoStore>();
+        services.AddSingleton<DemoFinder>();
         services.AddSingleton<DemoShop>();
         services.AddScoped<DemoOwner>();
         services.AddMail(configuration);

@@ -34,6 +34,34 @@ public sealed class DemoTests : IDisposable
     }
 
     [Fact]
+    public async Task Lost_racket_has_its_story_in_the_log_and_a_found_page_that_shows_the_contact()
+    {
+        Demo.Prepare();
+        var card = await _shop.Owner().Open($"/shop/rackets/{_shop.Get<DemoStore>().Lost!.RacketId}");
+        var page = await _shop.Stranger().FoundPage(Demo.Lost!.Value);
+
+        Assert.Equal("3CKZ477SBMG", Demo.Lost.ToString());
+        Assert.Equal(3, card.Document.QuerySelectorAll(".log > li").Length);
+        Assert.Contains("It is at the desk of the sports hall now", card.Main, StringComparison.Ordinal);
+        Assert.True(page.HasForm("/contact"));
+        Assert.Contains("Left on the bench at court 3", page.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Story_moves_on_with_the_days()
+    {
+        Demo.Prepare();
+        var before = Instants();
+
+        _shop.Clock.Advance(TimeSpan.FromDays(5));
+        Demo.Prepare();
+
+        Assert.Equal(before.Select(i => i.AddDays(5)), Instants());
+
+        List<DateTimeOffset> Instants() => _shop.Database.Read(c => c.Query<DateTimeOffset>("SELECT at FROM found_event ORDER BY id").ToList());
+    }
+
+    [Fact]
     public void Dates_are_moved_to_today_at_the_first_start()
     {
         _shop.Clock.Advance(TimeSpan.FromDays(100));
