@@ -9,6 +9,7 @@ public sealed record Arguments
     {
         ["demo"] = Command.Demo,
         ["import"] = Command.Import,
+        ["set-up-link"] = Command.SetUpLink,
     };
 
     public Command Command { get; private init; } = Command.Serve;

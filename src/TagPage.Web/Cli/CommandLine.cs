@@ -39,6 +39,9 @@ public static class CommandLine
                 return 0;
             case Command.Import:
                 return ImportCommand.Run(settings, arguments.Folder, arguments.CheckOnly, output, errors) ? 0 : Failed;
+            case Command.SetUpLink:
+                SetUpLinkCommand.Run(settings, output);
+                return 0;
             case Command.Demo:
                 await DemoCommand.Run(settings, arguments.NewPassword);
                 return 0;

@@ -10,6 +10,7 @@ internal static class Usage
           TagPage.Web                           start the shop
           TagPage.Web demo [--new-password]     start an invented shop to try things in
           TagPage.Web import FOLDER [--check]   bring records in from CSV files; --check saves nothing
+          TagPage.Web set-up-link               print a one-time link: set the shop up, or a forgotten password anew
           TagPage.Web --help | --version
 
         Settings, behind the command, in the environment (TagPage__Address) or in appsettings.json:

@@ -81,6 +81,7 @@ internal static class Services
             o.Conventions.AllowAnonymousToPage("/Account/SignIn");
             o.Conventions.AllowAnonymousToPage("/Account/SignOut");
             o.Conventions.AllowAnonymousToPage("/Account/SetUp");
+            o.Conventions.AllowAnonymousToPage("/Account/NewPassword");
         }).AddMvcOptions(FormBinding.Configure).AddMvcOptions(AddFilters);
         services.AddAntiforgery(o => cookies.Apply(o.Cookie, "form"));
         services.Configure<CookieTempDataProviderOptions>(o => cookies.Apply(o.Cookie, "line"));

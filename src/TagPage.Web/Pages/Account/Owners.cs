@@ -17,9 +17,17 @@ public sealed class Owners(UserManager<Account> users, IPasswordHasher<Account> 
     /// <summary>An account ready to be stored, its password hashed. The caller has asked <see cref="WrongWith"/>.</summary>
     public Account Make(string name, string password)
     {
-        var account = new Account { Name = name, NormalizedName = users.NormalizeName(name)!, SecurityStamp = Guid.NewGuid().ToString("N") };
-        account.PasswordHash = hasher.HashPassword(account, password);
+        var account = new Account { Name = name, NormalizedName = users.NormalizeName(name)! };
+        SetPassword(account, password);
         return account;
+    }
+
+    /// <summary>Hashes the password and draws new stamps, which end the sessions begun before. The caller has asked <see cref="WrongWith"/> and stores it.</summary>
+    public void SetPassword(Account account, string password)
+    {
+        account.PasswordHash = hasher.HashPassword(account, password);
+        account.SecurityStamp = Guid.NewGuid().ToString("N");
+        account.ConcurrencyStamp = Guid.NewGuid().ToString("N");
     }
 
     /// <summary>Makes and stores an owner's account in one go.</summary>

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Web.Data;
 
 namespace TagPage.Web.Pages.Account;
@@ -40,7 +41,10 @@ public sealed class SessionStore(Database database, TimeProvider clock)
 
     private const string EndSql = "DELETE FROM session WHERE id = @id";
 
-    public void EndAll(string accountId) => database.Write(c => c.Execute(EndAllSql, new { accountId }));
+    public void EndAll(string accountId) => database.Write(c => EndAll(c, accountId));
+
+    /// <summary>For callers that end them in a transaction of their own.</summary>
+    public static void EndAll(SqliteConnection connection, string accountId) => connection.Execute(EndAllSql, new { accountId });
 
     private const string EndAllSql = "DELETE FROM session WHERE account_id = @accountId";
 }

@@ -1,6 +1,3 @@
-using System.Buffers.Text;
-using System.Security.Cryptography;
-using System.Text;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Web.Data;
@@ -13,16 +10,14 @@ namespace TagPage.Web.Pages.Account;
 /// </summary>
 public sealed class SetUpStore(Database database, TimeProvider clock)
 {
-    public static readonly TimeSpan Lifetime = TimeSpan.FromMinutes(30);
-
-    /// <summary>A new token of 192 random bits, or null where there is an account already.</summary>
+    /// <summary>A new token, or null where there is an account already.</summary>
     public string? NewToken() => database.Write(c =>
     {
-        c.Execute(ForgetSql);
         if (AccountStore.Any(c))
             return null;
-        var token = Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(24));
-        c.Execute(NewTokenSql, new { Hash = Hash(token), Expires = clock.GetUtcNow() + Lifetime });
+        c.Execute(ForgetSql);
+        var token = LinkToken.Draw();
+        c.Execute(NewTokenSql, new { Hash = LinkToken.Hash(token), Expires = clock.GetUtcNow() + LinkToken.Lifetime });
         return token;
     });
 
@@ -33,7 +28,7 @@ public sealed class SetUpStore(Database database, TimeProvider clock)
     public bool IsOpen(string token) => database.Read(c => IsOpen(c, token));
 
     private bool IsOpen(SqliteConnection connection, string token) =>
-        connection.ExecuteScalar<bool>(IsOpenSql, new { Hash = Hash(token), Now = clock.GetUtcNow() });
+        connection.ExecuteScalar<bool>(IsOpenSql, new { Hash = LinkToken.Hash(token), Now = clock.GetUtcNow() });
 
     private const string IsOpenSql = """
         SELECT EXISTS (SELECT 1 FROM setup_link
@@ -48,7 +43,7 @@ public sealed class SetUpStore(Database database, TimeProvider clock)
             return new Outcome.Absent();
         c.Execute(ShopSql, new { input.ShopName, input.Country, input.TimeZone, input.Currency, TensionUnit = input.TensionUnit.ToString() });
         AccountStore.Insert(c, owner, clock.GetUtcNow());
-        c.Execute(UsedSql, new { Hash = Hash(token), Now = clock.GetUtcNow() });
+        c.Execute(UsedSql, new { Hash = LinkToken.Hash(token), Now = clock.GetUtcNow() });
         return new Outcome.Done(1);
     });
 
@@ -62,6 +57,4 @@ public sealed class SetUpStore(Database database, TimeProvider clock)
         """;
 
     private const string UsedSql = "UPDATE setup_link SET used_at = @Now WHERE token_hash = @Hash";
-
-    private static string Hash(string token) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(token)));
 }

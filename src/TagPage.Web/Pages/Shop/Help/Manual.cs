@@ -1,10 +1,11 @@
+using System.Text.RegularExpressions;
 using Markdig;
 using Microsoft.AspNetCore.Html;
 
 namespace TagPage.Web.Pages.Shop.Help;
 
 /// <summary>The manual: the Markdown files of docs/ that travel with the program.</summary>
-public sealed class Manual
+public sealed partial class Manual
 {
     public const string First = "start";
 
@@ -31,9 +32,12 @@ public sealed class Manual
         var text = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "docs", name + ".md"));
         var end = text.IndexOf('\n', StringComparison.Ordinal);
         var html = Markdown.ToHtml(text[end..], Pipeline);
-        // Pages link to each other by file name, so that they also work where the files are read as files.
-        return new ManualPage(name, text[..end].TrimStart('#', ' '), new HtmlString(html.Replace(".md\"", "\"", StringComparison.Ordinal)));
+        return new ManualPage(name, text[..end].TrimStart('#', ' '), new HtmlString(BetweenPages().Replace(html, "href=\"/shop/help/$1\"")));
     }
+
+    /// <summary>Pages link to each other by file name, so that they also work where the files are read as files.</summary>
+    [GeneratedRegex("href=\"([a-z-]+)\\.md\"")]
+    private static partial Regex BetweenPages();
 }
 
 public sealed record ManualPage(string Name, string Title, HtmlString Html);

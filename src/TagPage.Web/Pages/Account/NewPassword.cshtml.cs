@@ -1,0 +1,51 @@
+using System.ComponentModel.DataAnnotations;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+
+namespace TagPage.Web.Pages.Account;
+
+/// <summary>A new password for an owner who forgot the old one, by a link that the program's command line makes.</summary>
+public sealed class NewPasswordModel(NewPasswordStore store, Owners owners, SignIns signIns) : PageModel
+{
+    public sealed record Fields
+    {
+        [Required(ErrorMessage = "Write the new password.")]
+        [StringLength(AccountLimits.Password, ErrorMessage = "Keep the password within 200 characters.")]
+        public string? NewPassword { get; init; }
+    }
+
+    [BindProperty]
+    public Fields Input { get; set; } = new();
+
+    /// <summary>What the owner signs in as; null where the link is used, too old or wrong.</summary>
+    public string? Name { get; private set; }
+
+    public void OnGet(string token) => Name = store.OwnerBehind(token)?.Name;
+
+    public async Task<IActionResult> OnPostAsync(string token)
+    {
+        var owner = store.OwnerBehind(token);
+        Name = owner?.Name;
+        if (owner is null || !ModelState.IsValid || !await WillDo(owner))
+            return Page();
+        owners.SetPassword(owner, Input.NewPassword!);
+        if (store.Set(token, owner) is Outcome.Absent)
+        {
+            Name = null;
+            return Page();
+        }
+        await signIns.Begin(HttpContext, owner);
+        this.Say("The password is set. Every other browser is signed out.");
+        return Redirect("/shop");
+    }
+
+    private async Task<bool> WillDo(Account owner)
+    {
+        var wrong = await owners.WrongWith(owner.Name, Input.NewPassword!);
+        foreach (var sentence in wrong)
+            ModelState.AddModelError("Input.NewPassword", sentence);
+        return wrong.Count == 0;
+    }
+}
