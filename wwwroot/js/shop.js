@@ -25,3 +25,15 @@ document.addEventListener('keydown', event => {
 
 // What is wrong with a form is read out first.
 document.querySelector('.errors')?.focus()
+
+// Copy buttons show themselves where copying works; the text stands beside them to be copied by hand.
+for (const button of document.querySelectorAll('[data-copy]')) {
+  if (!navigator.clipboard) break
+  button.hidden = false
+  const words = button.textContent
+  button.addEventListener('click', async () => {
+    await navigator.clipboard.writeText(document.getElementById(button.dataset.copy).value)
+    button.textContent = 'Copied'
+    setTimeout(() => { button.textContent = words }, 2000)
+  })
+}

@@ -14,11 +14,12 @@ public static class DemoCommand
         var demo = app.Services.GetRequiredService<DemoShop>();
         demo.Prepare();
         var password = await Password(app.Services, newPassword);
+        var reminder = app.Services.GetRequiredService<DemoReminder>();
         await Server.Run(app, listening =>
         {
             var output = app.Services.GetRequiredService<TextWriter>();
             var address = app.Services.GetRequiredService<PublicAddress>();
-            foreach (var line in Lines(listening, address, demo.Showcase.ToString(), demo.Lost?.ToString(), password))
+            foreach (var line in Lines(listening, address, demo.Showcase.ToString(), demo.Lost?.ToString(), reminder.Path(), password))
                 output.WriteLine(line);
             app.Services.GetRequiredService<DemoStore>().SetTold(true);
             output.WriteLine(Announcement.Qr(address.Of($"/t/{demo.Showcase}"), colours: !Console.IsOutputRedirected));
@@ -35,8 +36,9 @@ public static class DemoCommand
     /// <param name="address">The address that links carry, already aware of where it listens.</param>
     /// <param name="code">Of the tag to try first.</param>
     /// <param name="lost">Of the tag of the lost racket; null when it is back.</param>
+    /// <param name="reminder">Path of a household's private page; null where nobody is due.</param>
     /// <param name="password">Null where it was told at an earlier start.</param>
-    public static IEnumerable<string> Lines(Listening listening, PublicAddress address, string code, string? lost, string? password)
+    public static IEnumerable<string> Lines(Listening listening, PublicAddress address, string code, string? lost, string? reminder, string? password)
     {
         // Passwords stay off unencrypted networks: without https the owner signs in at this machine only.
         var signIn = address.IsHttps ? address.Base : listening.AtThisMachine;
@@ -46,6 +48,8 @@ public static class DemoCommand
         yield return Announcement.Line("Tag page", address.Of($"/t/{code}"));
         if (lost is not null)
             yield return Announcement.Line("Found page", address.Of($"/t/{lost}/found"));
+        if (reminder is not null)
+            yield return Announcement.Line("Reminder", address.Of(reminder));
         if (!address.IsHttps && listening.FromOutside is not null)
             yield return "Signing in from another device needs https; on this machine the address above works.";
         if (!address.IsConfigured && listening.FromOutside is null)

@@ -7,6 +7,9 @@ public sealed class ShopClock(TimeProvider clock, ShopStore shops)
 
     public DateOnly Today => DateOnly.FromDateTime(Local.DateTime);
 
+    /// <summary>The day of an instant on that clock.</summary>
+    public DateOnly DayOf(DateTimeOffset instant) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(instant, Zone).DateTime);
+
     /// <summary>The first instant of tomorrow.</summary>
     public DateTimeOffset Midnight
     {

@@ -32,6 +32,14 @@ public sealed record ShopDetails
     /// <summary>Clients not seen for this many months are left out of the due list.</summary>
     public int UnseenMonths { get; init; } = 12;
 
+    /// <summary>No second reminder to a household within so many days, unless the owner insists.</summary>
+    public int DaysBetweenNudges { get; init; } = 14;
+
+    /// <summary>The owner's own words of a reminder; empty for the product's, in the client's language. Likewise the mail (Markdown) and the SMS.</summary>
+    public string NudgeSubject { get; init; } = "";
+    public string NudgeMarkdown { get; init; } = "";
+    public string NudgeSms { get; init; } = "";
+
     public StartingValues StartingValues { get; init; } = new();
 
     public int Version { get; init; }

@@ -23,6 +23,7 @@ public sealed class ShopStore(Database database)
     private const string GetSql = """
         SELECT name, phone, mail, street, town, country, opening_hours, home_markdown, accent,
                time_zone, currency, tension_unit, unseen_months,
+               days_between_nudges, nudge_subject, nudge_markdown, nudge_sms,
                COALESCE(starting_values, '{}') AS starting_values, version
         FROM shop
         WHERE id = 1

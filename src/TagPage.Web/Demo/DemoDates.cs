@@ -10,7 +10,7 @@ public static class DemoDates
         ["spec"] = ["measured_on"],
         ["job"] = ["received_on", "promised_for", "strung_on", "collected_on", "paid_on", "ended_on"],
         ["reading"] = ["taken_on"],
-        ["nudge_racket"] = ["due", "elsewhere_on"],
+        ["nudge_racket"] = ["due", "elsewhere_on", "elsewhere_before"],
         ["demo"] = ["day"],
     };
 

@@ -8,6 +8,9 @@ namespace TagPage.Web.Forms;
 [HtmlTargetElement("error-summary", TagStructure = TagStructure.WithoutEndTag)]
 public sealed class ErrorSummaryTagHelper : TagHelper
 {
+    /// <summary>In the reader's language, where that is not English.</summary>
+    public string Heading { get; set; } = "Not saved yet";
+
     [HtmlAttributeNotBound, ViewContext]
     public ViewContext ViewContext { get; set; } = default!;
 
@@ -24,7 +27,7 @@ public sealed class ErrorSummaryTagHelper : TagHelper
         output.Attributes.SetAttribute("role", "alert");
         output.Attributes.SetAttribute("tabindex", "-1");
         output.Attributes.SetAttribute("autofocus", "");
-        output.Content.AppendHtml("<h2>Not saved yet</h2>");
+        output.Content.AppendHtml("<h2>").Append(Heading).AppendHtml("</h2>");
         output.Content.AppendHtml(List());
     }
 

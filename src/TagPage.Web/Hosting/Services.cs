@@ -11,6 +11,7 @@ using TagPage.Web.Limits;
 using TagPage.Web.Mail;
 using TagPage.Web.Pages.Found;
 using TagPage.Web.Pages.Shop.Import;
+using TagPage.Web.Pages.Shop.Nudges;
 using TagPage.Web.Pages.Tag;
 
 namespace TagPage.Web.Hosting;
@@ -46,8 +47,10 @@ internal static class Services
         services.AddSingleton<DemoStore>();
         services.AddSingleton<DemoFinder>();
         services.AddSingleton<DemoShop>();
+        services.AddSingleton<DemoReminder>();
         services.AddScoped<DemoOwner>();
         services.AddMail(configuration);
+        services.AddSingleton<NudgeTexts>();
         services.AddPages(cookies);
         services.AddSignIn(cookies);
         services.AddProxies(configuration);
@@ -78,6 +81,7 @@ internal static class Services
             o.Conventions.AllowAnonymousToPage("/Problem");
             o.Conventions.AllowAnonymousToFolder("/Tag");
             o.Conventions.AllowAnonymousToFolder("/Found");
+            o.Conventions.AllowAnonymousToFolder("/Nudge");
             o.Conventions.AllowAnonymousToPage("/Account/SignIn");
             o.Conventions.AllowAnonymousToPage("/Account/SignOut");
             o.Conventions.AllowAnonymousToPage("/Account/SetUp");

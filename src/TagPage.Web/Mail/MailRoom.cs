@@ -22,11 +22,13 @@ public sealed class MailRoom(OutboxStore outbox, MailWriter writer, IMailCarrier
             {
                 await SendAll(stoppingToken);
             }
-            catch (Exception e) when (e is not OperationCanceledException)
+            catch (Exception e)
             {
-                log.LogError(e, "The mail room could not read or mark its outbox; it goes on in a moment.");
+                if (!stoppingToken.IsCancellationRequested)
+                    log.LogError(e, "The mail room could not read or mark its outbox; it goes on in a moment.");
             }
-            await Task.Delay(Look, clock, stoppingToken);
+            // Told to stop it just stops: the host would report anything thrown as a crash.
+            await Task.Delay(Look, clock, stoppingToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         }
     }
 
@@ -47,8 +49,9 @@ public sealed class MailRoom(OutboxStore outbox, MailWriter writer, IMailCarrier
 
     public override void Dispose()
     {
-        _one.Dispose();
+        // First the stop, so that nobody comes back to a lock that is gone.
         base.Dispose();
+        _one.Dispose();
     }
 
     private async Task Send(OutboxStore.Row row, CancellationToken cancel)

@@ -25,7 +25,9 @@ public sealed partial class MailWriter(ShopStore shops, PublicAddress address, L
         mail.Headers.Add(HeaderId.AutoSubmitted, "auto-generated");
         if (row is { NudgeId: { } id, NudgeVersion: { } version })
             AddStopHeaders(mail, StopLink(id, version));
-        mail.Body = new TextPart("plain") { Text = WithLinks(row) };
+        var text = new TextPart("plain") { Text = WithLinks(row) };
+        // A reminder is the owner's Markdown: sent as written, and once more as it is meant to look.
+        mail.Body = row.Kind == MailKind.Nudge ? new MultipartAlternative(text, new TextPart("html") { Text = MailHtml.Of(text.Text) }) : text;
         return mail;
     }
 

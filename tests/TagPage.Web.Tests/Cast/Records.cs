@@ -70,6 +70,14 @@ public sealed class Records(Database database)
             """, new { job, value, scale, note = CanaryNote });
     }
 
+    /// <summary>A reminder to a client about a racket.</summary>
+    public long Nudge(long client, long racket, string madeAt = "2026-11-25T09:00:00.000Z") => database.Write(c =>
+    {
+        var id = c.ExecuteScalar<long>("INSERT INTO nudge (client_id, made_at, expires_at) VALUES (@client, @madeAt, '2027-01-24T09:00:00.000Z') RETURNING id", new { client, madeAt });
+        c.Execute("INSERT INTO nudge_racket (nudge_id, racket_id, due) VALUES (@id, @racket, '2026-11-20')", new { id, racket });
+        return id;
+    });
+
     public TagCode LiveTag(long racket) => Tag("Live", racket);
 
     public TagCode BlankTag() => Tag("Unassigned", null);

@@ -16,6 +16,7 @@ public sealed class DemoLinesTests
             "Sign in   http://localhost:5080/account/sign-in  name runa, password abcd",
             "Tag page  http://localhost:5080/t/0MWF2SBY7KE",
             "Found page http://localhost:5080/t/3CKZ477SBMG/found",
+            "Reminder  http://localhost:5080/n/7-abc",
             "Only this machine gets through. To scan with a phone in the same network, start with --urls http://0.0.0.0:5080",
         ],
         Lines(HereOnly, "abcd"));
@@ -27,6 +28,7 @@ public sealed class DemoLinesTests
             "Sign in   http://localhost:5080/account/sign-in  name runa, the password printed at the first start (demo --new-password makes another)",
             "Tag page  http://192.168.1.7:5080/t/0MWF2SBY7KE",
             "Found page http://192.168.1.7:5080/t/3CKZ477SBMG/found",
+            "Reminder  http://192.168.1.7:5080/n/7-abc",
             "Signing in from another device needs https; on this machine the address above works.",
         ],
         Lines(Everywhere, null));
@@ -38,6 +40,7 @@ public sealed class DemoLinesTests
             "Sign in   https://tag.example/account/sign-in  name runa, password abcd",
             "Tag page  https://tag.example/t/0MWF2SBY7KE",
             "Found page https://tag.example/t/3CKZ477SBMG/found",
+            "Reminder  https://tag.example/n/7-abc",
         ],
         Lines(Everywhere, "abcd", "https://tag.example"));
 
@@ -45,6 +48,6 @@ public sealed class DemoLinesTests
     {
         var address = new PublicAddress(new ConfigurationBuilder().AddInMemoryCollection([new("TagPage:Address", configured)]).Build());
         address.UseListening(listening.FromOutside ?? listening.AtThisMachine);
-        return DemoCommand.Lines(listening, address, "0MWF2SBY7KE", "3CKZ477SBMG", password);
+        return DemoCommand.Lines(listening, address, "0MWF2SBY7KE", "3CKZ477SBMG", "/n/7-abc", password);
     }
 }

@@ -15,7 +15,10 @@ ALTER TABLE racket ADD COLUMN elsewhere_on TEXT CHECK (elsewhere_on GLOB '????-?
 
 ALTER TABLE tag ADD COLUMN found_blocked_at TEXT;
 
-ALTER TABLE job ADD COLUMN wish TEXT NOT NULL DEFAULT '' CHECK (length(wish) <= 500);
+-- What the client asked for in a reminder's answer, in their own words.
+ALTER TABLE job ADD COLUMN wish TEXT NOT NULL DEFAULT '' CHECK (length(wish) <= 600);
+-- The client said yes and has not brought the racket yet.
+ALTER TABLE job ADD COLUMN expected INTEGER NOT NULL DEFAULT 0 CHECK (expected IN (0, 1));
 
 ALTER TABLE shop ADD COLUMN days_between_nudges INTEGER NOT NULL DEFAULT 14 CHECK (days_between_nudges BETWEEN 0 AND 365);
 -- The owner's own words; empty stands for the words the product brings.
@@ -68,9 +71,13 @@ CREATE TABLE nudge_racket (
   answered_by  TEXT    CHECK (answered_by IN ('Client', 'Owner')),
   weeks        INTEGER CHECK (weeks BETWEEN 1 AND 52),
   elsewhere_on TEXT    CHECK (elsewhere_on GLOB '????-??-??'),
-  wish         TEXT    NOT NULL DEFAULT '' CHECK (length(wish) <= 500),
+  wish_strings TEXT    NOT NULL DEFAULT '' CHECK (length(wish_strings) <= 80),
+  wish_tension TEXT    NOT NULL DEFAULT '' CHECK (length(wish_tension) <= 40),
+  wish_note    TEXT    NOT NULL DEFAULT '' CHECK (length(wish_note) <= 400),
   job_id       INTEGER REFERENCES job (id),
-  state_before TEXT    CHECK (state_before IN ('InTurn', 'Spare', 'Resting', 'Damaged')),
+  -- What stood at the racket before the answer, for a change of mind.
+  state_before     TEXT CHECK (state_before IN ('InTurn', 'Spare', 'Resting', 'Damaged')),
+  elsewhere_before TEXT CHECK (elsewhere_before GLOB '????-??-??'),
   PRIMARY KEY (nudge_id, racket_id),
   CHECK ((answer IS NULL) = (answered_at IS NULL))
 ) STRICT, WITHOUT ROWID;
@@ -101,3 +108,26 @@ CREATE INDEX found_event_by_client ON found_event (client_id, at DESC);
 CREATE INDEX found_event_by_racket ON found_event (racket_id, at DESC);
 CREATE INDEX found_event_by_notice ON found_event (notice_id) WHERE notice_id IS NOT NULL;
 CREATE INDEX found_event_unwiped   ON found_event (at) WHERE wiped_at IS NULL;
+
+-- "Not yet" was said of the strings that were in then: new ones end it.
+CREATE TRIGGER job_strung_asks_again AFTER UPDATE OF strung_on ON job WHEN new.strung_on IS NOT NULL AND old.strung_on IS NULL BEGIN
+  UPDATE racket SET not_before = NULL WHERE id = new.racket_id AND not_before IS NOT NULL;
+END;
+
+-- Strings that somebody else put in count from their day, and nothing is known of them.
+DROP VIEW forecast;
+CREATE VIEW forecast AS
+SELECT r.id AS racket_id, r.sport, r.state, r.pattern_mains, r.own_date,
+       p.times_a_week, p.hours_a_time, p.hitting, p.rule, p.every_weeks,
+       (SELECT COUNT(*) FROM racket o WHERE o.player_id = r.player_id AND o.state = 'InTurn') AS in_turn,
+       (SELECT COUNT(*) FROM racket o WHERE o.player_id = r.player_id AND o.state = 'Spare') AS spare,
+       CASE WHEN r.elsewhere_on > b.strung_on THEN r.elsewhere_on ELSE b.strung_on END AS strung_on,
+       CASE WHEN r.elsewhere_on > b.strung_on THEN NULL ELSE b.ended_on END AS ended_on,
+       m.material AS mains_material, m.gauge_mm AS mains_gauge_mm,
+       c.material AS crosses_material, c.gauge_mm AS crosses_gauge_mm
+FROM racket r
+JOIN player p ON p.id = r.player_id
+LEFT JOIN job b ON b.id = (SELECT n.id FROM job n WHERE n.racket_id = r.id AND n.strung_on IS NOT NULL
+                           ORDER BY n.strung_on DESC, n.id DESC LIMIT 1)
+LEFT JOIN string_kind m ON m.id = b.mains_id AND (r.elsewhere_on IS NULL OR r.elsewhere_on <= b.strung_on)
+LEFT JOIN string_kind c ON c.id = b.crosses_id AND (r.elsewhere_on IS NULL OR r.elsewhere_on <= b.strung_on);

@@ -27,6 +27,9 @@ public sealed record TagView
     public required LimitKind? DecidedBy { get; init; }
     public required DateOnly? StringsEndedOn { get; init; }
 
+    /// <summary>Null unless the strings in it came from somebody else, of whom nothing more is known.</summary>
+    public required DateOnly? ElsewhereOn { get; init; }
+
     /// <summary>The strings in the racket, or the last that were.</summary>
     public required StringingRow? Latest { get; init; }
 
@@ -54,6 +57,7 @@ public sealed record TagView
             LifeLeft = restring.LifeLeft,
             DecidedBy = restring.DecidedBy,
             StringsEndedOn = racket.EndedOn,
+            ElsewhereOn = racket.StrungOn > latest?.StrungOn ? racket.StrungOn : null,
             Latest = latest,
             Earlier = [.. stringings.Skip(1)],
             NotShown = (latest?.InAll ?? 0) - stringings.Count,

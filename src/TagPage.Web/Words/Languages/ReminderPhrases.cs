@@ -10,6 +10,7 @@ public sealed record ReminderPhrases
     public required string StrungOn { get; init; }
     public required string WhyHeading { get; init; }
     public required string Counts { get; init; }
+    public required string Question { get; init; }
     public required string Same { get; init; }
     public required string Different { get; init; }
     public required string Strings { get; init; }
@@ -33,6 +34,9 @@ public sealed record ReminderPhrases
     public required string SavedStop { get; init; }
     public required string Changeable { get; init; }
     public required string OnMachine { get; init; }
+    public required string AtShop { get; init; }
+    public required string Done { get; init; }
+    public required string NotSaved { get; init; }
     public required string ValidUntil { get; init; }
     public required string VoidHeading { get; init; }
     public required string VoidText { get; init; }

@@ -28,6 +28,7 @@ public sealed record TagPhrases
     public required string ArmCaution { get; init; }
     public required string StrungNow { get; init; }
     public required string LastStrings { get; init; }
+    public required string Elsewhere { get; init; }
     public required string Mains { get; init; }
     public required string Crosses { get; init; }
     public required string All { get; init; }

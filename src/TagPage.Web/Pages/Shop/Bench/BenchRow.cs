@@ -28,5 +28,11 @@ public sealed record BenchRow
     public long? PriceMinor { get; init; }
     public DateOnly? PaidOn { get; init; }
 
+    /// <summary>What the client asked for in a reminder's answer.</summary>
+    public string Wish { get; init; } = "";
+
+    /// <summary>The client said yes and has not brought the racket yet.</summary>
+    public bool Expected { get; init; }
+
     public bool IsHybrid => (Mains, MainsGaugeMm) != (Crosses, CrossesGaugeMm);
 }

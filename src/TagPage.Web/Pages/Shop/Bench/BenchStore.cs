@@ -12,7 +12,8 @@ public sealed class BenchStore(Database database)
     private const string Columns = """
         j.id, j.ticket, j.state, j.racket_id, r.number, r.frame, r.tape_colour, p.name AS player, c.name AS client, c.phone,
         m.name AS mains, m.gauge_mm AS mains_gauge_mm, x.name AS crosses, x.gauge_mm AS crosses_gauge_mm,
-        j.mains_tension, j.crosses_tension, j.tension_unit, j.promised_for, j.strung_on, j.price_minor, j.paid_on
+        j.mains_tension, j.crosses_tension, j.tension_unit, j.promised_for, j.strung_on, j.price_minor, j.paid_on,
+        j.wish, j.expected
         """;
 
     private const string Sources = """
@@ -24,14 +25,14 @@ public sealed class BenchStore(Database database)
         JOIN string_kind x ON x.id = j.crosses_id
         """;
 
-    /// <summary>On the machine first, then what waits: by the day it is promised for, then by ticket.</summary>
+    /// <summary>On the machine first, then what waits: by the day it is promised for, then by ticket; what is still to be brought last.</summary>
     public IReadOnlyList<BenchRow> Open() => database.Read(c => c.Query<BenchRow>(OpenSql, new { Most }).ToList());
 
     private const string OpenSql = $"""
         SELECT {Columns}
         {Sources}
         WHERE j.state IN ('Waiting', 'OnMachine', 'Strung') AND j.state <> 'Strung'
-        ORDER BY j.state, j.promised_for IS NULL, j.promised_for, j.ticket
+        ORDER BY j.expected, j.state, j.promised_for IS NULL, j.promised_for, j.ticket
         LIMIT @Most
         """;
 
@@ -51,7 +52,7 @@ public sealed class BenchStore(Database database)
     private const string CameInSql = $"""
         SELECT {Columns}
         {Sources}
-        WHERE j.received_on = @day AND j.state <> 'Cancelled'
+        WHERE j.received_on = @day AND j.state <> 'Cancelled' AND j.expected = 0
         ORDER BY j.ticket DESC
         LIMIT @Most
         """;

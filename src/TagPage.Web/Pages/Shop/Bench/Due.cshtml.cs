@@ -17,7 +17,7 @@ public sealed class DueModel(DueStore store, ShopStore shops) : PageModel
 
     public ShopDetails Shop => shops.Get();
 
-    public DueList Due { get; private set; } = new([], 0);
+    public DueList Due { get; private set; } = new([], 0, 0);
 
     public int Pages => Math.Max(1, (Due.Households.Count + HouseholdsAPage - 1) / HouseholdsAPage);
 

@@ -3,7 +3,7 @@ using TagPage.Web.Data;
 
 namespace TagPage.Web.Pages.Shop.Bench;
 
-/// <summary>A racket in play with strings in it and nothing of it at the bench.</summary>
+/// <summary>A racket in play with strings in it, nothing of it at the bench, and not put off by its client.</summary>
 public sealed record DueRow : ForecastRow
 {
     public int Number { get; init; }
@@ -16,6 +16,10 @@ public sealed record DueRow : ForecastRow
 
     /// <summary>Whether the client wants reminders.</summary>
     public bool Reminders { get; init; }
+
+    /// <summary>The last reminder to the client, or null.</summary>
+    public long? NudgeId { get; init; }
+    public DateTimeOffset? RemindedAt { get; init; }
 
     /// <summary>Whether the client has brought a racket lately.</summary>
     public bool Seen { get; init; }

@@ -10,8 +10,11 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
     {
         var (today, shop) = (clock.Today, shops.Get());
         var seenSince = today.AddMonths(-shop.UnseenMonths);
-        return DueList.Of(database.Read(c => c.Query<DueRow>(ListSql, new { seenSince }).ToList()), today, shop.StartingValues, withUnseen);
+        return DueList.Of(database.Read(c => c.Query<DueRow>(ListSql, new { seenSince, today }).ToList()), today, shop.StartingValues, withUnseen);
     }
+
+    /// <summary>The same of one client.</summary>
+    internal const string OfClientSql = ListSql + "\n  AND c.id = @client";
 
     private const string ListSql = $"""
         WITH seen AS (
@@ -19,12 +22,14 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
           FROM job j JOIN racket r ON r.id = j.racket_id JOIN player p ON p.id = r.player_id
           WHERE j.received_on >= @seenSince)
         SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, p.name AS player,
-               c.id AS client_id, c.name AS client, c.phone, c.reminders, c.id IN (SELECT client_id FROM seen) AS seen
+               c.id AS client_id, c.name AS client, c.phone, c.reminders, h.id AS nudge_id, h.made_at AS reminded_at, c.id IN (SELECT client_id FROM seen) AS seen
         FROM forecast f
         JOIN racket r ON r.id = f.racket_id
         JOIN player p ON p.id = r.player_id
         JOIN client c ON c.id = p.client_id
+        LEFT JOIN nudge h ON h.id = (SELECT MAX(n.id) FROM nudge n WHERE n.client_id = c.id AND n.discarded = 0 AND n.sent_how IS NOT 'Phone')
         WHERE f.state IN ('InTurn', 'Spare') AND f.strung_on IS NOT NULL AND f.ended_on IS NULL
+          AND (r.not_before IS NULL OR r.not_before <= @today)
           AND f.racket_id NOT IN (SELECT racket_id FROM job WHERE state IN ('Waiting', 'OnMachine', 'Strung'))
         """;
 }

@@ -20,7 +20,7 @@ public sealed class IndexModel(BenchStore bench, DueStore due, ShopStore shops, 
 
     public IReadOnlyList<BenchRow> CameIn { get; private set; } = [];
 
-    public DueList Due { get; private set; } = new([], 0);
+    public DueList Due { get; private set; } = new([], 0, 0);
 
     public IEnumerable<Household> FirstDue => Due.Households.Take(MostHouseholds);
 

@@ -52,6 +52,8 @@ public sealed record JobRow
     public long? PriceMinor { get; init; }
     public DateOnly? PaidOn { get; init; }
     public string Note { get; init; } = "";
+    public string Wish { get; init; } = "";
+    public bool Expected { get; init; }
     public DateOnly? EndedOn { get; init; }
     public BedEnd? EndedHow { get; init; }
 

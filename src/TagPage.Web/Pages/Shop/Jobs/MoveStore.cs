@@ -10,11 +10,20 @@ namespace TagPage.Web.Pages.Shop.Jobs;
 /// A job's moves over the bench. A move starts from the state it was offered in; where the job has moved on meanwhile,
 /// whoever presses second is told and nothing changes.
 /// </summary>
-public sealed class MoveStore(Database database)
+public sealed class MoveStore(Database database, ShopClock clock)
 {
-    public Outcome Start(long id) => Move(id, [JobState.Waiting], (c, _) => c.Execute(StartSql, new { id }));
+    public Outcome Start(long id) => Move(id, [JobState.Waiting], (c, _) =>
+    {
+        c.Execute(HereSql, new { id, clock.Today });
+        c.Execute(StartSql, new { id });
+    });
 
     private const string StartSql = "UPDATE job SET state = 'OnMachine', version = version + 1 WHERE id = @id";
+
+    /// <summary>A racket that was still to be brought came in today.</summary>
+    public Outcome Here(long id) => Move(id, [JobState.Waiting], (c, _) => c.Execute(HereSql, new { id, clock.Today }));
+
+    private const string HereSql = "UPDATE job SET expected = 0, received_on = @Today, version = version + 1 WHERE id = @id AND expected = 1";
 
     /// <summary>Strung: the strings before these have ended, cut out unless somebody knows better.</summary>
     public Outcome MarkStrung(long id, StrungInput input) => Move(id, [JobState.Waiting, JobState.OnMachine], (c, job) =>
@@ -25,7 +34,8 @@ public sealed class MoveStore(Database database)
     });
 
     private const string MarkStrungSql = """
-        UPDATE job SET state = 'Strung', strung_on = @StrungOn, strung_by = @StrungBy, machine = @Machine, version = version + 1
+        UPDATE job SET state = 'Strung', strung_on = @StrungOn, strung_by = @StrungBy, machine = @Machine, expected = 0,
+            received_on = CASE WHEN expected THEN @StrungOn ELSE received_on END, version = version + 1
         WHERE id = @id
         """;
 

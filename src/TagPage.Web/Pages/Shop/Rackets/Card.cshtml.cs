@@ -29,10 +29,14 @@ public sealed class CardModel(CardStore cards, SpecStore specs, TagStore tags, F
     public DateOnly Today { get; private set; }
 
     /// <summary>The job whose strings are in the racket, or null.</summary>
-    public CardStore.Job? InIt => Racket.Jobs.FirstOrDefault(j => j.StrungOn is not null) is { EndedOn: null } job ? job : null;
+    public CardStore.Job? InIt => Racket.Jobs.FirstOrDefault(j => j.StrungOn is not null) is { EndedOn: null } job && !(Racket.ElsewhereOn > job.StrungOn) ? job : null;
 
     public CardStore.Job? OnBench => Racket.Jobs.FirstOrDefault(j =>
         j.State is Core.Jobs.JobState.Waiting or Core.Jobs.JobState.OnMachine or Core.Jobs.JobState.Strung);
+
+    /// <summary>Whether its client can be reminded of it: due, not at the bench, not put off, and reminders are wanted.</summary>
+    public bool CanRemind => Racket.Reminders && OnBench is null && !(Racket.NotBefore > Today)
+        && Restring.State is (RestringState.Past or RestringState.DueSoon);
 
     public bool IsInPlay => Racket.State is RacketState.InTurn or RacketState.Spare;
 

@@ -54,5 +54,20 @@ public sealed class SettingsStore(Database database)
         UPDATE shop SET starting_values = @Values, version = version + 1 WHERE id = 1 AND version = @Version
         """;
 
+    public Outcome SaveReminders(RemindersInput input) => Save(SaveRemindersSql, new
+    {
+        input.Version,
+        input.DaysBetween,
+        Subject = input.Subject ?? "",
+        Markdown = input.Markdown ?? "",
+        Sms = input.Sms ?? "",
+    });
+
+    private const string SaveRemindersSql = """
+        UPDATE shop
+        SET days_between_nudges = @DaysBetween, nudge_subject = @Subject, nudge_markdown = @Markdown, nudge_sms = @Sms, version = version + 1
+        WHERE id = 1 AND version = @Version
+        """;
+
     private Outcome Save(string sql, object values) => database.Write<Outcome>(c => c.Execute(sql, values) == 1 ? new Outcome.Done(1) : Outcome.Stale);
 }

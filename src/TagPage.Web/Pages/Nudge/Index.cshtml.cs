@@ -1,0 +1,93 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Data;
+using TagPage.Web.Mail;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Nudge;
+
+/// <summary>
+/// The page behind a reminder's private link. It sets no cookie, so the framework's antiforgery cannot stand here; the
+/// form carries a seal of its own instead, which nobody can make who has not opened the page.
+/// </summary>
+[IgnoreAntiforgeryToken]
+public sealed class IndexModel(NudgeStore store, AnswerStore answers, LinkKeys keys, ShopStore shops, ShopClock clock) : PageModel
+{
+    [BindProperty]
+    public AnswerInput Input { get; set; } = new();
+
+    [BindProperty]
+    public string? Seal { get; set; }
+
+    /// <summary>Null for a link that no longer works.</summary>
+    public NudgeStore.Row? Nudge { get; private set; }
+
+    public AnswerForm Form { get; private set; } = default!;
+
+    public ShopDetails Shop => shops.Get();
+
+    public string Token { get; private set; } = "";
+
+    public DateOnly ValidUntil => clock.DayOf(Nudge!.ExpiresAt);
+
+    private IReadOnlyList<NudgeRacket> _rackets = [];
+
+    private Language Language => PageLanguage.Of(HttpContext).Language;
+
+    public IActionResult OnGet(string token)
+    {
+        if (!Load(token))
+            return Void();
+        Input = AnswerInput.Of(_rackets, Nudge!.Reminders);
+        return Show();
+    }
+
+    public IActionResult OnPost(string token)
+    {
+        if (!Load(token))
+            return Void();
+        if (!keys.Fits(Seal ?? "", LinkPurpose.AnswerForm, Nudge!.Id, Nudge.Version))
+            return BadRequest();
+        var reader = new AnswerReader(Language, _rackets, clock.Today);
+        var read = reader.Read(Input);
+        foreach (var (field, sentence) in reader.Faults)
+            ModelState.AddModelError("Input." + field, sentence);
+        if (!ModelState.IsValid)
+            return Show();
+        if (answers.Save(Nudge, new(read, Input.Reminders, AnsweredBy.Client)) is { Count: > 0 } shut)
+            return Refuse(shut);
+        return Redirect(PageLanguage.Of(HttpContext).Link("/n/" + token));
+    }
+
+    /// <summary>The bench was quicker than the press.</summary>
+    private PageResult Refuse(IReadOnlyList<long> shut)
+    {
+        _rackets = store.Rackets(Nudge!.Id);
+        foreach (var racket in shut)
+            ModelState.AddModelError($"Input.Rackets[{Input.Rackets.FindIndex(r => r.RacketId == racket)}].Answer", Language.Phrases.Reminder.OnMachine);
+        return Show();
+    }
+
+    private PageResult Show()
+    {
+        Seal = keys.Token(LinkPurpose.AnswerForm, Nudge!.Id, Nudge.Version);
+        ModelState.Remove(nameof(Seal));
+        Form = AnswerForm.Of(Input, _rackets, Language, clock.Today, Shop.StartingValues);
+        return Page();
+    }
+
+    private PageResult Void()
+    {
+        Response.StatusCode = StatusCodes.Status404NotFound;
+        return Page();
+    }
+
+    private bool Load(string token)
+    {
+        Token = token;
+        Nudge = store.Of(token);
+        if (Nudge is not null)
+            _rackets = store.Rackets(Nudge.Id);
+        return Nudge is not null;
+    }
+}

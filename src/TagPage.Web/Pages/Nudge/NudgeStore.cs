@@ -1,0 +1,71 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Web.Data;
+using TagPage.Web.Mail;
+
+namespace TagPage.Web.Pages.Nudge;
+
+/// <summary>What a reminder's private links open: the household's rackets, and no way to reach anybody.</summary>
+public sealed class NudgeStore(Database database, LinkKeys keys, TimeProvider clock)
+{
+    public sealed record Row
+    {
+        public long Id { get; init; }
+        public int Version { get; init; }
+        public long ClientId { get; init; }
+        public bool Reminders { get; init; }
+        public DateTimeOffset ExpiresAt { get; init; }
+        public bool Discarded { get; init; }
+
+        /// <summary>A newer reminder to the household took its place.</summary>
+        public bool Replaced { get; init; }
+    }
+
+    /// <summary>Null for a link that was never given out, has run out, was taken back or replaced.</summary>
+    public Row? Of(string token) =>
+        Find(token, LinkPurpose.Nudge) is { Discarded: false, Replaced: false } row && row.ExpiresAt > clock.GetUtcNow() ? row : null;
+
+    /// <summary>The link to stop works for as long as the household is on file: nobody has to look for a newer mail.</summary>
+    public Row? OfStop(string token) => Find(token, LinkPurpose.StopNudges);
+
+    private Row? Find(string token, LinkPurpose purpose) =>
+        LinkKeys.Claimed(token) is { } id && Get(id) is { } row && keys.Fits(token, purpose, row.Id, row.Version) ? row : null;
+
+    public Row? Get(long id) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { id }));
+
+    private const string GetSql = """
+        SELECT n.id, n.version, n.client_id, n.expires_at, n.discarded, c.reminders,
+               EXISTS (SELECT 1 FROM nudge o WHERE o.client_id = n.client_id AND o.id > n.id AND o.discarded = 0) AS replaced
+        FROM nudge n
+        JOIN client c ON c.id = n.client_id
+        WHERE n.id = @id
+        """;
+
+    public IReadOnlyList<NudgeRacket> Rackets(long nudge) => database.Read(c => Rackets(c, nudge));
+
+    /// <summary>Those that are the household's no more are left out.</summary>
+    internal static IReadOnlyList<NudgeRacket> Rackets(SqliteConnection connection, long nudge) =>
+        connection.Query<NudgeRacket>(RacketsSql, new { nudge }).ToList();
+
+    private const string RacketsSql = $"""
+        SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, r.not_before, r.elsewhere_on AS elsewhere_now, p.name AS player, p.client_id,
+               m.name AS mains, m.gauge_mm AS last_mains_gauge_mm, x.name AS crosses, x.gauge_mm AS last_crosses_gauge_mm,
+               l.strung_on AS strung_here_on, l.strung_on >= substr(n.made_at, 1, 10) AS is_strung_since,
+               a.answer, a.weeks, a.elsewhere_on AS answered_elsewhere_on, a.wish_strings, a.wish_tension, a.wish_note,
+               a.state_before, a.elsewhere_before, a.job_id, j.state AS job_state, j.ticket,
+               EXISTS (SELECT 1 FROM job o WHERE o.racket_id = r.id AND o.state IN ('Waiting', 'OnMachine', 'Strung')
+                       AND o.id IS NOT a.job_id) AS has_other_job
+        FROM nudge_racket a
+        JOIN nudge n ON n.id = a.nudge_id
+        JOIN racket r ON r.id = a.racket_id
+        JOIN forecast f ON f.racket_id = r.id
+        JOIN player p ON p.id = r.player_id AND p.client_id = n.client_id
+        LEFT JOIN bed b ON b.racket_id = r.id
+        LEFT JOIN job l ON l.id = b.job_id
+        LEFT JOIN string_kind m ON m.id = l.mains_id
+        LEFT JOIN string_kind x ON x.id = l.crosses_id
+        LEFT JOIN job j ON j.id = a.job_id
+        WHERE a.nudge_id = @nudge AND r.state <> 'Sold'
+        ORDER BY a.due, p.name COLLATE NOCASE, r.number
+        """;
+}

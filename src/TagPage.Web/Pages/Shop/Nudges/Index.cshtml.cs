@@ -1,0 +1,23 @@
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Data;
+using TagPage.Web.Mail;
+
+namespace TagPage.Web.Pages.Shop.Nudges;
+
+public sealed class IndexModel(NudgeListStore store, MailSettings mail, DataFolder folder, ShopClock clock) : PageModel
+{
+    public IReadOnlyList<NudgeRow> Nudges { get; private set; } = [];
+
+    public IReadOnlyList<MailRow> Unsent { get; private set; } = [];
+
+    /// <summary>How mail leaves the shop, in words.</summary>
+    public string MailWay => mail.HasServer ? $"Mail goes out through {mail.Host}." : $"No mail server is set, so mails become files in {folder.Mail}.";
+
+    public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
+
+    public void OnGet()
+    {
+        Nudges = store.Newest();
+        Unsent = store.Unsent();
+    }
+}

@@ -1,0 +1,62 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Nudges;
+
+public sealed class NewModel(NewNudgeStore store, ShopStore shops, ShopClock clock) : PageModel
+{
+    [BindProperty(SupportsGet = true, Name = "client")]
+    public long ClientId { get; set; }
+
+    [BindProperty]
+    public NewNudgeInput Input { get; set; } = new();
+
+    public NewNudgeStore.Household Household { get; private set; } = new();
+
+    public bool IsTooSoon => store.IsTooSoon(Household);
+
+    public DateOnly? RemindedOn => Household.RemindedAt is { } at ? clock.DayOf(at) : null;
+
+    /// <summary>The mail as it would be, its links still to come.</summary>
+    public NudgeWords Words => new(shops.Get(), Languages.Of(Household.Language) ?? Languages.English, Household.Name,
+        NamedRacket.Of(Household.Due.Select(d => (d.Racket.Player, d.Racket.Number, d.By))));
+
+    public IActionResult OnGet()
+    {
+        if (!Load())
+            return NotFound();
+        Input = new NewNudgeInput { FormKey = FormKey.New() };
+        return Page();
+    }
+
+    public IActionResult OnPost()
+    {
+        if (!Load())
+            return NotFound();
+        switch (store.Add(ClientId, Input))
+        {
+            case Outcome.Absent:
+                return NotFound();
+            case Outcome.Refused refused:
+                return this.Refuse(refused);
+            case Outcome.Done done when Input.ByPhone:
+                return Redirect($"/shop/nudges/answer/{done.Id}");
+            case Outcome.Done done:
+                this.Say("The reminder is made. It is not sent yet.");
+                return Redirect($"/shop/nudges/{done.Id}");
+            default:
+                throw new InvalidOperationException();
+        }
+    }
+
+    private bool Load()
+    {
+        if (store.Get(ClientId) is not { } household)
+            return false;
+        Household = household;
+        return true;
+    }
+}

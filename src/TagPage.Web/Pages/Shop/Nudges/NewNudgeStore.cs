@@ -1,0 +1,94 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Core.Forecast;
+using TagPage.Web.Data;
+using TagPage.Web.Pages.Shop.Bench;
+
+namespace TagPage.Web.Pages.Shop.Nudges;
+
+/// <summary>Makes a reminder to a household about the rackets that are due.</summary>
+public sealed class NewNudgeStore(Database database, ShopStore shops, ShopClock clock)
+{
+    /// <summary>How long a private link works.</summary>
+    private static readonly TimeSpan GoodFor = TimeSpan.FromDays(60);
+
+    public sealed record Household
+    {
+        public long Id { get; init; }
+        public string Name { get; init; } = "";
+        public string Language { get; init; } = "en";
+        public string? Phone { get; init; }
+        public string? Mail { get; init; }
+        public bool Reminders { get; init; }
+
+        /// <summary>When it was reminded last; null for never.</summary>
+        public DateTimeOffset? RemindedAt { get; init; }
+
+        public IReadOnlyList<DueRacket> Due { get; init; } = [];
+    }
+
+    public Household? Get(long client) => database.Read(c => Get(c, client));
+
+    private Household? Get(SqliteConnection connection, long client)
+    {
+        var (today, values) = (clock.Today, shops.Get().StartingValues);
+        return connection.QuerySingleOrDefault<Household>(ClientSql, new { client }) is { } household
+            ? household with
+            {
+                Due = [.. connection.Query<DueRow>(DueStore.OfClientSql, new { client, today, seenSince = today })
+                    .Select(row => new DueRacket(row, row.Work(today, values)))
+                    .Where(due => due.By.State is RestringState.Past or RestringState.DueSoon)
+                    .OrderBy(due => due.By.DaysLeft).ThenBy(due => due.Racket.RacketId)],
+            }
+            : null;
+    }
+
+    private const string ClientSql = """
+        SELECT c.id, c.name, c.language, c.phone, c.mail, c.reminders,
+               (SELECT MAX(n.made_at) FROM nudge n WHERE n.client_id = c.id AND n.discarded = 0 AND n.sent_how IS NOT 'Phone') AS reminded_at
+        FROM client c
+        WHERE c.id = @client
+        """;
+
+    /// <summary>Whether the shop's own rule lets the household be reminded again.</summary>
+    public bool IsTooSoon(Household household) =>
+        household.RemindedAt is { } last && clock.Now < last.AddDays(shops.Get().DaysBetweenNudges);
+
+    /// <summary>Done carries the reminder's number.</summary>
+    public Outcome Add(long client, NewNudgeInput input) => database.Write(c => SubmittedForms.Once(c, input.FormKey, clock.Now, () =>
+        Get(c, client) is not { } household ? new Outcome.Absent() : Refused(household, input) ?? (Outcome)Insert(c, household, input.ByPhone)));
+
+    private Outcome.Refused? Refused(Household household, NewNudgeInput input)
+    {
+        if (household.Due.Count == 0)
+            return new Outcome.Refused("", "Nothing of this client is due now, so there is nothing to remind of.");
+        if (input.ByPhone)
+            return null;
+        if (!household.Reminders)
+            return new Outcome.Refused("", "This client wants no reminders. If they changed their mind, say so on the client's page first.");
+        return IsTooSoon(household) && !input.Insist
+            ? new Outcome.Refused(nameof(input.Insist), $"This household was reminded less than {shops.Get().DaysBetweenNudges} days ago. Tick below if you want to remind it all the same.")
+            : null;
+    }
+
+    private Outcome.Done Insert(SqliteConnection connection, Household household, bool byPhone)
+    {
+        var id = connection.ExecuteScalar<long>(AddSql, new
+        {
+            household.Id,
+            clock.Now,
+            Expires = clock.Now + GoodFor,
+            SentHow = byPhone ? nameof(SentHow.Phone) : null,
+            SentAt = byPhone ? clock.Now : (DateTimeOffset?)null,
+        });
+        foreach (var due in household.Due)
+            connection.Execute(AddRacketSql, new { id, due.Racket.RacketId, due.By.Due });
+        return new Outcome.Done(id);
+    }
+
+    private const string AddSql = """
+        INSERT INTO nudge (client_id, made_at, expires_at, sent_how, sent_at) VALUES (@Id, @Now, @Expires, @SentHow, @SentAt) RETURNING id
+        """;
+
+    private const string AddRacketSql = "INSERT INTO nudge_racket (nudge_id, racket_id, due) VALUES (@id, @RacketId, @Due)";
+}

@@ -1,0 +1,71 @@
+using TagPage.Core.Forecast;
+using TagPage.Web.Data;
+using TagPage.Web.Pages.Nudge;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Nudges;
+
+/// <summary>A racket as a reminder names it.</summary>
+/// <param name="Player">As the household calls the player.</param>
+/// <param name="Number">Within the player.</param>
+/// <param name="By">Its restring-by date, which it has.</param>
+public sealed record NamedRacket(string Player, int Number, RestringBy By)
+{
+    /// <summary>Those that have a date, by the names of their household.</summary>
+    public static IReadOnlyList<NamedRacket> Of(IEnumerable<(string Player, int Number, RestringBy By)> rackets)
+    {
+        var all = rackets.Where(r => r.By.Due is not null).ToList();
+        var names = GivenNames.Of(all.Select(r => r.Player));
+        return [.. all.Select(r => new NamedRacket(names[r.Player], r.Number, r.By))];
+    }
+}
+
+/// <summary>What a reminder says: the owner's own words, or the product's in the client's language.</summary>
+public sealed class NudgeWords(ShopDetails shop, Language language, string client, IReadOnlyList<NamedRacket> rackets)
+{
+    public static readonly string[] Placeholders = ["client", "shop", "rackets", "link", "stop"];
+
+    private readonly NudgePhrases _say = language.Phrases.Nudge;
+
+    public string Subject() => Or(shop.NudgeSubject, _say.Subject).Fill(("shop", shop.Name), ("client", client));
+
+    /// <summary>Markdown. Without links their placeholders stay, for the outbox.</summary>
+    public string Mail(string link = "{link}", string stop = "{stop}") => Or(shop.NudgeMarkdown, _say.Mail).Fill(
+        ("client", client), ("shop", shop.Name), ("rackets", string.Join('\n', rackets.Select(Line))), ("link", link), ("stop", stop));
+
+    private string Line(NamedRacket racket) => (racket.By.DaysLeft < 0 ? _say.RacketPastLine : _say.RacketLine).Fill(
+        ("racket", language.Phrases.Trade.RacketOf.Fill(("player", racket.Player), ("number", $"{racket.Number}"))),
+        ("day", language.Day(racket.By.Due!.Value)),
+        ("when", language.When(racket.By.DaysLeft!.Value)),
+        ("reason", language.Because(racket.By.DecidedBy!.Value)));
+
+    /// <summary>
+    /// In one part wherever the alphabet allows, else in two: with names, then with numbers alone, then with fewer
+    /// rackets. The page behind the link lists them all.
+    /// </summary>
+    public string Sms(string link, string stop)
+    {
+        var texts = Tries().Select(named => SmsOf(named, link, stop)).ToList();
+        return texts.FirstOrDefault(text => Words.Sms.Of(text) is { IsGsm7: true, Parts: 1 })
+            ?? texts.FirstOrDefault(text => Words.Sms.Of(text).Parts <= 2)
+            ?? texts[^1];
+    }
+
+    private IEnumerable<string> Tries()
+    {
+        var trade = language.Phrases.Trade;
+        var comma = language.Phrases.Time.Comma;
+        var numbers = rackets.Select(r => trade.RacketInText.Fill(("number", $"{r.Number}"))).Distinct().ToList();
+        yield return string.Join(comma, rackets.Select(r => trade.RacketOf.Fill(("player", r.Player), ("number", $"{r.Number}"))));
+        yield return string.Join(comma, rackets.Select(r => Words.Sms.Fits(r.Player)
+            ? trade.RacketOf.Fill(("player", r.Player), ("number", $"{r.Number}"))
+            : trade.RacketInText.Fill(("number", $"{r.Number}"))));
+        for (var count = numbers.Count; count > 0; count--)
+            yield return string.Join(comma, numbers.Take(count));
+    }
+
+    private string SmsOf(string named, string link, string stop) => Or(shop.NudgeSms, _say.Sms).Fill(
+        ("shop", Words.Sms.Fold(shop.Name)), ("client", Words.Sms.Fold(client)), ("rackets", named), ("link", link), ("stop", stop));
+
+    private static string Or(string own, string products) => own.Length > 0 ? own : products;
+}

@@ -1,0 +1,52 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Core.Forecast;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+using TagPage.Web.Hosting;
+using TagPage.Web.Pages.Shop.Nudges;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Settings;
+
+public sealed class RemindersModel(SettingsStore store, ShopStore shops, ShopClock clock, PublicAddress address) : PageModel
+{
+    [BindProperty]
+    public RemindersInput Input { get; set; } = new();
+
+    /// <summary>Only show what a reminder would look like; nothing is saved.</summary>
+    [BindProperty]
+    public bool Preview { get; set; }
+
+    /// <summary>A reminder to an invented household.</summary>
+    public NudgeWords? Previewed { get; private set; }
+
+    public string SampleLink => address.Of("/n/12-AAAAAAAAAAAAAAAAAAAAAA");
+
+    public string SampleStop => address.Of("/n/stop/12-AAAAAAAAAAAAAAAAAAAAAA");
+
+    public void OnGet() => Input = RemindersInput.Of(shops.Get());
+
+    public IActionResult OnPost()
+    {
+        if (!ModelState.IsValid)
+            return Page();
+        if (Preview)
+        {
+            Previewed = new NudgeWords(Input.On(shops.Get()), Languages.English, "Wilma Sample", [Sample("Kim", 1, -9), Sample("Kim", 2, 4)]);
+            return Page();
+        }
+        if (store.SaveReminders(Input) is Outcome.Refused refused)
+            return this.Refuse(refused, shops.Get().Version);
+        this.Say("The reminders are saved.");
+        return Redirect("/shop/settings");
+    }
+
+    private NamedRacket Sample(string player, int number, int daysLeft) => new(player, number, new RestringBy
+    {
+        State = daysLeft < 0 ? RestringState.Past : RestringState.DueSoon,
+        Due = clock.Today.AddDays(daysLeft),
+        DaysLeft = daysLeft,
+        DecidedBy = LimitKind.Hours,
+    });
+}

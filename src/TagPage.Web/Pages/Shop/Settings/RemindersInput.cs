@@ -1,0 +1,61 @@
+using System.ComponentModel.DataAnnotations;
+using System.Text.RegularExpressions;
+using TagPage.Web.Data;
+using TagPage.Web.Pages.Shop.Nudges;
+
+namespace TagPage.Web.Pages.Shop.Settings;
+
+/// <summary>What the form about reminders posts. Empty words stand for the product's own.</summary>
+public sealed partial record RemindersInput : IValidatableObject
+{
+    public int Version { get; init; }
+
+    [Required(ErrorMessage = "Write a number of days; 0 for no limit.")]
+    [Range(0, 365, ErrorMessage = "Write a number of days from 0 to 365.")]
+    public int? DaysBetween { get; init; }
+
+    [StringLength(120, ErrorMessage = "Keep the subject within 120 characters.")]
+    public string? Subject { get; init; }
+
+    [StringLength(4000, ErrorMessage = "Keep the mail within 4,000 characters.")]
+    public string? Markdown { get; init; }
+
+    [StringLength(400, ErrorMessage = "Keep the SMS within 400 characters.")]
+    public string? Sms { get; init; }
+
+    public static RemindersInput Of(ShopDetails shop) => new()
+    {
+        Version = shop.Version,
+        DaysBetween = shop.DaysBetweenNudges,
+        Subject = shop.NudgeSubject,
+        Markdown = shop.NudgeMarkdown,
+        Sms = shop.NudgeSms,
+    };
+
+    public ShopDetails On(ShopDetails shop) => shop with { NudgeSubject = Subject ?? "", NudgeMarkdown = Markdown ?? "", NudgeSms = Sms ?? "" };
+
+    public IEnumerable<ValidationResult> Validate(ValidationContext validationContext) =>
+    [
+        .. Unknown(Subject, nameof(Subject), "client", "shop"),
+        .. Unknown(Markdown, nameof(Markdown), NudgeWords.Placeholders),
+        .. Unknown(Sms, nameof(Sms), NudgeWords.Placeholders),
+        .. Missing(Markdown, nameof(Markdown), "{link}", "Write {link} where the household’s link goes."),
+        .. Missing(Markdown, nameof(Markdown), "{stop}", "Write {stop} where the link to stop reminders goes: everybody must find it."),
+        .. Missing(Sms, nameof(Sms), "{link}", "Write {link} where the household’s link goes."),
+    ];
+
+    private static IEnumerable<ValidationResult> Unknown(string? text, string field, params string[] known)
+    {
+        if (Braces().Matches(text ?? "").Select(m => m.Groups[1].Value).FirstOrDefault(name => !known.Contains(name)) is { } name)
+            yield return new($"{{{name}}} stands for nothing here. What can stand in braces: {string.Join(", ", known.Select(k => $"{{{k}}}"))}.", [field]);
+    }
+
+    private static IEnumerable<ValidationResult> Missing(string? text, string field, string placeholder, string sentence)
+    {
+        if (text is not null && !text.Contains(placeholder, StringComparison.Ordinal))
+            yield return new(sentence, [field]);
+    }
+
+    [GeneratedRegex(@"\{(\w*)\}")]
+    private static partial Regex Braces();
+}
