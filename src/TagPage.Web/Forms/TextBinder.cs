@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Microsoft.AspNetCore.Mvc.ModelBinding;
 
@@ -5,7 +6,7 @@ namespace TagPage.Web.Forms;
 
 /// <summary>
 /// Reads typed text the way it is kept: composed (NFC), without spaces around it and without characters that no
-/// keyboard types. Nothing but spaces counts as empty. Passwords are left exactly as typed.
+/// keyboard types. Nothing but what nobody sees counts as empty. Passwords are left exactly as typed.
 /// </summary>
 internal sealed class TextBinder : IModelBinder
 {
@@ -27,11 +28,17 @@ internal sealed class TextBinder : IModelBinder
         for (var i = kept.Length - 1; i >= 0; i--)
             if (IsUntypable(kept[i]))
                 kept.Remove(i, 1);
-        return kept.ToString().Trim().Normalize(NormalizationForm.FormC);
+        var text = kept.ToString().Trim().Normalize(NormalizationForm.FormC);
+        return text.All(IsUnseen) ? "" : text;
     }
 
-    // U+FFFE and U+FFFF are no characters; composing would throw.
-    private static bool IsUntypable(char c) => (char.IsControl(c) && c is not ('\n' or '\t')) || c is '\uFFFE' or '\uFFFF';
+    // U+FFFE and U+FFFF are no characters; composing would throw. The others turn the text after them about, or hide in a name.
+    private static bool IsUntypable(char c) =>
+        (char.IsControl(c) && c is not ('\n' or '\t'))
+        || c is '\uFFFE' or '\uFFFF' or '\uFEFF' or '\u200B' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
+
+    /// <summary>Joiners belong into names of many scripts, but make none by themselves.</summary>
+    private static bool IsUnseen(char c) => char.IsWhiteSpace(c) || char.GetUnicodeCategory(c) == UnicodeCategory.Format;
 }
 
 internal sealed class TextBinderProvider : IModelBinderProvider

@@ -15,6 +15,8 @@ public sealed class TypedTextTests : IDisposable
     [InlineData("Her\u0007on\u009B", "Heron")]
     [InlineData("Zoe\u0308", "Zo\u00EB")]
     [InlineData("\uFFFFHeron\uFFFE", "Heron")]
+    [InlineData("\u202EHer\u200Bon\u2069", "Heron")]
+    [InlineData("نیک\u200Cنام", "نیک\u200Cنام")]
     [InlineData("鷺沢 澪", "鷺沢 澪")]
     public async Task Text_is_kept_composed_and_without_what_no_keyboard_types(string typed, string kept)
     {
@@ -24,6 +26,21 @@ public sealed class TypedTextTests : IDisposable
         await owner.Send(form, ("Input.Name", typed), ("Input.Material", "Polyester"), ("Input.GaugeMm", "1.25"));
 
         Assert.Equal(kept, Assert.Single(_shop.Get<StringStore>().List()).Name);
+    }
+
+    [Theory]
+    [InlineData("   ")]
+    [InlineData("\u202E\u200B")]
+    [InlineData("\u200D \u00AD")]
+    public async Task Text_that_nobody_sees_counts_as_empty(string typed)
+    {
+        var owner = _shop.Owner();
+        var form = await owner.Open("/shop/strings/new");
+
+        var answer = await owner.Send(form, ("Input.Name", typed), ("Input.Material", "Polyester"), ("Input.GaugeMm", "1.25"));
+
+        Assert.Single(answer.Errors);
+        Assert.Empty(_shop.Get<StringStore>().List());
     }
 
     [Fact]

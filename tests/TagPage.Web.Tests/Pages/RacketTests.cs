@@ -155,6 +155,20 @@ public sealed class RacketTests : IDisposable
         Assert.Contains("county finals", card.Main, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("1900-01-01")]
+    [InlineData("2999-12-31")]
+    public async Task Own_date_with_a_slip_in_the_year_is_refused(string typed)
+    {
+        var family = _shop.Records.Family();
+        var owner = _shop.Owner();
+
+        var answer = await owner.Send(await owner.Open($"/shop/rackets/edit/{family.Racket}"), ("Input.OwnDate", typed));
+
+        Assert.Equal("Look at the year again.", Assert.Single(answer.Errors));
+        Assert.Null(Store.Get(family.Racket)!.OwnDate);
+    }
+
     [Fact]
     public async Task Hostile_text_is_written_as_text()
     {

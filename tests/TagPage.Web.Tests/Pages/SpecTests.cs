@@ -37,6 +37,7 @@ public sealed class SpecTests : IDisposable
     [InlineData("Input.LengthMm", "68.5", "A racket is between 300 and 800 mm long.")]
     [InlineData("Input.Stiffness", "64", "Write which scale the stiffness is on: two scales cannot be compared.")]
     [InlineData("Input.WeightG", "", "Write at least one measured number.")]
+    [InlineData("Input.MeasuredOn", "1900-01-01", "Look at the year again.")]
     [InlineData("Input.MeasuredOn", "", "Write the day it was measured.")]
     [InlineData("Input.MeasuredOn", "yesterday", "“yesterday” does not fit this field. Write a date as 2027-03-14.")]
     public async Task Impossible_numbers_are_refused(string field, string typed, string sentence)

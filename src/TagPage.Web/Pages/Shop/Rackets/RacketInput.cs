@@ -47,6 +47,7 @@ public sealed record RacketInput
     [StringLength(40, ErrorMessage = "Keep the grip within 40 characters.")]
     public string? Grip { get; init; }
 
+    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Look at the year again.")]
     public DateOnly? OwnDate { get; init; }
 
     [StringLength(200, ErrorMessage = "Keep the reason within 200 characters.")]

@@ -12,6 +12,7 @@ public sealed record SpecInput : IValidatableObject
     public string? Confirmed { get; init; }
 
     [Required(ErrorMessage = "Write the day it was measured.")]
+    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Look at the year again.")]
     public DateOnly? MeasuredOn { get; init; }
 
     [Range(50, 500, ErrorMessage = "A racket weighs between 50 and 500 g.")]
