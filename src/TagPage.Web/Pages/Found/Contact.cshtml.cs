@@ -20,7 +20,7 @@ public sealed class ContactModel(FoundDoor door, FoundEventStore events, FinderM
         if (Enter(code) is { } elsewhere)
             return elsewhere;
         Answer = Press(FoundKind.Shown);
-        if (Answer.Result == FoundResult.Closed)
+        if (Answer.Contact is null)
             Open = null;
         return Page();
     }

@@ -11,6 +11,10 @@ public sealed class IndexModel(FoundDoor door, FoundEventStore events, FinderMar
     public IActionResult OnGet(string code)
     {
         Told = ReadTold();
-        return Enter(code) ?? Page();
+        if (Enter(code) is { } elsewhere)
+            return elsewhere;
+        if (Told is { Result: not FoundResult.Done })
+            Open = null;
+        return Page();
     }
 }

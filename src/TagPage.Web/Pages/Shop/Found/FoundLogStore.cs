@@ -60,7 +60,7 @@ public sealed class FoundLogStore(Database database)
         FROM racket r
         JOIN player p ON p.id = r.player_id
         JOIN client c ON c.id = p.client_id
-        WHERE r.lost_since IS NOT NULL
+        WHERE r.lost_since IS NOT NULL AND r.state <> 'Sold'
         ORDER BY r.lost_since DESC, r.id
         """;
 }
