@@ -6,6 +6,9 @@ public sealed record RestringBy
     /// <summary>Where the racket stands today.</summary>
     public required RestringState State { get; init; }
 
+    /// <summary>Whether it wants a restring by now or soon.</summary>
+    public bool IsDue => State is RestringState.Past or RestringState.DueSoon;
+
     /// <summary>The restring-by date; null when there are no strings or the racket is not in play.</summary>
     public DateOnly? Due { get; init; }
 

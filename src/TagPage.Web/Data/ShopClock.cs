@@ -5,10 +5,10 @@ public sealed class ShopClock(TimeProvider clock, ShopStore shops)
 {
     public DateTimeOffset Now => clock.GetUtcNow();
 
-    public DateOnly Today => DateOnly.FromDateTime(Local.DateTime);
+    public DateOnly Today => DayOf(Now);
 
     /// <summary>The day of an instant on that clock.</summary>
-    public DateOnly DayOf(DateTimeOffset instant) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(instant, Zone).DateTime);
+    public DateOnly DayOf(DateTimeOffset instant) => DateOnly.FromDateTime(OnTheWall(instant).DateTime);
 
     /// <summary>The first instant of tomorrow.</summary>
     public DateTimeOffset Midnight
@@ -22,8 +22,6 @@ public sealed class ShopClock(TimeProvider clock, ShopStore shops)
             return new DateTimeOffset(midnight, zone.GetUtcOffset(midnight));
         }
     }
-
-    private DateTimeOffset Local => OnTheWall(clock.GetUtcNow());
 
     /// <summary>An instant as that clock shows it.</summary>
     public DateTimeOffset OnTheWall(DateTimeOffset instant) => TimeZoneInfo.ConvertTime(instant, Zone);

@@ -6,7 +6,8 @@ namespace TagPage.Web.Data;
 /// <summary>Remembers which form made which record, so that a form sent twice makes one.</summary>
 public static class SubmittedForms
 {
-    private const int KeyLength = 32;
+    /// <summary>Characters of a form key; what is shorter or longer was never given out.</summary>
+    public const int KeyLength = 32;
 
     /// <summary>Runs <paramref name="make"/> once per form key, in the caller's write transaction; later calls get the first id.</summary>
     public static long Once(SqliteConnection connection, string formKey, DateTimeOffset now, Func<long> make)

@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text;
 using TagPage.Web.Data;
 
 namespace TagPage.Web.Limits;
@@ -12,6 +10,5 @@ public sealed class FinderMark(DataFolder folder)
 {
     private readonly byte[] _key = ServerKey.ReadOrMake(Path.Combine(folder.Keys, "finders.key"));
 
-    public string Of(HttpContext context) =>
-        Convert.ToHexStringLower(HMACSHA256.HashData(_key, Encoding.UTF8.GetBytes(Source.Of(context))).AsSpan(0, 16));
+    public string Of(HttpContext context) => Source.Mark(context, _key, bytes: 16);
 }

@@ -1,5 +1,7 @@
 using System.Net;
 using System.Net.Sockets;
+using System.Security.Cryptography;
+using System.Text;
 
 namespace TagPage.Web.Limits;
 
@@ -16,6 +18,13 @@ public static class Source
             address = address.MapToIPv4();
         return address.AddressFamily == AddressFamily.InterNetwork ? address.ToString() : Network(address) + "/64";
     }
+
+    /// <summary>Stands for a source: the same letters for the same one, and no way back to it without the key.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="key">A secret of 32 bytes.</param>
+    /// <param name="bytes">How long, up to 32.</param>
+    public static string Mark(HttpContext context, byte[] key, int bytes) =>
+        Convert.ToHexStringLower(HMACSHA256.HashData(key, Encoding.UTF8.GetBytes(Of(context))).AsSpan(0, bytes));
 
     private static IPAddress Network(IPAddress address)
     {

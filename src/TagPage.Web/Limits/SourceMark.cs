@@ -1,5 +1,4 @@
 using System.Security.Cryptography;
-using System.Text;
 
 namespace TagPage.Web.Limits;
 
@@ -11,6 +10,5 @@ public sealed class SourceMark
 {
     private readonly byte[] _key = RandomNumberGenerator.GetBytes(32);
 
-    public string Of(HttpContext context) =>
-        Convert.ToHexStringLower(HMACSHA256.HashData(_key, Encoding.UTF8.GetBytes(Source.Of(context))).AsSpan(0, 4));
+    public string Of(HttpContext context) => Source.Mark(context, _key, bytes: 4);
 }

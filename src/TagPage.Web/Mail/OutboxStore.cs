@@ -96,9 +96,4 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
     private const string NotSentSql = """
         UPDATE outbox SET state = @State, tries = tries + 1, last_error = @Why, not_before = @NotBefore WHERE id = @Id
         """;
-
-    /// <summary>The next instant at which something wants to go, or null while nothing waits.</summary>
-    public DateTimeOffset? NextAt() => database.Read(c => c.ExecuteScalar<DateTimeOffset?>(NextAtSql));
-
-    private const string NextAtSql = "SELECT MIN(not_before) FROM outbox WHERE state = 'Queued'";
 }

@@ -11,31 +11,18 @@ namespace TagPage.Web.Pages.Account;
 public sealed class NewPasswordStore(Database database, TimeProvider clock)
 {
     /// <summary>A new token, or null where the shop has no owner yet.</summary>
-    public string? NewToken() => database.Write(c =>
-    {
-        if (!AccountStore.Any(c))
-            return null;
-        c.Execute(ForgetSql);
-        var token = LinkToken.Draw();
-        c.Execute(NewTokenSql, new { Hash = LinkToken.Hash(token), Expires = clock.GetUtcNow() + LinkToken.Lifetime });
-        return token;
-    });
-
-    private const string ForgetSql = "DELETE FROM setup_link";
-
-    private const string NewTokenSql = "INSERT INTO setup_link (token_hash, expires_at) VALUES (@Hash, @Expires)";
+    public string? NewToken() => database.Write(c => AccountStore.Any(c) ? OneTimeLinkStore.New(c, clock.GetUtcNow()) : null);
 
     /// <summary>Whose password the link sets; null where it is used, too old or wrong.</summary>
     public Account? OwnerBehind(string token) => database.Read(c => OwnerBehind(c, token));
 
     private Account? OwnerBehind(SqliteConnection connection, string token) =>
-        connection.QueryFirstOrDefault<Account>(OwnerSql, new { Hash = LinkToken.Hash(token), Now = clock.GetUtcNow() });
+        OneTimeLinkStore.IsOpen(connection, token, clock.GetUtcNow()) ? connection.QueryFirstOrDefault<Account>(OwnerSql) : null;
 
     private const string OwnerSql = """
         SELECT id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role
         FROM account
         WHERE role = 'Owner'
-          AND EXISTS (SELECT 1 FROM setup_link WHERE token_hash = @Hash AND used_at IS NULL AND expires_at > @Now)
         ORDER BY made_at
         LIMIT 1
         """;
@@ -49,7 +36,7 @@ public sealed class NewPasswordStore(Database database, TimeProvider clock)
             return new Outcome.Absent();
         c.Execute(SetSql, new { owner.Id, owner.PasswordHash, owner.SecurityStamp, owner.ConcurrencyStamp });
         SessionStore.EndAll(c, owner.Id);
-        c.Execute(UsedSql, new { Hash = LinkToken.Hash(token), Now = clock.GetUtcNow() });
+        OneTimeLinkStore.Use(c, token, clock.GetUtcNow());
         return new Outcome.Done(1);
     });
 
@@ -58,6 +45,4 @@ public sealed class NewPasswordStore(Database database, TimeProvider clock)
         SET password_hash = @PasswordHash, security_stamp = @SecurityStamp, concurrency_stamp = @ConcurrencyStamp
         WHERE id = @Id
         """;
-
-    private const string UsedSql = "UPDATE setup_link SET used_at = @Now WHERE token_hash = @Hash";
 }

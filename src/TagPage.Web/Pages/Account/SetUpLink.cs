@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
+using TagPage.Web.Cli;
 using TagPage.Web.Hosting;
 
 namespace TagPage.Web.Pages.Account;
@@ -19,18 +20,11 @@ public sealed class SetUpLink(
     private void Print()
     {
         if (store.NewToken() is { } token)
-            output.WriteLine($"Set up    {Base}/account/set-up/{token}");
+            output.WriteLine(Announcement.Line("Set up", $"{Base}/account/set-up/{token}"));
     }
 
     /// <summary>Without a configured address the owner sits at this machine: over plain http set-up works nowhere else.</summary>
-    private string Base => address.IsConfigured ? address.Base : AtThisMachine(Listening ?? address.Base);
+    private string Base => address.IsConfigured ? address.Base : Listening.Of(Bound ?? address.Base, lan: null).AtThisMachine;
 
-    private string? Listening => server.Features.Get<IServerAddressesFeature>()?.Addresses.FirstOrDefault();
-
-    private static string AtThisMachine(string listening)
-    {
-        var binding = BindingAddress.Parse(listening);
-        var host = binding.Host is "0.0.0.0" or "[::]" or "+" or "*" ? "localhost" : binding.Host;
-        return $"{binding.Scheme}://{host}:{binding.Port}";
-    }
+    private string? Bound => server.Features.Get<IServerAddressesFeature>()?.Addresses.FirstOrDefault();
 }

@@ -11,30 +11,12 @@ namespace TagPage.Web.Pages.Account;
 public sealed class SetUpStore(Database database, TimeProvider clock)
 {
     /// <summary>A new token, or null where there is an account already.</summary>
-    public string? NewToken() => database.Write(c =>
-    {
-        if (AccountStore.Any(c))
-            return null;
-        c.Execute(ForgetSql);
-        var token = LinkToken.Draw();
-        c.Execute(NewTokenSql, new { Hash = LinkToken.Hash(token), Expires = clock.GetUtcNow() + LinkToken.Lifetime });
-        return token;
-    });
-
-    private const string ForgetSql = "DELETE FROM setup_link";
-
-    private const string NewTokenSql = "INSERT INTO setup_link (token_hash, expires_at) VALUES (@Hash, @Expires)";
+    public string? NewToken() => database.Write(c => AccountStore.Any(c) ? null : OneTimeLinkStore.New(c, clock.GetUtcNow()));
 
     public bool IsOpen(string token) => database.Read(c => IsOpen(c, token));
 
     private bool IsOpen(SqliteConnection connection, string token) =>
-        connection.ExecuteScalar<bool>(IsOpenSql, new { Hash = LinkToken.Hash(token), Now = clock.GetUtcNow() });
-
-    private const string IsOpenSql = """
-        SELECT EXISTS (SELECT 1 FROM setup_link
-                       WHERE token_hash = @Hash AND used_at IS NULL AND expires_at > @Now
-                         AND NOT EXISTS (SELECT 1 FROM account))
-        """;
+        !AccountStore.Any(connection) && OneTimeLinkStore.IsOpen(connection, token, clock.GetUtcNow());
 
     /// <summary>The shop and its owner in one transaction; absent where the link is used, too old or wrong.</summary>
     public Outcome SetUp(string token, SetUpInput input, Account owner) => database.Write<Outcome>(c =>
@@ -43,7 +25,7 @@ public sealed class SetUpStore(Database database, TimeProvider clock)
             return new Outcome.Absent();
         c.Execute(ShopSql, new { input.ShopName, input.Country, input.TimeZone, input.Currency, TensionUnit = input.TensionUnit.ToString() });
         AccountStore.Insert(c, owner, clock.GetUtcNow());
-        c.Execute(UsedSql, new { Hash = LinkToken.Hash(token), Now = clock.GetUtcNow() });
+        OneTimeLinkStore.Use(c, token, clock.GetUtcNow());
         return new Outcome.Done(1);
     });
 
@@ -55,6 +37,4 @@ public sealed class SetUpStore(Database database, TimeProvider clock)
         SET name = @ShopName, country = @Country, time_zone = @TimeZone, currency = @Currency,
             tension_unit = @TensionUnit, version = version + 1
         """;
-
-    private const string UsedSql = "UPDATE setup_link SET used_at = @Now WHERE token_hash = @Hash";
 }

@@ -78,7 +78,7 @@ public abstract class FoundModel(FoundDoor door, FoundEventStore events, FinderM
             ? (Enum.Parse<FoundResult>(result), Enum.Parse<FoundKind>(kind))
             : null;
 
-    private static string KeyOf(string? sent) => sent is { Length: 32 } ? sent : FormKey.New();
+    private static string KeyOf(string? sent) => sent is { Length: SubmittedForms.KeyLength } ? sent : FormKey.New();
 }
 
 /// <summary>What a finder's forms post.</summary>

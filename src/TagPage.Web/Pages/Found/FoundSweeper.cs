@@ -1,31 +1,17 @@
 using Microsoft.Data.Sqlite;
+using TagPage.Web.Hosting;
 
 namespace TagPage.Web.Pages.Found;
 
 /// <summary>Once a day takes out what finders left behind more than 30 days ago.</summary>
-public sealed class FoundSweeper(FoundWipeStore store, TimeProvider clock, ILogger<FoundSweeper> log) : BackgroundService
+public sealed class FoundSweeper(FoundWipeStore store, TimeProvider clock, ILogger<FoundSweeper> log) : PeriodicWork(TimeSpan.FromDays(1), clock)
 {
     public static readonly TimeSpan Kept = TimeSpan.FromDays(30);
 
-    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
-    {
-        using var timer = new PeriodicTimer(TimeSpan.FromDays(1), clock);
-        try
-        {
-            do
-                TrySweep();
-            while (await timer.WaitForNextTickAsync(stoppingToken));
-        }
-        catch (OperationCanceledException)
-        {
-            // The program ends.
-        }
-    }
-
     /// <summary>Wipes what is due by now.</summary>
-    public void Sweep() => store.Wipe(clock.GetUtcNow() - Kept, clock.GetUtcNow());
+    public void Sweep() => store.Wipe(Clock.GetUtcNow() - Kept, Clock.GetUtcNow());
 
-    private void TrySweep()
+    protected override void Work()
     {
         try
         {

@@ -33,9 +33,15 @@ public sealed class NudgeStore(Database database, LinkKeys keys, TimeProvider cl
 
     public Row? Get(long id) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { id }));
 
-    private const string GetSql = """
+    /// <summary>SQL: a newer reminder to the household took the place of <c>nudge n</c>.</summary>
+    internal const string Replaced = "EXISTS (SELECT 1 FROM nudge o WHERE o.client_id = n.client_id AND o.id > n.id AND o.discarded = 0)";
+
+    /// <summary>SQL: <c>nudge n</c> counts as having reminded the household; an answer noted from the phone does not.</summary>
+    internal const string Reminded = "n.discarded = 0 AND n.sent_how IS NOT 'Phone'";
+
+    private const string GetSql = $"""
         SELECT n.id, n.version, n.client_id, n.expires_at, n.discarded, c.reminders,
-               EXISTS (SELECT 1 FROM nudge o WHERE o.client_id = n.client_id AND o.id > n.id AND o.discarded = 0) AS replaced
+               {Replaced} AS replaced
         FROM nudge n
         JOIN client c ON c.id = n.client_id
         WHERE n.id = @id

@@ -22,6 +22,9 @@ public static class Languages
     /// <summary>The language of a code as it is kept on file; null for one that is not among ours.</summary>
     public static Language? Of(string? code) => All.FirstOrDefault(l => l.Code.Equals(code, StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>The same, with English for one that is not among ours.</summary>
+    public static Language OfOrEnglish(string? code) => Of(code) ?? English;
+
     public static string NameOf(string code) => Of(code)?.Name ?? code;
 
     private static Language Make(string code, string name, string dayPattern) =>

@@ -14,7 +14,7 @@ public sealed record DueList(IReadOnlyList<Household> Households, int Unseen, in
     {
         var all = rows
             .Select(row => new DueRacket(row, row.Work(today, values)))
-            .Where(due => due.By.State is RestringState.Past or RestringState.DueSoon)
+            .Where(due => due.By.IsDue)
             .GroupBy(due => due.Racket.ClientId)
             .Select(client => new Household([.. client.OrderBy(due => due.By.DaysLeft).ThenBy(due => due.Racket.Player).ThenBy(due => due.Racket.Number)]))
             .ToList();

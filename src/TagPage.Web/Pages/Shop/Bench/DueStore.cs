@@ -1,5 +1,6 @@
 using Dapper;
 using TagPage.Web.Data;
+using TagPage.Web.Pages.Nudge;
 
 namespace TagPage.Web.Pages.Shop.Bench;
 
@@ -27,7 +28,7 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
         JOIN racket r ON r.id = f.racket_id
         JOIN player p ON p.id = r.player_id
         JOIN client c ON c.id = p.client_id
-        LEFT JOIN nudge h ON h.id = (SELECT MAX(n.id) FROM nudge n WHERE n.client_id = c.id AND n.discarded = 0 AND n.sent_how IS NOT 'Phone')
+        LEFT JOIN nudge h ON h.id = (SELECT MAX(n.id) FROM nudge n WHERE n.client_id = c.id AND {NudgeStore.Reminded})
         WHERE f.state IN ('InTurn', 'Spare') AND f.strung_on IS NOT NULL AND f.ended_on IS NULL
           AND (r.not_before IS NULL OR r.not_before <= @today)
           AND f.racket_id NOT IN (SELECT racket_id FROM job WHERE state IN ('Waiting', 'OnMachine', 'Strung'))

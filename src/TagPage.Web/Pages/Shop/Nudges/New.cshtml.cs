@@ -21,7 +21,7 @@ public sealed class NewModel(NewNudgeStore store, ShopStore shops, ShopClock clo
     public DateOnly? RemindedOn => Household.RemindedAt is { } at ? clock.DayOf(at) : null;
 
     /// <summary>The mail as it would be, its links still to come.</summary>
-    public NudgeWords Words => new(shops.Get(), Languages.Of(Household.Language) ?? Languages.English, Household.Name,
+    public NudgeWords Words => new(shops.Get(), Languages.OfOrEnglish(Household.Language), Household.Name,
         NamedRacket.Of(Household.Due.Select(d => (d.Racket.Player, d.Racket.Number, d.By))));
 
     public IActionResult OnGet()

@@ -1,7 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
-using TagPage.Core.Forecast;
 using TagPage.Web.Data;
+using TagPage.Web.Pages.Nudge;
 using TagPage.Web.Pages.Shop.Bench;
 
 namespace TagPage.Web.Pages.Shop.Nudges;
@@ -37,15 +37,15 @@ public sealed class NewNudgeStore(Database database, ShopStore shops, ShopClock 
             {
                 Due = [.. connection.Query<DueRow>(DueStore.OfClientSql, new { client, today, seenSince = today })
                     .Select(row => new DueRacket(row, row.Work(today, values)))
-                    .Where(due => due.By.State is RestringState.Past or RestringState.DueSoon)
+                    .Where(due => due.By.IsDue)
                     .OrderBy(due => due.By.DaysLeft).ThenBy(due => due.Racket.RacketId)],
             }
             : null;
     }
 
-    private const string ClientSql = """
+    private const string ClientSql = $"""
         SELECT c.id, c.name, c.language, c.phone, c.mail, c.reminders,
-               (SELECT MAX(n.made_at) FROM nudge n WHERE n.client_id = c.id AND n.discarded = 0 AND n.sent_how IS NOT 'Phone') AS reminded_at
+               (SELECT MAX(n.made_at) FROM nudge n WHERE n.client_id = c.id AND {NudgeStore.Reminded}) AS reminded_at
         FROM client c
         WHERE c.id = @client
         """;

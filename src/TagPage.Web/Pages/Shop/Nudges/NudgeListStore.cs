@@ -1,5 +1,6 @@
 using Dapper;
 using TagPage.Web.Data;
+using TagPage.Web.Pages.Nudge;
 
 namespace TagPage.Web.Pages.Shop.Nudges;
 
@@ -17,10 +18,10 @@ public sealed class NudgeListStore(Database database)
 
     private const string NewestSql = $"{Columns} ORDER BY n.id DESC LIMIT @Most";
 
-    private const string Columns = """
+    private const string Columns = $"""
         SELECT n.id, n.version, n.client_id, c.name AS client, c.language, c.phone, c.mail, c.reminders, n.made_at, n.expires_at,
                n.sent_how, n.sent_at, n.discarded,
-               EXISTS (SELECT 1 FROM nudge o WHERE o.client_id = n.client_id AND o.id > n.id AND o.discarded = 0) AS replaced,
+               {NudgeStore.Replaced} AS replaced,
                (SELECT COUNT(*) FROM nudge_racket a WHERE a.nudge_id = n.id) AS rackets,
                (SELECT COUNT(a.answer) FROM nudge_racket a WHERE a.nudge_id = n.id) AS answered,
                m.id AS outbox_id, m.state AS outbox_state, m.last_error, m.not_before, COALESCE(m.tries, 0) AS tries
@@ -33,7 +34,7 @@ public sealed class NudgeListStore(Database database)
     public IReadOnlyList<MailRow> Unsent() => database.Read(c => c.Query<MailRow>(UnsentSql, new { Most }).ToList());
 
     private const string UnsentSql = """
-        SELECT o.id, o.kind, CASE WHEN o.to_client_id IS NULL THEN NULL ELSE c.name END AS to_name, o.subject, o.state,
+        SELECT o.id, o.kind, c.name AS to_name, o.subject, o.state,
                o.tries, o.last_error, o.not_before, o.made_at
         FROM outbox o
         LEFT JOIN client c ON c.id = o.to_client_id

@@ -2,6 +2,7 @@ using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Web.Data;
 using TagPage.Web.Mail;
+using TagPage.Web.Pages.Nudge;
 
 namespace TagPage.Web.Pages.Shop.Nudges;
 
@@ -41,9 +42,9 @@ public sealed class SendNudgeStore(Database database, OutboxStore outbox, ShopSt
 
     private static Row? Get(SqliteConnection connection, long id) => connection.QuerySingleOrDefault<Row>(GetSql, new { id });
 
-    private const string GetSql = """
+    private const string GetSql = $"""
         SELECT n.client_id, c.mail, c.reminders,
-               n.discarded = 1 OR EXISTS (SELECT 1 FROM nudge o WHERE o.client_id = n.client_id AND o.id > n.id AND o.discarded = 0) AS is_void,
+               n.discarded = 1 OR {NudgeStore.Replaced} AS is_void,
                EXISTS (SELECT 1 FROM outbox o WHERE o.nudge_id = n.id AND o.state <> 'Failed') AS is_mailed
         FROM nudge n
         JOIN client c ON c.id = n.client_id

@@ -35,8 +35,7 @@ public sealed class CardModel(CardStore cards, SpecStore specs, TagStore tags, F
         j.State is Core.Jobs.JobState.Waiting or Core.Jobs.JobState.OnMachine or Core.Jobs.JobState.Strung);
 
     /// <summary>Whether its client can be reminded of it: due, not at the bench, not put off, and reminders are wanted.</summary>
-    public bool CanRemind => Racket.Reminders && OnBench is null && !(Racket.NotBefore > Today)
-        && Restring.State is (RestringState.Past or RestringState.DueSoon);
+    public bool CanRemind => Racket.Reminders && OnBench is null && !(Racket.NotBefore > Today) && Restring.IsDue;
 
     public bool IsInPlay => Racket.State is RacketState.InTurn or RacketState.Spare;
 

@@ -1,0 +1,104 @@
+using System.Net;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Nudges;
+
+/// <summary>What the private page shows, in whose language, and what it does not take.</summary>
+public sealed class PrivatePageTests : IDisposable
+{
+    private readonly TestShop _shop = new();
+    private readonly Household _home;
+    private readonly long _nudge;
+
+    public PrivatePageTests()
+    {
+        _home = new Household(_shop);
+        _nudge = _shop.Records.Nudge(_home.Client, _home.Racket);
+    }
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public async Task Odalys_reads_date_reasons_and_strings_and_no_contact_of_hers()
+    {
+        var page = await _shop.Stranger().Open(_home.Link(_nudge));
+
+        Assert.Equal(HttpStatusCode.OK, page.Status);
+        Assert.Contains("Pim, racket 1", page.Main, StringComparison.Ordinal);
+        Assert.Contains("Heron Spin 1.25", page.Main, StringComparison.Ordinal);
+        Assert.Contains("3 h a week", page.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("7946 0958", page.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("canary", page.Text, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Theory]
+    [InlineData("OnMachine", "on the machine")]
+    [InlineData("Waiting", "at the shop already")]
+    public async Task What_the_bench_has_already_can_no_longer_be_changed(string state, string says)
+    {
+        var odalys = _shop.Stranger();
+        var page = await odalys.Open(_home.Link(_nudge));
+        if (state == "OnMachine")
+        {
+            await odalys.Send(page, ("Input.Rackets[0].Answer", "Same"));
+            _shop.Records.Change("UPDATE job SET state = 'OnMachine' WHERE state = 'Waiting'");
+        }
+        else
+            _shop.Records.Job(_home.Racket);
+        var before = _shop.Database.Dump();
+
+        var answer = await odalys.Send(page, ("Input.Rackets[0].Answer", "Gone"));
+
+        Assert.Equal(HttpStatusCode.OK, answer.Status);
+        Assert.NotNull(answer.Document.QuerySelector(".errors"));
+        Assert.Equal(before, _shop.Database.Dump());
+        Assert.Contains(says, (await odalys.Open(_home.Link(_nudge))).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Racket_that_went_to_another_household_is_no_longer_on_the_page()
+    {
+        var odalys = _shop.Stranger();
+        var page = await odalys.Open(_home.Link(_nudge));
+        var other = _shop.Records.Player(_shop.Records.Client("Maren Holt"), "Maren Holt");
+        _shop.Records.Change("UPDATE racket SET player_id = @other", new { other });
+        var before = _shop.Database.Dump();
+
+        await odalys.Send(page, ("Input.Rackets[0].Answer", "Gone"));
+
+        Assert.Equal(before, _shop.Database.Dump());
+        Assert.DoesNotContain("Maren", (await odalys.Open(_home.Link(_nudge))).Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("", "", "", "Choose an answer for at least one racket.")]
+    [InlineData("Different", "", "", "Write what should be different: strings, tension or a note.")]
+    [InlineData("NotYet", "0", "", "Write whole weeks, from 1 to 52.")]
+    [InlineData("NotYet", "1.5", "", "Write whole weeks, from 1 to 52.")]
+    [InlineData("Elsewhere", "", "2026-11-26", "Choose the day it was strung; it cannot lie in the future.")]
+    [InlineData("Elsewhere", "", "2026-09-01", "Choose the day it was strung; it cannot lie in the future.")]
+    [InlineData("Elsewhere", "", "soon", "Choose the day it was strung; it cannot lie in the future.")]
+    public async Task What_does_not_fit_is_said_beside_its_field_and_nothing_is_saved(string answer, string weeks, string day, string says)
+    {
+        var before = _shop.Database.Dump();
+
+        var page = await _home.Answer(_nudge, answer, ("Input.Rackets[0].Weeks", weeks), ("Input.Rackets[0].ElsewhereOn", day));
+
+        Assert.Contains(says, page.Errors);
+        Assert.Equal(before, _shop.Database.Dump());
+    }
+
+    [Fact]
+    public async Task The_page_speaks_the_phones_language_and_keeps_a_chosen_one()
+    {
+        var odalys = _shop.Stranger();
+        var page = await odalys.Open(_home.Link(_nudge) + "?lang=de");
+
+        Assert.Equal("de", page.Document.DocumentElement.GetAttribute("lang"));
+        Assert.Contains("Wieder das Gleiche", page.Main, StringComparison.OrdinalIgnoreCase);
+        var answer = await odalys.Send(page, ("Input.Rackets[0].Answer", "NotYet"), ("Input.Rackets[0].Weeks", "x"));
+        Assert.NotEmpty(answer.Errors);
+        Assert.DoesNotContain("Write", answer.Main, StringComparison.Ordinal);
+        Assert.EndsWith("?lang=de", (await odalys.Send(page, ("Input.Rackets[0].Answer", "Same"))).Location, StringComparison.Ordinal);
+    }
+}
