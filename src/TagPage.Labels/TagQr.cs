@@ -43,7 +43,7 @@ public sealed class TagQr
     {
         ArgumentException.ThrowIfNullOrEmpty(address);
         var text = address.ToUpperInvariant();
-        if (address.Length > MaxLength || text.AsSpan().ContainsAnyExcept(Alphanumeric))
+        if (!Takes(address))
         {
             throw new ArgumentException(
                 $"A tag's address has at most {MaxLength} characters: letters A to Z, digits and $ % * + - . / :",
@@ -54,6 +54,13 @@ public sealed class TagQr
             ?? AtVersion(text, least.Version, QrLevel.Q, QRCodeGenerator.ECCLevel.Q)
             ?? new TagQr(text, least, QrLevel.M);
     }
+
+    /// <summary>Whether a text fits: at most 200 characters, all of the alphanumeric mode once in upper case.</summary>
+    public static bool Takes(string address) =>
+        address.Length is > 0 and <= MaxLength && !address.ToUpperInvariant().AsSpan().ContainsAnyExcept(Alphanumeric);
+
+    /// <summary>The smallest version that holds this many letters at level M.</summary>
+    public static int LeastVersion(int length) => Generate(new string('A', length), QRCodeGenerator.ECCLevel.M).Version;
 
     /// <summary>Whether a module is dark; false all around the symbol.</summary>
     /// <param name="column">0 is the symbol's own left edge.</param>
