@@ -5,7 +5,7 @@ namespace TagPage.Web.Cli;
 /// <summary>The lines that a started program prints.</summary>
 public static class Announcement
 {
-    public static string Line(string label, string text) => $"{label,-9} {text}";
+    public static string Line(string label, string text) => $"{label,-10} {text}";
 
     /// <summary>
     /// The QR of a tag page's address. With colours it is white on black whatever the terminal's own are, so that it scans

@@ -37,4 +37,4 @@ public sealed class LinkKeys
 }
 
 /// <summary>What a link may do. A token of one purpose is worth nothing for another.</summary>
-public enum LinkPurpose { Nudge, StopNudges, AnswerForm, AnswerFinder }
+public enum LinkPurpose { Nudge, StopNudges, AnswerFinder }

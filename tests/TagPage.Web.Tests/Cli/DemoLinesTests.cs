@@ -12,11 +12,11 @@ public sealed class DemoLinesTests
     [Fact]
     public void Demo_on_this_machine_names_its_pages_and_says_how_a_phone_gets_there() => Assert.Equal(
         [
-            "Shop      http://localhost:5080/",
-            "Sign in   http://localhost:5080/account/sign-in  name runa, password abcd",
-            "Tag page  http://localhost:5080/t/0MWF2SBY7KE",
+            "Shop       http://localhost:5080/",
+            "Sign in    http://localhost:5080/account/sign-in  name runa, password abcd",
+            "Tag page   http://localhost:5080/t/0MWF2SBY7KE",
             "Found page http://localhost:5080/t/3CKZ477SBMG/found",
-            "Reminder  http://localhost:5080/n/7-abc",
+            "Reminder   http://localhost:5080/n/7-abc",
             "Only this machine gets through. To scan with a phone in the same network, start with --urls http://0.0.0.0:5080",
         ],
         Lines(HereOnly, "abcd"));
@@ -24,11 +24,11 @@ public sealed class DemoLinesTests
     [Fact]
     public void Demo_in_the_network_names_the_address_a_phone_reaches_and_keeps_signing_in_here() => Assert.Equal(
         [
-            "Shop      http://192.168.1.7:5080/",
-            "Sign in   http://localhost:5080/account/sign-in  name runa, the password printed at the first start (demo --new-password makes another)",
-            "Tag page  http://192.168.1.7:5080/t/0MWF2SBY7KE",
+            "Shop       http://192.168.1.7:5080/",
+            "Sign in    http://localhost:5080/account/sign-in  name runa, the password printed at the first start (demo --new-password makes another)",
+            "Tag page   http://192.168.1.7:5080/t/0MWF2SBY7KE",
             "Found page http://192.168.1.7:5080/t/3CKZ477SBMG/found",
-            "Reminder  http://192.168.1.7:5080/n/7-abc",
+            "Reminder   http://192.168.1.7:5080/n/7-abc",
             "Signing in from another device needs https; on this machine the address above works.",
         ],
         Lines(Everywhere, null));
@@ -36,11 +36,11 @@ public sealed class DemoLinesTests
     [Fact]
     public void Configured_https_address_is_used_for_everything() => Assert.Equal(
         [
-            "Shop      https://tag.example/",
-            "Sign in   https://tag.example/account/sign-in  name runa, password abcd",
-            "Tag page  https://tag.example/t/0MWF2SBY7KE",
+            "Shop       https://tag.example/",
+            "Sign in    https://tag.example/account/sign-in  name runa, password abcd",
+            "Tag page   https://tag.example/t/0MWF2SBY7KE",
             "Found page https://tag.example/t/3CKZ477SBMG/found",
-            "Reminder  https://tag.example/n/7-abc",
+            "Reminder   https://tag.example/n/7-abc",
         ],
         Lines(Everywhere, "abcd", "https://tag.example"));
 

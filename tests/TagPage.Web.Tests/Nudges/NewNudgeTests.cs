@@ -165,6 +165,7 @@ public sealed class NewNudgeTests : IDisposable
     {
         var made = (await Make()).Location!;
         var page = await _runa.Open(made.Replace("/nudges/", "/nudges/sent/", StringComparison.Ordinal));
+        Assert.Contains("reminder not sent yet, written today", (await _runa.Open("/shop/due")).Main, StringComparison.Ordinal);
 
         await _runa.Send(page, ("How", "SmsApp"));
 

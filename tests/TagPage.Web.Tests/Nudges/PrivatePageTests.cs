@@ -71,6 +71,33 @@ public sealed class PrivatePageTests : IDisposable
     }
 
     [Theory]
+    [InlineData("2026-11-24", true)]
+    [InlineData("2026-11-25", false)]
+    public async Task Strung_since_the_reminder_is_told_by_the_days_of_the_shop(string strung, bool open)
+    {
+        _shop.Records.Change("UPDATE shop SET time_zone = 'Pacific/Auckland'");
+        _shop.Records.Change("UPDATE nudge SET made_at = '2026-11-24T20:00:00.000Z'");
+        _shop.Records.Change("UPDATE job SET strung_on = @strung, collected_on = @strung", new { strung });
+
+        var page = await _shop.Stranger().Open(_home.Link(_nudge));
+
+        Assert.Equal(open, page.Document.QuerySelector("[name='Input.Rackets[0].Answer']") is not null);
+    }
+
+    [Fact]
+    public async Task Neither_links_nor_persons_nor_wishes_reach_a_log_line()
+    {
+        await _home.Answer(_nudge, "Different", ("Input.Rackets[0].Note", "canaryword"));
+        var odalys = _shop.Stranger();
+        await odalys.Send(await odalys.Open(_home.StopLink(_nudge)));
+        await odalys.Open(_home.Link(_nudge) + "A");
+
+        Assert.Equal("0", _home.Value("SELECT reminders FROM client"));
+        foreach (var secret in new[] { _home.Link(_nudge)["/n/".Length..], _home.StopLink(_nudge)["/n/stop/".Length..], "canary", "0958", "Odalys", "Pim Ferran" })
+            Assert.DoesNotContain(_shop.Log.All, l => l.Contains(secret, StringComparison.OrdinalIgnoreCase));
+    }
+
+    [Theory]
     [InlineData("", "", "", "Choose an answer for at least one racket.")]
     [InlineData("Different", "", "", "Write what should be different: strings, tension or a note.")]
     [InlineData("NotYet", "0", "", "Write whole weeks, from 1 to 52.")]

@@ -137,7 +137,7 @@ public sealed class NewPasswordTests : IAsyncLifetime
 
         var line = SetUpLinkCommand.Lines(fresh.Services, "http://localhost:5080").ElementAt(1);
 
-        Assert.StartsWith("Set up    http://localhost:5080/account/set-up/", line, StringComparison.Ordinal);
+        Assert.StartsWith("Set up     http://localhost:5080/account/set-up/", line, StringComparison.Ordinal);
         var page = await fresh.Stranger().Open(new Uri(line["Set up".Length..].Trim()).AbsolutePath);
         Assert.NotNull(page.Document.QuerySelector("main form"));
     }

@@ -30,9 +30,9 @@ public sealed class AnswerStore(Database database, ShopClock clock)
         return [];
     });
 
-    private static List<(NudgeRacket Racket, RacketAnswer Answer)> Changes(SqliteConnection connection, long nudge, IEnumerable<RacketAnswer> answers)
+    private List<(NudgeRacket Racket, RacketAnswer Answer)> Changes(SqliteConnection connection, long nudge, IEnumerable<RacketAnswer> answers)
     {
-        var rackets = NudgeStore.Rackets(connection, nudge).ToDictionary(r => r.RacketId);
+        var rackets = NudgeStore.Rackets(connection, nudge, clock).ToDictionary(r => r.RacketId);
         return [.. answers
             .Where(a => rackets.TryGetValue(a.RacketId, out var racket) && racket.Given != a)
             .Select(a => (rackets[a.RacketId], a))];

@@ -1,23 +1,15 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Web.Data;
-using TagPage.Web.Mail;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Nudge;
 
-/// <summary>
-/// The page behind a reminder's private link. It sets no cookie, so the framework's antiforgery cannot stand here; the
-/// form carries a seal of its own instead, which nobody can make who has not opened the page.
-/// </summary>
-[IgnoreAntiforgeryToken]
-public sealed class IndexModel(NudgeStore store, AnswerStore answers, LinkKeys keys, ShopStore shops, ShopClock clock) : PageModel
+/// <summary>The page behind a reminder's private link.</summary>
+public sealed class IndexModel(NudgeStore store, AnswerStore answers, ShopStore shops, ShopClock clock) : PageModel
 {
     [BindProperty]
     public AnswerInput Input { get; set; } = new();
-
-    [BindProperty]
-    public string? Seal { get; set; }
 
     /// <summary>Null for a link that no longer works.</summary>
     public NudgeStore.Row? Nudge { get; private set; }
@@ -46,15 +38,13 @@ public sealed class IndexModel(NudgeStore store, AnswerStore answers, LinkKeys k
     {
         if (!Load(token))
             return Void();
-        if (!keys.Fits(Seal ?? "", LinkPurpose.AnswerForm, Nudge!.Id, Nudge.Version))
-            return BadRequest();
         var reader = new AnswerReader(Language, _rackets, clock.Today);
         var read = reader.Read(Input);
         foreach (var (field, sentence) in reader.Faults)
             ModelState.AddModelError("Input." + field, sentence);
         if (!ModelState.IsValid)
             return Show();
-        if (answers.Save(Nudge, new(read, Input.Reminders, AnsweredBy.Client)) is { Count: > 0 } shut)
+        if (answers.Save(Nudge!, new(read, Input.Reminders, AnsweredBy.Client)) is { Count: > 0 } shut)
             return Refuse(shut);
         return Redirect(PageLanguage.Of(HttpContext).Link("/n/" + token));
     }
@@ -70,8 +60,6 @@ public sealed class IndexModel(NudgeStore store, AnswerStore answers, LinkKeys k
 
     private PageResult Show()
     {
-        Seal = keys.Token(LinkPurpose.AnswerForm, Nudge!.Id, Nudge.Version);
-        ModelState.Remove(nameof(Seal));
         Form = AnswerForm.Of(Input, _rackets, Language, clock.Today, Shop.StartingValues);
         return Page();
     }

@@ -41,7 +41,10 @@ public sealed record NudgeRacket : ForecastRow
     /// <summary>A job of this racket on the bench that did not come from this reminder.</summary>
     public bool HasOtherJob { get; init; }
 
-    /// <summary>It was strung here after the reminder was made, by whatever job.</summary>
+    /// <summary>When the reminder was made.</summary>
+    public DateTimeOffset MadeAt { get; init; }
+
+    /// <summary>It was strung here on the reminder's day or later, by whatever job.</summary>
     public bool IsStrungSince { get; init; }
 
     public bool IsOnMachine => JobState is Core.Jobs.JobState.OnMachine;

@@ -6,7 +6,7 @@ using TagPage.Web.Mail;
 namespace TagPage.Web.Pages.Nudge;
 
 /// <summary>What a reminder's private links open: the household's rackets, and no way to reach anybody.</summary>
-public sealed class NudgeStore(Database database, LinkKeys keys, TimeProvider clock)
+public sealed class NudgeStore(Database database, LinkKeys keys, ShopClock clock)
 {
     public sealed record Row
     {
@@ -23,7 +23,7 @@ public sealed class NudgeStore(Database database, LinkKeys keys, TimeProvider cl
 
     /// <summary>Null for a link that was never given out, has run out, was taken back or replaced.</summary>
     public Row? Of(string token) =>
-        Find(token, LinkPurpose.Nudge) is { Discarded: false, Replaced: false } row && row.ExpiresAt > clock.GetUtcNow() ? row : null;
+        Find(token, LinkPurpose.Nudge) is { Discarded: false, Replaced: false } row && row.ExpiresAt > clock.Now ? row : null;
 
     /// <summary>The link to stop works for as long as the household is on file: nobody has to look for a newer mail.</summary>
     public Row? OfStop(string token) => Find(token, LinkPurpose.StopNudges);
@@ -47,16 +47,16 @@ public sealed class NudgeStore(Database database, LinkKeys keys, TimeProvider cl
         WHERE n.id = @id
         """;
 
-    public IReadOnlyList<NudgeRacket> Rackets(long nudge) => database.Read(c => Rackets(c, nudge));
+    public IReadOnlyList<NudgeRacket> Rackets(long nudge) => database.Read(c => Rackets(c, nudge, clock));
 
     /// <summary>Those that are the household's no more are left out.</summary>
-    internal static IReadOnlyList<NudgeRacket> Rackets(SqliteConnection connection, long nudge) =>
-        connection.Query<NudgeRacket>(RacketsSql, new { nudge }).ToList();
+    internal static IReadOnlyList<NudgeRacket> Rackets(SqliteConnection connection, long nudge, ShopClock clock) =>
+        connection.Query<NudgeRacket>(RacketsSql, new { nudge }).Select(r => r with { IsStrungSince = r.StrungHereOn >= clock.DayOf(r.MadeAt) }).ToList();
 
     private const string RacketsSql = $"""
         SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, r.not_before, r.elsewhere_on AS elsewhere_now, p.name AS player, p.client_id,
                m.name AS mains, m.gauge_mm AS last_mains_gauge_mm, x.name AS crosses, x.gauge_mm AS last_crosses_gauge_mm,
-               l.strung_on AS strung_here_on, l.strung_on >= substr(n.made_at, 1, 10) AS is_strung_since,
+               l.strung_on AS strung_here_on, n.made_at,
                a.answer, a.weeks, a.elsewhere_on AS answered_elsewhere_on, a.wish_strings, a.wish_tension, a.wish_note,
                a.state_before, a.elsewhere_before, a.job_id, j.state AS job_state, j.ticket,
                EXISTS (SELECT 1 FROM job o WHERE o.racket_id = r.id AND o.state IN ('Waiting', 'OnMachine', 'Strung')

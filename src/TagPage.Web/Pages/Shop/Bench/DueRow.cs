@@ -21,6 +21,9 @@ public sealed record DueRow : ForecastRow
     public long? NudgeId { get; init; }
     public DateTimeOffset? RemindedAt { get; init; }
 
+    /// <summary>Whether that reminder has left the shop, or lies ready to be sent.</summary>
+    public bool IsSent { get; init; }
+
     /// <summary>Whether the client has brought a racket lately.</summary>
     public bool Seen { get; init; }
 }

@@ -23,7 +23,7 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
           FROM job j JOIN racket r ON r.id = j.racket_id JOIN player p ON p.id = r.player_id
           WHERE j.received_on >= @seenSince)
         SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, p.name AS player,
-               c.id AS client_id, c.name AS client, c.phone, c.reminders, h.id AS nudge_id, h.made_at AS reminded_at, c.id IN (SELECT client_id FROM seen) AS seen
+               c.id AS client_id, c.name AS client, c.phone, c.reminders, h.id AS nudge_id, COALESCE(h.sent_at, h.made_at) AS reminded_at, h.sent_at IS NOT NULL AS is_sent, c.id IN (SELECT client_id FROM seen) AS seen
         FROM forecast f
         JOIN racket r ON r.id = f.racket_id
         JOIN player p ON p.id = r.player_id
