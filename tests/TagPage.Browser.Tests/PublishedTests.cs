@@ -13,8 +13,8 @@ public sealed partial class PublishedTests(Published published) : IClassFixture<
         using var demo = published.Start(folder, "demo", "--urls", AnyPort);
         var lines = await demo.LinesUpTo("Tag page");
 
-        Assert.Matches(@"^Shop      http://127\.0\.0\.1:\d+/$", lines[0]);
-        Assert.Matches(@"^Sign in   http://127\.0\.0\.1:\d+/account/sign-in  name runa, password [a-z2-9-]{19}$", lines[1]);
+        Assert.Matches(@"^Shop       http://127\.0\.0\.1:\d+/$", lines[0]);
+        Assert.Matches(@"^Sign in    http://127\.0\.0\.1:\d+/account/sign-in  name runa, password [a-z2-9-]{19}$", lines[1]);
         Assert.Equal(3, lines.Count);
         Assert.Contains("Ferrygate Racket Bench", await Read(AddressIn(lines[0])), StringComparison.Ordinal);
         Assert.Contains("Racket 1", await Read(AddressIn(lines[2])), StringComparison.Ordinal);
@@ -46,7 +46,7 @@ public sealed partial class PublishedTests(Published published) : IClassFixture<
         using var shop = published.Start(folder, "--urls", AnyPort);
         var lines = await shop.LinesUpTo("Records");
 
-        Assert.Matches(@"^Set up    http://127\.0\.0\.1:\d+/account/set-up/\S+$", lines[0]);
+        Assert.Matches(@"^Set up     http://127\.0\.0\.1:\d+/account/set-up/\S+$", lines[0]);
         Assert.Equal("Records   " + Path.Combine(folder, "data"), lines[2]);
         Assert.Contains("<form", await Read(AddressIn(lines[0])), StringComparison.Ordinal);
         await ServesItsStyles(lines[1]);
