@@ -29,7 +29,7 @@ internal static class CountingLimits
     {
         RestringRule.TimesAWeek => [LimitKind.TimesAWeek],
         RestringRule.Hours => [LimitKind.Hours],
-        RestringRule.WhicheverFirst => [LimitKind.TimesAWeek, LimitKind.Hours],
+        RestringRule.WhicheverFirst => [LimitKind.TimesAWeek, LimitKind.Hours, LimitKind.Tension, LimitKind.Breakage],
         RestringRule.EveryWeeks => [LimitKind.EveryWeeks],
         _ => [],
     };

@@ -9,7 +9,7 @@ public sealed record EveryWeeksLimit : LimitDay
     /// <summary>Most weeks that a form takes.</summary>
     public const int MaxWeeks = 104;
 
-    private EveryWeeksLimit(DateOnly day, int weeks) : base(LimitKind.EveryWeeks, day) => Weeks = weeks;
+    private EveryWeeksLimit(DateOnly day, DateOnly strung, int weeks) : base(LimitKind.EveryWeeks, day, strung) => Weeks = weeks;
 
     /// <summary>Weeks from stringing to the limit, 1 to 104.</summary>
     public int Weeks { get; }
@@ -19,6 +19,6 @@ public sealed record EveryWeeksLimit : LimitDay
         if (input.EveryWeeks is not > 0)
             return null;
         var weeks = Math.Min(input.EveryWeeks.Value, MaxWeeks);
-        return new EveryWeeksLimit(Days.After(strung, weeks * 7), weeks);
+        return new EveryWeeksLimit(Days.After(strung, weeks * 7), strung, weeks);
     }
 }

@@ -1,3 +1,4 @@
+using TagPage.Core.Forecast.Learning;
 using TagPage.Core.Players;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
@@ -19,6 +20,15 @@ public sealed record ForecastInput
 
     /// <summary>The racket's share of that play, 0 to 1; see <see cref="RacketShare"/>.</summary>
     public required double Share { get; init; }
+
+    /// <summary>Days on which the player does not play.</summary>
+    public IReadOnlyList<Pause> Pauses { get; init; } = [];
+
+    /// <summary>Hours that were logged for this racket.</summary>
+    public IReadOnlyList<LoggedHours> Logged { get; init; } = [];
+
+    /// <summary>What this player's earlier strings of the same main-string material have taught.</summary>
+    public Learned Learned { get; init; } = Learned.Nothing;
 
     /// <summary>The strings that are in; null when not known.</summary>
     public Bed? Bed { get; init; }

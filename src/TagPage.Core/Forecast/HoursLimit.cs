@@ -1,14 +1,15 @@
 namespace TagPage.Core.Forecast;
 
 /// <summary>
-/// The strings' hours of useful life, used up by play: strung + ⌊7 · life / hours a week⌋ days.
+/// The strings' hours of useful life, used up by play: without pause and logged hours
+/// strung + ⌊7 · life / hours a week⌋ days.
 /// Has no day without play, or when the strings are not known.
 /// </summary>
 public sealed record HoursLimit : LimitDay
 {
-    private HoursLimit(DateOnly? day, double? lifeHours, double hoursAWeek, bool isHybrid, int? days)
-        : base(LimitKind.Hours, day) =>
-        (LifeHours, HoursAWeek, IsHybrid, Interval) = (lifeHours, hoursAWeek, isHybrid, days);
+    private HoursLimit(DateOnly? day, double? lifeHours, HoursPlayed played, bool isHybrid)
+        : base(LimitKind.Hours, day, played.Strung) =>
+        (LifeHours, HoursAWeek, IsHybrid, Logged, HasPauses) = (lifeHours, played.HoursAWeek, isHybrid, played.Logged, played.HasPauses);
 
     /// <summary>Hours the strings last; in a hybrid the shorter of the two. Null when the strings are not known.</summary>
     public double? LifeHours { get; }
@@ -19,15 +20,16 @@ public sealed record HoursLimit : LimitDay
     /// <summary>Whether two different strings share the bed.</summary>
     public bool IsHybrid { get; }
 
-    /// <summary>Days from stringing to the limit; null when it has no day.</summary>
-    public int? Interval { get; }
+    /// <summary>Hours logged up to today; null where the player's habit stands for them.</summary>
+    public double? Logged { get; }
 
-    internal static HoursLimit Of(ForecastInput input, DateOnly strung, StartingValues values)
+    /// <summary>Whether pauses move the day.</summary>
+    public bool HasPauses { get; }
+
+    internal static HoursLimit Of(ForecastInput input, DateOnly strung, DateOnly today, StartingValues values)
     {
-        var played = HoursPlayed.At(strung, input.Play, input.Share);
+        var played = HoursPlayed.Of(input, strung, today);
         double? life = input.Bed is null ? null : StringHours.Of(input.Bed, input, values);
-        var day = life is null ? null : played.LastDayWithin(life.Value);
-        return new HoursLimit(
-            day, life, played.HoursAWeek, input.Bed?.IsHybrid == true, day?.DayNumber - strung.DayNumber);
+        return new HoursLimit(life is null ? null : played.LastDayWithin(life.Value), life, played, input.Bed?.IsHybrid == true);
     }
 }

@@ -6,11 +6,13 @@ namespace TagPage.Core.Forecast;
 /// </summary>
 public sealed record OwnersDateLimit : LimitDay
 {
-    private OwnersDateLimit(DateOnly day, bool isLeftOver) : base(LimitKind.OwnersDate, day) => IsLeftOver = isLeftOver;
+    private OwnersDateLimit(DateOnly day, DateOnly strung) : base(LimitKind.OwnersDate, day, strung)
+    {
+    }
 
     /// <summary>Whether the date is from before these strings went in.</summary>
-    public bool IsLeftOver { get; }
+    public bool IsLeftOver => Day < Strung;
 
     internal static OwnersDateLimit? Of(ForecastInput input, DateOnly strung) =>
-        input.OwnersDate is { } day ? new OwnersDateLimit(day, day < strung) : null;
+        input.OwnersDate is { } day ? new OwnersDateLimit(day, strung) : null;
 }

@@ -15,6 +15,9 @@ public sealed record RestringBy
     /// <summary>The limit that decided; null without a date. Has neutral words for public pages.</summary>
     public LimitKind? DecidedBy { get; init; }
 
+    /// <summary>The day from which it counts as due soon; null without a date.</summary>
+    public DateOnly? SoonOn { get; init; }
+
     /// <summary>All limits, also those without a say; for private pages only.</summary>
     public IReadOnlyList<LimitDay> Limits { get; init; } = [];
 

@@ -17,15 +17,17 @@ public static class RestringForecast
             return new RestringBy { State = RestringState.NoStrings };
         if (input.StrungOn is not { } strung)
             return new RestringBy { State = RestringState.NotStrungYet };
-        return Decide(CountingLimits.Mark(Limits(input, strung, values), input), strung, today, values);
+        return Decide(CountingLimits.Mark(Limits(input, strung, today, values), input), strung, today, values);
     }
 
-    private static IEnumerable<LimitDay> Limits(ForecastInput input, DateOnly strung, StartingValues values)
+    private static IEnumerable<LimitDay> Limits(ForecastInput input, DateOnly strung, DateOnly today, StartingValues values)
     {
         LimitDay?[] limits =
         [
             TimesAWeekLimit.Of(input, strung),
-            HoursLimit.Of(input, strung, values),
+            HoursLimit.Of(input, strung, today, values),
+            TensionLimit.Of(input, strung, today, values),
+            BreakageLimit.Of(input, strung, today, values),
             EveryWeeksLimit.Of(input, strung),
             OwnersDateLimit.Of(input, strung),
         ];
@@ -39,24 +41,27 @@ public static class RestringForecast
         var due = first.Day!.Value;
         return new RestringBy
         {
-            State = StateOn(today, strung, due, values.DueSoon),
+            State = StateOn(today, due, SoonOn(strung, due, values.DueSoon)),
             Due = due,
             DecidedBy = first.Kind,
+            SoonOn = SoonOn(strung, due, values.DueSoon),
             Limits = limits,
             DaysLeft = due.DayNumber - today.DayNumber,
             LifeLeft = LifeLeft(today, strung, due),
         };
     }
 
-    private static RestringState StateOn(DateOnly today, DateOnly strung, DateOnly due, DueSoonValues soon)
+    private static DateOnly SoonOn(DateOnly strung, DateOnly due, DueSoonValues soon)
     {
-        var left = due.DayNumber - today.DayNumber;
-        var interval = due.DayNumber - strung.DayNumber;
-        if (left < 0)
+        var interval = Math.Max(0, due.DayNumber - strung.DayNumber);
+        return due.AddDays(-Math.Min(soon.Days, interval / soon.LastOneIn));
+    }
+
+    private static RestringState StateOn(DateOnly today, DateOnly due, DateOnly soonOn)
+    {
+        if (today > due)
             return RestringState.Past;
-        return left <= soon.Days && left * soon.LastOneIn <= interval
-            ? RestringState.DueSoon
-            : RestringState.Good;
+        return today >= soonOn ? RestringState.DueSoon : RestringState.Good;
     }
 
     private static double LifeLeft(DateOnly today, DateOnly strung, DateOnly due)

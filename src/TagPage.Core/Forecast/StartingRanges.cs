@@ -6,6 +6,30 @@ public static class StartingRanges
     /// <summary>Hours a string lasts.</summary>
     public const double MinLifeHours = 1, MaxLifeHours = 500;
 
+    /// <summary>Per cent of tension lost at which to restring.</summary>
+    public const double MinThreshold = 1, MaxThreshold = 90;
+
+    /// <summary>Per cent lost with each tenfold of time, and with each hour played.</summary>
+    public const double MinLoss = 0.01, MaxLoss = 30;
+
+    /// <summary>One part in so many is the standard deviation of a typical value.</summary>
+    public const double MinTrust = 1, MaxTrust = 50;
+
+    /// <summary>Percentage points by which a reading is off.</summary>
+    public const double MinNoise = 0.1, MaxNoise = 20;
+
+    /// <summary>The Weibull shape of breakage.</summary>
+    public const double MinShape = 1, MaxShape = 10;
+
+    /// <summary>How much the typical life counts against a player's own breaks.</summary>
+    public const double MinWearTrust = 1.1, MaxWearTrust = 50;
+
+    /// <summary>One bed in so many.</summary>
+    public const double MinOneIn = 2, MaxOneIn = 100;
+
+    /// <summary>Breaks that have to be known.</summary>
+    public const int MinFewestBreaks = 1, MaxFewestBreaks = 20;
+
     /// <summary>Reference diameter in mm.</summary>
     public const double MinGaugeMm = 0.5, MaxGaugeMm = 2;
 

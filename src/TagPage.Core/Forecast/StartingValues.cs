@@ -28,6 +28,10 @@ public sealed record StartingValues
         ReferenceGaugeMm = (double)SportFacts.Of(Sport.Squash).ReferenceGaugeMm,
     };
 
+    public TensionValues Tension { get; init; } = new();
+
+    public WearValues Wear { get; init; } = new();
+
     public HittingValues Hitting { get; init; } = new();
 
     public DueSoonValues DueSoon { get; init; } = new();

@@ -9,19 +9,16 @@ public sealed record TimesAWeekLimit : LimitDay
     /// <summary>Fewest restrings a year, however little a racket is played.</summary>
     public const int FewestAYear = 2;
 
-    private TimesAWeekLimit(DateOnly day, double timesAWeek, int days) : base(LimitKind.TimesAWeek, day) =>
-        (TimesAWeek, Interval) = (timesAWeek, days);
+    private TimesAWeekLimit(DateOnly day, DateOnly strung, double timesAWeek) : base(LimitKind.TimesAWeek, day, strung) =>
+        TimesAWeek = timesAWeek;
 
     /// <summary>This racket's times a week.</summary>
     public double TimesAWeek { get; }
-
-    /// <summary>Days from stringing to the limit.</summary>
-    public int Interval { get; }
 
     internal static TimesAWeekLimit Of(ForecastInput input, DateOnly strung)
     {
         var times = PlayedTimes.AWeek(input.Play, input.Share);
         var days = Days.Whole(365 / Math.Max(FewestAYear, times));
-        return new TimesAWeekLimit(Days.After(strung, days), times, days);
+        return new TimesAWeekLimit(Days.After(strung, days), strung, times);
     }
 }

@@ -75,6 +75,8 @@ public static class EnglishNames
     {
         LimitKind.TimesAWeek => "times a week",
         LimitKind.Hours => "hours played",
+        LimitKind.Tension => "tension lost",
+        LimitKind.Breakage => "breakage",
         LimitKind.EveryWeeks => "weeks agreed",
         _ => "the shop's own date",
     };

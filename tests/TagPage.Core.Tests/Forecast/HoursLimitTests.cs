@@ -74,7 +74,7 @@ public class HoursLimitTests
     [Fact]
     public void Hours_add_up_by_the_day_from_the_day_of_stringing()
     {
-        var played = HoursPlayed.At(Case.Strung, new Play(3, 1.5m, Hitting.Average), 1);
+        var played = HoursPlayed.Of(Case.Racket, Case.Strung, Case.Strung);
         Assert.Equal(0, played.By(Case.Strung.AddDays(-30)));
         Assert.Equal(0, played.By(Case.Strung));
         Assert.Equal(4.5, played.By(Case.Strung.AddDays(7)), 12);

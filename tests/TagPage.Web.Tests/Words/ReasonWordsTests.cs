@@ -1,4 +1,5 @@
 using TagPage.Core.Forecast;
+using TagPage.Core.Forecast.Learning;
 using TagPage.Core.Players;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
@@ -53,10 +54,45 @@ public class ReasonWordsTests
     [Fact]
     public void Every_limit_has_its_words_in_every_language() => Assert.All(Languages.All, language =>
     {
-        var limits = Worked(Racket(3) with { EveryWeeks = 6, OwnersDate = Strung }).Limits;
+        var limits = Worked(Racket(3) with { EveryWeeks = 6, OwnersDate = Strung, Learned = Broken(12, 14) }).Limits;
         Assert.Equal(Enum.GetValues<LimitKind>().Order(), limits.Select(l => l.Kind).Order());
         Assert.All(limits, limit => Assert.DoesNotContain('{', language.Why(limit)));
+        Assert.All(Enum.GetValues<LimitKind>(), kind => Assert.NotEmpty(language.Because(kind)));
     });
+
+    [Theory]
+    [InlineData("en", "tension down by 25 % by then at 4.5 h a week, estimate from typical values: 30 days")]
+    [InlineData("de", "die Spannung ist bei 4,5 Stunden in der Woche bis dahin um 25 % gesunken, Schätzung aus typischen Werten: 30 Tage")]
+    public void Tension(string code, string why) => Assert.Equal(why, Why<TensionLimit>(code, Racket(3)));
+
+    [Fact]
+    public void Tension_says_what_it_was_learned_from_and_why_it_has_no_day()
+    {
+        var measured = Learned.Nothing with { Losses = [new(14, 7, 15), new(30, 15, 22), new(21, 10, 17.5)] };
+        Assert.Equal("tension down by 25 % by then at 4.5 h a week, learned from 3 readings: 31 days", Why<TensionLimit>("en", Racket(3) with { Learned = measured }));
+        Assert.Equal("no hours of play are noted", Why<TensionLimit>("en", Racket(0)));
+        Assert.Equal("the strings are not known, so their hours are not either", Why<TensionLimit>("en", Racket(3) with { Bed = null }));
+        Assert.Equal("tension does not fall by 25 % within two years", Why<TensionLimit>("en", Racket(0.01)));
+    }
+
+    [Fact]
+    public void Breakage_lists_the_breaks_and_says_what_follows_once_there_are_two()
+    {
+        Assert.Equal("broke after 12 hours before; too few to tell from", Why<BreakageLimit>("en", Racket(3) with { Learned = Broken(12) }));
+        Assert.Equal("broke after 12, 14 and 16.5 hours: one in 5 would break by 15 hours, which is 23 days", Why<BreakageLimit>("en", Racket(3) with { Learned = Broken(14, 16.5, 12) }));
+        Assert.Equal("broke after 12 and 14 hours: one in 5 would break by 15.9 hours", Why<BreakageLimit>("en", Racket(0) with { Learned = Broken(14, 12) }));
+    }
+
+    [Fact]
+    public void Hours_say_what_was_noted_and_that_pauses_are_left_out()
+    {
+        var noted = Racket(3) with { Logged = [new LoggedHours(Strung, 4)] };
+        Assert.Equal("18 h of play, 4 h noted so far, then 4.5 h a week: 21 days", Why<HoursLimit>("en", noted));
+        var paused = Racket(3) with { Pauses = [new Pause(Strung.AddDays(3), Strung.AddDays(9))] };
+        Assert.Equal("18 h of play at 4.5 h a week: 35 days, pauses left out", Why<HoursLimit>("en", paused));
+    }
+
+    private static Learned Broken(params double[] hours) => Learned.Nothing with { BrokeAfter = hours };
 
     private static string Why<T>(string code, ForecastInput racket) where T : LimitDay =>
         Languages.Of(code)!.Why(Worked(racket).Limits.OfType<T>().Single());

@@ -30,6 +30,15 @@ public sealed record Language(string Code, string Name, string DayPattern, Cultu
     public string Count(Counted counted, double n) =>
         (IsOne(Math.Round(n, 1)) ? counted.One : counted.Many).Fill(("n", Number(n, 1)));
 
+    /// <summary>"12, 14 and 16.5".</summary>
+    public string List(IEnumerable<string> parts)
+    {
+        var all = parts.ToList();
+        return all.Count < 2
+            ? string.Concat(all)
+            : string.Join(Phrases.Time.Comma, all.SkipLast(1)) + Phrases.Time.And + all[^1];
+    }
+
     /// <summary>The same with a capital, to stand at the start.</summary>
     public string Sentence(string words) => words.Length == 0 ? "" : char.ToUpper(words[0], Culture) + words[1..];
 

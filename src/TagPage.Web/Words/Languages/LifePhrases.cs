@@ -15,5 +15,7 @@ public sealed record LifePhrases
     public required string None { get; init; }
     public required string BecauseOfHours { get; init; }
     public required string BecauseOfTime { get; init; }
+    public required string BecauseOfTension { get; init; }
+    public required string BecauseOfBreakage { get; init; }
     public required string BecauseOfShop { get; init; }
 }

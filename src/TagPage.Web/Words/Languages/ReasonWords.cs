@@ -12,6 +12,8 @@ public static class ReasonWords
         return kind switch
         {
             LimitKind.Hours => words.BecauseOfHours,
+            LimitKind.Tension => words.BecauseOfTension,
+            LimitKind.Breakage => words.BecauseOfBreakage,
             LimitKind.OwnersDate => words.BecauseOfShop,
             LimitKind.TimesAWeek or LimitKind.EveryWeeks => words.BecauseOfTime,
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a limit."),
@@ -23,6 +25,8 @@ public static class ReasonWords
     {
         TimesAWeekLimit times => OfTimes(language, times),
         HoursLimit hours => OfHours(language, hours),
+        TensionLimit tension => TensionWords.Of(language, tension),
+        BreakageLimit breakage => BreakageWords.Of(language, breakage),
         EveryWeeksLimit weeks => OfWeeks(language, weeks),
         OwnersDateLimit { IsLeftOver: true } => language.Phrases.Reasons.ShopsDateOld,
         OwnersDateLimit => language.Phrases.Reasons.ShopsDate,
@@ -36,7 +40,7 @@ public static class ReasonWords
         return (isOften ? words.TimesAWeek : words.FewTimes).Fill(
             ("times", isOften ? language.Number(limit.TimesAWeek, 1) : language.Count(language.Phrases.Time.Times, limit.TimesAWeek)),
             ("least", language.Number((double)TimesAWeekLimit.FewestAYear)),
-            ("days", language.Days(limit.Interval)));
+            ("days", language.Days(limit.Interval!.Value)));
     }
 
     private static string OfHours(Language language, HoursLimit limit)
@@ -46,8 +50,11 @@ public static class ReasonWords
             return words.StringsUnknown;
         if (limit.Interval is not { } days)
             return words.NoHours;
-        return (limit.IsHybrid ? words.HoursHybrid : words.Hours).Fill(
-            ("life", language.Number(life)), ("week", language.Number(limit.HoursAWeek)), ("days", language.Days(days)));
+        var phrase = limit.Logged is not null ? words.HoursLogged : limit.IsHybrid ? words.HoursHybrid : words.Hours;
+        var reason = phrase.Fill(
+            ("life", language.Number(life)), ("played", language.Number(limit.Logged ?? 0)),
+            ("week", language.Number(limit.HoursAWeek)), ("days", language.Days(days)));
+        return limit.HasPauses ? words.PausesLeftOut.Fill(("reason", reason)) : reason;
     }
 
     private static string OfWeeks(Language language, EveryWeeksLimit limit) =>

@@ -7,6 +7,14 @@ public sealed record ReasonsPhrases
     public required string FewTimes { get; init; }
     public required string Hours { get; init; }
     public required string HoursHybrid { get; init; }
+    public required string HoursLogged { get; init; }
+    public required string PausesLeftOut { get; init; }
+    public required string TensionTypical { get; init; }
+    public required Counted TensionLearned { get; init; }
+    public required string TensionOverTwoYears { get; init; }
+    public required string Breakage { get; init; }
+    public required string BreakageWithoutPlay { get; init; }
+    public required string FewBreaks { get; init; }
     public required string StringsUnknown { get; init; }
     public required string NoHours { get; init; }
     public required Counted EveryWeeks { get; init; }

@@ -15,6 +15,9 @@ public sealed record TimePhrases
     public required string MonthsAgo { get; init; }
     public required string YearsAgo { get; init; }
     public required string Comma { get; init; }
+
+    /// <summary>Between the last two of a list.</summary>
+    public required string And { get; init; }
     public required Counted Days { get; init; }
     public required Counted Weeks { get; init; }
     public required Counted Times { get; init; }
