@@ -46,6 +46,7 @@ internal static class Services
         services.AddHostedService<UploadSweeper>();
         services.AddSingleton<DemoStore>();
         services.AddSingleton<DemoFinder>();
+        services.AddSingleton<DemoGuides>();
         services.AddSingleton<DemoShop>();
         services.AddSingleton<DemoReminder>();
         services.AddScoped<DemoOwner>();
@@ -82,6 +83,7 @@ internal static class Services
             o.Conventions.AllowAnonymousToFolder("/Tag");
             o.Conventions.AllowAnonymousToFolder("/Found");
             o.Conventions.AllowAnonymousToFolder("/Nudge");
+            o.Conventions.AllowAnonymousToFolder("/Care");
             o.Conventions.AllowAnonymousToPage("/Account/SignIn");
             o.Conventions.AllowAnonymousToPage("/Account/SignOut");
             o.Conventions.AllowAnonymousToPage("/Account/SetUp");

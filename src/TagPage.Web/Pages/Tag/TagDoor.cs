@@ -1,11 +1,12 @@
 using TagPage.Core.Tags;
 using TagPage.Web.Data;
 using TagPage.Web.Limits;
+using TagPage.Web.Pages.Care;
 
 namespace TagPage.Web.Pages.Tag;
 
 /// <summary>Finds what a code in an address opens, counts the wrong ones, and turns away who tried too many. The shop itself always gets in.</summary>
-public sealed class TagDoor(TagStore tags, ShopStore shops, ShopClock clock, WrongCodes wrong)
+public sealed class TagDoor(TagStore tags, CareStore care, ShopStore shops, ShopClock clock, WrongCodes wrong)
 {
     /// <param name="typed">The code as the address has it, in any case and spelling.</param>
     /// <param name="visitor">Who asks.</param>
@@ -33,6 +34,6 @@ public sealed class TagDoor(TagStore tags, ShopStore shops, ShopClock clock, Wro
         if (tags.Racket(code) is not { } racket)
             return null;
         var stringings = tags.Stringings(code, 1 + TagView.MostEarlier);
-        return (racket, TagView.Of(code, racket, stringings, clock.Today, shops.Get().StartingValues));
+        return (racket, TagView.Of(code, racket, stringings, clock.Today, shops.Get().StartingValues) with { Guides = care.For(code) });
     }
 }

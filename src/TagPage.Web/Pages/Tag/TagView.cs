@@ -1,6 +1,7 @@
 using TagPage.Core.Forecast;
 using TagPage.Core.Sports;
 using TagPage.Core.Tags;
+using TagPage.Web.Pages.Care;
 
 namespace TagPage.Web.Pages.Tag;
 
@@ -32,6 +33,9 @@ public sealed record TagView
 
     /// <summary>The strings in the racket, or the last that were.</summary>
     public required StringingRow? Latest { get; init; }
+
+    /// <summary>The owner's advice that fits these strings.</summary>
+    public IReadOnlyList<CareStore.Link> Guides { get; init; } = [];
 
     public required IReadOnlyList<StringingRow> Earlier { get; init; }
 

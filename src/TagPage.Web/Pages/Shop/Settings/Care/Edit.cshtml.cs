@@ -1,0 +1,67 @@
+using Microsoft.AspNetCore.Html;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Settings.Care;
+
+public sealed class EditModel(CareGuideStore store) : PageModel
+{
+    [BindProperty]
+    public CareGuideInput Input { get; set; } = new();
+
+    /// <summary>Only show what the guide would look like; nothing is saved.</summary>
+    [BindProperty]
+    public bool Preview { get; set; }
+
+    public IHtmlContent? Previewed { get; private set; }
+
+    public CareGuideStore.Row Saved { get; private set; } = new();
+
+    public IActionResult OnGet(long id)
+    {
+        if (!Load(id))
+            return NotFound();
+        Input = new CareGuideInput
+        {
+            Version = Saved.Version,
+            Name = Saved.Name,
+            Title = Saved.Title,
+            ForMaterial = Saved.ForMaterial,
+            Markdown = Saved.Markdown,
+        };
+        return Page();
+    }
+
+    public IActionResult OnPost(long id)
+    {
+        if (!Load(id))
+            return NotFound();
+        if (!ModelState.IsValid)
+            return Page();
+        if (Preview)
+        {
+            Previewed = OwnersMarkdown.Render(Input.Markdown!);
+            return Page();
+        }
+        switch (store.Change(id, Input))
+        {
+            case Outcome.Absent:
+                return NotFound();
+            case Outcome.Refused refused:
+                return this.Refuse(refused, Saved.Version);
+        }
+        this.Say($"{Input.Title} is saved.", "Look at it", $"/care/{Input.Name}");
+        return Redirect("/shop/settings/care");
+    }
+
+    private bool Load(long id)
+    {
+        if (store.Get(id) is not { } row)
+            return false;
+        Saved = row;
+        return true;
+    }
+}

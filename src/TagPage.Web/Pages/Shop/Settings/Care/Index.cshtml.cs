@@ -1,0 +1,10 @@
+using Microsoft.AspNetCore.Mvc.RazorPages;
+
+namespace TagPage.Web.Pages.Shop.Settings.Care;
+
+public sealed class IndexModel(CareGuideStore store) : PageModel
+{
+    public IReadOnlyList<CareGuideStore.Row> Guides { get; private set; } = [];
+
+    public void OnGet() => Guides = store.List();
+}

@@ -1,0 +1,37 @@
+using Microsoft.AspNetCore.Html;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Settings.Care;
+
+public sealed class NewModel(CareGuideStore store) : PageModel
+{
+    [BindProperty]
+    public CareGuideInput Input { get; set; } = new();
+
+    /// <summary>Only show what the guide would look like; nothing is saved.</summary>
+    [BindProperty]
+    public bool Preview { get; set; }
+
+    public IHtmlContent? Previewed { get; private set; }
+
+    public void OnGet() => Input = new CareGuideInput { FormKey = FormKey.New() };
+
+    public IActionResult OnPost()
+    {
+        if (!ModelState.IsValid)
+            return Page();
+        if (Preview)
+        {
+            Previewed = OwnersMarkdown.Render(Input.Markdown!);
+            return Page();
+        }
+        if (store.Add(Input) is Outcome.Refused refused)
+            return this.Refuse(refused);
+        this.Say($"{Input.Title} is open to everybody.", "Look at it", $"/care/{Input.Name}");
+        return Redirect("/shop/settings/care");
+    }
+}
