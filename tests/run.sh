@@ -14,22 +14,40 @@ find_chromium() {
   return 1
 }
 
+# Draws the PDFs of labels, so that what a printer would see is read back.
+find_poppler() {
+  command -v pdftoppm > /dev/null && command -v pdftotext > /dev/null && command -v pdffonts > /dev/null
+}
+
+# The package of a program is named alike everywhere but for poppler.
 install_command() {
-  if command -v apt-get > /dev/null; then echo "apt-get update && apt-get install -y chromium"
-  elif command -v dnf > /dev/null; then echo "dnf install -y chromium"
-  elif command -v pacman > /dev/null; then echo "pacman -S --noconfirm chromium"
-  elif command -v apk > /dev/null; then echo "apk add chromium"
-  elif command -v zypper > /dev/null; then echo "zypper install -y chromium"
+  if command -v apt-get > /dev/null; then echo "apt-get update && apt-get install -y $1"
+  elif command -v dnf > /dev/null; then echo "dnf install -y $1"
+  elif command -v pacman > /dev/null; then echo "pacman -S --noconfirm ${1/poppler-utils/poppler}"
+  elif command -v apk > /dev/null; then echo "apk add $1"
+  elif command -v zypper > /dev/null; then echo "zypper install -y ${1/poppler-utils/poppler-tools}"
   fi
 }
 
-if ! find_chromium; then
-  command=$(install_command)
+install() {
+  command=$(install_command "$1")
   if [ -n "$command" ] && [ "$(id -u)" = 0 ]; then
     DEBIAN_FRONTEND=noninteractive sh -c "$command"
   elif [ -n "$command" ] && sudo -n true 2> /dev/null; then
     sudo -n env DEBIAN_FRONTEND=noninteractive sh -c "$command"
   fi
+}
+
+if ! find_poppler; then
+  install poppler-utils
+  if ! find_poppler; then
+    echo "Without poppler-utils the tests that read labels back from PDFs are skipped, and count as skipped below."
+    [ -n "$command" ] && echo "  sudo sh -c '$command'"
+  fi
+fi
+
+if ! find_chromium; then
+  install chromium
   if ! find_chromium; then
     if [ -n "$command" ]; then
       echo "The browser tests need Chromium. Install it, then start again:"

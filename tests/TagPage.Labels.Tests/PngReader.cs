@@ -17,6 +17,14 @@ internal static class PngReader
         return new Bitmap(width, height, Pixels(Inflate(chunks), width, height));
     }
 
+    /// <summary>Pixels a metre, across and down, as the pHYs chunk tells them.</summary>
+    public static (int Across, int Down) PerMetre(byte[] png)
+    {
+        var data = Chunks(png).Single(chunk => chunk.Name == "pHYs").Data;
+        Assert.Equal(1, data[8]); // the unit is the metre
+        return (BinaryPrimitives.ReadInt32BigEndian(data), BinaryPrimitives.ReadInt32BigEndian(data.AsSpan(4)));
+    }
+
     private static IEnumerable<(string Name, byte[] Data)> Chunks(byte[] png)
     {
         for (var at = 8; at < png.Length;)

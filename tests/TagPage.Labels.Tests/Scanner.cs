@@ -17,7 +17,17 @@ internal static class Scanner
         return exact;
     }
 
+    /// <summary>What a camera would read in a picture with more in it than the symbol, or null.</summary>
+    public static string? Look(Bitmap bitmap) => Read(bitmap, isExact: false)?.Text;
+
     private static (string Text, string Level) Decode(Bitmap bitmap, bool isExact)
+    {
+        var result = Read(bitmap, isExact);
+        Assert.NotNull(result);
+        return (result.Text, (string)result.ResultMetadata[ResultMetadataType.ERROR_CORRECTION_LEVEL]);
+    }
+
+    private static Result? Read(Bitmap bitmap, bool isExact)
     {
         var reader = new BarcodeReaderGeneric
         {
@@ -29,9 +39,7 @@ internal static class Scanner
                 TryHarder = true,
             },
         };
-        var result = reader.Decode(new RGBLuminanceSource(
+        return reader.Decode(new RGBLuminanceSource(
             bitmap.Gray, bitmap.Width, bitmap.Height, RGBLuminanceSource.BitmapFormat.Gray8));
-        Assert.NotNull(result);
-        return (result.Text, (string)result.ResultMetadata[ResultMetadataType.ERROR_CORRECTION_LEVEL]);
     }
 }

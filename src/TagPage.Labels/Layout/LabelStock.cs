@@ -1,0 +1,22 @@
+using TagPage.Labels.Geometry;
+
+namespace TagPage.Labels.Layout;
+
+/// <summary>What labels are made of and how large they may be.</summary>
+/// <param name="Tape">What is printed on.</param>
+/// <param name="Printer">What prints.</param>
+/// <param name="Limits">Sizes of a module.</param>
+public sealed record LabelStock(Tape Tape, Printer Printer, ModuleLimits Limits)
+{
+    /// <summary>A label is no longer than this, in mm (common practice: what a racket's throat holds).</summary>
+    public double MaxLengthMm { get; init; } = 80;
+
+    /// <summary>Plain lines grow no larger than this, in points.</summary>
+    public double LargestPoints { get; init; } = 10;
+
+    /// <summary>The gap between the two halves of a label that is folded round a thin shaft, in mm; null for a plain label.</summary>
+    public double? FoldGapMm { get; init; }
+
+    /// <summary>12 mm, black on white, 180 dots an inch.</summary>
+    public static LabelStock Usual { get; } = new(Tape.Usual, Printer.Usual, ModuleLimits.Usual);
+}

@@ -1,0 +1,22 @@
+using TagPage.Labels.Geometry;
+
+namespace TagPage.Labels.Layout;
+
+/// <summary>A label with everything in its place; the renderers only draw it.</summary>
+/// <param name="Stock">What it is made for.</param>
+/// <param name="LengthDots">Its length in whole printer dots.</param>
+/// <param name="Pieces">What is on it.</param>
+/// <param name="Square">How the QR sits, or why it is not printed; null where none was asked for.</param>
+/// <param name="Warnings">What was shortened, left out or cannot be printed, in sentences.</param>
+public sealed record LaidLabel(
+    LabelStock Stock, int LengthDots, IReadOnlyList<Piece> Pieces, SquareFit? Square, IReadOnlyList<string> Warnings)
+{
+    /// <summary>Across the tape, in whole printer dots.</summary>
+    public int HeightDots => Stock.Printer.DotsAcross(Stock.Tape.WidthMm);
+
+    /// <summary>Along the tape, in mm.</summary>
+    public double LengthMm => LengthDots * Stock.Printer.DotMm;
+
+    /// <summary>All words on it, for a screen reader and for tests.</summary>
+    public IEnumerable<string> Words => Pieces.OfType<TextPiece>().Select(piece => piece.Text.Text);
+}

@@ -1,0 +1,63 @@
+using TagPage.Core.Tags;
+using TagPage.Labels.Content;
+using TagPage.Labels.Geometry;
+using TagPage.Labels.Layout;
+
+namespace TagPage.Labels.Tests.Cast;
+
+/// <summary>Invented labels of every purpose.</summary>
+internal static class Samples
+{
+    public static readonly LabelTag Tag = new(TagCode.Parse("7K2M9Q4TXAV"), "https://tag.example", "Scan for this racket’s page");
+
+    public static readonly DoneFacts Done = new()
+    {
+        Tension = "24 / 23 lb",
+        Strings = "Rough poly 1.25 / Syngut 1.30",
+        RestringBy = "14 Mar 2027",
+        Strung = "26 Nov 2026",
+        Reading = "62 on the shop’s gauge",
+        Whose = "Łukasz",
+    };
+
+    public static readonly MeasureFacts Measures = new()
+    {
+        Racket = "Racket 2",
+        Weight = "312.5 g",
+        Balance = "32.4 cm",
+        SwingWeight = "318 kg·cm²",
+        Stiffness = "64",
+        Measured = "26 Nov 2026, after customising",
+    };
+
+    public static readonly DeskFacts Desk = new()
+    {
+        Number = "117",
+        Tension = "24 / 23 lb",
+        Strings = "Rough poly 1.25",
+        When = "26 Nov 14:30",
+        Name = "山田",
+    };
+
+    public static IEnumerable<(string Name, LabelContent Content)> Purposes =>
+    [
+        ("done", Content.Purposes.Done(Done, Tag)),
+        ("return", Content.Purposes.Return("Lost racket: scan to return it", Tag)),
+        ("measures", Content.Purposes.Measures(Measures, Tag)),
+        ("desk racket", Content.Purposes.DeskRacket(Desk, Tag)),
+        ("desk bag", Content.Purposes.DeskBag(Desk)),
+        ("free", Content.Purposes.Free(["Good luck", "Δημήτρης", "Дмитрий"])),
+        ("blank", Content.Purposes.Blank(Tag)),
+    ];
+
+    public static LabelStock Stock(double tape, int dpi) =>
+        LabelStock.Usual with { Tape = Tape.Usual with { WidthMm = tape }, Printer = new Printer(1, dpi) };
+
+    /// <summary>Every width and resolution on which a version 2 square is not refused.</summary>
+    public static IEnumerable<LabelStock> StocksWithSquare =>
+        from tape in Tape.Widths
+        from dpi in (int[])[180, 300, 360]
+        let stock = Stock(tape, dpi)
+        where SquareFit.On(25, stock.Tape, stock.Printer, stock.Limits).IsPrinted
+        select stock;
+}

@@ -1,0 +1,108 @@
+using System.Text;
+using TagPage.Labels.Content;
+using TagPage.Labels.Geometry;
+using TagPage.Labels.Layout;
+using TagPage.Labels.Printing;
+using TagPage.Labels.Render;
+using TagPage.Labels.Tests.Cast;
+using UglyToad.PdfPig;
+
+namespace TagPage.Labels.Tests.Render;
+
+public class PdfTests
+{
+    private const double PointsPerMm = 72 / 25.4; // an inch is 25.4 mm exactly; a point is 1/72 inch (ISO 32000-1, 8.3.2.3)
+
+    [Fact]
+    public void Pages_are_as_large_as_their_labels_to_a_tenth_of_a_millimetre()
+    {
+        foreach (var (tape, dpi) in from tape in Tape.Widths from dpi in (int[])[180, 300, 360] select (tape, dpi))
+        {
+            var labels = Samples.Purposes.Select(purpose => Layouter.Lay(purpose.Content, Samples.Stock(tape, dpi))).ToList();
+            using var pdf = PdfDocument.Open(LabelPdf.Of(Pages.OneEach(labels)));
+            Assert.Equal(labels.Count, pdf.NumberOfPages);
+            foreach (var (page, label) in pdf.GetPages().Zip(labels))
+            {
+                Assert.Equal(tape, page.Height / PointsPerMm, 0.05);
+                Assert.Equal(label.LengthMm, page.Width / PointsPerMm, 0.05);
+            }
+        }
+    }
+
+    [Fact]
+    public void Text_can_be_selected_in_every_script_that_runs_left_to_right()
+    {
+        string[] lines = ["Łukasz Ångström", "Δημήτρης", "Дмитрий Щёголев"];
+        using var pdf = PdfDocument.Open(LabelPdf.Of(Pages.OneEach([Layouter.Lay(Purposes.Free(lines), Samples.Stock(24, 180)), Layouter.Lay(Purposes.Free(["山田太郎 王小明 髙橋 诸葛"]), Samples.Stock(24, 180))])));
+        Assert.All(lines, line => Assert.Contains(line, pdf.GetPage(1).Text, StringComparison.Ordinal));
+        Assert.Contains("山田太郎 王小明 髙橋 诸葛", pdf.GetPage(2).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Hebrew_and_Arabic_are_copied_in_the_order_they_are_read()
+    {
+        var pdf = LabelPdf.Of(Pages.OneEach([Layouter.Lay(Purposes.Free(["דנה", "محمد"]), Samples.Stock(24, 180))]));
+        var text = Tools.InFolder(folder =>
+        {
+            File.WriteAllBytes(Path.Combine(folder, "labels.pdf"), pdf);
+            return Tools.Run(Tools.Poppler("pdftotext"), folder, "labels.pdf", "-");
+        });
+        Assert.Contains("דנה", text, StringComparison.Ordinal);
+        Assert.Contains("محمد", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Fonts_are_embedded_and_cut_down_to_what_is_used()
+    {
+        var pdf = LabelPdf.Of(Pages.OneEach([Layouter.Lay(Purposes.Free(["Ana", "דנה", "محمد", "山田", "诸"]), Samples.Stock(36, 180))]));
+        var fonts = Tools.InFolder(folder =>
+        {
+            File.WriteAllBytes(Path.Combine(folder, "labels.pdf"), pdf);
+            return Tools.Run(Tools.Poppler("pdffonts"), folder, "labels.pdf").Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(2).ToList();
+        });
+        Assert.Equal(5, fonts.Count);
+        Assert.All(fonts, font => Assert.Matches("^[A-Z]{6}\\+.* yes yes yes ", font)); // embedded, subset, with its text
+        Assert.True(pdf.Length < 40_000, $"{pdf.Length} bytes: the whole fonts have four million");
+    }
+
+    [Fact]
+    public void The_pdf_shows_what_the_printer_prints()
+    {
+        foreach (var (name, content) in Samples.Purposes)
+        {
+            var label = Layouter.Lay(content, Samples.Stock(24, 360));
+            var (mine, theirs) = (Rasters.OfPng(label), Rasters.OfPdf(LabelPdf.Of(Pages.OneEach([label])), 360)[0]);
+            var (ink, strays) = (mine.Gray.Count(IsInk), Strays(mine, theirs) + Strays(theirs, mine));
+            Assert.True(strays < 0.01 * ink, $"{name}: {strays} of {ink} inked dots have no ink near them on the other");
+        }
+    }
+
+    // Letters are fitted to the dots on one and not on the other: an edge may be a dot off.
+    private static int Strays(Bitmap one, Bitmap other)
+    {
+        return Enumerable.Range(0, one.Gray.Length).Count(i => IsInk(one.Gray[i]) && !IsNear(i % one.Width, i / one.Width));
+
+        bool IsNear(int x, int y) => (from row in Enumerable.Range(y - 1, 3)
+                                      from column in Enumerable.Range(x - 1, 3)
+                                      where row >= 0 && column >= 0 && row < other.Height && column < other.Width
+                                      select IsInk(other.Gray[row * other.Width + column])).Any(inked => inked);
+    }
+
+    private static bool IsInk(byte gray) => gray < 128;
+
+    [Fact]
+    public void The_same_labels_are_the_same_bytes_again()
+    {
+        var labels = Samples.Purposes.Select(purpose => Layouter.Lay(purpose.Content, LabelStock.Usual)).ToList();
+        Assert.Equal(LabelPdf.Of(Pages.OneEach(labels)), LabelPdf.Of(Pages.OneEach(labels)));
+    }
+
+    [Fact]
+    public void The_square_is_drawn_as_shapes_and_no_picture_is_in_the_file()
+    {
+        var pdf = LabelPdf.Of(Pages.OneEach([Layouter.Lay(Samples.Purposes.First().Content, LabelStock.Usual)]));
+        Assert.DoesNotContain("/Image", Encoding.Latin1.GetString(pdf), StringComparison.Ordinal);
+        using var read = PdfDocument.Open(pdf);
+        Assert.NotEmpty(read.GetPage(1).Paths);
+    }
+}
