@@ -8,9 +8,11 @@ public static class DemoDates
         ["racket"] = ["own_date", "lost_since", "not_before", "elsewhere_on"],
         ["client"] = ["found_choice_on", "reminders_changed_on"],
         ["spec"] = ["measured_on"],
-        ["job"] = ["received_on", "promised_for", "strung_on", "collected_on", "paid_on", "ended_on"],
+        ["job"] = ["received_on", "promised_for", "strung_on", "collected_on", "paid_on", "ended_on", "drop_off_by", "needed_by"],
         ["reading"] = ["taken_on"],
         ["nudge_racket"] = ["due", "elsewhere_on", "elsewhere_before"],
+        ["feel"] = ["said_on"],
+        ["past_job"] = ["received_on", "strung_on", "paid_on"],
         ["demo"] = ["day"],
     };
 

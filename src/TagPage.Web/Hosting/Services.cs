@@ -10,6 +10,7 @@ using TagPage.Web.Forms;
 using TagPage.Web.Limits;
 using TagPage.Web.Mail;
 using TagPage.Web.Pages.Found;
+using TagPage.Web.Pages.My;
 using TagPage.Web.Pages.Shop.Import;
 using TagPage.Web.Pages.Shop.Nudges;
 using TagPage.Web.Pages.Tag;
@@ -52,6 +53,7 @@ internal static class Services
         services.AddScoped<DemoOwner>();
         services.AddMail(configuration);
         services.AddSingleton<NudgeTexts>();
+        services.AddCorner();
         services.AddPages(cookies);
         services.AddSignIn(cookies);
         services.AddProxies(configuration);
@@ -84,6 +86,10 @@ internal static class Services
             o.Conventions.AllowAnonymousToFolder("/Found");
             o.Conventions.AllowAnonymousToFolder("/Nudge");
             o.Conventions.AllowAnonymousToFolder("/Care");
+            o.Conventions.AuthorizeFolder("/My", CornerCookie.Policy);
+            o.Conventions.AllowAnonymousToPage("/My/Enter");
+            o.Conventions.AllowAnonymousToPage("/My/Link");
+            o.Conventions.AllowAnonymousToPage("/My/Out");
             o.Conventions.AllowAnonymousToPage("/Account/SignIn");
             o.Conventions.AllowAnonymousToPage("/Account/SignOut");
             o.Conventions.AllowAnonymousToPage("/Account/SetUp");

@@ -26,8 +26,9 @@ public sealed partial class MailWriter(ShopStore shops, PublicAddress address, L
         if (row is { NudgeId: { } id, NudgeVersion: { } version })
             AddStopHeaders(mail, StopLink(id, version));
         var text = new TextPart("plain") { Text = WithLinks(row) };
-        // A reminder is the owner's Markdown: sent as written, and once more as it is meant to look.
-        mail.Body = row.Kind == MailKind.Nudge ? new MultipartAlternative(text, new TextPart("html") { Text = MailHtml.Of(text.Text) }) : text;
+        // Each mail goes as text and once more as a simple page; the owner's Markdown as it is meant to look.
+        var html = row.Kind == MailKind.Nudge ? MailHtml.Of(text.Text) : MailHtml.OfText(text.Text, address.Base);
+        mail.Body = new MultipartAlternative(text, new TextPart("html") { Text = html });
         return mail;
     }
 
@@ -42,6 +43,10 @@ public sealed partial class MailWriter(ShopStore shops, PublicAddress address, L
 
     private string WithLinks(OutboxStore.Row row) => row is { NudgeId: { } id, NudgeVersion: { } version }
         ? row.Body.Replace("{link}", NudgeLink(id, version), StringComparison.Ordinal).Replace("{stop}", StopLink(id, version), StringComparison.Ordinal)
+        : row is { LinkId: { } link, LinkVersion: { } linkVersion }
+            ? row.Body.Replace("{corner}", CornerLink(link, linkVersion), StringComparison.Ordinal)
+        : row is { CodeId: { } code, CodeSalt: { } salt }
+            ? row.Body.Replace("{code}", keys.Digits(code, salt), StringComparison.Ordinal)
         : row.Kind == MailKind.FoundNotice
             ? AnswerMark().Replace(row.Body, mark => AnswerLink(long.Parse(mark.Groups[1].Value, CultureInfo.InvariantCulture)))
             : row.Body;
@@ -49,6 +54,8 @@ public sealed partial class MailWriter(ShopStore shops, PublicAddress address, L
     public string NudgeLink(long id, int version) => address.Of("/n/" + keys.Token(LinkPurpose.Nudge, id, version));
 
     public string StopLink(long id, int version) => address.Of("/n/stop/" + keys.Token(LinkPurpose.StopNudges, id, version));
+
+    public string CornerLink(long id, int version) => address.Of("/my/" + keys.Token(LinkPurpose.Corner, id, version));
 
     /// <summary>Worth nothing any more once the finder's words are answered or wiped.</summary>
     public string AnswerLink(long eventId) => address.Of("/n/finder/" + keys.Token(LinkPurpose.AnswerFinder, eventId, 1));

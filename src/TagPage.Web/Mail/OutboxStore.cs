@@ -22,6 +22,10 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         public MailKind Kind { get; init; }
         public long? NudgeId { get; init; }
         public int? NudgeVersion { get; init; }
+        public long? LinkId { get; init; }
+        public int? LinkVersion { get; init; }
+        public long? CodeId { get; init; }
+        public string? CodeSalt { get; init; }
         public string MessageId { get; init; } = "";
         public string? ToName { get; init; }
         public string? ToMail { get; init; }
@@ -40,6 +44,9 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         mail.ToClientId,
         mail.NudgeId,
         mail.EventId,
+        mail.LinkId,
+        mail.CodeId,
+        mail.ToAddress,
         MessageId = Guid.NewGuid().ToString("N"),
         mail.Subject,
         mail.Body,
@@ -48,8 +55,8 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
     });
 
     private const string QueueSql = """
-        INSERT INTO outbox (kind, to_client_id, nudge_id, event_id, message_id, subject, body, not_before, made_at)
-        VALUES (@Kind, @ToClientId, @NudgeId, @EventId, @MessageId, @Subject, @Body, @NotBefore, @Now)
+        INSERT INTO outbox (kind, to_client_id, to_address, nudge_id, event_id, link_id, code_id, message_id, subject, body, not_before, made_at)
+        VALUES (@Kind, @ToClientId, @ToAddress, @NudgeId, @EventId, @LinkId, @CodeId, @MessageId, @Subject, @Body, @NotBefore, @Now)
         RETURNING id
         """;
 
@@ -57,12 +64,14 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
     public Row? Next() => database.Read(c => c.QueryFirstOrDefault<Row>(NextSql, new { Now = clock.GetUtcNow() }));
 
     private const string NextSql = """
-        SELECT o.id, o.kind, o.nudge_id, n.version AS nudge_version, o.message_id, o.subject, o.body, o.tries,
+        SELECT o.id, o.kind, o.nudge_id, n.version AS nudge_version, o.link_id, l.version AS link_version, o.code_id, k.salt AS code_salt, o.message_id, o.subject, o.body, o.tries,
                CASE o.kind WHEN 'ShopNotice' THEN s.name WHEN 'FinderAnswer' THEN NULL ELSE c.name END AS to_name,
-               CASE o.kind WHEN 'ShopNotice' THEN s.mail WHEN 'FinderAnswer' THEN e.reach ELSE c.mail END AS to_mail
+               CASE o.kind WHEN 'ShopNotice' THEN s.mail WHEN 'FinderAnswer' THEN e.reach ELSE COALESCE(o.to_address, c.mail) END AS to_mail
         FROM outbox o
         LEFT JOIN client c ON c.id = o.to_client_id
         LEFT JOIN nudge n ON n.id = o.nudge_id
+        LEFT JOIN corner_link l ON l.id = o.link_id
+        LEFT JOIN corner_code k ON k.id = o.code_id
         LEFT JOIN found_event e ON e.id = o.event_id
         LEFT JOIN shop s ON s.id = 1
         WHERE o.state = 'Queued' AND o.not_before <= @Now

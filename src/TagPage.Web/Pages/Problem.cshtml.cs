@@ -56,5 +56,5 @@ public sealed class ProblemModel(PublicAddress address, ILogger<ProblemModel> lo
 
     /// <summary>The visitor's, on the pages that speak it; the shop's own rooms are in English.</summary>
     private Language Spoken(PathString path) =>
-        path.StartsWithSegments("/t") || path.StartsWithSegments("/n") ? PageLanguage.Of(HttpContext).Language : Languages.English;
+        path.StartsWithSegments("/t") || path.StartsWithSegments("/n") || path.StartsWithSegments("/my") ? PageLanguage.Of(HttpContext).Language : Languages.English;
 }

@@ -27,7 +27,7 @@ public static class Finder
     }
 
     public static IHtmlFormElement Form(this WebPage page, string end) =>
-        page.Document.QuerySelectorAll<IHtmlFormElement>("main form").Single(f => f.GetAttribute("action")!.Split('?', '#')[0].EndsWith(end, StringComparison.Ordinal));
+        page.Document.QuerySelectorAll<IHtmlFormElement>("main form").Single(f => f.GetAttribute("action")?.Split('?', '#')[0].EndsWith(end, StringComparison.Ordinal) == true);
 
     public static bool HasForm(this WebPage page, string end) =>
         page.Document.QuerySelectorAll("main form").Any(f => f.GetAttribute("action")?.Split('?', '#')[0].EndsWith(end, StringComparison.Ordinal) == true);

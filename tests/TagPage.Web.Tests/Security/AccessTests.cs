@@ -4,13 +4,14 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;
 
-/// <summary>Walks through every door of the program, as nobody and as the owner.</summary>
+/// <summary>Walks through every door of the program, as nobody, as a client and as the owner.</summary>
 public sealed class AccessTests : IDisposable
 {
     private readonly TestShop _shop = new();
     private readonly TagCode _tag;
+    private readonly long _odalys;
 
-    public AccessTests() => _tag = _shop.Records.Family().Tag;
+    public AccessTests() => (_odalys, _, _, _tag, _) = _shop.Records.Family();
 
     public void Dispose() => _shop.Dispose();
 
@@ -26,21 +27,48 @@ public sealed class AccessTests : IDisposable
     }
 
     [Fact]
-    public async Task Nobody_gets_past_the_owners_doors_and_nothing_changes()
+    public async Task Nobody_gets_past_the_owners_doors_and_nothing_changes() =>
+        await IsTurnedAway(_shop.Stranger(), d => d.ForOwner, "/account/sign-in");
+
+    [Fact]
+    public async Task Nobody_gets_past_the_clients_doors_and_nothing_changes() =>
+        await IsTurnedAway(_shop.Stranger(), d => d.ForClients, "/my/link");
+
+    [Fact]
+    public async Task Client_gets_past_none_of_the_owners_doors_and_nothing_changes() =>
+        await IsTurnedAway(await _shop.InCorner(_odalys), d => d.ForOwner, "/account/sign-in");
+
+    [Fact]
+    public async Task Owner_gets_past_none_of_the_clients_doors_and_nothing_changes() =>
+        await IsTurnedAway(_shop.Owner(), d => d.ForClients, "/my/link");
+
+    private async Task IsTurnedAway(Visitor visitor, Func<Door, bool> which, string where)
     {
-        var nobody = _shop.Stranger();
         var before = _shop.Database.Dump();
 
-        foreach (var address in Door.Listed.Where(d => !d.ForEverybody).Select(Address))
+        foreach (var address in Door.Listed.Where(which).Select(Address))
             foreach (var method in new[] { HttpMethod.Get, HttpMethod.Head, HttpMethod.Post, HttpMethod.Put, HttpMethod.Delete })
             {
-                var answer = await Ask(nobody, method, address);
+                var answer = await Ask(visitor, method, address);
                 Assert.True(answer.StatusCode == HttpStatusCode.Found, $"{method} {address}: {answer.StatusCode}");
-                Assert.StartsWith("/account/sign-in", answer.Headers.Location?.ToString(), StringComparison.Ordinal);
+                Assert.StartsWith(where, answer.Headers.Location?.ToString(), StringComparison.Ordinal);
                 Assert.Empty(await answer.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken));
             }
 
         Assert.Equal(before, _shop.Database.Dump());
+    }
+
+    [Fact]
+    public async Task Client_gets_through_every_door_of_the_corner()
+    {
+        var odalys = await _shop.InCorner(_odalys);
+
+        foreach (var address in Door.Listed.Where(d => d.ForClients || d.ForEverybody).Select(Address))
+        {
+            var answer = await odalys.Get(address);
+            Assert.True((int)answer.StatusCode < 500, $"{address}: {answer.StatusCode}");
+            Assert.False(answer.Headers.Location?.ToString().StartsWith("/my/link", StringComparison.Ordinal) == true, address);
+        }
     }
 
     [Fact]
@@ -61,7 +89,7 @@ public sealed class AccessTests : IDisposable
     {
         var owner = _shop.Owner();
 
-        foreach (var address in Door.Listed.Select(Address))
+        foreach (var address in Door.Listed.Where(d => !d.ForClients).Select(Address))
         {
             var answer = await owner.Get(address);
             Assert.True((int)answer.StatusCode < 500, $"{address}: {answer.StatusCode}");
@@ -72,9 +100,10 @@ public sealed class AccessTests : IDisposable
     [Fact]
     public async Task Looking_changes_nothing_whoever_looks()
     {
+        var odalys = await _shop.InCorner(_odalys);
         var before = _shop.Database.Dump();
 
-        foreach (var visitor in new[] { _shop.Stranger(), _shop.Owner() })
+        foreach (var visitor in new[] { _shop.Stranger(), _shop.Owner(), odalys })
             foreach (var address in Door.Listed.Select(Address))
             {
                 await visitor.Get(address);
@@ -87,9 +116,10 @@ public sealed class AccessTests : IDisposable
     [Fact]
     public async Task No_form_is_taken_without_its_token()
     {
+        var odalys = await _shop.InCorner(_odalys);
         var before = _shop.Database.Dump();
 
-        foreach (var visitor in new[] { _shop.Owner(), _shop.Stranger() })
+        foreach (var visitor in new[] { _shop.Owner(), _shop.Stranger(), odalys })
             foreach (var door in Door.Listed.Where(d => !d.Route.Contains('*', StringComparison.Ordinal)))
             {
                 var answer = await Ask(visitor, HttpMethod.Post, Address(door));

@@ -5,14 +5,20 @@ using TagPage.Web.Tests.Cast;
 namespace TagPage.Web.Tests.Security;
 
 /// <summary>One address pattern of the program and who may use it, as doors.txt beside this file lists them.</summary>
-public sealed record Door(string Route, bool ForEverybody)
+public sealed record Door(string Route, string Who)
 {
-    /// <summary>doors.txt: a route, blanks, and "everybody" or "owner". A line for each door, no door without a line.</summary>
+    public bool ForEverybody => Who == "everybody";
+
+    public bool ForClients => Who == "client";
+
+    public bool ForOwner => Who == "owner";
+
+    /// <summary>doors.txt: a route, blanks, and "everybody", "owner" or "client". A line for each door, no door without a line.</summary>
     public static IReadOnlyList<Door> Listed { get; } =
         [.. File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "Security", "doors.txt"))
             .Where(l => l.Length > 0 && !l.StartsWith('#'))
             .Select(l => l.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-            .Select(words => new Door(words[0], words[1] == "everybody"))];
+            .Select(words => new Door(words[0], words[1]))];
 
     /// <summary>How an unpublished build finds static files that are newer than itself; a published one has no such door.</summary>
     private const string NewFiles = "/{**path:file}";

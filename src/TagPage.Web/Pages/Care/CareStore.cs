@@ -28,6 +28,18 @@ public sealed class CareStore(Database database)
     /// <summary>At most three guides for the strings behind a live tag, those about their material first.</summary>
     public IReadOnlyList<Link> For(TagCode code) => database.Read(c => c.Query<Link>(ForSql, new { code }).AsList());
 
+    /// <summary>The same for a racket, for its own household.</summary>
+    public IReadOnlyList<Link> For(long racket) => database.Read(c => c.Query<Link>(ForRacketSql, new { racket }).AsList());
+
+    private const string ForRacketSql = """
+        SELECT g.name, g.title
+        FROM forecast f
+        JOIN care_guide g ON g.for_material IS NULL OR g.for_material IN (f.mains_material, f.crosses_material)
+        WHERE f.racket_id = @racket
+        ORDER BY g.for_material IS NULL, g.title COLLATE NOCASE
+        LIMIT 3
+        """;
+
     private const string ForSql = """
         SELECT g.name, g.title
         FROM tag t

@@ -65,7 +65,7 @@ internal sealed class AnswerEffects(SqliteConnection connection, DateOnly today,
                 connection.Execute(GoneSql, new { racket.RacketId });
                 return null;
             default:
-                return connection.ExecuteScalar<long?>(JobSql, new { racket.RacketId, today, answer.Wish });
+                return AskedJob.Make(connection, racket.RacketId, today, answer.Wish);
         }
     }
 
@@ -76,21 +76,6 @@ internal sealed class AnswerEffects(SqliteConnection connection, DateOnly today,
         """;
 
     private const string GoneSql = "UPDATE racket SET state = 'Gone', version = version + 1 WHERE id = @RacketId AND state <> 'Sold'";
-
-    // The same again, as the last order of this racket was; it waits for the racket to be brought.
-    private const string JobSql = """
-        INSERT INTO job (ticket, racket_id, state, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by,
-                         mains_tension, crosses_tension, tension_unit, pre_stretch_percent, pieces, received_on, price_minor,
-                         wish, expected)
-        SELECT (SELECT MAX(ticket) + 1 FROM job), racket_id, 'Waiting', mains_id, crosses_id, mains_supplied_by,
-               crosses_supplied_by, mains_tension, crosses_tension, tension_unit, pre_stretch_percent, pieces, @today,
-               price_minor, @Wish, 1
-        FROM job
-        WHERE racket_id = @RacketId AND state <> 'Cancelled'
-        ORDER BY COALESCE(strung_on, received_on) DESC, id DESC
-        LIMIT 1
-        RETURNING id
-        """;
 
     private void TakeBack(NudgeRacket racket)
     {

@@ -28,16 +28,11 @@ public sealed class TagStore(Database database)
     public IReadOnlyList<StringingRow> Stringings(TagCode code, int most) =>
         database.Read(c => c.Query<StringingRow>(StringingsSql, new { code, most }).AsList());
 
-    private const string StringingsSql = """
-        SELECT j.id AS job_id, j.strung_on, j.mains_tension, j.crosses_tension, j.tension_unit, j.pre_stretch_percent, j.pieces,
-               m.name AS mains, m.gauge_mm AS mains_gauge_mm, x.name AS crosses, x.gauge_mm AS crosses_gauge_mm,
-               d.value AS reading, i.scale, COUNT(*) OVER () AS in_all
+    private const string StringingsSql = $"""
+        SELECT {StringingRow.Columns}
         FROM tag t
         JOIN job j ON j.racket_id = t.racket_id
-        JOIN string_kind m ON m.id = j.mains_id
-        JOIN string_kind x ON x.id = j.crosses_id
-        LEFT JOIN reading d ON d.job_id = j.id AND d.first = 1
-        LEFT JOIN instrument i ON i.id = d.instrument_id
+        {StringingRow.Joins}
         WHERE t.code = @code AND t.state = 'Live' AND j.strung_on IS NOT NULL
         ORDER BY j.strung_on DESC, j.id DESC
         LIMIT @most

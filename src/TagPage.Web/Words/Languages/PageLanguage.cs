@@ -21,6 +21,9 @@ public sealed record PageLanguage(Language Language, bool IsChosen)
         return language;
     }
 
+    /// <summary>Settles it for the rest of the request, where a page knows better.</summary>
+    public static void Use(HttpContext context, PageLanguage language) => context.Items[typeof(PageLanguage)] = language;
+
     /// <summary>A link on the page.</summary>
     /// <param name="path">Begins with a slash and has no query.</param>
     public string Link(string path) => IsChosen ? $"{path}?{Key}={Language.Code}" : path;

@@ -14,24 +14,32 @@ public static class PhraseFile
     };
 
     /// <exception cref="InvalidOperationException">A phrase is missing, empty, or unknown.</exception>
-    public static Phrases Read(string code)
-    {
-        var name = $"TagPage.Web.Words.Languages.{code}.json";
-        using var stream = typeof(PhraseFile).Assembly.GetManifestResourceStream(name)
-            ?? throw new InvalidOperationException($"The program was built without {name}.");
-        return Read(stream, name);
-    }
+    public static Phrases Read(string code) => Read<Phrases>($"TagPage.Web.Words.Languages.{code}.json");
 
     /// <param name="json">The file.</param>
     /// <param name="name">Its name, for the error.</param>
     /// <exception cref="InvalidOperationException">A phrase is missing, empty, or unknown.</exception>
-    public static Phrases Read(Stream json, string name)
+    public static Phrases Read(Stream json, string name) => Read<Phrases>(json, name);
+
+    /// <summary>Whether the program was built with such a file.</summary>
+    public static bool Has(string name) => typeof(PhraseFile).Assembly.GetManifestResourceInfo(name) is not null;
+
+    /// <summary>The same for a file of other words.</summary>
+    /// <exception cref="InvalidOperationException">A phrase is missing, empty, or unknown.</exception>
+    public static T Read<T>(string name)
+    {
+        using var stream = typeof(PhraseFile).Assembly.GetManifestResourceStream(name)
+            ?? throw new InvalidOperationException($"The program was built without {name}.");
+        return Read<T>(stream, name);
+    }
+
+    private static T Read<T>(Stream json, string name)
     {
         try
         {
             using var document = JsonDocument.Parse(json);
             RefuseEmpty(document.RootElement, name);
-            return document.Deserialize<Phrases>(Strict)!;
+            return document.Deserialize<T>(Strict)!;
         }
         catch (JsonException e)
         {

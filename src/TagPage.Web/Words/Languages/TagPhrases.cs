@@ -43,6 +43,8 @@ public sealed record TagPhrases
     public required string Strings { get; init; }
     public required string Reading { get; init; }
     public required Counted Earlier { get; init; }
+    public required string YoursHeading { get; init; }
+    public required string YoursLink { get; init; }
     public required string ShopHelps { get; init; }
     public required string MarkedLost { get; init; }
     public required string LostHeading { get; init; }

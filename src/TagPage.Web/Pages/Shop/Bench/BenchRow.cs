@@ -34,5 +34,11 @@ public sealed record BenchRow
     /// <summary>The client said yes and has not brought the racket yet.</summary>
     public bool Expected { get; init; }
 
+    /// <summary>Asked for in the client's own page: where and by when it will be brought, and when it is needed.</summary>
+    public bool AskedByClient { get; init; }
+    public string DropOffWhere { get; init; } = "";
+    public DateOnly? DropOffBy { get; init; }
+    public DateOnly? NeededBy { get; init; }
+
     public bool IsHybrid => (Mains, MainsGaugeMm) != (Crosses, CrossesGaugeMm);
 }

@@ -13,7 +13,7 @@ public sealed class BenchStore(Database database)
         j.id, j.ticket, j.state, j.racket_id, r.number, r.frame, r.tape_colour, p.name AS player, c.name AS client, c.phone,
         m.name AS mains, m.gauge_mm AS mains_gauge_mm, x.name AS crosses, x.gauge_mm AS crosses_gauge_mm,
         j.mains_tension, j.crosses_tension, j.tension_unit, j.promised_for, j.strung_on, j.price_minor, j.paid_on,
-        j.wish, j.expected
+        j.wish, j.expected, j.asked_by_client, j.drop_off_where, j.drop_off_by, j.needed_by
         """;
 
     private const string Sources = """

@@ -1,10 +1,11 @@
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Jobs;
 using TagPage.Web.Data;
+using TagPage.Web.Pages.Shop.Corner;
 
 namespace TagPage.Web.Pages.Shop.Bench;
 
-public sealed class IndexModel(BenchStore bench, DueStore due, ShopStore shops, ShopClock clock) : PageModel
+public sealed class IndexModel(BenchStore bench, DueStore due, ClientRequestStore requests, ShopStore shops, ShopClock clock) : PageModel
 {
     private const int MostHouseholds = 8;
 
@@ -22,6 +23,8 @@ public sealed class IndexModel(BenchStore bench, DueStore due, ShopStore shops, 
 
     public DueList Due { get; private set; } = new([], 0, 0);
 
+    public IReadOnlyList<ClientRequestStore.Row> Requests { get; private set; } = [];
+
     public IEnumerable<Household> FirstDue => Due.Households.Take(MostHouseholds);
 
     public int Late => Open.Count(j => j.PromisedFor < Today);
@@ -36,5 +39,6 @@ public sealed class IndexModel(BenchStore bench, DueStore due, ShopStore shops, 
         Ready = bench.Ready();
         CameIn = bench.CameIn(Today);
         Due = due.List(withUnseen: false);
+        Requests = requests.Open();
     }
 }

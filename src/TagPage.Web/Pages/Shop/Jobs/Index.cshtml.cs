@@ -1,12 +1,16 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Web.Data;
+using TagPage.Web.Pages.My;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class IndexModel(JobStore jobs, ShopStore shops, ShopClock clock) : PageModel
+public sealed class IndexModel(JobStore jobs, FeelStore feels, ShopStore shops, ShopClock clock) : PageModel
 {
     public JobRow Job { get; private set; } = new();
+
+    /// <summary>What the player said about the strings before these.</summary>
+    public FeelStore.Row? Felt { get; private set; }
 
     public ShopDetails Shop => shops.Get();
 
@@ -19,6 +23,7 @@ public sealed class IndexModel(JobStore jobs, ShopStore shops, ShopClock clock) 
         if (jobs.Get(id) is not { } job)
             return NotFound();
         Job = job;
+        Felt = feels.Last(job.RacketId, exceptJob: id);
         return Page();
     }
 }

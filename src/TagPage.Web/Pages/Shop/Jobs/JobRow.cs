@@ -54,6 +54,10 @@ public sealed record JobRow
     public string Note { get; init; } = "";
     public string Wish { get; init; } = "";
     public bool Expected { get; init; }
+    public bool AskedByClient { get; init; }
+    public string DropOffWhere { get; init; } = "";
+    public DateOnly? DropOffBy { get; init; }
+    public DateOnly? NeededBy { get; init; }
     public DateOnly? EndedOn { get; init; }
     public BedEnd? EndedHow { get; init; }
 

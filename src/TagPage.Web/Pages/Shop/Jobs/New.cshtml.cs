@@ -2,10 +2,11 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Web.Data;
 using TagPage.Web.Forms;
+using TagPage.Web.Pages.My;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class NewModel(NewJobStore store, JobStore jobs, JobChoicesStore choices, ShopStore shops, ShopClock clock) : PageModel
+public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, JobChoicesStore choices, ShopStore shops, ShopClock clock) : PageModel
 {
     [BindProperty(SupportsGet = true, Name = "racket")]
     public long RacketId { get; set; }
@@ -17,6 +18,9 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, JobChoicesStore c
 
     /// <summary>The job the form was filled in from.</summary>
     public JobRow? Last { get; private set; }
+
+    /// <summary>What the player said about the last strings.</summary>
+    public FeelStore.Row? Felt { get; private set; }
 
     public BedStore.Open? Bed { get; private set; }
 
@@ -63,6 +67,7 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, JobChoicesStore c
         Racket = racket;
         Last = racket.LastJobId is { } last ? jobs.Get(last) : null;
         Bed = store.CurrentBed(RacketId);
+        Felt = feels.Last(RacketId);
         return true;
     }
 }

@@ -75,11 +75,11 @@ public sealed class NewJobStore(Database database, ShopStore shops, TimeProvider
         return new Outcome.Done(connection.ExecuteScalar<long>(AddSql, new NewJobValues(racketId, input, strings, shops.Get())));
     }
 
-    private const string AddSql = """
+    private const string AddSql = $"""
         INSERT INTO job (ticket, racket_id, state, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by,
                          mains_tension, crosses_tension, tension_unit, pre_stretch_percent, pieces,
                          received_on, received_where, promised_for, price_minor, note)
-        VALUES ((SELECT COALESCE(MAX(ticket), 0) + 1 FROM job), @RacketId, 'Waiting', @MainsId, @CrossesId, @MainsSuppliedBy,
+        VALUES ({Nudge.AskedJob.NextTicket}, @RacketId, 'Waiting', @MainsId, @CrossesId, @MainsSuppliedBy,
                 @CrossesSuppliedBy, @MainsTension, @CrossesTension, @TensionUnit, @PreStretchPercent, @Pieces,
                 @ReceivedOn, @ReceivedWhere, @PromisedFor, @PriceMinor, @Note)
         RETURNING id

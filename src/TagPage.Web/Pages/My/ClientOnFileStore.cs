@@ -1,0 +1,17 @@
+using Dapper;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Pages.My;
+
+/// <summary>The client whose corner it is.</summary>
+public sealed class ClientOnFileStore(Database database)
+{
+    public sealed record Row
+    {
+        public long Id { get; init; }
+        public string Name { get; init; } = "";
+        public string Language { get; init; } = "en";
+    }
+
+    public Row? Get(long client) => database.Read(c => c.QuerySingleOrDefault<Row>("SELECT id, name, language FROM client WHERE id = @client", new { client }));
+}

@@ -1,0 +1,66 @@
+using System.Buffers.Text;
+using System.Security.Cryptography;
+using System.Text;
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Pages.My;
+
+/// <summary>The browsers in which a client's private link was exchanged, one row each.</summary>
+public sealed class CornerSessionStore(Database database, TimeProvider clock)
+{
+    public static readonly TimeSpan Longest = TimeSpan.FromDays(30);
+
+    private const int SecretBytes = 16;
+
+    public sealed record Row
+    {
+        public string IdHash { get; init; } = "";
+        public long ClientId { get; init; }
+    }
+
+    /// <summary>Null once signed out, too old, or with a link that was taken back since.</summary>
+    public Row? Find(string? secret) => secret is { Length: > 0 and < 100 }
+        ? database.Read(c => c.QuerySingleOrDefault<Row>(FindSql, new { Hash = Hash(secret), Oldest = clock.GetUtcNow() - Longest }))
+        : null;
+
+    private const string FindSql = "SELECT id_hash, client_id FROM corner_session WHERE id_hash = @Hash AND began_at > @Oldest";
+
+    /// <summary>The cookie's value for a new session; null where the link was taken back meanwhile.</summary>
+    public string? Begin(CornerLinkStore.Row link)
+    {
+        var secret = Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(SecretBytes));
+        var now = clock.GetUtcNow();
+        return database.Write(c =>
+        {
+            c.Execute(ForgetSql, new { Oldest = now - Longest });
+            return c.Execute(BeginSql, new { Hash = Hash(secret), link.Id, link.Version, now }) == 1;
+        }) ? secret : null;
+    }
+
+    private const string ForgetSql = "DELETE FROM corner_session WHERE began_at <= @Oldest";
+
+    private const string BeginSql = """
+        INSERT INTO corner_session (id_hash, client_id, link_id, began_at)
+        SELECT @Hash, client_id, id, @now FROM corner_link WHERE id = @Id AND version = @Version AND revoked_at IS NULL AND expires_at > @now
+        """;
+
+    public void End(string idHash) => database.Write(c => c.Execute("DELETE FROM corner_session WHERE id_hash = @idHash", new { idHash }));
+
+    /// <summary>Every browser is signed out and every link is void: what somebody else may have seen opens nothing any more.</summary>
+    public void EndAll(long client) => database.Write(c => EndAll(c, client, clock.GetUtcNow()));
+
+    internal static void EndAll(SqliteConnection connection, long client, DateTimeOffset now) => connection.Execute(EndAllSql, new { client, now });
+
+    private const string EndAllSql = """
+        DELETE FROM corner_session WHERE client_id = @client;
+        UPDATE corner_link SET revoked_at = @now WHERE client_id = @client AND revoked_at IS NULL;
+        """;
+
+    public int Count(long client) => database.Read(c => c.ExecuteScalar<int>(CountSql, new { client, Oldest = clock.GetUtcNow() - Longest }));
+
+    private const string CountSql = "SELECT COUNT(*) FROM corner_session WHERE client_id = @client AND began_at > @Oldest";
+
+    private static string Hash(string secret) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(secret)));
+}

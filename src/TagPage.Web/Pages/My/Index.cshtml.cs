@@ -1,0 +1,21 @@
+using TagPage.Core.Forecast;
+using TagPage.Web.Data;
+using TagPage.Web.Pages.Nudge;
+
+namespace TagPage.Web.Pages.My;
+
+public sealed class IndexModel(ClientOnFileStore clients, MyRacketStore rackets, ShopStore shops, ShopClock clock) : CornerModel(clients)
+{
+    public sealed record Player(long Id, string Name, IReadOnlyList<(MyRacket Racket, RestringBy By)> Rackets);
+
+    public IReadOnlyList<Player> Players { get; private set; } = [];
+
+    public ShopDetails Shop => shops.Get();
+
+    public void OnGet()
+    {
+        var (today, values, mine) = (clock.Today, Shop.StartingValues, rackets.OfClient(Me.Id));
+        var names = GivenNames.Of(mine.Select(r => r.Player));
+        Players = [.. mine.GroupBy(r => r.PlayerId).Select(p => new Player(p.Key, names[p.First().Player], [.. p.Select(r => (r, r.Work(today, values)))]))];
+    }
+}

@@ -1,0 +1,63 @@
+using TagPage.Core.Forecast;
+using TagPage.Core.Jobs;
+using TagPage.Core.Rackets;
+using TagPage.Web.Data;
+using TagPage.Web.Pages.Tag;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.My;
+
+/// <summary>The corner's names for states, and its sentences about a racket.</summary>
+public sealed class MyNames(PageLanguage spoken)
+{
+    private readonly Language _language = spoken.Language;
+    private readonly CornerRacketPhrases _say = CornerWords.Of(spoken.Language).Racket;
+
+    public string Of(RacketState state) => state switch
+    {
+        RacketState.InTurn => _say.InTurn,
+        RacketState.Spare => _say.Spare,
+        RacketState.Resting => _say.Resting,
+        RacketState.Damaged => _say.Damaged,
+        RacketState.Sold => _say.Sold,
+        _ => _say.Gone,
+    };
+
+    public string Of(FeelBed bed) => bed switch
+    {
+        FeelBed.TooStiff => _say.TooStiff,
+        FeelBed.TooLoose => _say.TooLoose,
+        _ => _say.Right,
+    };
+
+    /// <summary>"Racket 2", with the frame where it is known.</summary>
+    public string Racket(MyRacket racket)
+    {
+        var name = _language.Phrases.Trade.Racket.Fill(("number", $"{racket.Number}"));
+        return racket.Frame.Length > 0 ? $"{name}, {racket.Frame}" : name;
+    }
+
+    public string? Job(MyRacket racket) => racket.JobState switch
+    {
+        JobState.Waiting when racket.Expected => _say.JobExpected,
+        JobState.Waiting => _say.JobWaiting,
+        JobState.OnMachine => _say.JobOnMachine,
+        JobState.Strung => _say.JobReady,
+        _ => null,
+    };
+
+    /// <summary>"Restring in 3 weeks, 14 Dec 2026", or why there is no date.</summary>
+    public string By(RestringBy by)
+    {
+        var say = _language.Phrases.Tag;
+        return by switch
+        {
+            { Due: { } due, DaysLeft: { } left and >= 0 } =>
+                $"{_language.Sentence(say.Headline.Fill(("when", _language.When(left))))}, {_language.Day(due)}",
+            { Due: { } due, DaysLeft: { } left } => say.WasDue.Fill(("when", _language.When(left)), ("day", _language.Day(due))),
+            _ => new TagWords(_language).State(by.State),
+        };
+    }
+
+    public string Money(long minor, ShopDetails shop) => Shown.Money(minor, shop);
+}

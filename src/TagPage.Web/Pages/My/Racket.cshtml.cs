@@ -1,0 +1,38 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Forecast;
+using TagPage.Web.Data;
+using TagPage.Web.Pages.Care;
+using TagPage.Web.Pages.Nudge;
+using TagPage.Web.Pages.Tag;
+
+namespace TagPage.Web.Pages.My;
+
+public sealed class RacketModel(ClientOnFileStore clients, MyRacketStore rackets, FeelStore feels, CareStore care, ShopStore shops, ShopClock clock) : CornerModel(clients)
+{
+    public MyRacket Racket { get; private set; } = new();
+
+    public TagView View { get; private set; } = default!;
+
+    public RestringBy By { get; private set; } = default!;
+
+    /// <summary>As the household calls the player.</summary>
+    public string Player { get; private set; } = "";
+
+    /// <summary>What was said about the strings that are in it.</summary>
+    public FeelStore.Row? Felt { get; private set; }
+
+    public ShopDetails Shop => shops.Get();
+
+    public IActionResult OnGet(long id)
+    {
+        if (rackets.Get(Me.Id, id) is not { } racket)
+            return NotFound();
+        Racket = racket;
+        Player = GivenNames.Of(rackets.OfClient(Me.Id).Select(r => r.Player))[racket.Player];
+        By = racket.Work(clock.Today, Shop.StartingValues);
+        // The household comes without a tag's code, and its page shows none.
+        View = TagView.Of(default, racket, rackets.Stringings(Me.Id, id, 1 + TagView.MostEarlier), clock.Today, Shop.StartingValues) with { Guides = care.For(id) };
+        Felt = View.Latest is { } latest ? feels.Get(Me.Id, latest.JobId) : null;
+        return Page();
+    }
+}

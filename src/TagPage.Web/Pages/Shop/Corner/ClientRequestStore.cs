@@ -1,0 +1,44 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Pages.Shop.Corner;
+
+/// <summary>What a client asks of the owner.</summary>
+public enum RequestKind { Link, Payer, OwnClient, PassedOn, Forget }
+
+/// <summary>What clients asked for in their corner and the owner has not ticked off.</summary>
+public sealed class ClientRequestStore(Database database, TimeProvider clock)
+{
+    public sealed record Row
+    {
+        public long Id { get; init; }
+        public long ClientId { get; init; }
+        public string Client { get; init; } = "";
+        public RequestKind Kind { get; init; }
+        public string Words { get; init; } = "";
+        public DateTimeOffset AskedAt { get; init; }
+    }
+
+    public IReadOnlyList<Row> Open() => database.Read(c => c.Query<Row>(OpenSql).ToList());
+
+    private const string OpenSql = """
+        SELECT r.id, r.client_id, c.name AS client, r.kind, r.words, r.asked_at
+        FROM client_request r
+        JOIN client c ON c.id = r.client_id
+        WHERE r.done_at IS NULL
+        ORDER BY r.asked_at, r.id
+        LIMIT 100
+        """;
+
+    /// <summary>In the caller's transaction.</summary>
+    internal static void Add(SqliteConnection connection, long client, RequestKind kind, string words, DateTimeOffset now) =>
+        connection.Execute(AddSql, new { client, Kind = kind.ToString(), words, now });
+
+    private const string AddSql = "INSERT INTO client_request (client_id, kind, words, asked_at) VALUES (@client, @Kind, @words, @now)";
+
+    public Outcome Done(long id) => database.Write<Outcome>(c =>
+        c.Execute("UPDATE client_request SET done_at = COALESCE(done_at, @Now) WHERE id = @id", new { id, Now = clock.GetUtcNow() }) == 1
+            ? new Outcome.Done(id)
+            : new Outcome.Absent());
+}

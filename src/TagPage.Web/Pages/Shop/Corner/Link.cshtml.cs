@@ -1,0 +1,34 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Data;
+using TagPage.Web.Hosting;
+using TagPage.Web.Pages.My;
+
+namespace TagPage.Web.Pages.Shop.Corner;
+
+/// <summary>One private link, in every way it can be handed over.</summary>
+public sealed class LinkModel(CornerLinkStore links, CornerTexts texts, PublicAddress address, ShopClock clock) : PageModel
+{
+    public CornerLinkStore.Row Saved { get; private set; } = new();
+
+    public bool IsLive => links.IsLive(Saved);
+
+    public string Link => texts.Link(Saved);
+
+    public string SmsText => texts.LinkSms(Saved);
+
+    public DateOnly Until => DayOf(Saved.ExpiresAt);
+
+    /// <summary>Why the link may not open on the client's phone; null where it should.</summary>
+    public string? Warning => address.IsHttps ? null : $"{address.Base} is not https. Clients’ own pages open over https only; set TagPage:Address to an https address first.";
+
+    public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
+
+    public IActionResult OnGet(long id)
+    {
+        if (links.Get(id) is not { } link)
+            return NotFound();
+        Saved = link;
+        return Page();
+    }
+}

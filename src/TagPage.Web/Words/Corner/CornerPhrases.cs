@@ -1,0 +1,74 @@
+namespace TagPage.Web.Words;
+
+/// <summary>
+/// What the client's corner and its mails say. A file for each language beside this one; where a language has none yet,
+/// the corner is in English.
+/// </summary>
+public sealed record CornerPhrases
+{
+    public required CornerFramePhrases Frame { get; init; }
+    public required CornerLinkPhrases Link { get; init; }
+    public required CornerMailPhrases Mail { get; init; }
+    public required CornerHomePhrases Home { get; init; }
+    public required CornerRacketPhrases Racket { get; init; }
+    public required CornerOrderPhrases Order { get; init; }
+}
+
+/// <summary>What stands around every page of the corner.</summary>
+public sealed record CornerFramePhrases
+{
+    public required string Title { get; init; }
+    public required string Rackets { get; init; }
+    public required string Details { get; init; }
+    public required string SignOut { get; init; }
+    public required string Menu { get; init; }
+    public required string ToContent { get; init; }
+    public required string Error { get; init; }
+    public required string NotSaved { get; init; }
+    public required string Back { get; init; }
+}
+
+/// <summary>Getting in with a private link, asking for one, and getting out.</summary>
+public sealed record CornerLinkPhrases
+{
+    public required string EnterHeading { get; init; }
+    public required string EnterText { get; init; }
+    public required string EnterButton { get; init; }
+    public required string EnterHint { get; init; }
+    public required string VoidHeading { get; init; }
+    public required string VoidText { get; init; }
+    public required string AskHeading { get; init; }
+    public required string AskText { get; init; }
+    public required string AskLabel { get; init; }
+    public required string AskHint { get; init; }
+    public required string AskButton { get; init; }
+    public required string AskUnread { get; init; }
+    public required string AskedHeading { get; init; }
+    public required string AskedMail { get; init; }
+    public required string AskedPhone { get; init; }
+    public required string OutHeading { get; init; }
+    public required string OutText { get; init; }
+    public required string OutButton { get; init; }
+    public required string EverywhereHeading { get; init; }
+    public required string EverywhereText { get; init; }
+    public required string EverywhereButton { get; init; }
+    public required string IsOutHeading { get; init; }
+    public required string IsOutText { get; init; }
+}
+
+/// <summary>Mails and texts that have to do with the corner.</summary>
+public sealed record CornerMailPhrases
+{
+    public required string LinkSubject { get; init; }
+    public required string LinkBody { get; init; }
+    public required string LinkSms { get; init; }
+    public required string ReceivedSubject { get; init; }
+    public required string ReceivedBody { get; init; }
+}
+
+/// <summary>The corner's first page.</summary>
+public sealed record CornerHomePhrases
+{
+    public required string Heading { get; init; }
+    public required string None { get; init; }
+}
