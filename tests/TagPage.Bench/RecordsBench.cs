@@ -1,0 +1,58 @@
+using BenchmarkDotNet.Attributes;
+using TagPage.Web.Pages.Shop.Bench;
+using TagPage.Web.Pages.Shop.Find;
+using TagPage.Web.Pages.Tag;
+
+namespace TagPage.Bench;
+
+/// <summary>What a shop asks for all day, in a small shop, at a normal shop's far end, and far beyond.</summary>
+public class RecordsBench : IDisposable
+{
+    private BigShop _shop = default!;
+    private TagStore _tags = default!;
+    private DueStore _due = default!;
+    private BenchStore _bench = default!;
+    private FindStore _find = default!;
+    private int _next;
+
+    [Params(1_000, 10_000, 100_000)]
+    public int Rackets { get; set; }
+
+    [GlobalSetup]
+    public void Fill()
+    {
+        _shop = new BigShop(Rackets);
+        (_tags, _due, _bench, _find) = (_shop.Get<TagStore>(), _shop.Get<DueStore>(), _shop.Get<BenchStore>(), _shop.Get<FindStore>());
+    }
+
+    [GlobalCleanup]
+    public void Dispose()
+    {
+        _shop.Dispose();
+        GC.SuppressFinalize(this);
+    }
+
+    /// <summary>Another racket each time, all over the shop.</summary>
+    [Benchmark]
+    public object? TagPage()
+    {
+        _next = (_next + 7919) % Rackets;
+        var code = _shop.Codes[_next];
+        return (_tags.Racket(code), _tags.Stringings(code, 13));
+    }
+
+    [Benchmark]
+    public object DueList() => _due.List(withUnseen: false);
+
+    [Benchmark]
+    public object BenchList() => (_bench.Open(), _bench.Ready());
+
+    [Benchmark]
+    public object FindByName() => _find.ByWords("\"player\"* AND \"ka\"*");
+
+    [Benchmark]
+    public object FindByPhone() => _find.ByPhone("4321");
+
+    [Benchmark]
+    public object? FindByTicket() => _find.ByTicket(Rackets);
+}
