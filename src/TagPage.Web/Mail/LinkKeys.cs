@@ -33,10 +33,10 @@ public sealed class LinkKeys
     public bool Fits(string token, LinkPurpose purpose, long id, int version) =>
         CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes(token), Encoding.UTF8.GetBytes(Token(purpose, id, version)));
 
-    /// <summary>Eight digits to be typed, derived like the tokens; the salt is the record's own.</summary>
+    /// <summary>Six digits to be typed, derived like the tokens; the salt is the record's own.</summary>
     public string Digits(long id, string salt) =>
-        (BinaryPrimitives.ReadUInt64BigEndian(HMACSHA256.HashData(_key, Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"code|{id}|{salt}")))) % 100_000_000)
-        .ToString("D8", CultureInfo.InvariantCulture);
+        (BinaryPrimitives.ReadUInt64BigEndian(HMACSHA256.HashData(_key, Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"code|{id}|{salt}")))) % 1_000_000)
+        .ToString("D6", CultureInfo.InvariantCulture);
 
     private ReadOnlySpan<byte> Mac(LinkPurpose purpose, long id, int version) =>
         HMACSHA256.HashData(_key, Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{purpose}|{id}|{version}"))).AsSpan(0, MacBytes);

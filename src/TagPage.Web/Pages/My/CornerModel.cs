@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Mvc.Filters;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Web.Words;
@@ -5,7 +6,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.My;
 
 /// <summary>What the corner's pages share: whose corner it is, and the words.</summary>
-public abstract class CornerModel(ClientOnFileStore clients) : PageModel
+public abstract partial class CornerModel(ClientOnFileStore clients) : PageModel
 {
     public ClientOnFileStore.Row Me { get; private set; } = new();
 
@@ -28,5 +29,20 @@ public abstract class CornerModel(ClientOnFileStore clients) : PageModel
             ModelState.AddModelError(field, Spoken.Phrases.Reminder.TextTooLong.Fill(("most", $"{most}"), ("n", $"{text.Length}")));
     }
 
-    protected string Link(string path) => Spoken.Link(path);
+    /// <summary>A link on the page, in the page's language.</summary>
+    /// <param name="path">Begins with a slash and has no query.</param>
+    /// <param name="query">What else stands in it.</param>
+    protected string Link(string path, params ReadOnlySpan<(string Key, string Value)> query)
+    {
+        var link = Spoken.Link(path);
+        foreach (var (key, value) in query)
+            link += $"{(link.Contains('?', StringComparison.Ordinal) ? '&' : '?')}{key}={Uri.EscapeDataString(value)}";
+        return link;
+    }
+
+    /// <summary>Whether an address that came with the request may be gone to: a plain path of the corner.</summary>
+    protected static bool IsBelowMy(string? path) => path is not null && CornerPath().IsMatch(path);
+
+    [GeneratedRegex("^/my(/[a-z0-9-]+)*$")]
+    private static partial Regex CornerPath();
 }

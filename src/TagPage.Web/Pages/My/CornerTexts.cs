@@ -1,3 +1,5 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Web.Data;
 using TagPage.Web.Mail;
 using TagPage.Web.Words;
@@ -16,6 +18,22 @@ public sealed class CornerTexts(MailWriter writer, ShopStore shops, ShopClock cl
         var (say, shop) = (CornerWords.Of(language).Mail, shops.Get().Name);
         return (say.LinkSubject.Fill(("shop", shop)),
             say.LinkBody.Fill(("client", link.Client), ("shop", shop), ("day", language.Day(clock.DayOf(link.ExpiresAt)))));
+    }
+
+    /// <summary>With the placeholder {code} for the digits. In the caller's transaction.</summary>
+    public (string Subject, string Body) CodeMail(SqliteConnection connection, long client) => Mail(connection, client, m => (m.CodeSubject, m.CodeBody));
+
+    /// <summary>Tells the client that what finders get was changed.</summary>
+    public (string Subject, string Body) ConsentMail(SqliteConnection connection, long client, FoundChoice choice) =>
+        Mail(connection, client, m => (m.ConsentSubject, m.ConsentBody), language => new MyNames(new PageLanguage(language, false)).Of(choice));
+
+    private (string, string) Mail(SqliteConnection connection, long client, Func<CornerMailPhrases, (string, string)> which, Func<Language, string>? what = null)
+    {
+        var (name, code) = connection.QuerySingle<(string, string)>("SELECT name, language FROM client WHERE id = @client", new { client });
+        var language = CornerWords.Fitting(Languages.OfOrEnglish(code));
+        var (subject, body) = which(CornerWords.Of(language).Mail);
+        var shop = shops.Get().Name;
+        return (subject.Fill(("shop", shop)), body.Fill(("client", name), ("shop", shop), ("what", what?.Invoke(language) ?? "")));
     }
 
     public string LinkSms(CornerLinkStore.Row link) =>

@@ -2,6 +2,7 @@ using TagPage.Core.Forecast;
 using TagPage.Core.Jobs;
 using TagPage.Core.Rackets;
 using TagPage.Web.Data;
+using TagPage.Web.Pages.Found;
 using TagPage.Web.Pages.Tag;
 using TagPage.Web.Words;
 
@@ -29,6 +30,26 @@ public sealed class MyNames(PageLanguage spoken)
         FeelBed.TooLoose => _say.TooLoose,
         _ => _say.Right,
     };
+
+    public string Of(FoundChoice choice) => choice switch
+    {
+        FoundChoice.Message => CornerWords.Of(_language).Lost.GetsMessage,
+        FoundChoice.Contact => CornerWords.Of(_language).Lost.GetsContact,
+        _ => CornerWords.Of(_language).Lost.GetsShop,
+    };
+
+    public string Of(FoundKind kind)
+    {
+        var say = _language.Phrases.Log;
+        return kind switch
+        {
+            FoundKind.Shown => say.Shown,
+            FoundKind.AtDesk => say.AtDesk,
+            FoundKind.HaveIt => say.HaveIt,
+            FoundKind.StillThere => say.StillThere,
+            _ => say.Message,
+        };
+    }
 
     /// <summary>"Racket 2", with the frame where it is known.</summary>
     public string Racket(MyRacket racket)

@@ -12,6 +12,8 @@ public sealed record CornerPhrases
     public required CornerHomePhrases Home { get; init; }
     public required CornerRacketPhrases Racket { get; init; }
     public required CornerOrderPhrases Order { get; init; }
+    public required CornerLostPhrases Lost { get; init; }
+    public required CornerCodePhrases Code { get; init; }
 }
 
 /// <summary>What stands around every page of the corner.</summary>
@@ -19,6 +21,7 @@ public sealed record CornerFramePhrases
 {
     public required string Title { get; init; }
     public required string Rackets { get; init; }
+    public required string Found { get; init; }
     public required string Details { get; init; }
     public required string SignOut { get; init; }
     public required string Menu { get; init; }
@@ -64,6 +67,10 @@ public sealed record CornerMailPhrases
     public required string LinkSms { get; init; }
     public required string ReceivedSubject { get; init; }
     public required string ReceivedBody { get; init; }
+    public required string CodeSubject { get; init; }
+    public required string CodeBody { get; init; }
+    public required string ConsentSubject { get; init; }
+    public required string ConsentBody { get; init; }
 }
 
 /// <summary>The corner's first page.</summary>

@@ -1,0 +1,29 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Web.Forms;
+
+namespace TagPage.Web.Pages.My;
+
+/// <summary>Sends the code.</summary>
+public sealed class CodeSendModel(ClientOnFileStore clients, CornerCodeStore codes) : CornerModel(clients)
+{
+    [BindProperty(SupportsGet = true, Name = "next")]
+    public string? Next { get; set; }
+
+    private string Onward => IsBelowMy(Next) ? Next! : "/my";
+
+    public IActionResult OnGet() => Redirect(Link("/my/code", ("next", Onward)));
+
+    public IActionResult OnPost()
+    {
+        switch (codes.Send(Me.Id))
+        {
+            case CornerCodeStore.Sent.TooMany:
+                this.Say(Say.Code.TooMany);
+                return Redirect(Link("/my/code", ("next", Onward), ("sent", "true")));
+            case CornerCodeStore.Sent.NoMail:
+                return Redirect(Link("/my/code", ("next", Onward)));
+            default:
+                return Redirect(Link("/my/code", ("next", Onward), ("sent", "true")));
+        }
+    }
+}

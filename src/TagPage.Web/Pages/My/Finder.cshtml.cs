@@ -1,0 +1,45 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Web.Forms;
+using TagPage.Web.Pages.Found;
+
+namespace TagPage.Web.Pages.My;
+
+/// <summary>Answers a finder who left a mail address, once, without showing one's own.</summary>
+public sealed class FinderModel(ClientOnFileStore clients, MyFoundStore mine, FinderReplyStore store) : CornerModel(clients)
+{
+    public const int Longest = ReplyModel.Longest;
+
+    public sealed record Fields
+    {
+        public string? Text { get; init; }
+    }
+
+    [BindProperty]
+    public Fields Input { get; set; } = new();
+
+    public FinderReplyStore.Row Saved { get; private set; } = new();
+
+    public IActionResult OnGet(long id) => Load(id) ? Page() : NotFound();
+
+    public IActionResult OnPost(long id)
+    {
+        if (!Load(id))
+            return NotFound();
+        if (Input.Text is null)
+            ModelState.AddModelError("Input.Text", Spoken.Phrases.Answer.Empty);
+        Limit("Input.Text", Input.Text, Longest);
+        if (!ModelState.IsValid)
+            return Page();
+        this.Say(store.Send(Saved, Input.Text!) ? Spoken.Phrases.Answer.SentHeading : Spoken.Phrases.Answer.SentText);
+        return Redirect(Link("/my/found"));
+    }
+
+    /// <summary>One of this client's, not answered yet, with an address to answer to.</summary>
+    private bool Load(long id)
+    {
+        if (!mine.Events(Me.Id).Any(e => e.Id == id && FoundModel.CanAnswer(e)) || store.Get(id) is not { } row || row.ClientId != Me.Id)
+            return false;
+        Saved = row;
+        return true;
+    }
+}

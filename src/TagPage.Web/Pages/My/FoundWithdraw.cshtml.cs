@@ -1,0 +1,18 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Web.Forms;
+using TagPage.Web.Pages.Shop.Clients;
+
+namespace TagPage.Web.Pages.My;
+
+/// <summary>One press takes back what finders may get: at once, without a code, also for pages that are already open.</summary>
+public sealed class FoundWithdrawModel(ClientOnFileStore clients, FoundChoiceStore choices) : CornerModel(clients)
+{
+    public IActionResult OnGet() => Redirect(Link("/my/found"));
+
+    public IActionResult OnPost()
+    {
+        choices.Withdraw(Me.Id);
+        this.Say(Say.Lost.Withdrawn);
+        return Redirect(Link("/my/found"));
+    }
+}

@@ -1,0 +1,40 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Core.Rackets;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Pages.My;
+
+/// <summary>A household marks a racket as lost, with a note for everybody, and as back.</summary>
+public sealed class MyLostStore(Database database)
+{
+    /// <summary>What became of it: done, absent, or what is wrong with the note.</summary>
+    public (bool IsThere, LostNoteFault? Fault) Lose(long client, long racket, DateOnly since, string note) => database.Write(c =>
+    {
+        if (MyRacketStore.Get(c, client, racket) is not { IsMine: true })
+            return (false, (LostNoteFault?)null);
+        if (LostNote.Fault(note, Names(c, client)) is { } fault)
+            return (true, fault);
+        c.Execute(LoseSql, new { racket, since, note });
+        return (true, null);
+    });
+
+    private static IEnumerable<string> Names(SqliteConnection connection, long client) => connection.Query<string>(NamesSql, new { client });
+
+    private const string NamesSql = """
+        SELECT name FROM client WHERE id = @client
+        UNION SELECT second_name FROM client WHERE id = @client AND second_name <> ''
+        UNION SELECT name FROM player WHERE client_id = @client
+        """;
+
+    private const string LoseSql = "UPDATE racket SET lost_since = @since, lost_note = @note, version = version + 1 WHERE id = @racket";
+
+    /// <summary>Back already is as good.</summary>
+    public Outcome Back(long client, long racket) => database.Write<Outcome>(c =>
+        c.Execute(BackSql, new { client, racket }) == 1 ? new Outcome.Done(racket) : new Outcome.Absent());
+
+    private const string BackSql = """
+        UPDATE racket SET version = version + (lost_since IS NOT NULL), lost_since = NULL, lost_note = ''
+        WHERE id = @racket AND state <> 'Sold' AND player_id IN (SELECT id FROM player WHERE client_id = @client)
+        """;
+}
