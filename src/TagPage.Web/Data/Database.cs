@@ -32,6 +32,9 @@ public sealed class Database : IDisposable
     /// <summary>Grows with every committed write of this process; what was read under an older number may be stale.</summary>
     public long Generation => Interlocked.Read(ref _generation);
 
+    /// <summary>What belongs to every write: runs in its transaction, right before it is committed.</summary>
+    public Action<SqliteConnection>? BeforeCommit { get; set; }
+
     public T Read<T>(Func<SqliteConnection, T> work)
     {
         using var connection = Open();
@@ -48,6 +51,7 @@ public sealed class Database : IDisposable
             try
             {
                 var result = work(connection);
+                BeforeCommit?.Invoke(connection);
                 connection.Execute("COMMIT");
                 return result;
             }

@@ -1,4 +1,5 @@
 using TagPage.Core.Forecast;
+using TagPage.Core.Forecast.Learning;
 using TagPage.Core.Players;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
@@ -13,6 +14,7 @@ namespace TagPage.Web.Data;
 public record ForecastRow
 {
     public long RacketId { get; init; }
+    public long PlayerId { get; init; }
     public Sport Sport { get; init; }
     public RacketState State { get; init; }
     public int? PatternMains { get; init; }
@@ -31,21 +33,34 @@ public record ForecastRow
     public Material? CrossesMaterial { get; init; }
     public decimal? CrossesGaugeMm { get; init; }
 
+    /// <summary>The job whose strings are in it; null where they are not the shop's.</summary>
+    public long? BedId { get; init; }
+
+    /// <summary>What the label of those strings says.</summary>
+    public DateOnly? LabelDate { get; init; }
+
+    /// <summary>What the date learns from; stores fetch it with <see cref="Dates.Histories"/>.</summary>
+    public RacketHistory History { get; set; } = RacketHistory.None;
+
     /// <summary>The view's columns, for a SELECT from <c>forecast f</c>.</summary>
     public const string Columns = """
-        f.racket_id, f.sport, f.state, f.pattern_mains, f.own_date, f.times_a_week, f.hours_a_time, f.hitting, f.rule,
-        f.every_weeks, f.in_turn, f.spare, f.strung_on, f.ended_on, f.mains_material, f.mains_gauge_mm,
+        f.racket_id, f.player_id, f.sport, f.state, f.pattern_mains, f.own_date, f.times_a_week, f.hours_a_time, f.hitting, f.rule,
+        f.every_weeks, f.in_turn, f.spare, f.strung_on, f.ended_on, f.bed_id, f.label_date, f.mains_material, f.mains_gauge_mm,
         f.crosses_material, f.crosses_gauge_mm
         """;
 
     public RestringBy Work(DateOnly today, StartingValues values) => RestringForecast.Work(ToInput(values), today, values);
 
-    private ForecastInput ToInput(StartingValues values) => new()
+    /// <summary>Hours played by a day that is past, on strings that went in on another; null where nobody can tell.</summary>
+    public double? HoursBy(DateOnly strung, DateOnly day, StartingValues values) =>
+        FrozenHours.By(ToInput(values) with { Share = FrozenHours.Share(State, InPlay, values.SpareWeight) }, strung, day);
+
+    public ForecastInput ToInput(StartingValues values) => History.AddTo(new ForecastInput
     {
         Sport = Sport,
         Racket = State,
         Play = new Play(TimesAWeek, HoursATime, Hitting),
-        Share = RacketShare.Of(State, Enumerable.Repeat(RacketState.InTurn, InTurn).Concat(Enumerable.Repeat(RacketState.Spare, Spare)), values.SpareWeight),
+        Share = RacketShare.Of(State, InPlay, values.SpareWeight),
         Bed = MainsMaterial is { } mains && CrossesMaterial is { } crosses
             ? new Bed(new BedString(mains, MainsGaugeMm!.Value), new BedString(crosses, CrossesGaugeMm!.Value))
             : null,
@@ -55,5 +70,8 @@ public record ForecastRow
         Rule = Rule,
         EveryWeeks = EveryWeeks,
         OwnersDate = OwnDate,
-    };
+    });
+
+    private IEnumerable<RacketState> InPlay =>
+        Enumerable.Repeat(RacketState.InTurn, InTurn).Concat(Enumerable.Repeat(RacketState.Spare, Spare));
 }

@@ -5,11 +5,14 @@ public static class DemoDates
 {
     public static IReadOnlyDictionary<string, IReadOnlyList<string>> Columns { get; } = new Dictionary<string, IReadOnlyList<string>>
     {
-        ["racket"] = ["own_date", "lost_since", "not_before", "elsewhere_on"],
+        ["racket"] = ["own_date", "lost_since", "not_before", "elsewhere_on", "due_on", "soon_on"],
         ["client"] = ["found_choice_on", "reminders_changed_on"],
         ["spec"] = ["measured_on"],
-        ["job"] = ["received_on", "promised_for", "strung_on", "collected_on", "paid_on", "ended_on", "drop_off_by", "needed_by"],
+        ["job"] = ["received_on", "promised_for", "strung_on", "collected_on", "paid_on", "ended_on", "label_date", "drop_off_by", "needed_by"],
         ["reading"] = ["taken_on"],
+        ["pause"] = ["from_on", "to_on"],
+        ["logged_hours"] = ["played_on"],
+        ["due_day"] = ["day"],
         ["nudge_racket"] = ["due", "elsewhere_on", "elsewhere_before"],
         ["feel"] = ["said_on"],
         ["past_job"] = ["received_on", "strung_on", "paid_on"],

@@ -1,4 +1,5 @@
 using TagPage.Web.Data;
+using TagPage.Web.Data.Dates;
 
 namespace TagPage.Web.Hosting;
 
@@ -45,6 +46,7 @@ public static class App
     {
         var app = builder.Build();
         app.Services.GetRequiredService<Migrator>().Run();
+        app.Services.GetRequiredService<KeptDates>().Attach();
         app.UseTagPage();
         return app;
     }

@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.WebEncoders;
 using TagPage.Web.Data;
+using TagPage.Web.Data.Dates;
 using TagPage.Web.Demo;
 using TagPage.Web.Forms;
 using TagPage.Web.Limits;
@@ -30,6 +31,9 @@ internal static class Services
         services.AddSingleton<Migrator>();
         services.AddSingleton<ShopStore>();
         services.AddSingleton<ShopClock>();
+        services.AddSingleton<KeptDates>();
+        services.AddSingleton<DatesAgain>();
+        services.AddHostedService(s => s.GetRequiredService<DatesAgain>());
         services.AddSingleton<PublicStyle>();
         services.AddSingleton<Pages.Shop.Help.Manual>();
         services.AddSingleton<SourceMark>();

@@ -114,9 +114,16 @@ public sealed class BenchTests : IDisposable
             _shop.Records.Job(_shop.Records.Racket(_shop.Records.Player(_shop.Records.Client($"Client {i:00}"), "P")), strungOn: new(2026, 9, 1));
         var owner = _shop.Owner();
 
-        var (first, second) = (await owner.Open("/shop/due"), await owner.Open("/shop/due?page-number=2"));
+        var (first, second) = await Two();
 
         Assert.Equal((40, 5), (first.Document.QuerySelectorAll(".household").Length, second.Document.QuerySelectorAll(".household").Length));
+        Assert.Contains("45 rackets of 45 clients", second.Main, StringComparison.Ordinal);
         Assert.Empty(first.Document.QuerySelectorAll(".who").Select(w => w.TextContent).Intersect(second.Document.QuerySelectorAll(".who").Select(w => w.TextContent)));
+
+        async Task<(WebPage First, WebPage Second)> Two()
+        {
+            var page = await owner.Open("/shop/due");
+            return (page, await owner.Open(page.Document.QuerySelector("nav[aria-label=Pages] a")!.GetAttribute("href")!));
+        }
     }
 }

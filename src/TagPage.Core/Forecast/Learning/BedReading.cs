@@ -20,16 +20,16 @@ public sealed record BedReading
 
     public required double Value { get; init; }
 
-    /// <summary>Hours played on the strings when it was taken, frozen then.</summary>
-    public double Hours { get; init; }
+    /// <summary>Hours played on the strings when it was taken, frozen then; null where nobody can tell.</summary>
+    public double? Hours { get; init; }
 
     /// <summary>The loss against the first reading; null where the two cannot be compared.</summary>
     public LossReading? LossSince(BedReading first)
     {
         var days = DaysSince(first);
-        return days < 0 || InstrumentId != first.InstrumentId || Scale != first.Scale
+        return days < 0 || (Hours - first.Hours) is not { } hours || InstrumentId != first.InstrumentId || Scale != first.Scale
             ? null
-            : new LossReading(days, Math.Max(0, Hours - first.Hours), MeasuredLoss.Percent(Scale, first.Value, Value));
+            : new LossReading(days, Math.Max(0, hours), MeasuredLoss.Percent(Scale, first.Value, Value));
     }
 
     private double DaysSince(BedReading first)

@@ -9,7 +9,6 @@ public sealed record MyRacket : TagRow
 {
     public string Frame { get; init; } = "";
     public DateOnly? LostSince { get; init; }
-    public long PlayerId { get; init; }
     public string Player { get; init; } = "";
 
     /// <summary>The ticket that is open for it, and its state; null for none.</summary>

@@ -2,6 +2,7 @@ using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Rackets;
 using TagPage.Web.Data;
+using TagPage.Web.Data.Dates;
 using TagPage.Web.Pages.Tag;
 
 namespace TagPage.Web.Pages.My;
@@ -9,7 +10,7 @@ namespace TagPage.Web.Pages.My;
 /// <summary>The rackets of a client's players. Whatever is asked for, it is this client's or it is not there.</summary>
 public sealed class MyRacketStore(Database database)
 {
-    public IReadOnlyList<MyRacket> OfClient(long client) => database.Read(c => c.Query<MyRacket>(OfClientSql, new { client }).ToList());
+    public IReadOnlyList<MyRacket> OfClient(long client) => database.Read(c => Histories.Into(c, c.Query<MyRacket>(OfClientSql, new { client })));
 
     private const string OfClientSql = $"""
         {Columns}
@@ -20,11 +21,11 @@ public sealed class MyRacketStore(Database database)
     public MyRacket? Get(long client, long racket) => database.Read(c => Get(c, client, racket));
 
     internal static MyRacket? Get(SqliteConnection connection, long client, long racket) =>
-        connection.QuerySingleOrDefault<MyRacket>(Columns + " WHERE r.id = @racket AND p.client_id = @client", new { client, racket });
+        Histories.Into(connection, connection.QuerySingleOrDefault<MyRacket>(Columns + " WHERE r.id = @racket AND p.client_id = @client", new { client, racket }));
 
     private const string Columns = $"""
         SELECT {ForecastRow.Columns}, r.number, r.tape_colour, r.frame, r.lost_since IS NOT NULL AS is_lost, r.lost_since, r.lost_note,
-               p.id AS player_id, p.name AS player, j.id AS job_id, j.state AS job_state, j.expected, j.asked_by_client, j.price_minor,
+               p.name AS player, j.id AS job_id, j.state AS job_state, j.expected, j.asked_by_client, j.price_minor,
                j.promised_for, j.wish, j.drop_off_where, j.drop_off_by, j.needed_by
         FROM player p
         JOIN racket r ON r.player_id = p.id

@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Web.Data;
+using TagPage.Web.Data.Dates;
 using TagPage.Web.Mail;
 
 namespace TagPage.Web.Pages.Nudge;
@@ -51,7 +52,7 @@ public sealed class NudgeStore(Database database, LinkKeys keys, ShopClock clock
 
     /// <summary>Those that are the household's no more are left out.</summary>
     internal static IReadOnlyList<NudgeRacket> Rackets(SqliteConnection connection, long nudge, ShopClock clock) =>
-        connection.Query<NudgeRacket>(RacketsSql, new { nudge }).Select(r => r with { IsStrungSince = r.StrungHereOn >= clock.DayOf(r.MadeAt) }).ToList();
+        Histories.Into(connection, connection.Query<NudgeRacket>(RacketsSql, new { nudge }).Select(r => r with { IsStrungSince = r.StrungHereOn >= clock.DayOf(r.MadeAt) }));
 
     private const string RacketsSql = $"""
         SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, r.not_before, r.elsewhere_on AS elsewhere_now, p.name AS player, p.client_id,

@@ -1,6 +1,7 @@
 using Dapper;
 using TagPage.Core.Tags;
 using TagPage.Web.Data;
+using TagPage.Web.Data.Dates;
 
 namespace TagPage.Web.Pages.Tag;
 
@@ -14,7 +15,7 @@ public sealed class TagStore(Database database)
     private const string StateSql = "SELECT state FROM tag WHERE code = @code";
 
     /// <summary>Null unless the tag is live.</summary>
-    public TagRow? Racket(TagCode code) => database.Read(c => c.QuerySingleOrDefault<TagRow>(RacketSql, new { code }));
+    public TagRow? Racket(TagCode code) => database.Read(c => Histories.Into(c, c.QuerySingleOrDefault<TagRow>(RacketSql, new { code })));
 
     private const string RacketSql = $"""
         SELECT r.number, r.tape_colour, r.lost_since IS NOT NULL AS is_lost, r.lost_note, {ForecastRow.Columns}

@@ -13,6 +13,7 @@ public class JobHistoryTests
         InstrumentId = 1,
         Scale = ReadingScale.Hertz,
         Value = 600,
+        Hours = 0,
     };
 
     // Tension goes with the square of pitch: recomputed with NumPy from the stated formula.
@@ -49,6 +50,7 @@ public class JobHistoryTests
         var later = First with { IsFirst = false, Day = Case.Strung.AddDays(14) };
         Assert.Null((later with { InstrumentId = 2 }).LossSince(First));
         Assert.Null((later with { Day = Case.Strung.AddDays(-1) }).LossSince(First));
+        Assert.Null((later with { Hours = null }).LossSince(First));
     }
 
     [Fact]

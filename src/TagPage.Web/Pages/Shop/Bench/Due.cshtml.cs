@@ -1,31 +1,31 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Web.Data;
+using TagPage.Web.Data.Dates;
 
 namespace TagPage.Web.Pages.Shop.Bench;
 
-public sealed class DueModel(DueStore store, ShopStore shops) : PageModel
+public sealed class DueModel(DueStore store, KeptDates dates, ShopStore shops) : PageModel
 {
-    private const int HouseholdsAPage = 40;
-
     /// <summary>Show those too who have not been seen for long.</summary>
     [BindProperty(SupportsGet = true, Name = "unseen")]
     public bool WithUnseen { get; set; }
 
-    [BindProperty(SupportsGet = true, Name = "page-number")]
-    public int PageNumber { get; set; } = 1;
+    /// <summary>The last household of the page before.</summary>
+    [BindProperty(SupportsGet = true, Name = "after")]
+    public string? After { get; set; }
 
     public ShopDetails Shop => shops.Get();
 
-    public DueList Due { get; private set; } = new([], 0, 0);
+    public DueList Due { get; private set; } = DueList.Empty;
 
-    public int Pages => Math.Max(1, (Due.Households.Count + HouseholdsAPage - 1) / HouseholdsAPage);
+    public (long Left, long All) Progress { get; private set; }
 
-    public IEnumerable<Household> Shown => Due.Households.Skip((PageNumber - 1) * HouseholdsAPage).Take(HouseholdsAPage);
+    public DueKey? From => DueKey.Read(After);
 
     public void OnGet()
     {
-        Due = store.List(WithUnseen);
-        PageNumber = Math.Clamp(PageNumber, 1, Pages);
+        Due = store.List(WithUnseen, From);
+        Progress = dates.Progress();
     }
 }

@@ -21,11 +21,9 @@ public sealed class IndexModel(BenchStore bench, DueStore due, ClientRequestStor
 
     public IReadOnlyList<BenchRow> CameIn { get; private set; } = [];
 
-    public DueList Due { get; private set; } = new([], 0, 0);
+    public DueList Due { get; private set; } = DueList.Empty;
 
     public IReadOnlyList<ClientRequestStore.Row> Requests { get; private set; } = [];
-
-    public IEnumerable<Household> FirstDue => Due.Households.Take(MostHouseholds);
 
     public int Late => Open.Count(j => j.PromisedFor < Today);
 
@@ -38,7 +36,7 @@ public sealed class IndexModel(BenchStore bench, DueStore due, ClientRequestStor
         Open = bench.Open();
         Ready = bench.Ready();
         CameIn = bench.CameIn(Today);
-        Due = due.List(withUnseen: false);
+        Due = due.List(withUnseen: false, most: MostHouseholds);
         Requests = requests.Open();
     }
 }

@@ -1,5 +1,6 @@
 using Dapper;
 using TagPage.Web.Data;
+using TagPage.Web.Data.Dates;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
@@ -38,7 +39,6 @@ public sealed class ClientPageStore(Database database)
 
     public sealed record Racket : ForecastRow
     {
-        public long PlayerId { get; init; }
         public int Number { get; init; }
         public string TapeColour { get; init; } = "";
         public string Frame { get; init; } = "";
@@ -50,7 +50,7 @@ public sealed class ClientPageStore(Database database)
     {
         if (c.QuerySingleOrDefault<Client>(ClientSql, new { id }) is not { } client)
             return null;
-        var rackets = c.Query<Racket>(RacketsSql, new { id }).ToLookup(r => r.PlayerId);
+        var rackets = Histories.Into(c, c.Query<Racket>(RacketsSql, new { id })).ToLookup(r => r.PlayerId);
         var players = c.Query<Player>(PlayersSql, new { id });
         return client with { Players = [.. players.Select(p => p with { Rackets = [.. rackets[p.Id]] })] };
     });
@@ -72,7 +72,7 @@ public sealed class ClientPageStore(Database database)
         """;
 
     private const string RacketsSql = $"""
-        SELECT {ForecastRow.Columns}, r.player_id, r.number, r.tape_colour, r.frame, r.lost_since,
+        SELECT {ForecastRow.Columns}, r.number, r.tape_colour, r.frame, r.lost_since,
                (SELECT MIN(j.ticket) FROM job j WHERE j.racket_id = r.id AND j.state IN ('Waiting', 'OnMachine', 'Strung')) AS ticket
         FROM player p
         JOIN racket r ON r.player_id = p.id

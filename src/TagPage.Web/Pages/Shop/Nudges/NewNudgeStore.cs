@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Web.Data;
+using TagPage.Web.Data.Dates;
 using TagPage.Web.Pages.Nudge;
 using TagPage.Web.Pages.Shop.Bench;
 
@@ -35,7 +36,7 @@ public sealed class NewNudgeStore(Database database, ShopStore shops, ShopClock 
         return connection.QuerySingleOrDefault<Household>(ClientSql, new { client }) is { } household
             ? household with
             {
-                Due = [.. connection.Query<DueRow>(DueStore.OfClientSql, new { client, today, seenSince = today })
+                Due = [.. Histories.Into(connection, connection.Query<DueRow>(DueStore.OfClientSql, new { client, today, seenSince = today }))
                     .Select(row => new DueRacket(row, row.Work(today, values)))
                     .Where(due => due.By.IsDue)
                     .OrderBy(due => due.By.DaysLeft).ThenBy(due => due.Racket.RacketId)],

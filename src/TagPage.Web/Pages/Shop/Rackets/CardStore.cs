@@ -3,6 +3,7 @@ using TagPage.Core.Jobs;
 using TagPage.Core.Strings;
 using TagPage.Core.Units;
 using TagPage.Web.Data;
+using TagPage.Web.Data.Dates;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -25,7 +26,6 @@ public sealed class CardStore(Database database)
         public DateOnly? NotBefore { get; init; }
         public DateOnly? ElsewhereOn { get; init; }
         public string Note { get; init; } = "";
-        public long PlayerId { get; init; }
         public string PlayerName { get; init; } = "";
         public bool Junior { get; init; }
         public long ClientId { get; init; }
@@ -69,7 +69,7 @@ public sealed class CardStore(Database database)
     }
 
     public Card? Get(long id) => database.Read(c =>
-        c.QuerySingleOrDefault<Card>(CardSql, new { id }) is { } card
+        Histories.Into(c, c.QuerySingleOrDefault<Card>(CardSql, new { id })) is { } card
             ? card with { Jobs = c.Query<Job>(JobsSql, new { id }).ToList() }
             : null);
 
@@ -77,7 +77,7 @@ public sealed class CardStore(Database database)
         SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, r.head_size, r.head_size_unit, r.pattern_crosses,
                r.length_cm, r.grip, r.own_date_note, r.lost_since, r.lost_note, r.not_before, r.elsewhere_on, r.note, r.came_from_id,
                (SELECT n.id FROM racket n WHERE n.came_from_id = r.id) AS went_to_id,
-               p.id AS player_id, p.name AS player_name, p.junior, c.id AS client_id, c.name AS client_name, c.reminders
+               p.name AS player_name, p.junior, c.id AS client_id, c.name AS client_name, c.reminders
         FROM forecast f
         JOIN racket r ON r.id = f.racket_id
         JOIN player p ON p.id = r.player_id

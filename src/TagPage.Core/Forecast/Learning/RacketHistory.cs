@@ -1,0 +1,27 @@
+using TagPage.Core.Players;
+
+namespace TagPage.Core.Forecast.Learning;
+
+/// <summary>What went on with a racket and its player before today, as far as the restring-by date depends on it.</summary>
+public sealed record RacketHistory
+{
+    /// <summary>Nothing is on file.</summary>
+    public static RacketHistory None { get; } = new();
+
+    /// <summary>The player's pauses.</summary>
+    public IReadOnlyList<Pause> Pauses { get; init; } = [];
+
+    /// <summary>Hours that were logged for this racket.</summary>
+    public IReadOnlyList<LoggedHours> Logged { get; init; } = [];
+
+    /// <summary>All strings of all the player's rackets, present and past.</summary>
+    public IReadOnlyList<JobHistory> Jobs { get; init; } = [];
+
+    /// <summary>The input with all that was learned for the strings that are in it.</summary>
+    public ForecastInput AddTo(ForecastInput input) => input with
+    {
+        Pauses = Pauses,
+        Logged = Logged,
+        Learned = input.Bed is { } bed ? Learned.From(Jobs, bed.Mains.Material) : Learned.Nothing,
+    };
+}
