@@ -56,6 +56,7 @@ public sealed class SettingsTests : IDisposable
     [InlineData("/shop/settings/page")]
     [InlineData("/shop/settings/lives")]
     [InlineData("/shop/settings/lives/reset")]
+    [InlineData("/shop/settings/tension")]
     public async Task Second_of_two_people_at_the_settings_is_told(string path)
     {
         var owner = await OwnerOfAShop();
@@ -73,7 +74,7 @@ public sealed class SettingsTests : IDisposable
     {
         var owner = await OwnerOfAShop();
 
-        await owner.Send(await owner.Open("/shop/settings/lives"), ("Input.Tennis.Polyester", "12,5"), ("Input.DueSoonDays", "7"));
+        await owner.Send(await owner.Send(await owner.Open("/shop/settings/lives"), ("Input.Tennis.Polyester", "12,5"), ("Input.DueSoonDays", "7")));
         Assert.Equal((12.5, 7), (Shop.StartingValues.Tennis.Polyester.LifeHours, Shop.StartingValues.DueSoon.Days));
         await owner.Send(await owner.Open("/shop/settings/lives/reset"));
 

@@ -51,7 +51,8 @@ public sealed record LivesInput
         LastOneIn = values.DueSoon.LastOneIn,
     };
 
-    public StartingValues ToValues() => new()
+    /// <summary>The values with these in place of theirs.</summary>
+    public StartingValues On(StartingValues values) => values with
     {
         Tennis = Tennis.ToValues(),
         Badminton = Badminton.ToValues(),

@@ -6,10 +6,12 @@ using TagPage.Web.Forms;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
-public sealed class LivesResetModel(SettingsStore store, ShopStore shops) : PageModel
+public sealed class LivesResetModel(SettingsStore store, DateEffectStore effects, ShopStore shops) : PageModel
 {
     [BindProperty]
     public int Version { get; set; }
+
+    public DateEffect Effect => effects.Of(StartingValues.Default);
 
     public void OnGet() => Version = shops.Get().Version;
 
