@@ -12,7 +12,8 @@ public sealed class ClientOnFileStore(Database database)
         public string Name { get; init; } = "";
         public string Language { get; init; } = "en";
         public string? Mail { get; init; }
+        public DateTimeOffset? ForgetAt { get; init; }
     }
 
-    public Row? Get(long client) => database.Read(c => c.QuerySingleOrDefault<Row>("SELECT id, name, language, mail FROM client WHERE id = @client", new { client }));
+    public Row? Get(long client) => database.Read(c => c.QuerySingleOrDefault<Row>("SELECT id, name, language, mail, forget_at FROM client WHERE id = @client", new { client }));
 }

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Authentication;
+using TagPage.Web.Pages.My.Taking;
 
 namespace TagPage.Web.Pages.My;
 
@@ -12,6 +13,8 @@ internal static class CornerServices
         services.AddSingleton<AskLimits>();
         services.AddSingleton<CornerAsks>();
         services.AddHostedService(provider => provider.GetRequiredService<CornerAsks>());
+        services.AddSingleton<ForgetWorker>();
+        services.AddHostedService(provider => provider.GetRequiredService<ForgetWorker>());
         services.AddAuthentication().AddScheme<AuthenticationSchemeOptions, CornerCookie>(CornerCookie.SchemeName, null);
         services.AddAuthorizationBuilder().AddPolicy(CornerCookie.Policy, p => p.AddAuthenticationSchemes(CornerCookie.SchemeName).RequireClaim(WhichClient.ClientClaim));
     }

@@ -27,6 +27,13 @@ public sealed class CornerTexts(MailWriter writer, ShopStore shops, ShopClock cl
     public (string Subject, string Body) ConsentMail(SqliteConnection connection, long client, FoundChoice choice) =>
         Mail(connection, client, m => (m.ConsentSubject, m.ConsentBody), language => new MyNames(new PageLanguage(language, false)).Of(choice));
 
+    /// <summary>Tells the address of until now that it was changed.</summary>
+    public (string Subject, string Body) ContactChangedMail(SqliteConnection connection, long client) =>
+        Mail(connection, client, m => (m.ContactSubject, m.ContactBody));
+
+    public (string Subject, string Body) ForgetMail(SqliteConnection connection, long client, DateOnly day) =>
+        Mail(connection, client, m => (m.ForgetSubject, m.ForgetBody), language => language.Day(day));
+
     private (string, string) Mail(SqliteConnection connection, long client, Func<CornerMailPhrases, (string, string)> which, Func<Language, string>? what = null)
     {
         var (name, code) = connection.QuerySingle<(string, string)>("SELECT name, language FROM client WHERE id = @client", new { client });

@@ -12,6 +12,8 @@ public sealed class IndexModel(ClientOnFileStore clients, MyRacketStore rackets,
 
     public ShopDetails Shop => shops.Get();
 
+    public string DayOf(DateTimeOffset instant) => Spoken.Language.Day(clock.DayOf(instant));
+
     public void OnGet()
     {
         var (today, values, mine) = (clock.Today, Shop.StartingValues, rackets.OfClient(Me.Id));

@@ -53,7 +53,7 @@ public sealed class AnswerStore(Database database, ShopClock clock)
         WHERE id = @client AND reminders <> @wanted
         """;
 
-    private const string HoldBackSql = """
+    internal const string HoldBackSql = """
         UPDATE outbox SET state = 'Failed', last_error = 'The client wants no more reminders.'
         WHERE to_client_id = @client AND kind = 'Nudge' AND state = 'Queued'
         """;

@@ -14,6 +14,7 @@ public sealed record CornerPhrases
     public required CornerOrderPhrases Order { get; init; }
     public required CornerLostPhrases Lost { get; init; }
     public required CornerCodePhrases Code { get; init; }
+    public required CornerDetailsPhrases Details { get; init; }
 }
 
 /// <summary>What stands around every page of the corner.</summary>
@@ -67,6 +68,10 @@ public sealed record CornerMailPhrases
     public required string LinkSms { get; init; }
     public required string ReceivedSubject { get; init; }
     public required string ReceivedBody { get; init; }
+    public required string ContactSubject { get; init; }
+    public required string ContactBody { get; init; }
+    public required string ForgetSubject { get; init; }
+    public required string ForgetBody { get; init; }
     public required string CodeSubject { get; init; }
     public required string CodeBody { get; init; }
     public required string ConsentSubject { get; init; }

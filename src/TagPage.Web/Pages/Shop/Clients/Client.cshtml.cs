@@ -17,5 +17,7 @@ public sealed class ClientModel(ClientPageStore store, ShopStore shops, ShopCloc
         return Page();
     }
 
+    public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
+
     public RestringBy Work(ClientPageStore.Racket racket) => racket.Work(clock.Today, shops.Get().StartingValues);
 }

@@ -19,6 +19,12 @@ public sealed class ClientPageStore(Database database)
         public bool FoundAlways { get; init; }
         public bool FoundShowsMail { get; init; }
         public DateOnly? FoundChoiceOn { get; init; }
+        public RemindBy RemindBy { get; init; }
+        public int QuietMonths { get; init; }
+        public string SecondName { get; init; } = "";
+        public string? SecondPhone { get; init; }
+        public string? SecondMail { get; init; }
+        public DateTimeOffset? ForgetAt { get; init; }
         public string Note { get; init; } = "";
         public long? PayerId { get; init; }
         public string? PayerName { get; init; }
@@ -56,7 +62,8 @@ public sealed class ClientPageStore(Database database)
     });
 
     private const string ClientSql = """
-        SELECT c.id, c.name, c.phone, c.mail, c.language, c.reminders, c.found_choice, c.found_always, c.found_shows_mail, c.found_choice_on, c.note, c.payer_id, y.name AS payer_name,
+        SELECT c.id, c.name, c.phone, c.mail, c.language, c.reminders, c.found_choice, c.found_always, c.found_shows_mail, c.found_choice_on, c.remind_by, c.quiet_months,
+               c.second_name, c.second_phone, c.second_mail, c.forget_at, c.note, c.payer_id, y.name AS payer_name,
                (SELECT COUNT(*) FROM player p JOIN racket r ON r.player_id = p.id JOIN job j ON j.racket_id = r.id
                 WHERE p.client_id = c.id AND j.paid_on IS NULL AND j.state <> 'Cancelled') AS unpaid
         FROM client c

@@ -36,6 +36,13 @@ public sealed class Uploads(DataFolder folder, TimeProvider clock)
             Directory.Delete(Place(key), recursive: true);
     }
 
+    /// <summary>Deletes all of them, confirmed or not.</summary>
+    public void RemoveAll()
+    {
+        foreach (var place in Directory.EnumerateDirectories(folder.Uploads))
+            Directory.Delete(place, recursive: true);
+    }
+
     /// <summary>Deletes what nobody confirmed within the hour.</summary>
     public void Sweep()
     {

@@ -18,6 +18,8 @@ public sealed class NewModel(NewNudgeStore store, ShopStore shops, ShopClock clo
 
     public bool IsTooSoon => store.IsTooSoon(Household);
 
+    public bool IsQuiet => store.IsQuiet(Household);
+
     public DateOnly? RemindedOn => Household.RemindedAt is { } at ? clock.DayOf(at) : null;
 
     /// <summary>The mail as it would be, its links still to come.</summary>

@@ -21,6 +21,8 @@ public sealed class NewNudgeStore(Database database, ShopStore shops, ShopClock 
         public string? Phone { get; init; }
         public string? Mail { get; init; }
         public bool Reminders { get; init; }
+        public RemindBy RemindBy { get; init; }
+        public int QuietMonths { get; init; }
 
         /// <summary>When it was reminded last; null for never.</summary>
         public DateTimeOffset? RemindedAt { get; init; }
@@ -45,7 +47,7 @@ public sealed class NewNudgeStore(Database database, ShopStore shops, ShopClock 
     }
 
     private const string ClientSql = $"""
-        SELECT c.id, c.name, c.language, c.phone, c.mail, c.reminders,
+        SELECT c.id, c.name, c.language, c.phone, c.mail, c.reminders, c.remind_by, c.quiet_months,
                (SELECT MAX(n.made_at) FROM nudge n WHERE n.client_id = c.id AND {NudgeStore.Reminded}) AS reminded_at
         FROM client c
         WHERE c.id = @client
@@ -54,6 +56,9 @@ public sealed class NewNudgeStore(Database database, ShopStore shops, ShopClock 
     /// <summary>Whether the shop's own rule lets the household be reminded again.</summary>
     public bool IsTooSoon(Household household) =>
         household.RemindedAt is { } last && clock.Now < last.AddDays(shops.Get().DaysBetweenNudges);
+
+    /// <summary>Whether the client wants to be left alone this month.</summary>
+    public bool IsQuiet(Household household) => QuietMonths.Has(household.QuietMonths, clock.Today.Month);
 
     /// <summary>Done carries the reminder's number.</summary>
     public Outcome Add(long client, NewNudgeInput input) => database.Write(c => SubmittedForms.Once(c, input.FormKey, clock.Now, () =>
@@ -67,6 +72,8 @@ public sealed class NewNudgeStore(Database database, ShopStore shops, ShopClock 
             return null;
         if (!household.Reminders)
             return new Outcome.Refused("", "This client wants no reminders. If they changed their mind, say so on the client's page first.");
+        if (IsQuiet(household) && !input.Insist)
+            return new Outcome.Refused(nameof(input.Insist), "This client wants no reminders in this month. Tick below if you want to remind all the same.");
         return IsTooSoon(household) && !input.Insist
             ? new Outcome.Refused(nameof(input.Insist), $"This household was reminded less than {shops.Get().DaysBetweenNudges} days ago. Tick below if you want to remind it all the same.")
             : null;

@@ -1,0 +1,26 @@
+using Microsoft.Data.Sqlite;
+using TagPage.Web.Hosting;
+
+namespace TagPage.Web.Pages.My.Taking;
+
+/// <summary>Forgets those who asked for it when their days of grace are over.</summary>
+public sealed class ForgetWorker(ForgetStore store, EraseStore erase, TimeProvider clock, ILogger<ForgetWorker> log) : PeriodicWork(TimeSpan.FromHours(1), clock)
+{
+    public void ForgetAll()
+    {
+        foreach (var client in store.Due())
+            erase.Erase(client);
+    }
+
+    protected override void Work()
+    {
+        try
+        {
+            ForgetAll();
+        }
+        catch (Exception e) when (e is SqliteException or IOException or UnauthorizedAccessException)
+        {
+            log.LogError(e, "A client who asked to be forgotten could not be; it is tried again in an hour.");
+        }
+    }
+}
