@@ -40,6 +40,16 @@ public sealed record ShopDetails
     public string NudgeMarkdown { get; init; } = "";
     public string NudgeSms { get; init; } = "";
 
+    /// <summary>The same for "ready to be collected" and for "we got your request".</summary>
+    public string ReadySubject { get; init; } = "";
+    public string ReadyMarkdown { get; init; } = "";
+    public string ReceivedSubject { get; init; } = "";
+    public string ReceivedMarkdown { get; init; } = "";
+
+    /// <summary>Reminders to many at once rest between these hours of the shop's clock; alike for no rest.</summary>
+    public int QuietFromHour { get; init; } = 20;
+    public int QuietUntilHour { get; init; } = 8;
+
     public StartingValues StartingValues { get; init; } = new();
 
     public int Version { get; init; }

@@ -57,6 +57,9 @@ internal static class Services
         services.AddScoped<DemoOwner>();
         services.AddMail(configuration);
         services.AddSingleton<NudgeTexts>();
+        services.AddSingleton<BatchReminder>();
+        services.AddSingleton<BatchWorker>();
+        services.AddHostedService(provider => provider.GetRequiredService<BatchWorker>());
         services.AddCorner();
         services.AddPages(cookies);
         services.AddSignIn(cookies);

@@ -27,7 +27,7 @@ public sealed partial class MailWriter(ShopStore shops, PublicAddress address, L
             AddStopHeaders(mail, StopLink(id, version));
         var text = new TextPart("plain") { Text = WithLinks(row) };
         // Each mail goes as text and once more as a simple page; the owner's Markdown as it is meant to look.
-        var html = row.Kind == MailKind.Nudge ? MailHtml.Of(text.Text) : MailHtml.OfText(text.Text, address.Base);
+        var html = row.Kind is MailKind.Nudge or MailKind.ClientNotice ? MailHtml.Of(text.Text) : MailHtml.OfText(text.Text, address.Base);
         mail.Body = new MultipartAlternative(text, new TextPart("html") { Text = html });
         return mail;
     }

@@ -75,7 +75,7 @@ public sealed class MyNames(PageLanguage spoken)
         {
             { Due: { } due, DaysLeft: { } left and >= 0 } =>
                 $"{_language.Sentence(say.Headline.Fill(("when", _language.When(left))))}, {_language.Day(due)}",
-            { Due: { } due, DaysLeft: { } left } => say.WasDue.Fill(("when", _language.When(left)), ("day", _language.Day(due))),
+            { Due: { } due, DaysLeft: { } left } => _language.Sentence(say.WasDue.Fill(("when", _language.When(left)), ("day", _language.Day(due)))),
             _ => new TagWords(_language).State(by.State),
         };
     }

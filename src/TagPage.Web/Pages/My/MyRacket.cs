@@ -25,6 +25,8 @@ public sealed record MyRacket : TagRow
 
     public bool IsMine => State is not RacketState.Sold;
 
+    public bool CanOrder => JobId is null && State is not (RacketState.Sold or RacketState.Gone);
+
     /// <summary>A ticket that the client asked for, and that is not on the machine yet.</summary>
     public bool CanCancel => JobState is Core.Jobs.JobState.Waiting && (Expected || AskedByClient);
 }

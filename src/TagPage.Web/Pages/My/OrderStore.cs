@@ -1,5 +1,4 @@
 using Dapper;
-using Microsoft.Data.Sqlite;
 using TagPage.Core.Rackets;
 using TagPage.Web.Data;
 using TagPage.Web.Mail;
@@ -38,7 +37,8 @@ public sealed class OrderStore(Database database, OutboxStore outbox, CornerNoti
                     return new Outcome.Refused("", "");
                 }
                 c.Execute(DetailsSql, new { job, order.Where, order.By, order.NeededBy });
-                Thank(c, client, row);
+                if (notices.Received(c, job.Value) is { } thanks)
+                    outbox.Queue(c, new NewMail(MailKind.ClientNotice, client, thanks.Subject, thanks.Body));
                 return new Outcome.Done(job.Value);
             });
             return outcome is Outcome.Done ? Answer.Done : answer;
@@ -48,12 +48,6 @@ public sealed class OrderStore(Database database, OutboxStore outbox, CornerNoti
     private const string DetailsSql = """
         UPDATE job SET drop_off_where = @Where, drop_off_by = @By, needed_by = @NeededBy, asked_by_client = 1 WHERE id = @job
         """;
-
-    private void Thank(SqliteConnection connection, long client, MyRacket racket)
-    {
-        if (notices.Received(connection, client, racket.Player, racket.Number) is var (subject, body))
-            outbox.Queue(connection, new NewMail(MailKind.ClientNotice, client, subject, body));
-    }
 
     /// <summary>Until it is on the machine. Done tells the racket.</summary>
     public Outcome Cancel(long client, long job) => database.Write<Outcome>(c =>

@@ -68,6 +68,9 @@ public sealed record CornerMailPhrases
     public required string LinkSms { get; init; }
     public required string ReceivedSubject { get; init; }
     public required string ReceivedBody { get; init; }
+    public required string ReadySubject { get; init; }
+    public required string ReadyBody { get; init; }
+    public required string ReadySms { get; init; }
     public required string ContactSubject { get; init; }
     public required string ContactBody { get; init; }
     public required string ForgetSubject { get; init; }

@@ -12,6 +12,7 @@ public sealed record CornerRacketPhrases
     public required string RoleHeading { get; init; }
     public required string RoleText { get; init; }
     public required string RoleSaved { get; init; }
+    public required string LabelSays { get; init; }
     public required string JobExpected { get; init; }
     public required string JobWaiting { get; init; }
     public required string JobOnMachine { get; init; }

@@ -16,6 +16,8 @@ public sealed class IndexModel(JobStore jobs, FeelStore feels, ShopStore shops, 
 
     public DateOnly Today => clock.Today;
 
+    public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
+
     public bool IsLate => Job.IsOpen && Job.PromisedFor < Today;
 
     public IActionResult OnGet(long id)

@@ -24,6 +24,8 @@ public sealed record JobRow
     public bool Junior { get; init; }
     public long ClientId { get; init; }
     public string Client { get; init; } = "";
+    public string? ClientMail { get; init; }
+    public string? ClientPhone { get; init; }
     public string? Payer { get; init; }
 
     public long MainsId { get; init; }
@@ -58,6 +60,9 @@ public sealed record JobRow
     public string DropOffWhere { get; init; } = "";
     public DateOnly? DropOffBy { get; init; }
     public DateOnly? NeededBy { get; init; }
+
+    /// <summary>When the client was told that it is ready.</summary>
+    public DateTimeOffset? ToldReadyAt { get; init; }
     public DateOnly? EndedOn { get; init; }
     public BedEnd? EndedHow { get; init; }
 

@@ -32,7 +32,7 @@ public sealed class NewNudgeStore(Database database, ShopStore shops, ShopClock 
 
     public Household? Get(long client) => database.Read(c => Get(c, client));
 
-    private Household? Get(SqliteConnection connection, long client)
+    internal Household? Get(SqliteConnection connection, long client)
     {
         var (today, values) = (clock.Today, shops.Get().StartingValues);
         return connection.QuerySingleOrDefault<Household>(ClientSql, new { client }) is { } household
@@ -62,7 +62,7 @@ public sealed class NewNudgeStore(Database database, ShopStore shops, ShopClock 
 
     /// <summary>Done carries the reminder's number.</summary>
     public Outcome Add(long client, NewNudgeInput input) => database.Write(c => SubmittedForms.Once(c, input.FormKey, clock.Now, () =>
-        Get(c, client) is not { } household ? new Outcome.Absent() : Refused(household, input) ?? (Outcome)Insert(c, household, input.ByPhone)));
+        Get(c, client) is not { } household ? new Outcome.Absent() : Refused(household, input) ?? (Outcome)new Outcome.Done(Insert(c, household, clock.Now, input.ByPhone))));
 
     private Outcome.Refused? Refused(Household household, NewNudgeInput input)
     {
@@ -79,19 +79,20 @@ public sealed class NewNudgeStore(Database database, ShopStore shops, ShopClock 
             : null;
     }
 
-    private Outcome.Done Insert(SqliteConnection connection, Household household, bool byPhone)
+    /// <summary>In the caller's transaction; nothing is sent by it.</summary>
+    internal static long Insert(SqliteConnection connection, Household household, DateTimeOffset now, bool byPhone)
     {
         var id = connection.ExecuteScalar<long>(AddSql, new
         {
             household.Id,
-            clock.Now,
-            Expires = clock.Now + GoodFor,
+            Now = now,
+            Expires = now + GoodFor,
             SentHow = byPhone ? nameof(SentHow.Phone) : null,
-            SentAt = byPhone ? clock.Now : (DateTimeOffset?)null,
+            SentAt = byPhone ? now : (DateTimeOffset?)null,
         });
         foreach (var due in household.Due)
             connection.Execute(AddRacketSql, new { id, due.Racket.RacketId, due.By.Due });
-        return new Outcome.Done(id);
+        return id;
     }
 
     private const string AddSql = """

@@ -44,7 +44,7 @@ public sealed partial record RemindersInput : IValidatableObject
         .. Missing(Sms, nameof(Sms), "{link}", "Write {link} where the household’s link goes."),
     ];
 
-    private static IEnumerable<ValidationResult> Unknown(string? text, string field, params string[] known)
+    internal static IEnumerable<ValidationResult> Unknown(string? text, string field, params string[] known)
     {
         if (Braces().Matches(text ?? "").Select(m => m.Groups[1].Value).FirstOrDefault(name => !known.Contains(name)) is { } name)
             yield return new($"{{{name}}} stands for nothing here. What can stand in braces: {string.Join(", ", known.Select(k => $"{{{k}}}"))}.", [field]);

@@ -69,5 +69,23 @@ public sealed class SettingsStore(Database database)
         WHERE id = 1 AND version = @Version
         """;
 
+    public Outcome SaveMessages(MessagesInput input) => Save(SaveMessagesSql, new
+    {
+        input.Version,
+        ReadySubject = input.ReadySubject ?? "",
+        ReadyMarkdown = input.ReadyMarkdown ?? "",
+        ReceivedSubject = input.ReceivedSubject ?? "",
+        ReceivedMarkdown = input.ReceivedMarkdown ?? "",
+        input.QuietFromHour,
+        input.QuietUntilHour,
+    });
+
+    private const string SaveMessagesSql = """
+        UPDATE shop
+        SET ready_subject = @ReadySubject, ready_markdown = @ReadyMarkdown, received_subject = @ReceivedSubject, received_markdown = @ReceivedMarkdown,
+            quiet_from_hour = @QuietFromHour, quiet_until_hour = @QuietUntilHour, version = version + 1
+        WHERE id = 1 AND version = @Version
+        """;
+
     private Outcome Save(string sql, object values) => database.Write<Outcome>(c => c.Execute(sql, values) == 1 ? new Outcome.Done(1) : Outcome.Stale);
 }

@@ -1,0 +1,20 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+
+namespace TagPage.Web.Pages.Shop.Nudges;
+
+/// <summary>Stops a batch of reminders.</summary>
+public sealed class StopModel(BatchStore store) : PageModel
+{
+    public IActionResult OnGet(long id) => store.Get(id) is null ? NotFound() : Redirect($"/shop/nudges/batch/{id}");
+
+    public IActionResult OnPost(long id)
+    {
+        if (store.Stop(id) is Outcome.Absent)
+            return NotFound();
+        this.Say("Stopped. What went out is out; the rest is left out.");
+        return Redirect($"/shop/nudges/batch/{id}");
+    }
+}

@@ -1,0 +1,51 @@
+using System.ComponentModel.DataAnnotations;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Pages.Shop.Settings;
+
+/// <summary>What the form about messages posts. Empty words stand for the product's own.</summary>
+public sealed record MessagesInput : IValidatableObject
+{
+    private static readonly string[] Placeholders = ["client", "shop", "racket", "price", "hours"];
+
+    public int Version { get; init; }
+
+    [StringLength(120, ErrorMessage = "Keep the subject within 120 characters.")]
+    public string? ReadySubject { get; init; }
+
+    [StringLength(4000, ErrorMessage = "Keep the mail within 4,000 characters.")]
+    public string? ReadyMarkdown { get; init; }
+
+    [StringLength(120, ErrorMessage = "Keep the subject within 120 characters.")]
+    public string? ReceivedSubject { get; init; }
+
+    [StringLength(4000, ErrorMessage = "Keep the mail within 4,000 characters.")]
+    public string? ReceivedMarkdown { get; init; }
+
+    [Required(ErrorMessage = "Write an hour from 0 to 23.")]
+    [Range(0, 23, ErrorMessage = "Write an hour from 0 to 23.")]
+    public int? QuietFromHour { get; init; }
+
+    [Required(ErrorMessage = "Write an hour from 0 to 23.")]
+    [Range(0, 23, ErrorMessage = "Write an hour from 0 to 23.")]
+    public int? QuietUntilHour { get; init; }
+
+    public static MessagesInput Of(ShopDetails shop) => new()
+    {
+        Version = shop.Version,
+        ReadySubject = shop.ReadySubject,
+        ReadyMarkdown = shop.ReadyMarkdown,
+        ReceivedSubject = shop.ReceivedSubject,
+        ReceivedMarkdown = shop.ReceivedMarkdown,
+        QuietFromHour = shop.QuietFromHour,
+        QuietUntilHour = shop.QuietUntilHour,
+    };
+
+    public IEnumerable<ValidationResult> Validate(ValidationContext validationContext) =>
+    [
+        .. RemindersInput.Unknown(ReadySubject, nameof(ReadySubject), Placeholders),
+        .. RemindersInput.Unknown(ReadyMarkdown, nameof(ReadyMarkdown), Placeholders),
+        .. RemindersInput.Unknown(ReceivedSubject, nameof(ReceivedSubject), Placeholders),
+        .. RemindersInput.Unknown(ReceivedMarkdown, nameof(ReceivedMarkdown), Placeholders),
+    ];
+}

@@ -1,0 +1,91 @@
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Pages;
+
+/// <summary>Ready to be collected, we got your request: the words, and how they go out.</summary>
+public sealed class MessagesTests : IDisposable
+{
+    private const string Settings = "/shop/settings/messages";
+
+    private readonly TestShop _shop = new();
+    private readonly Visitor _runa;
+    private readonly long _odalys, _racket, _job;
+
+    public MessagesTests()
+    {
+        _shop.Records.Shop();
+        (_odalys, _, _racket, _, _job) = _shop.Records.Family();
+        _shop.Records.Change("UPDATE job SET state = 'Strung', collected_on = NULL WHERE id = @_job", new { _job });
+        _runa = _shop.Owner();
+    }
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public async Task Client_is_told_once_that_the_racket_is_ready_with_price_and_hours()
+    {
+        var page = await _runa.Open($"/shop/jobs/ready/{_job}");
+        await _runa.Send(page);
+        var again = await _runa.Send(page);
+
+        var mail = Assert.Single(await _shop.MailsSent());
+        foreach (var words in new[] { "Pim, racket 1 has its new strings", "Price: 24.50 GBP", "Saturday 9:00–13:00" })
+            Assert.Contains(words, mail, StringComparison.Ordinal);
+        Assert.Contains("told already", again.Main, StringComparison.Ordinal);
+        Assert.Contains("client told on 25 Nov 2026", (await _runa.Open($"/shop/jobs/{_job}")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Words_are_in_the_clients_language_unless_the_owner_wrote_their_own()
+    {
+        _shop.Records.Change("UPDATE client SET language = 'es'");
+        Assert.Contains("ya tiene sus cuerdas nuevas", (await _runa.Open($"/shop/jobs/ready/{_job}")).Main, StringComparison.Ordinal);
+
+        await _runa.Send(await _runa.Open(Settings), ("Input.ReadySubject", "Come for {racket}"), ("Input.ReadyMarkdown", "Hi {client}, **{racket}** waits, {price}."));
+
+        var page = await _runa.Open($"/shop/jobs/ready/{_job}");
+        Assert.Contains("Come for Pim", page.Main, StringComparison.Ordinal);
+        await _runa.Send(page);
+        await _shop.MailsSent();
+        var mail = await MimeKit.MimeMessage.LoadAsync(Directory.GetFiles(Path.Combine(_shop.Folder, "mail")).Single(), TestContext.Current.CancellationToken);
+        Assert.Contains("<strong>Pim", mail.HtmlBody, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Own_words_answer_a_request_too()
+    {
+        await _runa.Send(await _runa.Open(Settings), ("Input.ReceivedSubject", "Got it"), ("Input.ReceivedMarkdown", "Thanks {client} for {racket}."));
+        _shop.Records.Change("UPDATE job SET state = 'Collected', collected_on = strung_on");
+        var odalys = await _shop.InCorner(_odalys);
+
+        await odalys.Send(await odalys.Open($"/my/order/{_racket}"));
+
+        Assert.Equal("Got it|Thanks Odalys Ferran for Pim, racket 1.", _shop.Records.Text("SELECT subject || '|' || body FROM outbox"));
+    }
+
+    [Theory]
+    [InlineData("Input.ReadyMarkdown", "Hi {name}", "{name} stands for nothing here")]
+    [InlineData("Input.QuietFromHour", "24", "Write an hour from 0 to 23")]
+    [InlineData("Input.QuietUntilHour", "", "Write an hour from 0 to 23")]
+    public async Task What_does_not_fit_is_said_and_nothing_is_saved(string field, string value, string said)
+    {
+        var before = _shop.Database.Dump();
+
+        var page = await _runa.Send(await _runa.Open(Settings), (field, value));
+
+        Assert.Contains(said, Assert.Single(page.Errors), StringComparison.Ordinal);
+        Assert.Equal(before, _shop.Database.Dump());
+    }
+
+    [Theory]
+    [InlineData("UPDATE client SET mail = NULL", "No mail can go")]
+    [InlineData("UPDATE job SET state = 'Collected', collected_on = strung_on", "not waiting to be collected")]
+    public async Task Where_nothing_can_be_told_it_says_why(string change, string why)
+    {
+        var page = await _runa.Open($"/shop/jobs/ready/{_job}");
+        _shop.Records.Change(change);
+
+        Assert.Contains(why, (await _runa.Send(page)).Main, StringComparison.Ordinal);
+        Assert.Equal(0, _shop.Records.Count("outbox"));
+    }
+}
