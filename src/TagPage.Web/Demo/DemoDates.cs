@@ -7,6 +7,7 @@ public static class DemoDates
     {
         ["racket"] = ["own_date", "lost_since", "not_before", "elsewhere_on", "due_on", "soon_on"],
         ["client"] = ["found_choice_on", "reminders_changed_on"],
+        ["player"] = ["label_name_on"],
         ["spec"] = ["measured_on"],
         ["job"] = ["received_on", "promised_for", "strung_on", "collected_on", "paid_on", "ended_on", "label_date", "drop_off_by", "needed_by"],
         ["reading"] = ["taken_on"],

@@ -61,6 +61,7 @@ internal static class Services
         services.AddSingleton<BatchWorker>();
         services.AddHostedService(provider => provider.GetRequiredService<BatchWorker>());
         services.AddCorner();
+        services.AddSingleton<Pages.Shop.Labels.LabelMaker>();
         services.AddPages(cookies);
         services.AddSignIn(cookies);
         services.AddProxies(configuration);

@@ -1,0 +1,46 @@
+using System.ComponentModel.DataAnnotations;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Labels.Content;
+using TagPage.Labels.Layout;
+using TagPage.Labels.Render;
+
+namespace TagPage.Web.Pages.Shop.Labels;
+
+/// <summary>Up to three lines of any words. Nothing is kept, so the press is answered with the file itself.</summary>
+public sealed class FreeModel(LabelMaker maker) : PageModel
+{
+    public sealed record FreeInput : PlainInput
+    {
+        [Required(ErrorMessage = "Write at least one line."), StringLength(60, ErrorMessage = "Keep a line within 60 characters.")]
+        public string? First { get; init; }
+
+        [StringLength(60, ErrorMessage = "Keep a line within 60 characters.")]
+        public string? Second { get; init; }
+
+        [StringLength(60, ErrorMessage = "Keep a line within 60 characters.")]
+        public string? Third { get; init; }
+    }
+
+    [BindProperty]
+    public FreeInput Input { get; set; } = new();
+
+    [BindProperty]
+    public bool Preview { get; set; }
+
+    public LaidLabel? Label { get; private set; }
+
+    public LabelSettings Settings => maker.Settings;
+
+    public void OnGet()
+    {
+    }
+
+    public IActionResult OnPost()
+    {
+        if (!ModelState.IsValid)
+            return Page();
+        Label = maker.Make(Purposes.Free(new[] { Input.First, Input.Second, Input.Third }.OfType<string>()), Input);
+        return Preview ? Page() : File(LabelPdf.Of(maker.Pages([Label], Input.Pages, Input.Copies!.Value)), "application/pdf");
+    }
+}

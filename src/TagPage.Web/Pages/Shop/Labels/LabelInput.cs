@@ -1,0 +1,34 @@
+using System.ComponentModel.DataAnnotations;
+using TagPage.Core.Players;
+
+namespace TagPage.Web.Pages.Shop.Labels;
+
+/// <summary>What the form of a racket's label posts.</summary>
+public sealed record LabelInput
+{
+    public LabelPurpose Purpose { get; init; }
+
+    [StringLength(20, ErrorMessage = "Keep the colour within 20 characters.")]
+    public string? TapeColour { get; init; }
+
+    [StringLength(20, ErrorMessage = "Keep the ink within 20 characters.")]
+    public string? InkColour { get; init; }
+
+    [StringLength(40, ErrorMessage = "Keep the line within 40 characters.")]
+    public string? OwnLine { get; init; }
+
+    [StringLength(WhoseOnLabel.LongestAgreedName, ErrorMessage = "Keep the name within 20 characters.")]
+    public string? AgreedName { get; init; }
+
+    public bool Whose { get; init; } = true;
+
+    public bool Fold { get; init; }
+
+    [Required(ErrorMessage = "Write how many copies."), Range(1, 50, ErrorMessage = "Write a number from 1 to 50.")]
+    public int? Copies { get; init; } = 1;
+
+    public LabelPages Pages { get; init; }
+
+    [Required(ErrorMessage = "Write the first free place, counted from 1."), Range(1, 800, ErrorMessage = "Write a number from 1 to 800.")]
+    public int? FirstFree { get; init; } = 1;
+}

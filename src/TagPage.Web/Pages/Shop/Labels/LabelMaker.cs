@@ -1,0 +1,120 @@
+using System.Globalization;
+using TagPage.Labels.Content;
+using TagPage.Labels.Layout;
+using TagPage.Labels.Printing;
+using TagPage.Web.Data;
+using TagPage.Web.Hosting;
+using TagPage.Web.Words;
+using SpecPart = TagPage.Web.Pages.Shop.Labels.LabelRow.SpecPart;
+
+namespace TagPage.Web.Pages.Shop.Labels;
+
+/// <summary>Turns records into labels.</summary>
+public sealed class LabelMaker(LabelSettingsStore settings, ShopStore shops, ShopClock clock, PublicAddress address)
+{
+    private const string Purpose = "Scan for this racket’s page";
+    private const string BlankPurpose = "Racket tag";
+
+    public LabelSettings Settings => settings.Get();
+
+    /// <summary>A racket's label, or why there is none yet.</summary>
+    public (LaidLabel? Label, string? Why) Make(LabelRow row, LabelInput input)
+    {
+        if (WhyNot(row, input.Purpose) is { } why)
+            return (null, why);
+        var content = Content(row, input);
+        return (Layouter.Lay(content, StockOf(input)), null);
+    }
+
+    /// <summary>Labels of lines or of a desk, which no record stands behind.</summary>
+    public LaidLabel Make(LabelContent content, PlainInput input) => Layouter.Lay(content, StockOf(new LabelInput
+    {
+        TapeColour = input.TapeColour,
+        InkColour = input.InkColour,
+        Pages = input.Pages,
+    }));
+
+    /// <summary>A tag that belongs to no racket yet.</summary>
+    public LaidLabel Blank(Core.Tags.TagCode code, LabelStock stock) =>
+        Layouter.Lay(Purposes.Blank(new LabelTag(code, address.Base, BlankPurpose)), stock);
+
+    /// <summary>Pages as asked for, each label so often.</summary>
+    public IEnumerable<PrintPage> Pages(IEnumerable<LaidLabel> labels, LabelPages how, int copies = 1, int firstFree = 1)
+    {
+        var all = labels.SelectMany(label => Enumerable.Repeat(label, copies));
+        return how switch
+        {
+            LabelPages.Strip => TagPage.Labels.Printing.Pages.Strip(all),
+            LabelPages.Sheet => Settings.Sheet() is var sheet ? sheet.Pages(all, Math.Min(firstFree, sheet.Places)) : [],
+            _ => TagPage.Labels.Printing.Pages.OneEach(all),
+        };
+    }
+
+    private LabelStock StockOf(LabelInput input)
+    {
+        var stock = Settings.Stock(input.TapeColour, input.InkColour, input.Fold);
+        return input.Pages == LabelPages.Sheet ? Settings.OnSheet(stock) : stock;
+    }
+
+    private static string? WhyNot(LabelRow row, LabelPurpose purpose) => purpose switch
+    {
+        LabelPurpose.Done when row.Job is null => "Nothing was strung in this racket yet.",
+        LabelPurpose.Return when row.Code is null => "This racket has no tag yet. Make one first.",
+        LabelPurpose.Measures when row.Spec is null => "This racket was not measured yet.",
+        _ => null,
+    };
+
+    private LabelContent Content(LabelRow row, LabelInput input)
+    {
+        var tag = row.Code is { } code ? new LabelTag(code, address.Base, Purpose) : null;
+        var (whose, line) = (input.Whose ? Whose(row, input) : "", input.OwnLine ?? "");
+        return input.Purpose switch
+        {
+            LabelPurpose.Return => Purposes.Return(Settings.ReturnWords, tag!),
+            LabelPurpose.Measures => Purposes.Measures(Measures(row.Spec!, row.Number, line, whose), tag),
+            _ => Purposes.Done(Done(row, row.Job!, line, whose), tag),
+        };
+    }
+
+    // What is typed counts at once, so that the preview shows what would be printed.
+    private static string Whose(LabelRow row, LabelInput input) => (row with { LabelName = input.AgreedName ?? "" }).Whose;
+
+    private DoneFacts Done(LabelRow row, LabelRow.JobPart job, string line, string whose) => new()
+    {
+        Tension = Tension(job.MainsTension, job.CrossesTension, EnglishNames.Of(job.TensionUnit)),
+        Strings = Strings(job),
+        RestringBy = RestringBy(row, job),
+        Strung = Shown.Day(job.StrungOn),
+        Reading = job is { Reading: { } reading, Instrument: { } instrument } ? $"{Shown.Number(reading)} on {instrument}" : "",
+        OwnLine = line,
+        Whose = whose,
+    };
+
+    // The date holds for the strings that are in the racket, so an older job's label goes without.
+    private string RestringBy(LabelRow row, LabelRow.JobPart job) =>
+        job.IsNewest && row.StrungOn == job.StrungOn && row.EndedOn is null && row.Work(clock.Today, shops.Get().StartingValues).Due is { } due ? Shown.Day(due) : "";
+
+    public static string Tension(decimal mains, decimal crosses, string unit) => mains == crosses
+        ? $"{Shown.Number(mains)} {unit}"
+        : $"{Shown.Number(mains)} / {Shown.Number(crosses)} {unit}";
+
+    private static string Strings(LabelRow.JobPart job)
+    {
+        var (mains, crosses) = (Shown.StringName(job.MainsName, job.MainsGaugeMm), Shown.StringName(job.CrossesName, job.CrossesGaugeMm));
+        return mains == crosses ? mains : $"{mains} / {crosses}";
+    }
+
+    private static MeasureFacts Measures(SpecPart spec, int number, string line, string whose) => new()
+    {
+        Racket = $"Racket {number}",
+        Weight = With(spec.WeightG, "g"),
+        Balance = spec.BalanceMm is { } balance ? $"balance {Shown.Number(balance / 10)} cm" : "",
+        SwingWeight = spec.SwingWeight is { } swing ? $"swing weight {Shown.Number(swing, 0)}" : "",
+        Stiffness = spec.Stiffness is { } stiffness ? string.Join(' ', "stiffness", Shown.Number(stiffness), spec.StiffnessScale).TrimEnd() : "",
+        Measured = string.Create(CultureInfo.InvariantCulture, $"{Shown.Day(spec.MeasuredOn)}, {(spec.Strung ? "strung" : "unstrung")}"),
+        OwnLine = line,
+        Whose = whose,
+    };
+
+    private static string With(decimal? value, string unit) => value is { } known ? $"{Shown.Number(known)} {unit}" : "";
+}

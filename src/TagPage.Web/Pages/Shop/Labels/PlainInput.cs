@@ -1,0 +1,18 @@
+using System.ComponentModel.DataAnnotations;
+
+namespace TagPage.Web.Pages.Shop.Labels;
+
+/// <summary>How to print a label that no record stands behind.</summary>
+public record PlainInput
+{
+    [StringLength(20, ErrorMessage = "Keep the colour within 20 characters.")]
+    public string? TapeColour { get; init; }
+
+    [StringLength(20, ErrorMessage = "Keep the ink within 20 characters.")]
+    public string? InkColour { get; init; }
+
+    [Required(ErrorMessage = "Write how many copies."), Range(1, 50, ErrorMessage = "Write a number from 1 to 50.")]
+    public int? Copies { get; init; } = 1;
+
+    public LabelPages Pages { get; init; }
+}

@@ -1,0 +1,32 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Labels.Layout;
+using TagPage.Labels.Render;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Pages.Shop.Labels;
+
+/// <summary>The labels of all that was strung today, each in its racket's own colours.</summary>
+public sealed class TodayModel(LabelStore store, LabelMaker maker, ShopClock clock) : PageModel
+{
+    public IReadOnlyList<(LabelRow Row, LaidLabel Label)> Labels { get; private set; } = [];
+
+    public IActionResult OnGet(string? file, LabelPages pages = LabelPages.OneEach)
+    {
+        if (file is not (null or "labels.pdf"))
+            return NotFound();
+        Labels = [.. store.StrungOn(clock.Today).Select(row => (row, maker.Make(row, InputOf(row, pages)).Label!))];
+        if (file is null)
+            return Page();
+        return Labels.Count > 0 ? File(LabelPdf.Of(maker.Pages(Labels.Select(pair => pair.Label), pages)), "application/pdf") : NotFound();
+    }
+
+    private static LabelInput InputOf(LabelRow row, LabelPages pages) => new()
+    {
+        TapeColour = row.TapeColour,
+        InkColour = row.LabelInk,
+        OwnLine = row.LabelLine,
+        AgreedName = row.LabelName,
+        Pages = pages,
+    };
+}

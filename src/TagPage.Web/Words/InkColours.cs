@@ -1,0 +1,21 @@
+using TagPage.Core.Colour;
+
+namespace TagPage.Web.Words;
+
+/// <summary>Inks that label printers have, each with the colour it is worked out with.</summary>
+public static class InkColours
+{
+    private static readonly (string Name, Rgb Patch)[] Offered =
+    [
+        ("black", Rgb.Black),
+        ("blue", Rgb.Parse("#1D3F8F")),
+        ("red", Rgb.Parse("#B3261E")),
+        ("gold", Rgb.Parse("#B08D2E")),
+        ("white", Rgb.White),
+    ];
+
+    public static IEnumerable<string> Names => Offered.Select(o => o.Name);
+
+    /// <summary>The colour of an ink, black for one that is not on the list.</summary>
+    public static Rgb Patch(string name) => Offered.FirstOrDefault(o => o.Name.Equals(name, StringComparison.OrdinalIgnoreCase)).Patch;
+}

@@ -1,0 +1,195 @@
+using System.Net;
+using System.Text;
+using TagPage.Web.Pages.Shop.Labels;
+using TagPage.Web.Tests.Cast;
+using ZXing;
+using ZXing.Common;
+
+namespace TagPage.Web.Tests.Pages;
+
+public sealed class LabelTests : IDisposable
+{
+    private readonly TestShop _shop = new();
+    private readonly (long Client, long Player, long Racket, Core.Tags.TagCode Tag, long Job) _family;
+
+    public LabelTests() => _family = _shop.Records.Family();
+
+    private string Page => $"/shop/labels/racket/{_family.Racket}";
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public async Task Owner_prints_what_was_done_and_the_square_leads_to_the_racket()
+    {
+        var owner = _shop.Owner();
+        var form = await owner.Open(Page);
+        Assert.Contains("52 / 50 lb", Words(form), StringComparison.Ordinal);
+        Assert.Contains("Heron Spin 1.25", Words(form), StringComparison.Ordinal);
+        Assert.Contains("Strung 1 Nov 2026", Words(form), StringComparison.Ordinal);
+
+        var answer = await owner.Send(form);
+
+        Assert.StartsWith(Page + "/label.pdf?", answer.Location, StringComparison.Ordinal);
+        var pdf = await owner.Get(answer.Location!);
+        Assert.Equal("application/pdf", pdf.Content.Headers.ContentType!.MediaType);
+        var png = await owner.Get(answer.Location!.Replace("label.pdf", "label.png", StringComparison.Ordinal));
+        Assert.Equal($"HTTPS://TAG.EXAMPLE/T/{_family.Tag}", Read(await png.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken)));
+    }
+
+    [Fact]
+    public async Task Reprint_is_the_same_file()
+    {
+        var owner = _shop.Owner();
+        var link = (await owner.Send(await owner.Open(Page))).Location!;
+
+        var first = await Bytes(owner, link);
+        var second = await Bytes(owner, link);
+
+        Assert.Equal(first, second);
+        Assert.StartsWith("%PDF-1.7", Encoding.ASCII.GetString(first[..8]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Juniors_label_says_racket_and_ticket_and_the_form_says_why()
+    {
+        var form = await _shop.Owner().Open(Page);
+
+        Assert.DoesNotContain("Pim", Words(form), StringComparison.Ordinal);
+        Assert.Contains("Racket 1, no. ", Words(form), StringComparison.Ordinal);
+        Assert.Contains("without the guardian’s yes", form.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Guardian_may_agree_to_a_nickname_but_not_to_a_family_name()
+    {
+        var owner = _shop.Owner();
+        var refused = await owner.Send(await owner.Open(Page), ("Input.AgreedName", "Pim Ferran"));
+        Assert.Contains("a family name leads to a child", Assert.Single(refused.Errors), StringComparison.Ordinal);
+        Assert.Equal("", _shop.Records.Text("SELECT label_name FROM player"));
+
+        await owner.Send(await owner.Open(Page), ("Input.AgreedName", "Pimmy"));
+
+        Assert.Equal("Pimmy 2026-11-25", _shop.Records.Text("SELECT label_name || ' ' || label_name_on FROM player"));
+        Assert.Contains("Pimmy", Words(await owner.Open(Page)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Tape_ink_and_own_line_are_kept_with_the_racket_and_a_preview_keeps_nothing()
+    {
+        var owner = _shop.Owner();
+        (string, string)[] typed = [("Input.TapeColour", "yellow"), ("Input.InkColour", "blue"), ("Input.OwnLine", "go low")];
+        var before = _shop.Database.Dump();
+
+        var shown = await owner.Send(await owner.Open(Page), [.. typed, ("Preview", "true")]);
+        Assert.Contains("go low", Words(shown), StringComparison.Ordinal);
+        Assert.Equal(before, _shop.Database.Dump());
+
+        await owner.Send(await owner.Open(Page), typed);
+        Assert.Equal("yellow blue go low", _shop.Records.Text("SELECT tape_colour || ' ' || label_ink || ' ' || label_line FROM racket"));
+    }
+
+    [Fact]
+    public async Task Light_ink_on_dark_tape_prints_the_code_and_says_why()
+    {
+        var owner = _shop.Owner();
+
+        var shown = await owner.Send(await owner.Open(Page), ("Input.TapeColour", "black"), ("Input.InkColour", "white"), ("Preview", "true"));
+
+        Assert.Contains("many phones read only dark on light", shown.Main, StringComparison.Ordinal);
+        Assert.Contains($"tag.example/t/{_family.Tag.Display}", Words(shown), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Racket_without_tag_or_job_or_spec_is_told_what_is_missing()
+    {
+        var bare = _shop.Records.Racket(_family.Player, number: 2);
+        var owner = _shop.Owner();
+
+        Assert.Contains("has no tag yet", (await owner.Open($"/shop/labels/racket/{bare}")).Main, StringComparison.Ordinal);
+        Assert.Contains("Nothing was strung", (await owner.Open($"/shop/labels/racket/{bare}?purpose=Done")).Main, StringComparison.Ordinal);
+        Assert.Contains("was not measured", (await owner.Open($"/shop/labels/racket/{bare}?purpose=Measures")).Main, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.NotFound, (await owner.Get($"/shop/labels/racket/{bare}/label.pdf?purpose=Done")).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await owner.Get($"{Page}?job=999")).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await owner.Get("/shop/labels/racket/999")).StatusCode);
+    }
+
+    [Fact]
+    public async Task Retired_tag_is_not_printed_again()
+    {
+        _shop.Records.Change("UPDATE tag SET state = 'Retired', retired_at = '2026-11-02T09:00:00.000Z'");
+        var owner = _shop.Owner();
+
+        Assert.DoesNotContain(_family.Tag.Display, Words(await owner.Open(Page)), StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.NotFound, (await owner.Get(Page + "/label.pdf?purpose=Return")).StatusCode);
+    }
+
+    [Fact]
+    public async Task All_that_was_strung_today_is_printed_in_one_go()
+    {
+        var owner = _shop.Owner();
+        Assert.Contains("Nothing was strung today", (await owner.Open("/shop/labels/today")).Main, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.NotFound, (await owner.Get("/shop/labels/today/labels.pdf")).StatusCode);
+        _shop.Records.Job(_family.Racket, strungOn: TestShop.Today);
+        _shop.Records.Job(_shop.Records.Racket(_family.Player, number: 2), strungOn: TestShop.Today);
+
+        var page = await owner.Open("/shop/labels/today");
+
+        Assert.Equal(2, page.Document.QuerySelectorAll(".label-preview svg").Length);
+        Assert.Equal(2, Occurrences(await Bytes(owner, "/shop/labels/today/labels.pdf"), "/Type /Page "));
+        Assert.Equal(1, Occurrences(await Bytes(owner, "/shop/labels/today/labels.pdf?pages=Strip"), "/Type /Page "));
+    }
+
+    [Fact]
+    public async Task Desk_pair_and_any_words_answer_with_the_file_and_keep_nothing()
+    {
+        var owner = _shop.Owner();
+        var before = _shop.Database.Dump();
+
+        var pair = await owner.Send(await owner.Open("/shop/labels/desk"), ("Input.Number", "117"), ("Input.Tension", "24 lb"), ("Input.Name", "Odalys"));
+        Assert.Equal("application/pdf", pair.Response.Content.Headers.ContentType!.MediaType);
+        Assert.Equal(2, Occurrences(Encoding.Latin1.GetBytes(pair.Text), "/Type /Page "));
+        var words = await owner.Send(await owner.Open("/shop/labels/free"), ("Input.First", "Good luck"), ("Input.Copies", "3"));
+        Assert.Equal(3, Occurrences(Encoding.Latin1.GetBytes(words.Text), "/Type /Page "));
+        var refused = await owner.Send(await owner.Open("/shop/labels/desk"), ("Input.Number", "many"));
+        Assert.Equal(2, refused.Errors.Count);
+        Assert.Equal(before, _shop.Database.Dump());
+    }
+
+    [Fact]
+    public async Task Settings_move_the_limits_and_refuse_what_cannot_be()
+    {
+        var owner = _shop.Owner();
+        var page = await owner.Open("/shop/labels/settings");
+        Assert.Contains("33 characters", page.Main, StringComparison.Ordinal);
+        Assert.Contains("The address is for life", page.Main, StringComparison.Ordinal);
+
+        var refused = await owner.Send(page, ("Input.SheetColumns", "9"), ("Input.MarginMm", "5"), ("Input.SmallestModuleMm", "0.9"));
+        Assert.Equal(3, refused.Errors.Count);
+        Assert.Equal(new LabelSettings(), _shop.Get<LabelSettingsStore>().Get());
+
+        await owner.Send(page, ("Input.TapeMm", "24"), ("Input.Dpi", "360"));
+        Assert.Equal((24m, 360), (_shop.Get<LabelSettingsStore>().Get().TapeMm, _shop.Get<LabelSettingsStore>().Get().Dpi));
+        var stale = await owner.Send(page, ("Input.TapeMm", "18"));
+        Assert.Contains("Somebody else saved", stale.Main, StringComparison.Ordinal);
+        Assert.Equal(24m, _shop.Get<LabelSettingsStore>().Get().TapeMm);
+    }
+
+    private static string Words(WebPage page) => string.Join('\n', page.Document.QuerySelectorAll(".label-preview title").Select(t => t.TextContent));
+
+    private static async Task<byte[]> Bytes(Visitor owner, string path)
+    {
+        var answer = await owner.Get(path);
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        return await answer.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken);
+    }
+
+    private static int Occurrences(byte[] file, string text) => Encoding.Latin1.GetString(file).Split(text).Length - 1;
+
+    private static string? Read(byte[] png)
+    {
+        using var bitmap = SkiaSharp.SKBitmap.Decode(png);
+        var gray = bitmap.Pixels.Select(pixel => pixel.Green).ToArray();
+        var reader = new BarcodeReaderGeneric { AutoRotate = true, Options = new DecodingOptions { PossibleFormats = [BarcodeFormat.QR_CODE], TryHarder = true } };
+        return reader.Decode(new RGBLuminanceSource(gray, bitmap.Width, bitmap.Height, RGBLuminanceSource.BitmapFormat.Gray8))?.Text;
+    }
+}
