@@ -13,6 +13,7 @@ using TagPage.Web.Mail;
 using TagPage.Web.Pages.Found;
 using TagPage.Web.Pages.My;
 using TagPage.Web.Pages.Shop.Import;
+using TagPage.Web.Pages.Shop.Labels;
 using TagPage.Web.Pages.Shop.Nudges;
 using TagPage.Web.Pages.Tag;
 
@@ -61,7 +62,7 @@ internal static class Services
         services.AddSingleton<BatchWorker>();
         services.AddHostedService(provider => provider.GetRequiredService<BatchWorker>());
         services.AddCorner();
-        services.AddSingleton<Pages.Shop.Labels.LabelMaker>();
+        services.AddLabels();
         services.AddPages(cookies);
         services.AddSignIn(cookies);
         services.AddProxies(configuration);

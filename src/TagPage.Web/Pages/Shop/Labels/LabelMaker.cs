@@ -2,7 +2,6 @@ using System.Globalization;
 using TagPage.Labels.Content;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Printing;
-using TagPage.Web.Data;
 using TagPage.Web.Hosting;
 using TagPage.Web.Words;
 using SpecPart = TagPage.Web.Pages.Shop.Labels.LabelRow.SpecPart;
@@ -10,7 +9,7 @@ using SpecPart = TagPage.Web.Pages.Shop.Labels.LabelRow.SpecPart;
 namespace TagPage.Web.Pages.Shop.Labels;
 
 /// <summary>Turns records into labels.</summary>
-public sealed class LabelMaker(LabelSettingsStore settings, ShopStore shops, ShopClock clock, PublicAddress address)
+public sealed class LabelMaker(LabelSettingsStore settings, PublicAddress address)
 {
     private const string Purpose = "Scan for this racket’s page";
     private const string BlankPurpose = "Racket tag";
@@ -39,16 +38,16 @@ public sealed class LabelMaker(LabelSettingsStore settings, ShopStore shops, Sho
         Layouter.Lay(Purposes.Blank(new LabelTag(code, address.Base, BlankPurpose)), stock);
 
     /// <summary>Pages as asked for, each label so often.</summary>
-    public IEnumerable<PrintPage> Pages(IEnumerable<LaidLabel> labels, LabelPages how, int copies = 1, int firstFree = 1)
+    public IEnumerable<PrintPage> Pages(IEnumerable<LaidLabel> labels, LabelPages how, int copies = 1, int firstFree = 1) =>
+        Pages(labels.SelectMany(label => Enumerable.Repeat(label, copies)), how, Settings.Sheet(), firstFree);
+
+    /// <summary>The same on sheets of another plan than today's.</summary>
+    public static IEnumerable<PrintPage> Pages(IEnumerable<LaidLabel> labels, LabelPages how, SheetPlan sheet, int firstFree = 1) => how switch
     {
-        var all = labels.SelectMany(label => Enumerable.Repeat(label, copies));
-        return how switch
-        {
-            LabelPages.Strip => TagPage.Labels.Printing.Pages.Strip(all),
-            LabelPages.Sheet => Settings.Sheet() is var sheet ? sheet.Pages(all, Math.Min(firstFree, sheet.Places)) : [],
-            _ => TagPage.Labels.Printing.Pages.OneEach(all),
-        };
-    }
+        LabelPages.Strip => TagPage.Labels.Printing.Pages.Strip(labels),
+        LabelPages.Sheet => sheet.Pages(labels, Math.Min(firstFree, sheet.Places)),
+        _ => TagPage.Labels.Printing.Pages.OneEach(labels),
+    };
 
     private LabelStock StockOf(LabelInput input)
     {
@@ -72,27 +71,23 @@ public sealed class LabelMaker(LabelSettingsStore settings, ShopStore shops, Sho
         {
             LabelPurpose.Return => Purposes.Return(Settings.ReturnWords, tag!),
             LabelPurpose.Measures => Purposes.Measures(Measures(row.Spec!, row.Number, line, whose), tag),
-            _ => Purposes.Done(Done(row, row.Job!, line, whose), tag),
+            _ => Purposes.Done(Done(row.Job!, line, whose), tag),
         };
     }
 
     // What is typed counts at once, so that the preview shows what would be printed.
     private static string Whose(LabelRow row, LabelInput input) => (row with { LabelName = input.AgreedName ?? "" }).Whose;
 
-    private DoneFacts Done(LabelRow row, LabelRow.JobPart job, string line, string whose) => new()
+    private static DoneFacts Done(LabelRow.JobPart job, string line, string whose) => new()
     {
         Tension = Tension(job.MainsTension, job.CrossesTension, EnglishNames.Of(job.TensionUnit)),
         Strings = Strings(job),
-        RestringBy = RestringBy(row, job),
+        RestringBy = job.LabelDate is { } due ? Shown.Day(due) : "",
         Strung = Shown.Day(job.StrungOn),
         Reading = job is { Reading: { } reading, Instrument: { } instrument } ? $"{Shown.Number(reading)} on {instrument}" : "",
         OwnLine = line,
         Whose = whose,
     };
-
-    // The date holds for the strings that are in the racket, so an older job's label goes without.
-    private string RestringBy(LabelRow row, LabelRow.JobPart job) =>
-        job.IsNewest && row.StrungOn == job.StrungOn && row.EndedOn is null && row.Work(clock.Today, shops.Get().StartingValues).Due is { } due ? Shown.Day(due) : "";
 
     public static string Tension(decimal mains, decimal crosses, string unit) => mains == crosses
         ? $"{Shown.Number(mains)} {unit}"

@@ -1,13 +1,13 @@
 using TagPage.Core.Players;
 using TagPage.Core.Tags;
 using TagPage.Core.Units;
-using TagPage.Web.Data;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 
-/// <summary>A racket as its labels know it. It inherits what the restring-by date depends on.</summary>
-public sealed record LabelRow : ForecastRow
+/// <summary>A racket as its labels know it.</summary>
+public sealed record LabelRow
 {
+    public long RacketId { get; init; }
     public int Number { get; init; }
     public string Frame { get; init; } = "";
     public string TapeColour { get; init; } = "";
@@ -29,7 +29,9 @@ public sealed record LabelRow : ForecastRow
         public long Id { get; init; }
         public long Ticket { get; init; }
         public DateOnly StrungOn { get; init; }
-        public bool IsNewest { get; init; }
+        /// <summary>The restring-by date as it was right after stringing; a label says the same however often it is printed.</summary>
+        public DateOnly? LabelDate { get; init; }
+
         public string MainsName { get; init; } = "";
         public decimal MainsGaugeMm { get; init; }
         public string CrossesName { get; init; } = "";

@@ -17,21 +17,19 @@ public sealed class LabelStore(Database database)
             : row with { Job = part, Spec = c.QueryFirstOrDefault<LabelRow.SpecPart>(SpecSql, new { racket }) };
     });
 
-    private const string RacketSql = $"""
-        SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, r.label_ink, r.label_line,
+    private const string RacketSql = """
+        SELECT r.id AS racket_id, r.number, r.frame, r.tape_colour, r.label_ink, r.label_line,
                p.id AS player_id, p.name AS player_name, p.junior, p.label_name, t.code
-        FROM forecast f
-        JOIN racket r ON r.id = f.racket_id
+        FROM racket r
         JOIN player p ON p.id = r.player_id
         LEFT JOIN tag t ON t.racket_id = r.id AND t.state = 'Live'
-        WHERE f.racket_id = @racket
+        WHERE r.id = @racket
         """;
 
     private const string JobSql = """
-        SELECT j.id, j.ticket, j.strung_on, m.name AS mains_name, m.gauge_mm AS mains_gauge_mm, x.name AS crosses_name,
+        SELECT j.id, j.ticket, j.strung_on, j.label_date, m.name AS mains_name, m.gauge_mm AS mains_gauge_mm, x.name AS crosses_name,
                x.gauge_mm AS crosses_gauge_mm, j.mains_tension, j.crosses_tension, j.tension_unit,
-               g.value AS reading, i.name AS instrument,
-               NOT EXISTS (SELECT 1 FROM job n WHERE n.racket_id = j.racket_id AND (n.strung_on, n.id) > (j.strung_on, j.id)) AS is_newest
+               g.value AS reading, i.name AS instrument
         FROM job j
         JOIN string_kind m ON m.id = j.mains_id
         JOIN string_kind x ON x.id = j.crosses_id

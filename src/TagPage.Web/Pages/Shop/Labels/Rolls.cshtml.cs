@@ -1,0 +1,48 @@
+using System.ComponentModel.DataAnnotations;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+using TagPage.Web.Hosting;
+using TagPage.Web.Pages.Shop.Tags;
+
+namespace TagPage.Web.Pages.Shop.Labels;
+
+public sealed class RollsModel(RollStore rolls, LabelSettingsStore settings, PublicAddress address, ShopClock clock) : PageModel
+{
+    public sealed record OrderInput
+    {
+        public string FormKey { get; init; } = "";
+
+        [Required(ErrorMessage = "Write how many tags.")]
+        [Range(1, RollStore.Most, ErrorMessage = "Write a number from 1 to 500.")]
+        public int? Count { get; init; } = 50;
+    }
+
+    [BindProperty]
+    public OrderInput Input { get; set; } = new();
+
+    public IReadOnlyList<RollStore.Row> Rolls => rolls.List();
+
+    public string? AddressWarning => TagSquare.Warning(address);
+
+    public LabelSettings Settings => settings.Get();
+
+    public string Day(RollStore.Row roll) => Words.Shown.Day(DateOnly.FromDateTime(clock.OnTheWall(roll.MadeAt).Date));
+
+    public void OnGet() => Input = new OrderInput { FormKey = FormKey.New() };
+
+    public IActionResult OnPost()
+    {
+        if (!ModelState.IsValid)
+            return Page();
+        switch (rolls.Order(Input.Count!.Value, settings.Get(), Input.FormKey))
+        {
+            case Outcome.Done done:
+                return Redirect($"/shop/labels/rolls/{done.Id}");
+            case Outcome.Refused refused:
+                return this.Refuse(refused);
+        }
+        return NotFound();
+    }
+}
