@@ -29,15 +29,15 @@ public static class ExportPlan
             "id name phone mail language payer_id reminders reminders_changed_on remind_by quiet_months found_choice found_choice_on found_always "
             + "found_shows_mail second_name second_phone second_mail forget_at note", "version"),
         new("payer", "id IN (SELECT payer_id FROM client WHERE id = @client)", "id name", "phone mail note version"),
-        new("player", "client_id = @client", "id client_id name junior times_a_week hours_a_time hitting rule every_weeks note", "version"),
+        new("player", "client_id = @client", "id client_id name junior times_a_week hours_a_time hitting rule every_weeks label_name label_name_on note", "version"),
         new("pause", $"player_id IN ({Players})", "id player_id from_on to_on note"),
         new("logged_hours", $"racket_id IN ({Rackets})", "id racket_id played_on hours note"),
         new("racket", $"id IN ({Rackets})",
             "id player_id number state sport frame tape_colour head_size head_size_unit pattern_mains pattern_crosses length_cm grip own_date "
-            + "own_date_note lost_since lost_note not_before elsewhere_on due_on due_because note", "came_from_id soon_on version"),
+            + "own_date_note lost_since lost_note not_before elsewhere_on due_on due_because label_ink label_line note", "came_from_id soon_on version"),
         new("spec", $"racket_id IN ({Rackets})",
             "id racket_id measured_on weight_g balance_mm swing_weight stiffness stiffness_scale length_mm strung grip_on dampener_on note", "version"),
-        new("tag", $"racket_id IN ({Rackets})", "code state racket_id made_at linked_at retired_at found_blocked_at"),
+        new("tag", $"racket_id IN ({Rackets})", "code state racket_id made_at linked_at retired_at found_blocked_at", "roll_id"),
         new("job", $"id IN ({Jobs})",
             "id ticket racket_id state mains_id crosses_id mains_supplied_by crosses_supplied_by mains_tension crosses_tension tension_unit "
             + "pre_stretch_percent pieces received_on received_where promised_for strung_on strung_by machine collected_on price_minor paid_on note "
@@ -72,6 +72,9 @@ public static class ExportPlan
         ["corner_ask"] = "gone within seconds",
         ["past_job"] = "jobs of clients who were forgotten: of no person any more",
         ["nudge_batch"] = "times of batches, of no person",
+        ["label_setting"] = "how the shop prints labels",
+        ["label_logo"] = "the shop's mark",
+        ["tag_roll"] = "rolls of tags that belonged to nobody when they were made",
         ["care_guide"] = "open to everybody",
         ["due_again"] = "which dates are to be worked out again, for moments",
         ["due_day"] = "the day all dates are of",
