@@ -23,6 +23,8 @@ public class RecordsBench : IDisposable
     {
         _shop = new BigShop(Rackets);
         (_tags, _due, _bench, _find) = (_shop.Get<TagStore>(), _shop.Get<DueStore>(), _shop.Get<BenchStore>(), _shop.Get<FindStore>());
+        if (_due.List(withUnseen: false).Clients == 0)
+            throw new InvalidOperationException("Nobody is due, so there is nothing to measure.");
     }
 
     [GlobalCleanup]

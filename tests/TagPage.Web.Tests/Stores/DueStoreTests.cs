@@ -96,6 +96,35 @@ public sealed class DueStoreTests : IDisposable
     }
 
     [Fact]
+    public void Pages_by_key_hold_every_household_once_and_in_order()
+    {
+        var random = new Random(20261126);
+        for (var n = 0; n < 23; n++)
+        {
+            var (_, player, _) = Strung($"Client {n}", TestShop.Today.AddDays(-random.Next(60, 160)));
+            for (var number = 2; number <= 1 + (n % 3); number++)
+                _shop.Records.Job(_shop.Records.Racket(player, number: number), strungOn: TestShop.Today.AddDays(-random.Next(60, 160)));
+        }
+        var store = _shop.Get<DueStore>();
+        var whole = store.List(withUnseen: false, most: 1000);
+        Assert.InRange(whole.Households.Count, 15, 23);
+
+        var paged = new List<long>();
+        DueKey? after = null;
+        do
+        {
+            var page = store.List(withUnseen: false, after, most: 4);
+            Assert.Equal((whole.Clients, whole.Rackets), (page.Clients, page.Rackets));
+            paged.AddRange(page.Households.Select(h => h.Client.ClientId));
+            after = page.Next;
+        } while (after is not null);
+
+        Assert.Equal(whole.Households.Select(h => h.Client.ClientId), paged);
+        Assert.Equal(whole.Households.Sum(h => h.Rackets.Count), whole.Rackets);
+        Assert.Equal(paged.Count, whole.Clients);
+    }
+
+    [Fact]
     public void Racket_that_lies_at_the_bench_is_not_due()
     {
         var (_, _, racket) = Strung("Past", TestShop.Today.AddDays(-60));

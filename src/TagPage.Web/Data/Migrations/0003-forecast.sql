@@ -34,7 +34,7 @@ ALTER TABLE racket ADD COLUMN due_on TEXT CHECK (due_on GLOB '????-??-??');
 ALTER TABLE racket ADD COLUMN soon_on TEXT CHECK (soon_on GLOB '????-??-??');
 ALTER TABLE racket ADD COLUMN due_because TEXT
   CHECK (due_because IN ('TimesAWeek', 'Hours', 'Tension', 'Breakage', 'EveryWeeks', 'OwnersDate'));
-CREATE INDEX racket_due ON racket (soon_on, due_on) WHERE soon_on IS NOT NULL;
+CREATE INDEX racket_due ON racket (due_on, soon_on, player_id) WHERE due_on IS NOT NULL;
 CREATE INDEX job_by_string ON job (mains_id);
 
 -- Players whose rackets' dates must be worked out again: before the transaction ends, or later in the background.

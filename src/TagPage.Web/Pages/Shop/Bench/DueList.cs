@@ -12,6 +12,15 @@ public sealed record DueList(IReadOnlyList<Household> Households)
     public int Clients { get; init; }
     public int Rackets { get; init; }
 
+    /// <summary>There are more than were counted.</summary>
+    public bool MoreThanCounted { get; init; }
+
+    private string Plus => MoreThanCounted ? "+" : "";
+
+    public string RacketsShown => $"{Rackets}{Plus}";
+
+    public string ClientsShown => $"{Clients}{Plus}";
+
     /// <summary>Clients that were left out because they have not been seen for long.</summary>
     public int Unseen { get; init; }
 

@@ -12,17 +12,16 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
     /// <summary>Households on a page.</summary>
     public const int APage = 40;
 
-    private sealed record Place
+    /// <summary>Rackets that are counted; what goes beyond is "more than so many".</summary>
+    public const int MostCounted = 1000;
+
+    private sealed record Sum
     {
-        public long ClientId { get; init; }
-        public DateOnly Due { get; init; }
+        public int Clients { get; init; }
         public int Rackets { get; init; }
-        public bool Reminders { get; init; }
-        public bool Seen { get; init; }
-
-        public DueKey Key => new(Due, ClientId);
-
-        public bool IsAfter(DueKey? key) => key is null || (Due, ClientId).CompareTo((key.Due, key.ClientId)) > 0;
+        public int Unseen { get; init; }
+        public int Silent { get; init; }
+        public bool MoreThanCounted { get; init; }
     }
 
     /// <param name="withUnseen">Those too who have not been seen for long or want no reminders.</param>
@@ -32,18 +31,20 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
     {
         var (today, shop) = (clock.Today, shops.Get());
         var seenSince = today.AddMonths(-shop.UnseenMonths);
-        var all = c.Query<Place>(PlacesSql, new { today, seenSince }).AsList();
-        var listed = all.Where(place => withUnseen || place is { Seen: true, Reminders: true }).ToList();
-        var page = listed.Where(place => place.IsAfter(after)).Take(most).ToList();
+        var asked = new { today, seenSince, withUnseen, due = after?.Due ?? DateOnly.MinValue, client = after?.ClientId ?? 0, most = most + 1, MostCounted };
+        var places = c.Query<(DateOnly Due, long ClientId)>(PlacesSql, asked).Select(place => new DueKey(place.Due, place.ClientId)).ToList();
+        var page = places.Take(most).ToList();
         var clients = JsonSerializer.Serialize(page.Select(place => place.ClientId));
         var rows = Histories.Into(c, c.Query<DueRow>(OfClientsSql, new { clients, seenSince, today }));
+        var sum = c.QuerySingle<Sum>(SumSql, asked);
         return new DueList(DueList.Group(rows, today, shop.StartingValues))
         {
-            Clients = listed.Count,
-            Rackets = listed.Sum(place => place.Rackets),
-            Unseen = withUnseen ? 0 : all.Count(place => place is { Seen: false, Reminders: true }),
-            Silent = withUnseen ? 0 : all.Count(place => !place.Reminders),
-            Next = page.Count > 0 && page[^1] != listed[^1] ? page[^1].Key : null,
+            Clients = sum.Clients,
+            Rackets = sum.Rackets,
+            MoreThanCounted = sum.MoreThanCounted,
+            Unseen = withUnseen ? 0 : sum.Unseen,
+            Silent = withUnseen ? 0 : sum.Silent,
+            Next = places.Count > most ? page[^1] : null,
         };
     });
 
@@ -58,14 +59,42 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
           AND NOT EXISTS (SELECT 1 FROM job b WHERE b.racket_id = r.id AND b.state IN ('Waiting', 'OnMachine', 'Strung'))
         """;
 
+    /// <summary>The same of <c>racket e</c>.</summary>
+    private const string FreeEarlier = """
+        (e.not_before IS NULL OR e.not_before <= @today)
+          AND NOT EXISTS (SELECT 1 FROM job b WHERE b.racket_id = e.id AND b.state IN ('Waiting', 'OnMachine', 'Strung'))
+        """;
+
+    // Rackets in the order of their dates; each client stands at the first of theirs. The joins keep to that order.
     private const string PlacesSql = $"""
-        SELECT c.id AS client_id, MIN(r.due_on) AS due, COUNT(*) AS rackets, c.reminders, {Seen} AS seen
+        SELECT r.due_on AS due, c.id AS client_id
         FROM racket r
-        JOIN player p ON p.id = r.player_id
-        JOIN client c ON c.id = p.client_id
-        WHERE r.soon_on <= @today AND {Free}
-        GROUP BY c.id
-        ORDER BY due, c.id
+        CROSS JOIN player p ON p.id = r.player_id
+        CROSS JOIN client c ON c.id = p.client_id
+        WHERE r.due_on >= @due AND (r.due_on, c.id) > (@due, @client) AND r.soon_on <= @today
+          AND (@withUnseen OR (c.reminders = 1 AND {Seen}))
+          AND {Free}
+          AND NOT EXISTS (
+            SELECT 1 FROM player q JOIN racket e ON e.player_id = q.id
+            WHERE q.client_id = c.id AND e.soon_on <= @today AND (e.due_on, e.id) < (r.due_on, r.id) AND {FreeEarlier})
+        ORDER BY r.due_on, c.id
+        LIMIT @most
+        """;
+
+    private const string SumSql = $"""
+        WITH some AS (
+          SELECT c.id, c.reminders, {Seen} AS seen
+          FROM racket r
+          CROSS JOIN player p ON p.id = r.player_id
+          CROSS JOIN client c ON c.id = p.client_id
+          WHERE r.due_on IS NOT NULL AND r.soon_on <= @today AND {Free}
+          LIMIT @MostCounted)
+        SELECT COUNT(*) FILTER (WHERE @withUnseen OR (reminders AND seen)) AS rackets,
+               COUNT(DISTINCT id) FILTER (WHERE @withUnseen OR (reminders AND seen)) AS clients,
+               COUNT(DISTINCT id) FILTER (WHERE reminders AND NOT seen) AS unseen,
+               COUNT(DISTINCT id) FILTER (WHERE NOT reminders) AS silent,
+               COUNT(*) = @MostCounted AS more_than_counted
+        FROM some
         """;
 
     /// <summary>What could be due of one client.</summary>
