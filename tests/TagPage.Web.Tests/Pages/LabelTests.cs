@@ -157,6 +157,36 @@ public sealed class LabelTests : IDisposable
     }
 
     [Fact]
+    public async Task Logo_is_read_checked_and_stands_on_the_label()
+    {
+        var owner = _shop.Owner();
+        var refused = await SendLogo(owner, "<svg onload='alert(1)'/>"u8.ToArray());
+        Assert.Contains("not a PNG", Assert.Single(refused.Errors), StringComparison.Ordinal);
+        Assert.Null(_shop.Get<LogoStore>().Get());
+        using var bitmap = new SkiaSharp.SKBitmap(40, 40);
+        bitmap.Erase(SkiaSharp.SKColors.Black);
+        using var data = bitmap.Encode(SkiaSharp.SKEncodedImageFormat.Png, 100);
+
+        var answer = await SendLogo(owner, data.ToArray());
+
+        Assert.Equal("/shop/labels/logo", answer.Location);
+        Assert.Single((await owner.Open("/shop/labels/logo")).Document.QuerySelectorAll(".label-preview svg"));
+        Assert.Equal(128, _shop.Get<LogoStore>().Get()!.Threshold);
+    }
+
+    private static async Task<WebPage> SendLogo(Visitor owner, byte[] file)
+    {
+        var page = await owner.Open("/shop/labels/logo");
+        using var form = new MultipartFormDataContent
+        {
+            { new StringContent(page.Document.QuerySelector("main [name=__RequestVerificationToken]")!.GetAttribute("value")!), "__RequestVerificationToken" },
+            { new StringContent("128"), "Input.Threshold" },
+            { new ByteArrayContent(file), "Input.File", "logo.png" },
+        };
+        return await WebPage.Of(await owner.Client.PostAsync(new Uri("/shop/labels/logo", UriKind.Relative), form, TestContext.Current.CancellationToken), "/shop/labels/logo");
+    }
+
+    [Fact]
     public async Task Settings_move_the_limits_and_refuse_what_cannot_be()
     {
         var owner = _shop.Owner();

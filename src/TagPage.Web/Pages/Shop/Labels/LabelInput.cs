@@ -22,6 +22,9 @@ public sealed record LabelInput
 
     public bool Whose { get; init; } = true;
 
+    /// <summary>With the shop's mark, where it has one and there is room.</summary>
+    public bool Logo { get; init; } = true;
+
     public bool Fold { get; init; }
 
     [Required(ErrorMessage = "Write how many copies."), Range(1, 50, ErrorMessage = "Write a number from 1 to 50.")]

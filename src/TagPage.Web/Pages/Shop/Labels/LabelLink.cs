@@ -16,6 +16,7 @@ public static class LabelLink
             ["job"] = job?.ToString(CultureInfo.InvariantCulture),
             [nameof(input.Purpose)] = input.Purpose.ToString(),
             [nameof(input.Whose)] = input.Whose.ToString(),
+            [nameof(input.Logo)] = input.Logo.ToString(),
             [nameof(input.Fold)] = input.Fold.ToString(),
             [nameof(input.Copies)] = input.Copies?.ToString(CultureInfo.InvariantCulture),
             [nameof(input.Pages)] = input.Pages.ToString(),

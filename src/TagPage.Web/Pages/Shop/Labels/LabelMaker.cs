@@ -9,7 +9,7 @@ using SpecPart = TagPage.Web.Pages.Shop.Labels.LabelRow.SpecPart;
 namespace TagPage.Web.Pages.Shop.Labels;
 
 /// <summary>Turns records into labels.</summary>
-public sealed class LabelMaker(LabelSettingsStore settings, PublicAddress address)
+public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, PublicAddress address)
 {
     private const string Purpose = "Scan for this racket’s page";
     private const string BlankPurpose = "Racket tag";
@@ -21,7 +21,7 @@ public sealed class LabelMaker(LabelSettingsStore settings, PublicAddress addres
     {
         if (WhyNot(row, input.Purpose) is { } why)
             return (null, why);
-        var content = Content(row, input);
+        var content = Content(row, input) with { Logo = input.Logo ? LogoPicture() : null };
         return (Layouter.Lay(content, StockOf(input)), null);
     }
 
@@ -48,6 +48,8 @@ public sealed class LabelMaker(LabelSettingsStore settings, PublicAddress addres
         LabelPages.Sheet => sheet.Pages(labels, Math.Min(firstFree, sheet.Places)),
         _ => TagPage.Labels.Printing.Pages.OneEach(labels),
     };
+
+    private Picture? LogoPicture() => logos.Get() is { } logo ? Logo.ToPicture(logo.Png, logo.Threshold) : null;
 
     private LabelStock StockOf(LabelInput input)
     {

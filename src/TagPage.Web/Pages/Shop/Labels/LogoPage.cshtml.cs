@@ -1,0 +1,60 @@
+using System.ComponentModel.DataAnnotations;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Labels.Content;
+using TagPage.Labels.Layout;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+
+namespace TagPage.Web.Pages.Shop.Labels;
+
+/// <summary>The shop's mark: sent, looked at in pure black and white, taken away.</summary>
+public sealed class LogoPageModel(LogoStore store, LabelSettingsStore settings) : PageModel
+{
+    public sealed record LogoInput
+    {
+        [Required(ErrorMessage = "Write a number from 1 to 255."), Range(1, 255, ErrorMessage = "Write a number from 1 to 255.")]
+        public int? Threshold { get; init; } = 128;
+
+        public IFormFile? File { get; init; }
+
+        public bool Remove { get; init; }
+    }
+
+    [BindProperty]
+    public LogoInput Input { get; set; } = new();
+
+    /// <summary>How the saved logo comes out on the usual tape.</summary>
+    public LaidLabel? Label => store.Get() is { } logo
+        ? Layouter.Lay(new LabelContent([]) { Logo = Logo.ToPicture(logo.Png, logo.Threshold) }, settings.Get().Stock())
+        : null;
+
+    public void OnGet() => Input = new LogoInput { Threshold = store.Get()?.Threshold ?? 128 };
+
+    public async Task<IActionResult> OnPost()
+    {
+        if (!ModelState.IsValid)
+            return Page();
+        if (Input.Remove)
+        {
+            store.Remove();
+            this.Say("The logo is taken away.");
+            return Redirect("/shop/labels/logo");
+        }
+        var (png, fault) = Input.File is { } file ? await Read(file) : (store.Get()?.Png, "Choose a PNG.");
+        if (png is null)
+            return this.Refuse(new Outcome.Refused(nameof(Input.File), fault!));
+        store.Save(png, Input.Threshold!.Value);
+        this.Say("The logo is saved. This is how it prints.");
+        return Redirect("/shop/labels/logo");
+    }
+
+    private static async Task<(byte[]? Png, string? Fault)> Read(IFormFile file)
+    {
+        if (file.Length > Logo.MostBytes)
+            return (null, $"The picture has more than {Logo.MostBytes / 1000} KB. Save it smaller.");
+        using var stream = new MemoryStream();
+        await file.CopyToAsync(stream);
+        return Logo.Read(stream.ToArray());
+    }
+}
