@@ -73,7 +73,7 @@ public sealed class Stage : IAsyncLifetime
     }
 
     /// <summary>CHROMIUM names another one than the first found on the path.</summary>
-    private static string Chromium() =>
+    internal static string Chromium() =>
         Environment.GetEnvironmentVariable("CHROMIUM")
         ?? Names.SelectMany(n => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Select(p => Path.Combine(p, n)))
             .FirstOrDefault(File.Exists)

@@ -7,6 +7,9 @@ public sealed class SecurityHeaders(RequestDelegate next)
         "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self' data:; connect-src 'self'; "
         + "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
+    /// <summary>Set in the request's items by the one page that listens; everywhere else the microphone is off.</summary>
+    public static readonly object Microphone = new();
+
     public Task InvokeAsync(HttpContext context)
     {
         // Set as the response starts, since the error handler clears what stood there before.
@@ -24,7 +27,9 @@ public sealed class SecurityHeaders(RequestDelegate next)
         headers.ContentSecurityPolicy = context.Items[typeof(PublicStyle)] is PublicSheet sheet ? PublicPolicy(sheet) : SignedInPolicy;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "no-referrer";
-        headers["Permissions-Policy"] = "camera=(), geolocation=(), microphone=(), payment=(), usb=()";
+        headers["Permissions-Policy"] = context.Items.ContainsKey(Microphone)
+            ? "camera=(), geolocation=(), microphone=(self), payment=(), usb=()"
+            : "camera=(), geolocation=(), microphone=(), payment=(), usb=()";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         headers.XFrameOptions = "DENY";

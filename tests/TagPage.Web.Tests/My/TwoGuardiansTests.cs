@@ -16,6 +16,7 @@ public sealed class TwoGuardiansTests : IDisposable
         "SELECT group_concat(id || state || number || version || COALESCE(lost_since, '') || lost_note, ';') FROM racket WHERE player_id IN (SELECT id FROM player WHERE client_id = {0})",
         "SELECT group_concat(id || state || wish || version, ';') FROM job WHERE racket_id IN (SELECT r.id FROM racket r JOIN player p ON p.id = r.player_id WHERE p.client_id = {0})",
         "SELECT COUNT(*) FROM feel WHERE job_id = 71",
+        "SELECT (SELECT COUNT(*) FROM logged_hours h JOIN racket r ON r.id = h.racket_id JOIN player p ON p.id = r.player_id WHERE p.client_id = {0}) || (SELECT COUNT(*) FROM pause a JOIN player p ON p.id = a.player_id WHERE p.client_id = {0}) || (SELECT COUNT(*) FROM reading WHERE job_id = 71)",
         "SELECT group_concat(id || name || client_id || version, ';') FROM player WHERE client_id = {0}",
         "SELECT id || name || COALESCE(mail, '') || COALESCE(phone, '') || found_choice || version || COALESCE(forget_at, '') FROM client WHERE id = {0}",
         "SELECT group_concat(id || COALESCE(answered_at, ''), ';') FROM found_event WHERE client_id = {0}",
@@ -38,9 +39,10 @@ public sealed class TwoGuardiansTests : IDisposable
         _shop.Records.Change("UPDATE job SET id = 71 WHERE id = @job", new { job });
         _shop.Records.Change("INSERT INTO found_event (id, code, racket_id, client_id, kind, at, source, form_key, message, reach) VALUES (81, 'X', @racket, @client, 'Message', '2026-11-24T10:00:00.000Z', 's', 'k', 'canary words', 'finder@canary.example')", new { racket, client });
         _shop.Records.Change("UPDATE racket SET lost_since = '2026-11-20', lost_note = 'canary note' WHERE id = @racket", new { racket });
+        _shop.Records.Change("INSERT INTO logged_hours (id, racket_id, played_on, hours) VALUES (91, @racket, '2026-11-24', 2)", new { racket });
         var waiting = _shop.Records.Job(_shop.Records.Racket(player, 2));
         _shop.Records.Change("UPDATE job SET expected = 1, asked_by_client = 1 WHERE id = @waiting", new { waiting });
-        _hers = [player, racket, racket + 1, 71, waiting, 81, _odalys];
+        _hers = [player, racket, racket + 1, 71, waiting, 81, 91, _odalys];
     }
 
     public void Dispose() => _shop.Dispose();
@@ -88,6 +90,8 @@ public sealed class TwoGuardiansTests : IDisposable
     {
         ["__RequestVerificationToken"] = token,
         ["role"] = "Gone",
+        ["hours"] = "2",
+        ["Input.Hertz"] = "600",
         ["Input.FormKey"] = "0123456789abcdef0123456789abcdef",
         ["Input.Kind"] = "Same",
         ["Input.Bed"] = "Right",

@@ -7,7 +7,7 @@ using TagPage.Web.Pages.Tag;
 
 namespace TagPage.Web.Pages.My;
 
-public sealed class RacketModel(ClientOnFileStore clients, MyRacketStore rackets, FeelStore feels, CareStore care, ShopStore shops, ShopClock clock) : CornerModel(clients)
+public sealed class RacketModel(ClientOnFileStore clients, MyRacketStore rackets, FeelStore feels, MyPlayStore play, CareStore care, ShopStore shops, ShopClock clock) : CornerModel(clients)
 {
     public MyRacket Racket { get; private set; } = new();
 
@@ -21,6 +21,10 @@ public sealed class RacketModel(ClientOnFileStore clients, MyRacketStore rackets
     /// <summary>What was said about the strings that are in it.</summary>
     public FeelStore.Row? Felt { get; private set; }
 
+    public MyPlayStore.Paused? Pause { get; private set; }
+
+    public IReadOnlyList<MyPlayStore.Logged> LastHours { get; private set; } = [];
+
     public ShopDetails Shop => shops.Get();
 
     public IActionResult OnGet(long id)
@@ -33,6 +37,7 @@ public sealed class RacketModel(ClientOnFileStore clients, MyRacketStore rackets
         // The household comes without a tag's code, and its page shows none.
         View = TagView.Of(default, racket, rackets.Stringings(Me.Id, id, 1 + TagView.MostEarlier), clock.Today, Shop.StartingValues) with { Guides = care.For(id) };
         Felt = View.Latest is { } latest ? feels.Get(Me.Id, latest.JobId) : null;
+        (Pause, LastHours) = (play.PauseNow(Me.Id, racket.PlayerId), play.LastHours(Me.Id, id));
         return Page();
     }
 }

@@ -15,6 +15,7 @@ public sealed record CornerPhrases
     public required CornerLostPhrases Lost { get; init; }
     public required CornerCodePhrases Code { get; init; }
     public required CornerDetailsPhrases Details { get; init; }
+    public required CornerPlayPhrases Play { get; init; }
 }
 
 /// <summary>What stands around every page of the corner.</summary>

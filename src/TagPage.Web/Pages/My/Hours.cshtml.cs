@@ -1,0 +1,26 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+
+namespace TagPage.Web.Pages.My;
+
+/// <summary>So many hours were played with a racket today.</summary>
+public sealed class HoursModel(ClientOnFileStore clients, MyRacketStore rackets, MyPlayStore store) : CornerModel(clients)
+{
+    public IActionResult OnGet(long id) => rackets.Get(Me.Id, id) is null ? NotFound() : Redirect(Link($"/my/rackets/{id}"));
+
+    public IActionResult OnPost(long id, string? hours)
+    {
+        var read = double.TryParse(hours, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n) ? n : 0;
+        switch (store.AddHours(Me.Id, id, read))
+        {
+            case Outcome.Absent:
+                return NotFound();
+            case Outcome.Done:
+                this.Say(Say.Play.HoursSaved);
+                break;
+        }
+        return Redirect(Link($"/my/rackets/{id}"));
+    }
+}

@@ -1,0 +1,59 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Forecast.Learning;
+using TagPage.Core.Strings;
+using TagPage.Web.Data;
+using TagPage.Web.Forms;
+using TagPage.Web.Hosting;
+
+namespace TagPage.Web.Pages.My;
+
+/// <summary>The pitch of the strings, typed or heard by the browser. Only the number is sent; no sound ever is.</summary>
+public sealed class ReadingModel(ClientOnFileStore clients, MyRacketStore rackets, MyPlayStore store) : CornerModel(clients)
+{
+    public sealed record Fields
+    {
+        public string? Hertz { get; init; }
+    }
+
+    [BindProperty]
+    public Fields Input { get; set; } = new();
+
+    public MyRacket Racket { get; private set; } = new();
+
+    public IReadOnlyList<MyPlayStore.Pitch> Pitches { get; private set; } = [];
+
+    public IActionResult OnGet(long id) => Load(id) ? Page() : NotFound();
+
+    public IActionResult OnPost(long id)
+    {
+        if (!Load(id))
+            return NotFound();
+        if (!decimal.TryParse(Input.Hertz?.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var hertz)
+            || hertz is < MyPlayStore.LowestHz or > MyPlayStore.HighestHz)
+        {
+            ModelState.AddModelError("Input.Hertz", Say.Play.HertzUnread);
+            return Page();
+        }
+        if (store.AddPitch(Me.Id, id, hertz) is Outcome.Absent)
+            return NotFound();
+        this.Say(Say.Play.ReadingSaved);
+        return Redirect(Link($"/my/reading/{id}"));
+    }
+
+    /// <summary>Against the household's own first reading of these strings: other instruments cannot be compared with it.</summary>
+    public string LossOf(MyPlayStore.Pitch pitch)
+    {
+        var loss = MeasuredLoss.Percent(ReadingScale.Hertz, Pitches[0].Value, pitch.Value);
+        return ReferenceEquals(pitch, Pitches[0]) ? "–" : $"{Spoken.Language.Number(loss, 0)} %";
+    }
+
+    private bool Load(long id)
+    {
+        if (rackets.Get(Me.Id, id) is not { IsMine: true, BedId: { } bed, EndedOn: null } racket)
+            return false;
+        (Racket, Pitches) = (racket, store.Pitches(Me.Id, bed));
+        HttpContext.Items[SecurityHeaders.Microphone] = true;
+        return true;
+    }
+}
