@@ -75,7 +75,7 @@ public sealed class OwnPageTests(Stage stage) : IClassFixture<Stage>, IAsyncLife
         stage.Get<Database>().Write(c => c.Execute("UPDATE corner_session SET fresh_until = '2999-01-01T00:00:00.000Z'"));
         foreach (var address in new[]
         {
-            "/my", $"/my/rackets/{racket}", $"/my/order/{racket}", $"/my/lost/{racket}", $"/my/pass-on/{racket}", "/my/found", "/my/found/choose", "/my/details", "/my/contact",
+            "/my", $"/my/rackets/{racket}", $"/my/order/{racket}", $"/my/lost/{racket}", $"/my/pass-on/{racket}", $"/my/what-if/{racket}?times=4&hours=1", $"/my/reading/{racket}", "/my/found", "/my/found/choose", "/my/details", "/my/contact",
             "/my/reminders", "/my/export", "/my/forget", "/my/code?sent=true", "/my/sign-out", "/my/link", "/my/out", "/my/1-nothing", "/my?lang=es", "/my/details?lang=es",
         })
         {
@@ -92,7 +92,7 @@ public sealed class OwnPageTests(Stage stage) : IClassFixture<Stage>, IAsyncLife
         await runa.SignIn();
         await runa.Go("/shop/corner/3");
         await runa.Press("Make a private link");
-        foreach (var address in new[] { new Uri(runa.Page.Url).AbsolutePath, "/shop/corner/3", "/shop/help/own-page" })
+        foreach (var address in new[] { new Uri(runa.Page.Url).AbsolutePath, "/shop/corner/3", "/shop/help/own-page", "/shop/nudges/batch", "/shop/settings/messages" })
         {
             await runa.Go(address);
             await runa.FitsTheScreen();

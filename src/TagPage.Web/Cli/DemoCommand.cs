@@ -15,11 +15,12 @@ public static class DemoCommand
         demo.Prepare();
         var password = await Password(app.Services, newPassword);
         var reminder = app.Services.GetRequiredService<DemoReminder>();
+        var corner = app.Services.GetRequiredService<DemoCorner>();
         await Server.Run(app, listening =>
         {
             var output = app.Services.GetRequiredService<TextWriter>();
             var address = app.Services.GetRequiredService<PublicAddress>();
-            foreach (var line in Lines(listening, address, demo.Showcase.ToString(), demo.Lost?.ToString(), reminder.Path(), password))
+            foreach (var line in Lines(listening, address, demo.Showcase.ToString(), demo.Lost?.ToString(), reminder.Path(), corner.Path(), password))
                 output.WriteLine(line);
             app.Services.GetRequiredService<DemoStore>().SetTold(true);
             output.WriteLine(Announcement.Qr(address.Of($"/t/{demo.Showcase}"), colours: !Console.IsOutputRedirected));
@@ -37,8 +38,9 @@ public static class DemoCommand
     /// <param name="code">Of the tag to try first.</param>
     /// <param name="lost">Of the tag of the lost racket; null when it is back.</param>
     /// <param name="reminder">Path of a household's private page; null where nobody is due.</param>
+    /// <param name="ownPage">Path of a client's private link to the own page; null without clients.</param>
     /// <param name="password">Null where it was told at an earlier start.</param>
-    public static IEnumerable<string> Lines(Listening listening, PublicAddress address, string code, string? lost, string? reminder, string? password)
+    public static IEnumerable<string> Lines(Listening listening, PublicAddress address, string code, string? lost, string? reminder, string? ownPage, string? password)
     {
         // Passwords stay off unencrypted networks: without https the owner signs in at this machine only.
         var signIn = address.IsHttps ? address.Base : listening.AtThisMachine;
@@ -50,8 +52,10 @@ public static class DemoCommand
             yield return Announcement.Line("Found page", address.Of($"/t/{lost}/found"));
         if (reminder is not null)
             yield return Announcement.Line("Reminder", address.Of(reminder));
+        if (ownPage is not null)
+            yield return Announcement.Line("Own page", signIn + ownPage);
         if (!address.IsHttps && listening.FromOutside is not null)
-            yield return "Signing in from another device needs https; on this machine the address above works.";
+            yield return "Signing in and clients’ own pages need https from another device; on this machine the addresses above work.";
         if (!address.IsConfigured && listening.FromOutside is null)
             yield return "Only this machine gets through. To scan with a phone in the same network, start with --urls http://0.0.0.0:5080";
     }

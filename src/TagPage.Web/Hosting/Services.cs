@@ -55,6 +55,7 @@ internal static class Services
         services.AddSingleton<DemoGuides>();
         services.AddSingleton<DemoShop>();
         services.AddSingleton<DemoReminder>();
+        services.AddSingleton<DemoCorner>();
         services.AddScoped<DemoOwner>();
         services.AddMail(configuration);
         services.AddSingleton<NudgeTexts>();

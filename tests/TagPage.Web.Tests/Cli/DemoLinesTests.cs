@@ -17,6 +17,7 @@ public sealed class DemoLinesTests
             "Tag page   http://localhost:5080/t/0MWF2SBY7KE",
             "Found page http://localhost:5080/t/3CKZ477SBMG/found",
             "Reminder   http://localhost:5080/n/7-abc",
+            "Own page   http://localhost:5080/my/9-def",
             "Only this machine gets through. To scan with a phone in the same network, start with --urls http://0.0.0.0:5080",
         ],
         Lines(HereOnly, "abcd"));
@@ -29,7 +30,8 @@ public sealed class DemoLinesTests
             "Tag page   http://192.168.1.7:5080/t/0MWF2SBY7KE",
             "Found page http://192.168.1.7:5080/t/3CKZ477SBMG/found",
             "Reminder   http://192.168.1.7:5080/n/7-abc",
-            "Signing in from another device needs https; on this machine the address above works.",
+            "Own page   http://localhost:5080/my/9-def",
+            "Signing in and clients’ own pages need https from another device; on this machine the addresses above work.",
         ],
         Lines(Everywhere, null));
 
@@ -41,6 +43,7 @@ public sealed class DemoLinesTests
             "Tag page   https://tag.example/t/0MWF2SBY7KE",
             "Found page https://tag.example/t/3CKZ477SBMG/found",
             "Reminder   https://tag.example/n/7-abc",
+            "Own page   https://tag.example/my/9-def",
         ],
         Lines(Everywhere, "abcd", "https://tag.example"));
 
@@ -48,6 +51,6 @@ public sealed class DemoLinesTests
     {
         var address = new PublicAddress(new ConfigurationBuilder().AddInMemoryCollection([new("TagPage:Address", configured)]).Build());
         address.UseListening(listening.FromOutside ?? listening.AtThisMachine);
-        return DemoCommand.Lines(listening, address, "0MWF2SBY7KE", "3CKZ477SBMG", "/n/7-abc", password);
+        return DemoCommand.Lines(listening, address, "0MWF2SBY7KE", "3CKZ477SBMG", "/n/7-abc", "/my/9-def", password);
     }
 }

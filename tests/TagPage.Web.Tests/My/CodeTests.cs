@@ -132,6 +132,10 @@ public sealed class CodeTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Another_language_keeps_where_the_code_leads() =>
+        Assert.Equal("?next=%2Fmy%2Ffound&lang=es", (await _phone.Open("/my/code?next=/my/found&lang=en")).Document.QuerySelector("footer [lang=es]")!.GetAttribute("href"));
+
+    [Fact]
     public async Task Address_on_file_is_hinted_at_and_not_shown()
     {
         var page = await _phone.Open("/my/code");
