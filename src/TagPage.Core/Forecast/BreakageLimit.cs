@@ -27,18 +27,9 @@ public sealed record BreakageLimit : LimitDay
     {
         if (input.Bed is null || input.Learned.BrokeAfter.Count == 0)
             return null;
-        var (played, wear) = (HoursPlayed.Of(input, strung, today), values.Wear);
-        double? hours = input.Learned.BrokeAfter.Count < wear.FewestBreaks ? null : LastedBy(input, values);
+        var played = HoursPlayed.Of(input, strung, today);
+        var hours = BreakageHours.Of(input.Learned, input.Bed.Mains.Material, input.Sport, input.Play.Hitting, values);
         var day = hours is null ? null : played.LastDayWithin(hours.Value);
-        return new BreakageLimit(day, strung, input.Learned) { Hours = hours, OneIn = wear.OneIn, HoursAWeek = played.HoursAWeek };
-    }
-
-    private static double LastedBy(ForecastInput input, StartingValues values)
-    {
-        var wear = values.Wear;
-        var life = values.Of(input.Sport).Of(input.Bed!.Mains.Material).LifeHours * values.Hitting.Of(input.Play.Hitting);
-        return WearModel.Prior(life, wear.Shape, wear.Trust)
-            .After(input.Learned.BrokeAfter, input.Learned.CameOutAfter)
-            .HoursLastedBy(1 - (1 / wear.OneIn));
+        return new BreakageLimit(day, strung, input.Learned) { Hours = hours, OneIn = values.Wear.OneIn, HoursAWeek = played.HoursAWeek };
     }
 }

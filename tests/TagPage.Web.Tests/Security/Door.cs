@@ -37,6 +37,8 @@ public sealed record Door(string Route, string Who)
     public string Address(string tagCode) => Route
         .Replace("{id:long}", "1", StringComparison.Ordinal)
         .Replace("{racket:long}", "1", StringComparison.Ordinal)
+        .Replace("{player:long}", "1", StringComparison.Ordinal)
+        .Replace("{job:long}", "1", StringComparison.Ordinal)
         .Replace("{code:int}", "404", StringComparison.Ordinal)
         .Replace("{format:regex(^(svg|png)$)}", "svg", StringComparison.Ordinal)
         .Replace("{format:regex(^(pdf|png|svg)$)}", "pdf", StringComparison.Ordinal)

@@ -2,6 +2,7 @@ using TagPage.Core.Forecast;
 using TagPage.Core.Sports;
 using TagPage.Core.Tags;
 using TagPage.Web.Pages.Care;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Tag;
 
@@ -26,6 +27,9 @@ public sealed record TagView
     public required int? DaysLeft { get; init; }
     public required double LifeLeft { get; init; }
     public required LimitKind? DecidedBy { get; init; }
+    /// <summary>How the tension drops; null where nobody can tell.</summary>
+    public required LossPicture? Loss { get; init; }
+
     public required DateOnly? StringsEndedOn { get; init; }
 
     /// <summary>Null unless the strings in it came from somebody else, of whom nothing more is known.</summary>
@@ -60,6 +64,9 @@ public sealed record TagView
             DaysLeft = restring.DaysLeft,
             LifeLeft = restring.LifeLeft,
             DecidedBy = restring.DecidedBy,
+            Loss = restring.Limits.OfType<TensionLimit>().FirstOrDefault()?.Curve is { } curve
+                ? new LossPicture(curve, today, curve.Reaches(), [])
+                : null,
             StringsEndedOn = racket.EndedOn,
             ElsewhereOn = racket.StrungOn > latest?.StrungOn ? racket.StrungOn : null,
             Latest = latest,

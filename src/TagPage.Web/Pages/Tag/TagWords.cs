@@ -63,6 +63,15 @@ public sealed class TagWords(Language language)
             ("reason", language.Because(decided))))
         : null;
 
+    /// <summary>What the drawing of the tension says.</summary>
+    public string Loss(LossPicture picture)
+    {
+        var (now, limit) = (language.Number(picture.Curve.On(picture.Today).Expected, 0), language.Number(picture.Curve.Threshold, 0));
+        return picture.Due is { } day
+            ? _words.Loss.Fill(("now", now), ("limit", limit), ("day", language.Day(day)))
+            : _words.LossSlow.Fill(("now", now), ("limit", limit));
+    }
+
     public string Label(TagView racket) => string.Join(" · ", new[]
     {
         Number(language.Phrases.Trade.Racket, racket),

@@ -22,6 +22,8 @@ public sealed record TagPhrases
     public required string StateNoStrings { get; init; }
     public required string StateNew { get; init; }
     public required string StateNotInPlay { get; init; }
+    public required string Loss { get; init; }
+    public required string LossSlow { get; init; }
     public required string Tape { get; init; }
     public required string CallShop { get; init; }
     public required string AddToCalendar { get; init; }

@@ -2,15 +2,19 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Web.Data;
 using TagPage.Web.Pages.My;
+using TagPage.Web.Pages.Shop.Readings;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class IndexModel(JobStore jobs, FeelStore feels, ShopStore shops, ShopClock clock) : PageModel
+public sealed class IndexModel(JobStore jobs, FeelStore feels, LaterReadingStore readings, ShopStore shops, ShopClock clock) : PageModel
 {
     public JobRow Job { get; private set; } = new();
 
     /// <summary>What the player said about the strings before these.</summary>
     public FeelStore.Row? Felt { get; private set; }
+
+    /// <summary>Readings after the first.</summary>
+    public IReadOnlyList<ReadingRow> Later { get; private set; } = [];
 
     public ShopDetails Shop => shops.Get();
 
@@ -26,6 +30,7 @@ public sealed class IndexModel(JobStore jobs, FeelStore feels, ShopStore shops, 
             return NotFound();
         Job = job;
         Felt = feels.Last(job.RacketId, exceptJob: id);
+        Later = [.. readings.Of(id).Where(reading => !reading.First)];
         return Page();
     }
 }

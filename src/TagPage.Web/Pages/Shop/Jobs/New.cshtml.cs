@@ -3,10 +3,11 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Web.Data;
 using TagPage.Web.Forms;
 using TagPage.Web.Pages.My;
+using TagPage.Web.Pages.Shop.Readings;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, JobChoicesStore choices, ShopStore shops, ShopClock clock) : PageModel
+public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, LaterReadingStore readings, JobChoicesStore choices, ShopStore shops, ShopClock clock) : PageModel
 {
     [BindProperty(SupportsGet = true, Name = "racket")]
     public long RacketId { get; set; }
@@ -24,6 +25,9 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
 
     public BedStore.Open? Bed { get; private set; }
 
+    /// <summary>Its first reading, which one before cutting out is compared with.</summary>
+    public MeasuredBed? Measured { get; private set; }
+
     public JobChoices Choices => choices.Of(Last);
 
     public ShopDetails Shop => shops.Get();
@@ -32,7 +36,7 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
     {
         if (!Load())
             return NotFound();
-        Input = JobFill.New(Last, FormKey.New(), clock.Today, Shop);
+        Input = JobFill.New(Last, FormKey.New(), clock.Today, Shop) with { OldInstrumentId = Measured?.InstrumentId };
         return Page();
     }
 
@@ -43,8 +47,9 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
         this.Note([
             .. JobRules.Of(Input, Racket.Sport, Shop),
             .. JobDates.NotToCome(clock.Today, (nameof(Input.ReceivedOn), Input.ReceivedOn), (nameof(Input.OldEndedOn), Input.OldEndedOn)),
-            .. JobDates.Promised(Input.ReceivedOn, Input.PromisedFor)]);
-        if (!ModelState.IsValid || this.Asks(JobRules.Doubts(Input, Racket.Sport, Last), Input.Confirmed))
+            .. JobDates.Promised(Input.ReceivedOn, Input.PromisedFor),
+            .. ReadingRules.Of(Input.OldReading, Input.OldInstrumentId, nameof(Input.OldReading), nameof(Input.OldInstrumentId))]);
+        if (!ModelState.IsValid || this.Asks([.. JobRules.Doubts(Input, Racket.Sport, Last), .. ReadingsDoubts], Input.Confirmed))
             return Page();
         switch (store.Add(RacketId, Input))
         {
@@ -60,6 +65,10 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
         }
     }
 
+    private IEnumerable<Doubt> ReadingsDoubts => Measured is { } bed && Input.OldReading is not null
+        ? ReadingDoubts.Of(bed, clock.Today, Input.OldReadOn, Input.OldReading, Input.OldInstrumentId, (nameof(Input.OldEndedOn), nameof(Input.OldReading), nameof(Input.OldInstrumentId)))
+        : [];
+
     private bool Load()
     {
         if (store.Racket(RacketId) is not { } racket)
@@ -68,6 +77,7 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
         Last = racket.LastJobId is { } last ? jobs.Get(last) : null;
         Bed = store.CurrentBed(RacketId);
         Felt = feels.Last(RacketId);
+        Measured = Bed is null ? null : readings.Bed(Bed.JobId);
         return true;
     }
 }

@@ -12,4 +12,12 @@ public sealed record NewInput : JobInput
 
     /// <summary>Null for the day the racket came in.</summary>
     public DateOnly? OldEndedOn { get; init; }
+
+    /// <summary>Read on the strings it came with, before they are cut out; null where nothing was read.</summary>
+    public decimal? OldReading { get; init; }
+
+    public long? OldInstrumentId { get; init; }
+
+    /// <summary>The day of that reading.</summary>
+    public DateOnly? OldReadOn => OldEndedOn ?? ReceivedOn;
 }

@@ -3,6 +3,7 @@ using Microsoft.Data.Sqlite;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
 using TagPage.Web.Data;
+using TagPage.Web.Pages.Shop.Readings;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -63,15 +64,19 @@ public sealed class NewJobStore(Database database, ShopStore shops, TimeProvider
     {
         if (Racket(connection, racketId) is null)
             return new Outcome.Absent();
-        var bed = input.OldEndedHow is null ? null : BedStore.Current(connection, racketId);
+        var bed = BedStore.Current(connection, racketId);
         var endedOn = input.OldEndedOn ?? input.ReceivedOn!.Value;
-        if (endedOn < bed?.StrungOn)
+        if (input.OldEndedHow is not null && endedOn < bed?.StrungOn)
             return new Outcome.Refused(nameof(input.OldEndedOn), $"Strings cannot end before they were strung, {Shown.Day(bed.StrungOn)}.");
+        if (input.OldReading is not null && !LaterReadingStore.HasInstrument(connection, input.OldInstrumentId))
+            return new Outcome.Refused(nameof(input.OldInstrumentId), "Choose an instrument of the list.");
         var (strings, refused) = StringPickStore.Pick(connection, input);
         if (strings is null)
             return refused!;
-        if (bed is not null)
-            BedStore.End(connection, bed.JobId, endedOn, input.OldEndedHow!.Value);
+        if (bed is not null && input.OldReading is not null)
+            LaterReadingStore.Add(connection, bed.JobId, new ReadingInput { TakenOn = input.OldReadOn, Value = input.OldReading, InstrumentId = input.OldInstrumentId });
+        if (bed is not null && input.OldEndedHow is { } how)
+            BedStore.End(connection, bed.JobId, endedOn, how);
         return new Outcome.Done(connection.ExecuteScalar<long>(AddSql, new NewJobValues(racketId, input, strings, shops.Get())));
     }
 

@@ -6,11 +6,15 @@ using TagPage.Core.Sports;
 using TagPage.Core.Tags;
 using TagPage.Web.Data;
 using TagPage.Web.Pages.Shop.Found;
+using TagPage.Web.Pages.Shop.Hours;
+using TagPage.Web.Pages.Shop.Readings;
 using TagPage.Web.Pages.Shop.Tags;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
-public sealed class CardModel(CardStore cards, SpecStore specs, TagStore tags, FoundLogStore found, ShopStore shops, ShopClock clock) : PageModel
+public sealed class CardModel(
+    CardStore cards, SpecStore specs, TagStore tags, FoundLogStore found, LaterReadingStore readings, HoursStore hours, ShopStore shops, ShopClock clock) : PageModel
 {
     public CardStore.Card Racket { get; private set; } = new();
 
@@ -23,6 +27,12 @@ public sealed class CardModel(CardStore cards, SpecStore specs, TagStore tags, F
     public IReadOnlyList<TagStore.Row> RetiredTags { get; private set; } = [];
 
     public IReadOnlyList<FoundLogRow> Found { get; private set; } = [];
+
+    /// <summary>All readings of the strings that are in it, the first one on top.</summary>
+    public IReadOnlyList<ReadingRow> Readings { get; private set; } = [];
+
+    /// <summary>Hours logged since the stringing, the newest first.</summary>
+    public IReadOnlyList<HoursStore.Row> Logged { get; private set; } = [];
 
     public ShopDetails Shop => shops.Get();
 
@@ -37,6 +47,11 @@ public sealed class CardModel(CardStore cards, SpecStore specs, TagStore tags, F
     /// <summary>Whether its client can be reminded of it: due, not at the bench, not put off, and reminders are wanted.</summary>
     public bool CanRemind => Racket.Reminders && OnBench is null && !(Racket.NotBefore > Today) && Restring.IsDue;
 
+    /// <summary>The picture of how the tension drops; null where the strings are not known or not played.</summary>
+    public LossPicture? Loss => Restring.Limits.OfType<TensionLimit>().FirstOrDefault()?.Curve is { } curve
+        ? new LossPicture(curve, Today, Restring.Due, [.. Readings.Where(r => r.LossPercent is not null).Select(r => (r.TakenOn, r.LossPercent!.Value))])
+        : null;
+
     public bool IsInPlay => Racket.State is RacketState.InTurn or RacketState.Spare;
 
     public int DrawnMains => Racket.PatternMains ?? SportFacts.Of(Racket.Sport).DrawnMains;
@@ -48,6 +63,8 @@ public sealed class CardModel(CardStore cards, SpecStore specs, TagStore tags, F
         (Racket, Today) = (card, clock.Today);
         Restring = card.Work(Today, Shop.StartingValues);
         Specs = specs.Of(id);
+        Readings = InIt is { } bed ? readings.Of(bed.Id) : [];
+        Logged = hours.Since(id, card.StrungOn);
         Found = [.. found.Of(id).Select(e => new FoundLogRow(e, clock.OnTheWall(e.At), false))];
         var all = tags.Of(id);
         Tag = all.FirstOrDefault(t => t.State == TagState.Live);

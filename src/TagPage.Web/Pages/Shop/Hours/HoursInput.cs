@@ -1,0 +1,21 @@
+using System.ComponentModel.DataAnnotations;
+using TagPage.Core.Players;
+
+namespace TagPage.Web.Pages.Shop.Hours;
+
+/// <summary>What the form for logged hours posts.</summary>
+public sealed record HoursInput
+{
+    public string FormKey { get; init; } = "";
+
+    [Required(ErrorMessage = "Write the day.")]
+    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Look at the year again.")]
+    public DateOnly? PlayedOn { get; init; }
+
+    [Required(ErrorMessage = "Write how many hours.")]
+    [Range(0.1, LoggedHours.Most, ErrorMessage = "Write between 0.1 and 200 hours.")]
+    public decimal? Hours { get; init; }
+
+    [StringLength(200, ErrorMessage = "Keep the note within 200 characters.")]
+    public string? Note { get; init; }
+}

@@ -1,0 +1,25 @@
+using System.ComponentModel.DataAnnotations;
+
+namespace TagPage.Web.Pages.Shop.Pauses;
+
+/// <summary>What the pause forms post.</summary>
+public sealed record PauseInput : IValidatableObject
+{
+    public string FormKey { get; init; } = "";
+
+    [Required(ErrorMessage = "Write the first day without play.")]
+    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Look at the year again.")]
+    public DateOnly? FromOn { get; init; }
+
+    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Look at the year again.")]
+    public DateOnly? ToOn { get; init; }
+
+    [StringLength(200, ErrorMessage = "Keep the note within 200 characters.")]
+    public string? Note { get; init; }
+
+    public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
+    {
+        if (ToOn < FromOn)
+            yield return new ValidationResult("The last day lies before the first.", [nameof(ToOn)]);
+    }
+}

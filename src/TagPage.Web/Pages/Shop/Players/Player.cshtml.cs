@@ -1,0 +1,50 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Core.Forecast;
+using TagPage.Core.Players;
+using TagPage.Core.Rackets;
+using TagPage.Web.Data;
+using TagPage.Web.Pages.Shop.Pauses;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Players;
+
+/// <summary>A player: habit, pauses, how play falls on the rackets, and what was learned from their strings.</summary>
+public sealed class PlayerModel(PlayerStore players, PlayerPageStore store, PauseStore pauses, ShopStore shops, ShopClock clock) : PageModel
+{
+    /// <summary>A racket, its share of play in per cent, and its date.</summary>
+    public sealed record Item(PlayerPageStore.Racket Racket, double Share, RestringBy By);
+
+    public PlayerStore.Row Player { get; private set; } = new();
+
+    public IReadOnlyList<Item> Rackets { get; private set; } = [];
+
+    public IReadOnlyList<PauseStore.Row> Pauses { get; private set; } = [];
+
+    public IReadOnlyList<LearnedRow> Learned { get; private set; } = [];
+
+    /// <summary>How long their strings were in, the newest first.</summary>
+    public IReadOnlyList<PlayerPageStore.Bed> Beds { get; private set; } = [];
+
+    public StartingValues Values => shops.Get().StartingValues;
+
+    public DateOnly Today => clock.Today;
+
+    public IActionResult OnGet(long id)
+    {
+        if (players.Get(id) is not { } player)
+            return NotFound();
+        Player = player;
+        Pauses = pauses.Of(id);
+        Beds = store.Beds(id, IntervalsSvg.MostBars);
+        var (rackets, values) = (store.Rackets(id), Values);
+        var states = rackets.Select(r => r.State).ToList();
+        Rackets = [.. rackets.Select(r => new Item(r, RacketShare.Of(r.State, states, values.SpareWeight), r.Work(Today, values)))];
+        if (rackets is [var first, ..])
+            Learned = LearnedRow.Of(first.History.Jobs, first.Sport, player.Hitting, values);
+        return Page();
+    }
+
+    /// <summary>Whether a racket gets any of the play.</summary>
+    public static bool IsInPlay(Item item) => item.Racket.State is RacketState.InTurn or RacketState.Spare;
+}
