@@ -23,6 +23,7 @@ public sealed class BigShop : IDisposable
     {
         _app = App.CreateBuilder([$"--TagPage:DataFolder={_folder}"]).Build();
         Get<Migrator>().Run();
+        Get<KeptDates>().Attach();
         Codes = [.. Enumerable.Range(0, rackets).Select(_ => TagCode.Draw(RandomNumberGenerator.Fill))];
         var today = Get<ShopClock>().Today;
         Get<Database>().Write(c =>

@@ -1,4 +1,6 @@
 using BenchmarkDotNet.Attributes;
+using Dapper;
+using TagPage.Web.Data;
 using TagPage.Web.Pages.Shop.Bench;
 using TagPage.Web.Pages.Shop.Find;
 using TagPage.Web.Pages.Tag;
@@ -45,6 +47,10 @@ public class RecordsBench : IDisposable
 
     [Benchmark]
     public object DueList() => _due.List(withUnseen: false);
+
+    /// <summary>A player's habit changes: the write and the dates of that player's rackets, worked out before it is committed.</summary>
+    [Benchmark]
+    public void HabitChange() => _shop.Get<Database>().Write(c => c.Execute("UPDATE player SET times_a_week = 1 + (times_a_week + 1) % 5 WHERE id = @id", new { id = _next = 1 + (_next + 79) % (Rackets / 2) }));
 
     [Benchmark]
     public object BenchList() => (_bench.Open(), _bench.Ready());

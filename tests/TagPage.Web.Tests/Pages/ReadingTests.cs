@@ -57,7 +57,6 @@ public sealed class ReadingTests : IDisposable
     [InlineData("Input.Value", "", "Write the number the instrument shows.")]
     [InlineData("Input.Value", "0", "Write the number the instrument shows, above 0 and below 5000.")]
     [InlineData("Input.InstrumentId", "", "Choose the instrument it was read on.")]
-    [InlineData("Input.InstrumentId", "77", "Choose an instrument of the list.")]
     [InlineData("Input.TakenAt", "25:00", "Write the time as 14:30, or leave it empty.")]
     [InlineData("Input.TakenOn", "", "Write the day it was read.")]
     public async Task What_cannot_be_is_refused_and_nothing_is_lost(string field, string typed, string sentence)

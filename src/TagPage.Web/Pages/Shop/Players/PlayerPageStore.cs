@@ -22,13 +22,20 @@ public sealed class PlayerPageStore(Database database)
         public long JobId { get; init; }
         public DateOnly StrungOn { get; init; }
 
-        /// <summary>Null while the strings are in.</summary>
         public DateOnly? EndedOn { get; init; }
         public BedEnd? EndedHow { get; init; }
+
+        /// <summary>The day the next strings went into the same racket.</summary>
+        public DateOnly? NextOn { get; init; }
         public decimal? HoursPlayed { get; init; }
         public string Mains { get; init; } = "";
 
-        public int DaysBy(DateOnly today) => Math.Max(0, (EndedOn ?? today).DayNumber - StrungOn.DayNumber);
+        /// <summary>Null while the strings are in. Those whose end nobody noted ended with the next.</summary>
+        public DateOnly? Until => EndedOn ?? NextOn;
+
+        public BedEnd? How => EndedHow ?? (NextOn is null ? null : BedEnd.Unknown);
+
+        public int DaysBy(DateOnly today) => Math.Max(0, (Until ?? today).DayNumber - StrungOn.DayNumber);
     }
 
     public IReadOnlyList<Racket> Rackets(long player) => database.Read(c => Histories.Into(c, c.Query<Racket>(RacketsSql, new { player })));
@@ -41,20 +48,17 @@ public sealed class PlayerPageStore(Database database)
         ORDER BY r.state IN ('Sold', 'Gone'), r.number
         """;
 
-    /// <summary>The newest beds of all the player's rackets, the newest first. One whose end nobody noted ended with the next.</summary>
+    /// <summary>The newest beds of all the player's rackets, the newest first.</summary>
     public IReadOnlyList<Bed> Beds(long player, int most) => database.Read(c => c.Query<Bed>(BedsSql, new { player, most }).AsList());
 
     private const string BedsSql = """
-        SELECT number, job_id, strung_on, COALESCE(ended_on, next_on) AS ended_on, COALESCE(ended_how, CASE WHEN next_on IS NOT NULL THEN 'Unknown' END) AS ended_how,
-               hours_played, mains
-        FROM (SELECT r.number, j.id AS job_id, j.strung_on, j.ended_on, j.ended_how, j.hours_played, m.name AS mains,
-                     LEAD(j.strung_on) OVER (PARTITION BY j.racket_id ORDER BY j.strung_on, j.id) AS next_on
-              FROM racket r
-              JOIN job j ON j.racket_id = r.id AND j.strung_on IS NOT NULL
-              JOIN string_kind m ON m.id = j.mains_id
-              WHERE r.player_id = @player
-              ORDER BY j.strung_on DESC, j.id DESC
-              LIMIT @most)
-        ORDER BY strung_on DESC, job_id DESC
+        SELECT r.number, j.id AS job_id, j.strung_on, j.ended_on, j.ended_how, j.hours_played, m.name AS mains,
+               LEAD(j.strung_on) OVER (PARTITION BY j.racket_id ORDER BY j.strung_on, j.id) AS next_on
+        FROM racket r
+        JOIN job j ON j.racket_id = r.id AND j.strung_on IS NOT NULL
+        JOIN string_kind m ON m.id = j.mains_id
+        WHERE r.player_id = @player
+        ORDER BY j.strung_on DESC, j.id DESC
+        LIMIT @most
         """;
 }

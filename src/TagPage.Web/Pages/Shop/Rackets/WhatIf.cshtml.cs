@@ -1,0 +1,56 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Core.Forecast;
+using TagPage.Core.Strings;
+using TagPage.Web.Data;
+using TagPage.Web.Pages.Shop.Jobs;
+
+namespace TagPage.Web.Pages.Shop.Rackets;
+
+/// <summary>Where the date would lie with other strings, another rule or more play. Nothing is saved.</summary>
+public sealed class WhatIfModel(CardStore cards, StringPickStore strings, ShopStore shops, ShopClock clock) : PageModel
+{
+    [BindProperty(SupportsGet = true)]
+    public WhatIfInput Input { get; set; } = new();
+
+    public CardStore.Card Racket { get; private set; } = new();
+
+    public IReadOnlyList<StringPickStore.Choice> Strings { get; private set; } = [];
+
+    /// <summary>As it is, without the shop's own date.</summary>
+    public RestringBy Now { get; private set; } = new() { State = RestringState.NotStrungYet };
+
+    /// <summary>As it would be; null as long as nothing is supposed.</summary>
+    public RestringBy? Then { get; private set; }
+
+    public IActionResult OnGet(long id)
+    {
+        if (cards.Get(id) is not { } card)
+            return NotFound();
+        (Racket, Strings) = (card, strings.Choices([]));
+        var (today, values) = (clock.Today, shops.Get().StartingValues);
+        var input = card.ToInput(values) with { OwnersDate = null, StrungOn = card.StrungOn ?? today, BedEndedOn = null };
+        if (card.EndedOn is not null)
+            input = input with { StrungOn = today };
+        Now = RestringForecast.Work(input, today, values);
+        if (ModelState.IsValid && !Input.IsEmpty)
+            Then = RestringForecast.Work(card.History.AddTo(Supposed(input)), today, values);
+        return Page();
+    }
+
+    private ForecastInput Supposed(ForecastInput input) => input with
+    {
+        Bed = SupposedBed(input.Bed),
+        Rule = Input.Rule ?? input.Rule,
+        EveryWeeks = Input.EveryWeeks ?? input.EveryWeeks,
+        Play = input.Play with { TimesAWeek = Input.TimesAWeek ?? input.Play.TimesAWeek, HoursATime = Input.HoursATime ?? input.Play.HoursATime },
+    };
+
+    private Bed? SupposedBed(Bed? bed)
+    {
+        var other = Strings.FirstOrDefault(s => s.Id == Input.StringId) is { } chosen ? Bed.Of(new BedString(chosen.Material, chosen.GaugeMm)) : bed;
+        return other is not null && Input.GaugeMm is { } gauge
+            ? new Bed(other.Mains with { GaugeMm = gauge }, other.Crosses with { GaugeMm = gauge })
+            : other;
+    }
+}
