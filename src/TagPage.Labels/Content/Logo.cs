@@ -24,8 +24,10 @@ public static class Logo
     {
         if (upload.Length > MostBytes)
             return (null, $"The picture has more than {MostBytes / 1000} KB. Save it smaller.");
+        if (LogoDrawing.LooksLikeOne(upload))
+            return ReadDrawing(upload);
         if (!upload.AsSpan().StartsWith(PngSignature))
-            return (null, "This is not a PNG. Save the logo as PNG and send that.");
+            return (null, "This is neither PNG nor SVG. Save the logo as one of them and send that.");
         using var data = SKData.CreateCopy(upload);
         using var codec = SKCodec.Create(data);
         if (codec is null)
@@ -34,6 +36,13 @@ public static class Logo
             return (null, $"The picture is {codec.Info.Width} × {codec.Info.Height} pixels. Send one of 8 to {MostPixels} on each side.");
         using var bitmap = SKBitmap.Decode(codec);
         return bitmap is null ? (null, "This PNG cannot be read. Save it once more and send that.") : (Grey(bitmap), null);
+    }
+
+    private static (byte[]? Png, string? Fault) ReadDrawing(byte[] upload)
+    {
+        var (bitmap, fault) = LogoDrawing.Read(upload, KeptWidth, KeptHeight);
+        using (bitmap)
+            return bitmap is null ? (null, fault) : (Grey(bitmap), null);
     }
 
     /// <summary>Black where the kept picture is darker than the threshold.</summary>

@@ -41,7 +41,7 @@ public sealed class LogoPageModel(LogoStore store, LabelSettingsStore settings) 
             this.Say("The logo is taken away.");
             return Redirect("/shop/labels/logo");
         }
-        var (png, fault) = Input.File is { } file ? await Read(file) : (store.Get()?.Png, "Choose a PNG.");
+        var (png, fault) = Input.File is { } file ? await Read(file) : (store.Get()?.Png, "Choose a PNG or an SVG.");
         if (png is null)
             return this.Refuse(new Outcome.Refused(nameof(Input.File), fault!));
         store.Save(png, Input.Threshold!.Value);
