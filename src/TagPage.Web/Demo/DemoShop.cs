@@ -7,7 +7,7 @@ using TagPage.Web.Pages.Shop.Import;
 namespace TagPage.Web.Demo;
 
 /// <summary>The invented shop: its records come in at the first start, and their dates move on at later ones.</summary>
-public sealed class DemoShop(DemoStore demo, DemoFinder finder, DemoGuides guides, ImportStore imports, ShopStore shops, ShopClock clock, DataFolder folder)
+public sealed class DemoShop(DemoStore demo, DemoFinder finder, DemoGuides guides, DemoReadings readings, ImportStore imports, ShopStore shops, ShopClock clock, DataFolder folder)
 {
     /// <summary>Where the files lie, beside the program.</summary>
     public static string Seed { get; } = Path.Combine(AppContext.BaseDirectory, "seed-demo");
@@ -28,8 +28,10 @@ public sealed class DemoShop(DemoStore demo, DemoFinder finder, DemoGuides guide
             guides.Write();
         }
         demo.MoveTo(clock.Today);
-        if (isNew)
-            finder.Tell();
+        if (!isNew)
+            return;
+        readings.Take();
+        finder.Tell();
     }
 
     private void Fill()

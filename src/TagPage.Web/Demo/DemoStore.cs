@@ -40,6 +40,28 @@ public sealed class DemoStore(Database database)
     /// <summary>The tag to try first: that of the first racket.</summary>
     public TagCode Showcase => database.Read(c => c.QuerySingle<TagCode>(ShowcaseSql));
 
+    public sealed record Bed
+    {
+        public long JobId { get; init; }
+        public DateOnly StrungOn { get; init; }
+        public DateOnly? EndedOn { get; init; }
+        public decimal First { get; init; }
+        public long InstrumentId { get; init; }
+    }
+
+    /// <summary>Measured beds of the racket to try first, the newest first.</summary>
+    public IReadOnlyList<Bed> ShowcaseBeds(int most) => database.Read(c => c.Query<Bed>(BedsSql, new { Showcase, most }).AsList());
+
+    private const string BedsSql = """
+        SELECT j.id AS job_id, j.strung_on, j.ended_on, g.value AS first, g.instrument_id
+        FROM tag t
+        JOIN job j ON j.racket_id = t.racket_id AND j.strung_on IS NOT NULL
+        JOIN reading g ON g.job_id = j.id AND g.first = 1
+        WHERE t.code = @Showcase
+        ORDER BY j.strung_on DESC
+        LIMIT @most
+        """;
+
     public sealed record LostRacket(TagCode Code, long RacketId, long ClientId, DateOnly Since);
 
     /// <summary>The racket that is lost; null when somebody found it in the demo.</summary>

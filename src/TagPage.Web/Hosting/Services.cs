@@ -53,6 +53,7 @@ internal static class Services
         services.AddSingleton<DemoStore>();
         services.AddSingleton<DemoFinder>();
         services.AddSingleton<DemoGuides>();
+        services.AddSingleton<DemoReadings>();
         services.AddSingleton<DemoShop>();
         services.AddSingleton<DemoReminder>();
         services.AddSingleton<DemoCorner>();

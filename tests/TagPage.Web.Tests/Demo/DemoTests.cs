@@ -27,7 +27,7 @@ public sealed class DemoTests : IDisposable
     {
         Demo.Prepare();
 
-        Assert.Equal("client:20 payer:2 player:25 string_kind:18 racket:42 tag:42 spec:22 job:224 reading:190 instrument:2", ImportedRows.Count(_shop.Database));
+        Assert.Equal("client:20 payer:2 player:25 string_kind:18 racket:42 tag:42 spec:22 job:224 reading:195 instrument:2", ImportedRows.Count(_shop.Database));
         Assert.Equal("Ferrygate Racket Bench", _shop.Get<ShopStore>().Get().Name);
         Assert.StartsWith("I am Runa", _shop.Get<ShopStore>().Get().HomeMarkdown, StringComparison.Ordinal);
         Assert.Equal("0MWF2SBY7KE", Demo.Showcase.ToString());
@@ -45,6 +45,17 @@ public sealed class DemoTests : IDisposable
         Assert.Contains("It is at the desk of the sports hall now", card.Main, StringComparison.Ordinal);
         Assert.True(page.HasForm("/contact"));
         Assert.Contains("Left on the bench at court 3", page.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task First_racket_shows_what_was_learned_from_its_readings()
+    {
+        Demo.Prepare();
+
+        var card = await _shop.Owner().Open("/shop/rackets/1");
+
+        Assert.Contains("learned from 5 readings", card.Main, StringComparison.Ordinal);
+        Assert.NotEmpty(card.Document.QuerySelectorAll("svg.loss circle"));
     }
 
     [Fact]
