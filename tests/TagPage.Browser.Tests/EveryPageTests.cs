@@ -10,11 +10,16 @@ public sealed class EveryPageTests(Stage stage) : IClassFixture<Stage>, IAsyncLi
 
     private static readonly string[] SignedIn =
     [
-        "/shop", "/shop/find?q=a", "/shop/clients", "/shop/clients/1", "/shop/clients/new", "/shop/clients/edit/1",
-        "/shop/clients/first-visit", "/shop/payers", "/shop/rackets/1", "/shop/rackets/edit/1", "/shop/rackets/spec/1",
-        "/shop/rackets/hand-over/1", "/shop/rackets/lost/1", "/shop/clients/found/1", "/shop/found", "/shop/jobs/new?racket=1", "/shop/players/1", "/shop/rackets/what-if/1?Input.TimesAWeek=6", "/shop/pauses/new/1", "/shop/hours/new/1", "/shop/readings/new/1", "/shop/jobs/1", "/shop/jobs/edit/1", "/shop/strings", "/shop/labels", "/shop/labels/racket/1", "/shop/labels/today", "/shop/labels/free", "/shop/labels/desk", "/shop/labels/rolls", "/shop/labels/logo", "/shop/labels/settings",
-        "/shop/settings", "/shop/settings/shop", "/shop/settings/page", "/shop/settings/lives", "/shop/settings/tension", "/shop/settings/instruments",
-        "/shop/settings/address", "/shop/settings/care", "/shop/settings/care/new", "/shop/import", "/shop/help", "/shop/help/restring-by", "/account/password",
+        "/shop", "/shop/due", "/shop/find?q=a", "/shop/clients", "/shop/clients/1", "/shop/clients/new", "/shop/clients/edit/1",
+        "/shop/clients/first-visit", "/shop/clients/found/1", "/shop/payers", "/shop/payers/new", "/shop/players/1", "/shop/pauses/new/1",
+        "/shop/rackets/1", "/shop/rackets/edit/1", "/shop/rackets/spec/1", "/shop/rackets/hand-over/1", "/shop/rackets/lost/1",
+        "/shop/rackets/what-if/1?Input.TimesAWeek=6", "/shop/hours/new/1", "/shop/readings/new/1", "/shop/found",
+        "/shop/jobs/new?racket=1", "/shop/jobs/1", "/shop/jobs/edit/1", "/shop/strings", "/shop/strings/new", "/shop/nudges", "/shop/nudges/batch",
+        "/shop/labels", "/shop/labels/racket/1", "/shop/labels/today", "/shop/labels/free", "/shop/labels/desk", "/shop/labels/rolls",
+        "/shop/labels/logo", "/shop/labels/settings",
+        "/shop/settings", "/shop/settings/shop", "/shop/settings/page", "/shop/settings/lives", "/shop/settings/lives/reset",
+        "/shop/settings/tension", "/shop/settings/instruments", "/shop/settings/address", "/shop/settings/care", "/shop/settings/care/new",
+        "/shop/settings/messages", "/shop/settings/reminders", "/shop/import", "/shop/help", "/shop/help/restring-by", "/account/password",
     ];
 
     public async ValueTask InitializeAsync() => await stage.OpenDemo();

@@ -28,7 +28,8 @@ public static class LossCurveSvg
             .AppendHtml($"<path class=\"expected\" d=\"M{Line(frame, points, p => p.Expected)}\"/>");
         var threshold = frame.Y(picture.Curve.Threshold);
         svg.AppendHtml(Rule("threshold", LossFrame.Left, threshold, LossFrame.Right, threshold));
-        Label(svg, LossFrame.Right, threshold - 5, "end", words.Threshold);
+        // On the left the curve is still far above.
+        Label(svg, LossFrame.Left + 4, threshold - 5, "start", words.Threshold);
         Upright(svg, frame, picture.Today, "today", words.Today, 12);
         if (picture.Due is { } due)
             Upright(svg, frame, due, "due", words.Due, LossFrame.Height - 4);

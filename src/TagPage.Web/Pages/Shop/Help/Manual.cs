@@ -31,13 +31,17 @@ public sealed partial class Manual
     {
         var text = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "docs", name + ".md"));
         var end = text.IndexOf('\n', StringComparison.Ordinal);
-        var html = Markdown.ToHtml(text[end..], Pipeline);
-        return new ManualPage(name, text[..end].TrimStart('#', ' '), new HtmlString(BetweenPages().Replace(html, "href=\"/shop/help/$1\"")));
+        var html = BetweenPages().Replace(Markdown.ToHtml(text[end..], Pipeline), "href=\"/shop/help/$1\"");
+        return new ManualPage(name, text[..end].TrimStart('#', ' '), new HtmlString(InNames().Replace(html, "_<wbr>")));
     }
 
     /// <summary>Pages link to each other by file name, so that they also work where the files are read as files.</summary>
     [GeneratedRegex("href=\"([a-z-]+)\\.md\"")]
     private static partial Regex BetweenPages();
+
+    /// <summary>Long names of tables may break on a phone, but only between their words.</summary>
+    [GeneratedRegex("(?<=<code>[a-z_]*)_")]
+    private static partial Regex InNames();
 }
 
 public sealed record ManualPage(string Name, string Title, HtmlString Html);
