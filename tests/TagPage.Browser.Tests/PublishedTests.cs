@@ -47,7 +47,7 @@ public sealed partial class PublishedTests(Published published) : IClassFixture<
         var lines = await shop.LinesUpTo("Records");
 
         Assert.Matches(@"^Set up     http://127\.0\.0\.1:\d+/account/set-up/\S+$", lines[0]);
-        Assert.Equal("Records   " + Path.Combine(folder, "data"), lines[2]);
+        Assert.Equal("Records    " + Path.Combine(folder, "data"), lines[2]);
         Assert.Contains("<form", await Read(AddressIn(lines[0])), StringComparison.Ordinal);
         await ServesItsStyles(lines[1]);
     }
