@@ -1,4 +1,5 @@
 using TagPage.Web.Hosting;
+using TagPage.Web.Pages.Shop.Settings;
 
 namespace TagPage.Web.Cli;
 
@@ -11,6 +12,7 @@ internal static class Server
     {
         await using (app)
         {
+            app.Services.GetRequiredService<UsedAddressStore>().Note();
             await app.StartAsync();
             if (Listening.Of(app.Services) is { } listening)
             {

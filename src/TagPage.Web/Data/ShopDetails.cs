@@ -46,6 +46,10 @@ public sealed record ShopDetails
     public string ReceivedSubject { get; init; } = "";
     public string ReceivedMarkdown { get; init; } = "";
 
+    /// <summary>The same for notices about finders; plain text around what happened.</summary>
+    public string NoticeSubject { get; init; } = "";
+    public string NoticeText { get; init; } = "";
+
     /// <summary>Reminders to many at once rest between these hours of the shop's clock; alike for no rest.</summary>
     public int QuietFromHour { get; init; } = 20;
     public int QuietUntilHour { get; init; } = 8;

@@ -24,7 +24,7 @@ public sealed class ShopStore(Database database)
         SELECT name, phone, mail, street, town, country, opening_hours, home_markdown, accent,
                time_zone, currency, tension_unit, unseen_months,
                days_between_nudges, nudge_subject, nudge_markdown, nudge_sms,
-               ready_subject, ready_markdown, received_subject, received_markdown, quiet_from_hour, quiet_until_hour,
+               ready_subject, ready_markdown, received_subject, received_markdown, notice_subject, notice_text, quiet_from_hour, quiet_until_hour,
                COALESCE(starting_values, '{}') AS starting_values, version
         FROM shop
         WHERE id = 1

@@ -55,6 +55,23 @@ public sealed class NoticeTests : IAsyncDisposable
     }
 
     [Fact]
+    public async Task Owners_own_words_stand_around_what_happened_and_the_cautions_stay()
+    {
+        _shop.Records.Change("UPDATE shop SET notice_subject = 'News of {client}''s racket', notice_text = 'Dear {client},\n\n{events}\n\nRuna of {shop}'");
+        await _shop.Stranger().Writes(_code, "Look at http://evil.example and {client}");
+        await Send();
+
+        var mail = Assert.Single(_post.Received);
+        Assert.Equal("News of Odalys Ferran's racket", mail.Subject);
+        Assert.StartsWith("Dear Odalys Ferran,", mail.TextBody, StringComparison.Ordinal);
+        Assert.Contains("Runa of Ferrygate Racket Bench", mail.TextBody, StringComparison.Ordinal);
+        Assert.Contains("Open no links", mail.TextBody, StringComparison.Ordinal);
+        Assert.DoesNotContain("evil.example", mail.TextBody, StringComparison.Ordinal);
+        Assert.DoesNotContain("evil.example", mail.HtmlBody, StringComparison.Ordinal);
+        Assert.Contains("(client)", mail.TextBody, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task What_comes_within_an_hour_is_gathered_into_one_more_mail()
     {
         await _shop.Stranger().AskForContact(_code);

@@ -150,7 +150,7 @@ public sealed class WordsTests : IDisposable
 
         foreach (var address in new[] { "/", $"/t/{_code}", $"/t/{_code}/found" })
         {
-            var text = (await _shop.Stranger().Open(address)).Text;
+            var text = Readable.Of((await _shop.Stranger().Open(address)).Text);
             foreach (var canary in new[] { "canaryword", "finder.example", "198.51.100", "0958", "canary.example", "Odalys", "Pim" })
                 Assert.DoesNotContain(canary, text, StringComparison.OrdinalIgnoreCase);
         }

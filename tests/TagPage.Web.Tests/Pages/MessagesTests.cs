@@ -88,4 +88,26 @@ public sealed class MessagesTests : IDisposable
         Assert.Contains(why, (await _runa.Send(page)).Main, StringComparison.Ordinal);
         Assert.Equal(0, _shop.Records.Count("outbox"));
     }
+
+    [Theory]
+    [InlineData("Input.NoticeText", "Dear {client}", "Write {events} where it is told what finders did.")]
+    [InlineData("Input.NoticeText", "{events} {racket}", "{racket} stands for nothing here. What can stand in braces: {client}, {shop}, {events}.")]
+    [InlineData("Input.NoticeSubject", "{events}", "{events} stands for nothing here. What can stand in braces: {client}, {shop}.")]
+    public async Task Notice_without_what_happened_is_refused_at_its_field(string field, string typed, string sentence)
+    {
+        var before = _shop.Database.Dump();
+
+        var page = await _runa.Send(await _runa.Open(Settings), (field, typed));
+
+        Assert.Equal(sentence, Assert.Single(page.Errors));
+        Assert.Equal(before, _shop.Database.Dump());
+    }
+
+    [Fact]
+    public async Task Own_words_of_a_notice_are_kept()
+    {
+        await _runa.Send(await _runa.Open(Settings), ("Input.NoticeSubject", "News, {client}"), ("Input.NoticeText", "Hello {client}. {events}"));
+
+        Assert.Equal("News, {client}|Hello {client}. {events}", _shop.Records.Text("SELECT notice_subject || '|' || notice_text FROM shop"));
+    }
 }

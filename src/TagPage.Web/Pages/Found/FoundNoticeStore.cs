@@ -45,7 +45,7 @@ public sealed class FoundNoticeStore(OutboxStore outbox, ShopStore shops, ShopCl
         var last = connection.QueryFirstOrDefault<Last>(LastSql, new { client, Kind = kind.ToString() });
         var notice = last is { IsUntouched: true } && last.NotBefore > at + Leaving ? last.Id : Queue(connection, kind, client, eventId, Next(last, at));
         connection.Execute(JoinSql, new { eventId, notice });
-        var words = new FoundNoticeText(kind, to.Name, to.HasMail ? Languages.OfOrEnglish(to.Language) : Languages.English, shops.Get().Name, clock);
+        var words = new FoundNoticeText(kind, to.Name, to.HasMail ? Languages.OfOrEnglish(to.Language) : Languages.English, shops.Get(), clock);
         var events = connection.Query<FoundNoticeText.Row>(EventsSql, new { notice }).AsList();
         connection.Execute(WriteSql, new { notice, Subject = words.Subject(events), Body = words.Body(events) });
     }

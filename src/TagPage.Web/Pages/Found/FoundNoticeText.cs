@@ -6,7 +6,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Found;
 
 /// <summary>The words of a notice about what finders did.</summary>
-public sealed class FoundNoticeText(MailKind kind, string client, Language language, string shop, ShopClock clock)
+public sealed class FoundNoticeText(MailKind kind, string client, Language language, ShopDetails shop, ShopClock clock)
 {
     private readonly NoticePhrases _say = language.Phrases.Notice;
 
@@ -22,15 +22,28 @@ public sealed class FoundNoticeText(MailKind kind, string client, Language langu
         public bool IsLost { get; init; }
     }
 
-    public string Subject(IReadOnlyList<Row> events) => events.All(e => e.Kind == FoundKind.Shown) ? _say.SubjectShown : _say.SubjectFinder;
+    /// <summary>The owner's words are for clients; the shop itself reads the product's.</summary>
+    private bool IsOwn => kind == MailKind.FoundNotice && shop.NoticeText.Length > 0;
 
-    public string Body(IReadOnlyList<Row> events) => string.Join("\n\n", Paragraphs(events));
+    public string Subject(IReadOnlyList<Row> events) =>
+        kind == MailKind.FoundNotice && shop.NoticeSubject.Length > 0 ? shop.NoticeSubject.Fill(("shop", shop.Name), ("client", client))
+        : events.All(e => e.Kind == FoundKind.Shown) ? _say.SubjectShown
+        : _say.SubjectFinder;
 
-    private IEnumerable<string> Paragraphs(IReadOnlyList<Row> events)
+    public string Body(IReadOnlyList<Row> events) => IsOwn
+        ? shop.NoticeText.Fill(("client", client), ("shop", shop.Name), ("events", string.Join("\n\n", About(events))))
+        : string.Join("\n\n", [.. Hello(), .. About(events), shop.Name]);
+
+    private IEnumerable<string> Hello()
     {
-        yield return _say.Hello.Fill(("client", kind == MailKind.ShopNotice ? shop : client));
+        yield return _say.Hello.Fill(("client", kind == MailKind.ShopNotice ? shop.Name : client));
         if (kind == MailKind.ShopNotice)
             yield return _say.NoMail.Fill(("client", client));
+    }
+
+    /// <summary>What happened, and the cautions that go with it whoever wrote the words around it.</summary>
+    private IEnumerable<string> About(IReadOnlyList<Row> events)
+    {
         foreach (var e in events)
             yield return string.Join('\n', Lines(e));
         if (events.Any(e => e.Kind == FoundKind.Message))
@@ -39,7 +52,6 @@ public sealed class FoundNoticeText(MailKind kind, string client, Language langu
             yield return _say.Reply;
         if (kind == MailKind.FoundNotice && events.Any(e => e.IsLost))
             yield return _say.Back;
-        yield return shop;
     }
 
     private IEnumerable<string> Lines(Row e)

@@ -76,6 +76,7 @@ public static class ExportPlan
         ["label_logo"] = "the shop's mark",
         ["tag_roll"] = "rolls of tags that belonged to nobody when they were made",
         ["care_guide"] = "open to everybody",
+        ["used_address"] = "the shop's own web addresses",
         ["due_again"] = "which dates are to be worked out again, for moments",
         ["due_day"] = "the day all dates are of",
         ["finder"] = "words of the search box, the same as in client, player and racket",

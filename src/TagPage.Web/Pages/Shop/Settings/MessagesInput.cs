@@ -22,6 +22,12 @@ public sealed record MessagesInput : IValidatableObject
     [StringLength(4000, ErrorMessage = "Keep the mail within 4,000 characters.")]
     public string? ReceivedMarkdown { get; init; }
 
+    [StringLength(120, ErrorMessage = "Keep the subject within 120 characters.")]
+    public string? NoticeSubject { get; init; }
+
+    [StringLength(4000, ErrorMessage = "Keep the mail within 4,000 characters.")]
+    public string? NoticeText { get; init; }
+
     [Required(ErrorMessage = "Write an hour from 0 to 23.")]
     [Range(0, 23, ErrorMessage = "Write an hour from 0 to 23.")]
     public int? QuietFromHour { get; init; }
@@ -37,6 +43,8 @@ public sealed record MessagesInput : IValidatableObject
         ReadyMarkdown = shop.ReadyMarkdown,
         ReceivedSubject = shop.ReceivedSubject,
         ReceivedMarkdown = shop.ReceivedMarkdown,
+        NoticeSubject = shop.NoticeSubject,
+        NoticeText = shop.NoticeText,
         QuietFromHour = shop.QuietFromHour,
         QuietUntilHour = shop.QuietUntilHour,
     };
@@ -47,5 +55,8 @@ public sealed record MessagesInput : IValidatableObject
         .. RemindersInput.Unknown(ReadyMarkdown, nameof(ReadyMarkdown), Placeholders),
         .. RemindersInput.Unknown(ReceivedSubject, nameof(ReceivedSubject), Placeholders),
         .. RemindersInput.Unknown(ReceivedMarkdown, nameof(ReceivedMarkdown), Placeholders),
+        .. RemindersInput.Unknown(NoticeSubject, nameof(NoticeSubject), "client", "shop"),
+        .. RemindersInput.Unknown(NoticeText, nameof(NoticeText), "client", "shop", "events"),
+        .. RemindersInput.Missing(NoticeText, nameof(NoticeText), "{events}", "Write {events} where it is told what finders did."),
     ];
 }

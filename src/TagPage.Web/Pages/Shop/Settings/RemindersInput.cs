@@ -50,7 +50,7 @@ public sealed partial record RemindersInput : IValidatableObject
             yield return new($"{{{name}}} stands for nothing here. What can stand in braces: {string.Join(", ", known.Select(k => $"{{{k}}}"))}.", [field]);
     }
 
-    private static IEnumerable<ValidationResult> Missing(string? text, string field, string placeholder, string sentence)
+    internal static IEnumerable<ValidationResult> Missing(string? text, string field, string placeholder, string sentence)
     {
         if (text is not null && !text.Contains(placeholder, StringComparison.Ordinal))
             yield return new(sentence, [field]);

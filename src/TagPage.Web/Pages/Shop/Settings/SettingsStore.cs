@@ -76,6 +76,8 @@ public sealed class SettingsStore(Database database)
         ReadyMarkdown = input.ReadyMarkdown ?? "",
         ReceivedSubject = input.ReceivedSubject ?? "",
         ReceivedMarkdown = input.ReceivedMarkdown ?? "",
+        NoticeSubject = input.NoticeSubject ?? "",
+        NoticeText = input.NoticeText ?? "",
         input.QuietFromHour,
         input.QuietUntilHour,
     });
@@ -83,6 +85,7 @@ public sealed class SettingsStore(Database database)
     private const string SaveMessagesSql = """
         UPDATE shop
         SET ready_subject = @ReadySubject, ready_markdown = @ReadyMarkdown, received_subject = @ReceivedSubject, received_markdown = @ReceivedMarkdown,
+            notice_subject = @NoticeSubject, notice_text = @NoticeText,
             quiet_from_hour = @QuietFromHour, quiet_until_hour = @QuietUntilHour, version = version + 1
         WHERE id = 1 AND version = @Version
         """;

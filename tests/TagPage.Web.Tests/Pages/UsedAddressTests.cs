@@ -1,0 +1,70 @@
+using System.Net;
+using Microsoft.Extensions.Configuration;
+using TagPage.Web.Hosting;
+using TagPage.Web.Pages.Shop.Settings;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Pages;
+
+/// <summary>The cast's own shop was started with https://tag.example.</summary>
+public sealed class UsedAddressTests : IDisposable
+{
+    private readonly TestShop _shop = new();
+
+    public void Dispose() => _shop.Dispose();
+
+    private UsedAddressStore Started(string? at)
+    {
+        var settings = new ConfigurationBuilder().AddInMemoryCollection(new Dictionary<string, string?> { ["TagPage:Address"] = at }).Build();
+        var store = new UsedAddressStore(_shop.Database, new PublicAddress(settings), _shop.Clock);
+        store.Note();
+        _shop.Clock.Advance(TimeSpan.FromDays(1));
+        return store;
+    }
+
+    [Fact]
+    public void Every_address_that_was_set_is_remembered_and_the_present_one_is_not_an_earlier_one()
+    {
+        Started("https://first.example");
+        Started("https://second.example");
+        Started("https://first.example");
+
+        var now = Started("https://third.example");
+
+        Assert.Equal(["https://first.example", "https://second.example", "https://tag.example"], now.Earlier().Select(a => a.Base));
+        Assert.Equal(TimeSpan.FromDays(2), now.Earlier()[0].LastAt - now.Earlier()[0].FirstAt);
+    }
+
+    [Fact]
+    public void Where_none_is_set_nothing_is_remembered()
+    {
+        var before = _shop.Database.Dump();
+
+        Started(null);
+
+        Assert.Equal(before, _shop.Database.Dump());
+    }
+
+    [Fact]
+    public async Task Owner_reads_which_addresses_must_keep_leading_here()
+    {
+        Started("https://old.example");
+
+        var page = await _shop.Owner().Open("/shop/settings/address");
+
+        Assert.Contains("https://old.example", page.Main, StringComparison.Ordinal);
+        Assert.Contains("25 Nov 2026", page.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Tag_scanned_under_an_earlier_address_opens_without_a_redirect()
+    {
+        var tag = _shop.Records.Family().Tag;
+        Started("https://old.example");
+
+        var page = await _shop.Stranger("198.51.100.7", "https://old.example").Open("/T/" + tag);
+
+        Assert.Equal(HttpStatusCode.OK, page.Status);
+        Assert.Contains("Restring", page.Main, StringComparison.Ordinal);
+    }
+}
