@@ -164,6 +164,17 @@ public sealed class OwnersSideTests : IDisposable
 
     private async Task<WebPage> Choose(params (string, string)[] fields) => await _runa.Send(await _runa.Open($"/shop/clients/found/{_client}"), fields);
 
+    [Fact]
+    public async Task Note_with_the_name_of_the_second_contact_is_refused_too()
+    {
+        _shop.Records.Change("UPDATE client SET second_name = 'Benedikta Sorrel'");
+
+        var page = await Lose("Ask for Benedikta at court 3.");
+
+        Assert.Contains("take the name of the client or player out", Assert.Single(page.Errors), StringComparison.Ordinal);
+        Assert.Equal("", _shop.Records.Text("SELECT COALESCE(lost_since, '') FROM racket"));
+    }
+
     private async Task<WebPage> Lose(string note, string since = "2026-11-20") =>
         await _runa.Send(await _runa.Open($"/shop/rackets/lost/{_racket}"), ("Input.Since", since), ("Input.Note", note));
 

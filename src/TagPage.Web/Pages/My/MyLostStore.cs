@@ -1,7 +1,7 @@
 using Dapper;
-using Microsoft.Data.Sqlite;
 using TagPage.Core.Rackets;
 using TagPage.Web.Data;
+using TagPage.Web.Pages.Shop.Rackets;
 
 namespace TagPage.Web.Pages.My;
 
@@ -13,21 +13,11 @@ public sealed class MyLostStore(Database database)
     {
         if (MyRacketStore.Get(c, client, racket) is not { IsMine: true })
             return (false, (LostNoteFault?)null);
-        if (LostNote.Fault(note, Names(c, client)) is { } fault)
+        if (LostStore.Fault(c, client, note) is { } fault)
             return (true, fault);
-        c.Execute(LoseSql, new { racket, since, note });
+        LostStore.Mark(c, racket, since, note);
         return (true, null);
     });
-
-    private static IEnumerable<string> Names(SqliteConnection connection, long client) => connection.Query<string>(NamesSql, new { client });
-
-    private const string NamesSql = """
-        SELECT name FROM client WHERE id = @client
-        UNION SELECT second_name FROM client WHERE id = @client AND second_name <> ''
-        UNION SELECT name FROM player WHERE client_id = @client
-        """;
-
-    private const string LoseSql = "UPDATE racket SET lost_since = @since, lost_note = @note, version = version + 1 WHERE id = @racket";
 
     /// <summary>Back already is as good.</summary>
     public Outcome Back(long client, long racket) => database.Write<Outcome>(c =>

@@ -37,16 +37,22 @@ public sealed class LostStore(Database database, ShopClock clock)
                 return new Outcome.Absent();
             if (input.Since > today)
                 return new Outcome.Refused(nameof(input.Since), "This day is still to come. Write the day it was last seen.");
-            if (LostNote.Fault(input.Note ?? "", Names(c, row.ClientId)) is { } fault)
+            if (Fault(c, row.ClientId, input.Note ?? "") is { } fault)
                 return new Outcome.Refused(nameof(input.Note), Advice(fault));
-            c.Execute(LoseSql, new { racket, input.Since, Note = input.Note ?? "" });
+            Mark(c, racket, input.Since, input.Note ?? "");
             return new Outcome.Done(racket);
         });
     }
 
-    private static IEnumerable<string> Names(SqliteConnection connection, long client) => connection.Query<string>(NamesSql, new { client });
+    /// <summary>What is wrong with a note for everybody, whoever wrote it: among others a name of the household's.</summary>
+    internal static LostNoteFault? Fault(SqliteConnection connection, long client, string note) =>
+        LostNote.Fault(note, connection.Query<string>(NamesSql, new { client }));
 
-    private const string NamesSql = "SELECT name FROM client WHERE id = @client UNION SELECT name FROM player WHERE client_id = @client";
+    private const string NamesSql = """
+        SELECT name FROM client WHERE id = @client
+        UNION SELECT second_name FROM client WHERE id = @client AND second_name <> ''
+        UNION SELECT name FROM player WHERE client_id = @client
+        """;
 
     private static string Advice(LostNoteFault fault) => fault switch
     {
@@ -58,7 +64,9 @@ public sealed class LostStore(Database database, ShopClock clock)
         _ => "Everybody can read the note: take the name of the client or player out.",
     };
 
-    private const string LoseSql = "UPDATE racket SET lost_since = @Since, lost_note = @Note, version = version + 1 WHERE id = @racket";
+    internal static void Mark(SqliteConnection connection, long racket, DateOnly? since, string note) => connection.Execute(MarkSql, new { racket, since, note });
+
+    private const string MarkSql = "UPDATE racket SET lost_since = @since, lost_note = @note, version = version + 1 WHERE id = @racket";
 
     /// <summary>Back already is as good.</summary>
     public Outcome Back(long racket) => database.Write<Outcome>(c =>
