@@ -1,9 +1,16 @@
+using Microsoft.Data.Sqlite;
+
 namespace TagPage.Web.Hosting;
 
-/// <summary>Work that is done when the program starts and then again and again, as long as it runs.</summary>
+/// <summary>
+/// Work that is done when the program starts and then again and again, as long as it runs. Where the database or the
+/// disk is in the way it is logged and tried again the next time; anything else ends the program.
+/// </summary>
 /// <param name="every">How long it rests in between.</param>
 /// <param name="clock">The program's clock.</param>
-public abstract class PeriodicWork(TimeSpan every, TimeProvider clock) : BackgroundService
+/// <param name="log">Of the worker.</param>
+/// <param name="failure">The sentence for the log when it did not go.</param>
+public abstract class PeriodicWork(TimeSpan every, TimeProvider clock, ILogger log, string failure) : BackgroundService
 {
     protected TimeProvider Clock { get; } = clock;
 
@@ -13,7 +20,7 @@ public abstract class PeriodicWork(TimeSpan every, TimeProvider clock) : Backgro
         try
         {
             do
-                Work();
+                Try();
             while (await timer.WaitForNextTickAsync(stoppingToken));
         }
         catch (OperationCanceledException)
@@ -22,6 +29,18 @@ public abstract class PeriodicWork(TimeSpan every, TimeProvider clock) : Backgro
         }
     }
 
-    /// <summary>Does it once. What it throws ends the program, so it catches what may well go wrong.</summary>
+    private void Try()
+    {
+        try
+        {
+            Work();
+        }
+        catch (Exception e) when (e is SqliteException or IOException or UnauthorizedAccessException)
+        {
+            log.LogError(e, "{Failure}", failure);
+        }
+    }
+
+    /// <summary>Does it once.</summary>
     protected abstract void Work();
 }

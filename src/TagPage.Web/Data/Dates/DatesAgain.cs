@@ -1,10 +1,10 @@
-using Microsoft.Data.Sqlite;
 using TagPage.Web.Hosting;
 
 namespace TagPage.Web.Data.Dates;
 
 /// <summary>Works out dates in the background, some players at a time: on every new day and after a change of settings.</summary>
-public sealed class DatesAgain(KeptDates dates, TimeProvider clock, ILogger<DatesAgain> log) : PeriodicWork(TimeSpan.FromSeconds(5), clock)
+public sealed class DatesAgain(KeptDates dates, TimeProvider clock, ILogger<DatesAgain> log) : PeriodicWork(TimeSpan.FromSeconds(5), clock, log,
+        "Restring-by dates could not be worked out again; it is tried again in a moment.")
 {
     /// <summary>Does all that is left; what is not done when the program ends goes on at its next start.</summary>
     public void Run()
@@ -16,15 +16,5 @@ public sealed class DatesAgain(KeptDates dates, TimeProvider clock, ILogger<Date
         }
     }
 
-    protected override void Work()
-    {
-        try
-        {
-            Run();
-        }
-        catch (Exception e) when (e is SqliteException or IOException or UnauthorizedAccessException)
-        {
-            log.LogError(e, "Restring-by dates could not be worked out again; it is tried again in a moment.");
-        }
-    }
+    protected override void Work() => Run();
 }

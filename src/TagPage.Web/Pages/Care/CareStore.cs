@@ -1,5 +1,4 @@
 using Dapper;
-using TagPage.Core.Tags;
 using TagPage.Web.Data;
 
 namespace TagPage.Web.Pages.Care;
@@ -25,27 +24,14 @@ public sealed class CareStore(Database database)
 
     private const string GetSql = "SELECT title, markdown FROM care_guide WHERE name = @name";
 
-    /// <summary>At most three guides for the strings behind a live tag, those about their material first.</summary>
-    public IReadOnlyList<Link> For(TagCode code) => database.Read(c => c.Query<Link>(ForSql, new { code }).AsList());
+    /// <summary>At most three guides for the strings in a racket, those about their material first.</summary>
+    public IReadOnlyList<Link> For(long racket) => database.Read(c => c.Query<Link>(ForSql, new { racket }).AsList());
 
-    /// <summary>The same for a racket, for its own household.</summary>
-    public IReadOnlyList<Link> For(long racket) => database.Read(c => c.Query<Link>(ForRacketSql, new { racket }).AsList());
-
-    private const string ForRacketSql = """
+    private const string ForSql = """
         SELECT g.name, g.title
         FROM forecast f
         JOIN care_guide g ON g.for_material IS NULL OR g.for_material IN (f.mains_material, f.crosses_material)
         WHERE f.racket_id = @racket
-        ORDER BY g.for_material IS NULL, g.title COLLATE NOCASE
-        LIMIT 3
-        """;
-
-    private const string ForSql = """
-        SELECT g.name, g.title
-        FROM tag t
-        JOIN forecast f ON f.racket_id = t.racket_id
-        JOIN care_guide g ON g.for_material IS NULL OR g.for_material IN (f.mains_material, f.crosses_material)
-        WHERE t.code = @code AND t.state = 'Live'
         ORDER BY g.for_material IS NULL, g.title COLLATE NOCASE
         LIMIT 3
         """;

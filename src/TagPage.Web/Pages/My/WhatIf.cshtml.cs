@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Forecast;
+using TagPage.Core.Players;
 using TagPage.Core.Rackets;
 using TagPage.Web.Data;
 
@@ -10,8 +11,6 @@ namespace TagPage.Web.Pages.My;
 public sealed class WhatIfModel(ClientOnFileStore clients, MyRacketStore rackets, ShopStore shops, ShopClock clock) : CornerModel(clients)
 {
     public static readonly RacketState[] Roles = [RacketState.InTurn, RacketState.Spare];
-
-    private const decimal MostTimes = 21, MostHours = 8;
 
     public MyRacket Racket { get; private set; } = new();
 
@@ -34,7 +33,7 @@ public sealed class WhatIfModel(ClientOnFileStore clients, MyRacketStore rackets
         Now = Work(racket);
         Role = role is { } asked && Roles.Contains(asked) ? asked : racket.State == RacketState.Spare ? RacketState.Spare : RacketState.InTurn;
         (Times, Hours) = (times ?? Text(racket.TimesAWeek), hours ?? Text(racket.HoursATime));
-        if (times is not null && Read(times, MostTimes) is { } readTimes && Read(hours, MostHours) is { } readHours)
+        if (times is not null && Read(times, Play.MaxTimesAWeek) is { } readTimes && Read(hours, Play.MaxHoursATime) is { } readHours)
             Then = Work(InRole(racket, Role) with { TimesAWeek = readTimes, HoursATime = readHours });
         return Page();
     }

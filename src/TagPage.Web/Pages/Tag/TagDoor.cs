@@ -34,6 +34,6 @@ public sealed class TagDoor(TagStore tags, CareStore care, ShopStore shops, Shop
         if (tags.Racket(code) is not { } racket)
             return null;
         var stringings = tags.Stringings(code, 1 + TagView.MostEarlier);
-        return (racket, TagView.Of(code, racket, stringings, clock.Today, shops.Get().StartingValues) with { Guides = care.For(code) });
+        return (racket, TagView.Of(code, racket, stringings, clock.Today, shops.Get().StartingValues) with { Guides = care.For(racket.RacketId) });
     }
 }

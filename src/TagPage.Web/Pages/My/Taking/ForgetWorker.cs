@@ -1,10 +1,10 @@
-using Microsoft.Data.Sqlite;
 using TagPage.Web.Hosting;
 
 namespace TagPage.Web.Pages.My.Taking;
 
 /// <summary>Forgets those who asked for it when their days of grace are over.</summary>
-public sealed class ForgetWorker(ForgetStore store, EraseStore erase, TimeProvider clock, ILogger<ForgetWorker> log) : PeriodicWork(TimeSpan.FromHours(1), clock)
+public sealed class ForgetWorker(ForgetStore store, EraseStore erase, TimeProvider clock, ILogger<ForgetWorker> log) : PeriodicWork(TimeSpan.FromHours(1), clock, log,
+        "A client who asked to be forgotten could not be; it is tried again in an hour.")
 {
     public void ForgetAll()
     {
@@ -12,15 +12,5 @@ public sealed class ForgetWorker(ForgetStore store, EraseStore erase, TimeProvid
             erase.Erase(client);
     }
 
-    protected override void Work()
-    {
-        try
-        {
-            ForgetAll();
-        }
-        catch (Exception e) when (e is SqliteException or IOException or UnauthorizedAccessException)
-        {
-            log.LogError(e, "A client who asked to be forgotten could not be; it is tried again in an hour.");
-        }
-    }
+    protected override void Work() => ForgetAll();
 }

@@ -53,41 +53,35 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
                 WHERE s.client_id = c.id AND j.received_on >= @seenSince)
         """;
 
-    /// <summary>SQL: <c>racket r</c> may be asked for: not at the bench, and not put off by its client.</summary>
-    private const string Free = """
-        (r.not_before IS NULL OR r.not_before <= @today)
-          AND NOT EXISTS (SELECT 1 FROM job b WHERE b.racket_id = r.id AND b.state IN ('Waiting', 'OnMachine', 'Strung'))
-        """;
-
-    /// <summary>The same of <c>racket e</c>.</summary>
-    private const string FreeEarlier = """
-        (e.not_before IS NULL OR e.not_before <= @today)
-          AND NOT EXISTS (SELECT 1 FROM job b WHERE b.racket_id = e.id AND b.state IN ('Waiting', 'OnMachine', 'Strung'))
+    /// <summary>SQL: a racket may be asked for: not at the bench, and not put off by its client.</summary>
+    private static string Free(string racket) => $"""
+        ({racket}.not_before IS NULL OR {racket}.not_before <= @today)
+          AND NOT EXISTS (SELECT 1 FROM job b WHERE b.racket_id = {racket}.id AND b.state IN ('Waiting', 'OnMachine', 'Strung'))
         """;
 
     // Rackets in the order of their dates; each client stands at the first of theirs. The joins keep to that order.
-    private const string PlacesSql = $"""
+    private static readonly string PlacesSql = $"""
         SELECT r.due_on AS due, c.id AS client_id
         FROM racket r
         CROSS JOIN player p ON p.id = r.player_id
         CROSS JOIN client c ON c.id = p.client_id
         WHERE r.due_on >= @due AND (r.due_on, c.id) > (@due, @client) AND r.soon_on <= @today
           AND (@withUnseen OR (c.reminders = 1 AND {Seen}))
-          AND {Free}
+          AND {Free("r")}
           AND NOT EXISTS (
             SELECT 1 FROM player q JOIN racket e ON e.player_id = q.id
-            WHERE q.client_id = c.id AND e.soon_on <= @today AND (e.due_on, e.id) < (r.due_on, r.id) AND {FreeEarlier})
+            WHERE q.client_id = c.id AND e.soon_on <= @today AND (e.due_on, e.id) < (r.due_on, r.id) AND {Free("e")})
         ORDER BY r.due_on, c.id
         LIMIT @most
         """;
 
-    private const string SumSql = $"""
+    private static readonly string SumSql = $"""
         WITH some AS (
           SELECT c.id, c.reminders, {Seen} AS seen
           FROM racket r
           CROSS JOIN player p ON p.id = r.player_id
           CROSS JOIN client c ON c.id = p.client_id
-          WHERE r.due_on IS NOT NULL AND r.soon_on <= @today AND {Free}
+          WHERE r.due_on IS NOT NULL AND r.soon_on <= @today AND {Free("r")}
           LIMIT @MostCounted)
         SELECT COUNT(*) FILTER (WHERE @withUnseen OR (reminders AND seen)) AS rackets,
                COUNT(DISTINCT id) FILTER (WHERE @withUnseen OR (reminders AND seen)) AS clients,
@@ -97,12 +91,7 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
         FROM some
         """;
 
-    /// <summary>What could be due of one client.</summary>
-    internal const string OfClientSql = RowsSql + "\n  AND c.id = @client";
-
-    private const string OfClientsSql = RowsSql + "\n  AND r.soon_on <= @today AND c.id IN (SELECT value FROM json_each(@clients))";
-
-    private const string RowsSql = $"""
+    private static readonly string RowsSql = $"""
         SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, p.name AS player,
                c.id AS client_id, c.name AS client, c.phone, c.reminders, h.id AS nudge_id, COALESCE(h.sent_at, h.made_at) AS reminded_at, h.sent_at IS NOT NULL AS is_sent, {Seen} AS seen
         FROM client c
@@ -111,6 +100,11 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
         JOIN forecast f ON f.racket_id = r.id
         LEFT JOIN nudge h ON h.id = (SELECT MAX(n.id) FROM nudge n WHERE n.client_id = c.id AND {NudgeStore.Reminded})
         WHERE f.state IN ('InTurn', 'Spare') AND f.strung_on IS NOT NULL AND f.ended_on IS NULL
-          AND {Free}
+          AND {Free("r")}
         """;
+
+    /// <summary>What could be due of one client.</summary>
+    internal static readonly string OfClientSql = RowsSql + "\n  AND c.id = @client";
+
+    private static readonly string OfClientsSql = RowsSql + "\n  AND r.soon_on <= @today AND c.id IN (SELECT value FROM json_each(@clients))";
 }

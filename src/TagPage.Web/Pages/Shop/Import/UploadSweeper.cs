@@ -3,17 +3,8 @@ using TagPage.Web.Hosting;
 namespace TagPage.Web.Pages.Shop.Import;
 
 /// <summary>Sees to it that forgotten uploads go although nobody opens the page again.</summary>
-internal sealed class UploadSweeper(Uploads uploads, TimeProvider clock, ILogger<UploadSweeper> log) : PeriodicWork(TimeSpan.FromMinutes(10), clock)
+internal sealed class UploadSweeper(Uploads uploads, TimeProvider clock, ILogger<UploadSweeper> log) : PeriodicWork(TimeSpan.FromMinutes(10), clock, log,
+        "An upload that is over an hour old could not be deleted.")
 {
-    protected override void Work()
-    {
-        try
-        {
-            uploads.Sweep();
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            log.LogWarning(e, "An upload that is over an hour old could not be deleted.");
-        }
-    }
+    protected override void Work() => uploads.Sweep();
 }

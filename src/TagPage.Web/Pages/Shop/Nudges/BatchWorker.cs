@@ -1,4 +1,3 @@
-using Microsoft.Data.Sqlite;
 using TagPage.Web.Data;
 using TagPage.Web.Hosting;
 
@@ -6,7 +5,8 @@ namespace TagPage.Web.Pages.Shop.Nudges;
 
 /// <summary>Works batches off in the background, not in the shop's quiet hours.</summary>
 public sealed class BatchWorker(BatchStore store, ShopStore shops, ShopClock shopClock, TimeProvider clock, ILogger<BatchWorker> log)
-    : PeriodicWork(TimeSpan.FromSeconds(5), clock)
+    : PeriodicWork(TimeSpan.FromSeconds(5), clock, log,
+        "A batch of reminders could not go on; it is tried again.")
 {
     /// <summary>How many households one round takes, so that a stop is heard.</summary>
     private const int ARound = 20;
@@ -23,15 +23,5 @@ public sealed class BatchWorker(BatchStore store, ShopStore shops, ShopClock sho
         }
     }
 
-    protected override void Work()
-    {
-        try
-        {
-            Round();
-        }
-        catch (Exception e) when (e is SqliteException or IOException)
-        {
-            log.LogError(e, "A batch of reminders could not go on; it is tried again.");
-        }
-    }
+    protected override void Work() => Round();
 }
