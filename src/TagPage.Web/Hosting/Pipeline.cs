@@ -1,3 +1,4 @@
+using TagPage.Web.Limits;
 using TagPage.Web.Pages.Tag;
 
 namespace TagPage.Web.Hosting;
@@ -9,6 +10,7 @@ internal static class Pipeline
     {
         app.UseForwardedHeaders();
         app.UseMiddleware<SecurityHeaders>();
+        app.UseMiddleware<CrossSite>();
         app.UseExceptionHandler(Problems.Options);
         app.UseStatusCodePagesWithReExecute("/problem/{0}");
         app.UseMiddleware<PlainHttpGuard>();

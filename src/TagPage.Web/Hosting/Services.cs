@@ -39,6 +39,7 @@ internal static class Services
         services.AddSingleton<Pages.Shop.Help.Manual>();
         services.AddSingleton<SourceMark>();
         services.AddSingleton<WrongCodes>();
+        services.AddSingleton<CodeGuard>();
         services.AddSingleton<TagDoor>();
         services.AddFound();
         var address = new PublicAddress(configuration);

@@ -4,18 +4,18 @@ using TagPage.Web.Limits;
 namespace TagPage.Web.Pages.Found;
 
 /// <summary>Reads the code of a found page's address and counts the wrong ones. A code that reads as one gets an answer, whatever is behind it.</summary>
-public sealed class FoundDoor(FoundStore store, WrongCodes wrong)
+public sealed class FoundDoor(FoundStore store, CodeGuard guard)
 {
     public FoundVisit Open(string typed, HttpContext visitor)
     {
-        var source = Source.Of(visitor);
-        var isStranger = visitor.User.Identity is not { IsAuthenticated: true };
-        if (isStranger && wrong.Wait(source) is var wait && wait > TimeSpan.Zero)
-            return new FoundVisit(null, null) { Wait = wait };
         if (TagCode.Read(typed).Code is not { } code)
             return new FoundVisit(null, null);
-        if (isStranger && store.IsWrong(code))
-            wrong.Count(source);
+        if (guard.Wait(visitor, code) is var wait && wait > TimeSpan.Zero)
+            return new FoundVisit(null, null) { Wait = wait };
+        if (store.IsWrong(code))
+            guard.Wrong(visitor);
+        else
+            guard.Right(visitor, code);
         return new FoundVisit(code, store.Open(code));
     }
 }

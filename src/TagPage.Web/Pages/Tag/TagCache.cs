@@ -15,7 +15,7 @@ namespace TagPage.Web.Pages.Tag;
 /// shop's midnight, and for a minute at most. The signed-in shop always gets a fresh page, and browsers ask again every
 /// time. Compressing is safe here: the page holds no secret and nothing of what the visitor sent.
 /// </summary>
-public sealed class TagCache(RequestDelegate next, Database database, ShopClock clock, WrongCodes wrong)
+public sealed class TagCache(RequestDelegate next, Database database, ShopClock clock, CodeGuard guard)
 {
     private const int MostPages = 500;
     private const int MostBytes = 64 * 1024;
@@ -63,6 +63,10 @@ public sealed class TagCache(RequestDelegate next, Database database, ShopClock 
                 return;
             shelf.Put(key, kept);
         }
+        else
+        {
+            guard.Right(context, key.Code);
+        }
         await Send(context, key.Encoding, kept);
     }
 
@@ -74,7 +78,7 @@ public sealed class TagCache(RequestDelegate next, Database database, ShopClock 
             return null;
         if (!request.Path.StartsWithSegments("/t", out var rest) || rest.Value is not { Length: > 1 } typed || typed.IndexOf('/', 1) >= 0)
             return null;
-        if (TagCode.Read(typed[1..]).Code is not { } code || wrong.Wait(Source.Of(context)) > TimeSpan.Zero)
+        if (TagCode.Read(typed[1..]).Code is not { } code || guard.Wait(context, code) > TimeSpan.Zero)
             return null;
         var spoken = PageLanguage.Of(context);
         return new Key(code, EncodingFor(request), spoken.Language.Code, spoken.IsChosen);

@@ -5,27 +5,28 @@ using TagPage.Web.Pages.Care;
 
 namespace TagPage.Web.Pages.Tag;
 
-/// <summary>Finds what a code in an address opens, counts the wrong ones, and turns away who tried too many. The shop itself always gets in.</summary>
-public sealed class TagDoor(TagStore tags, CareStore care, ShopStore shops, ShopClock clock, WrongCodes wrong)
+/// <summary>Finds what a code in an address opens, counts the wrong ones, and turns away who tried too many.</summary>
+public sealed class TagDoor(TagStore tags, CareStore care, ShopStore shops, ShopClock clock, CodeGuard guard)
 {
     /// <param name="typed">The code as the address has it, in any case and spelling.</param>
     /// <param name="visitor">Who asks.</param>
     public TagVisit Open(string typed, HttpContext visitor)
     {
-        var isStranger = visitor.User.Identity is not { IsAuthenticated: true };
-        if (isStranger && wrong.Wait(Source.Of(visitor)) is var wait && wait > TimeSpan.Zero)
-            return new TagVisit(TagAnswer.Refused) { Wait = wait };
         var reading = TagCode.Read(typed);
         if (reading.Code is not { } code)
             return new TagVisit(TagVisit.Unread(reading.Outcome));
+        if (guard.Wait(visitor, code) is var wait && wait > TimeSpan.Zero)
+            return new TagVisit(TagAnswer.Refused) { Wait = wait };
         var state = tags.StateOf(code);
         if (state is TagState.Live && View(code) is { } view)
+        {
+            guard.Right(visitor, code);
             return new TagVisit(TagAnswer.Live, code, view.Racket.RacketId, view.View);
+        }
         if (state is TagState.Retired)
             return new TagVisit(TagAnswer.Retired, code);
         // A tag that is not in use yet tells a guesser as little as an unknown one, so it counts as wrong too.
-        if (isStranger)
-            wrong.Count(Source.Of(visitor));
+        guard.Wrong(visitor);
         return new TagVisit(state is TagState.Unassigned ? TagAnswer.Unassigned : TagAnswer.Unknown, code);
     }
 
