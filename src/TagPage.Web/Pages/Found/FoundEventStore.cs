@@ -50,12 +50,13 @@ public sealed class FoundEventStore(Database database, FoundNoticeStore notices)
         press.FormKey,
         press.Source,
         press.Message,
-        Since = press.At - Again,
+        Ago = press.At - Again,
+        On = press.At + Again,
     });
 
     private const string RepeatedSql = """
         SELECT EXISTS (SELECT 1 FROM found_event
-                       WHERE code = @Code AND kind = @Kind AND at > @Since
+                       WHERE code = @Code AND kind = @Kind AND at > @Ago AND at < @On
                          AND (form_key = @FormKey OR (source = @Source AND message = @Message)))
         """;
 
@@ -64,19 +65,28 @@ public sealed class FoundEventStore(Database database, FoundNoticeStore notices)
         {
             press.Code,
             press.Source,
-            Hour = press.At - Hour,
-            Day = press.At - Day,
+            HourAgo = press.At - Hour,
+            HourOn = press.At + Hour,
+            DayAgo = press.At - Day,
+            DayOn = press.At + Day,
         });
 
+    // One source has at most half of what a tag has, so it cannot use up what others need. What lies further ahead than the
+    // window was written by a clock that ran wrong, and keeps no tag shut.
     private const string TooManyShownSql = """
-        SELECT (SELECT COUNT(*) FROM found_event WHERE code = @Code AND kind = 'Shown' AND at > @Hour) >= 3
-            OR (SELECT COUNT(*) FROM found_event WHERE source = @Source AND kind = 'Shown' AND at > @Hour) >= 5
-            OR (SELECT COUNT(*) FROM found_event WHERE code = @Code AND kind = 'Shown' AND at > @Day) >= 20
+        SELECT (SELECT COUNT(*) >= 3 OR COUNT(*) FILTER (WHERE source = @Source) >= 1
+                FROM found_event WHERE code = @Code AND kind = 'Shown' AND at > @HourAgo AND at < @HourOn)
+            OR (SELECT COUNT(*) >= 20 OR COUNT(*) FILTER (WHERE source = @Source) >= 10
+                FROM found_event WHERE code = @Code AND kind = 'Shown' AND at > @DayAgo AND at < @DayOn)
+            OR (SELECT COUNT(*) >= 5
+                FROM found_event WHERE source = @Source AND kind = 'Shown' AND at > @HourAgo AND at < @HourOn)
         """;
 
     private const string TooManyWordsSql = """
-        SELECT (SELECT COUNT(*) FROM found_event WHERE source = @Source AND kind <> 'Shown' AND at > @Hour) >= 3
-            OR (SELECT COUNT(*) FROM found_event WHERE code = @Code AND kind <> 'Shown' AND at > @Day) >= 10
+        SELECT (SELECT COUNT(*) >= 10 OR COUNT(*) FILTER (WHERE source = @Source) >= 5
+                FROM found_event WHERE code = @Code AND kind <> 'Shown' AND at > @DayAgo AND at < @DayOn)
+            OR (SELECT COUNT(*) >= 3
+                FROM found_event WHERE source = @Source AND kind <> 'Shown' AND at > @HourAgo AND at < @HourOn)
         """;
 
     private static long Log(SqliteConnection connection, FinderPress press, Target target) => connection.ExecuteScalar<long>(LogSql, new

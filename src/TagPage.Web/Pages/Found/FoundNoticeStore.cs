@@ -43,7 +43,7 @@ public sealed class FoundNoticeStore(OutboxStore outbox, ShopStore shops, ShopCl
         var to = connection.QuerySingle<Addressee>(AddresseeSql, new { client });
         var kind = to.HasMail ? MailKind.FoundNotice : MailKind.ShopNotice;
         var last = connection.QueryFirstOrDefault<Last>(LastSql, new { client, Kind = kind.ToString() });
-        var notice = last is { IsUntouched: true } && last.NotBefore > at + Leaving ? last.Id : Queue(connection, kind, client, eventId, Next(last, at));
+        var notice = last is { IsUntouched: true } && last.NotBefore > at + Leaving && last.NotBefore <= at + Gathering ? last.Id : Queue(connection, kind, client, eventId, Next(last, at));
         connection.Execute(JoinSql, new { eventId, notice });
         var words = new FoundNoticeText(kind, to.Name, to.HasMail ? Languages.OfOrEnglish(to.Language) : Languages.English, shops.Get(), clock);
         var events = connection.Query<FoundNoticeText.Row>(EventsSql, new { notice }).AsList();
@@ -61,7 +61,9 @@ public sealed class FoundNoticeStore(OutboxStore outbox, ShopStore shops, ShopCl
         LIMIT 1
         """;
 
-    private static DateTimeOffset Next(Last? last, DateTimeOffset at) => last is null || last.LastAt + Gathering <= at ? at : last.LastAt + Gathering;
+    /// <summary>A last mail further ahead than one can lie was dated by a clock that ran wrong, and holds nothing up.</summary>
+    private static DateTimeOffset Next(Last? last, DateTimeOffset at) =>
+        last is null || last.LastAt + Gathering <= at || last.LastAt > at + Gathering ? at : last.LastAt + Gathering;
 
     /// <summary>What goes to the shop is tied to its event, so that it goes with the client's records.</summary>
     private long Queue(SqliteConnection connection, MailKind kind, long client, long eventId, DateTimeOffset notBefore) => outbox.Queue(connection,
