@@ -19,6 +19,7 @@ internal static class SignInServices
     public static void AddSignIn(this IServiceCollection services, CookieRules cookies)
     {
         services.AddSingleton<SignInLimits>();
+        services.AddSingleton<PasswordGate>();
         services.AddSingleton<KnownDevice>();
         services.AddSingleton<DecoyHash>();
         services.AddScoped<SessionCookie>();

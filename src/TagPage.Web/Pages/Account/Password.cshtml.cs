@@ -44,6 +44,8 @@ public sealed class PasswordModel(UserManager<Account> users, SignIns signIns, S
         var check = await signIns.TryPassword(HttpContext, Name, Input.PresentPassword!);
         if (check.Wait > TimeSpan.Zero)
             return this.TooMany(check.Wait);
+        if (check.IsBusy)
+            return this.Busy(SignIns.Busy);
         if (check.Account is not { } account)
             return Refuse(nameof(Input.PresentPassword), "This is not the password you sign in with.");
         var changed = await users.ChangePasswordAsync(account, Input.PresentPassword!, Input.NewPassword!);

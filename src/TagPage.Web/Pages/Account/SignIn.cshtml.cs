@@ -36,6 +36,8 @@ public sealed class SignInModel(SignIns signIns, AccountStore accounts) : PageMo
         var check = await signIns.TryPassword(HttpContext, Input.Name!, Input.Password!);
         if (check.Wait > TimeSpan.Zero)
             return this.TooMany(check.Wait);
+        if (check.IsBusy)
+            return this.Busy(SignIns.Busy);
         if (check.Account is null)
         {
             ModelState.AddModelError("", "This name and password do not belong together. Check both and try once more.");

@@ -13,6 +13,11 @@ public sealed class SignInLimits(TimeProvider clock)
     private readonly SlidingLimit _account = new(clock, 100, TimeSpan.FromHours(1));
     private readonly SlidingLimit _device = new(clock, 10, TimeSpan.FromMinutes(15));
 
+    /// <summary>How long to wait for the next try; zero where it may be taken now.</summary>
+    public TimeSpan Wait(string account, string source, string? device) => device is not null
+        ? _device.RetryAfter(device)
+        : new[] { _source.RetryAfter(source), _accountAndSource.RetryAfter(Pair(account, source)), _account.RetryAfter(account) }.Max();
+
     /// <summary>Takes one try.</summary>
     /// <param name="account">The normalised name, known or not.</param>
     /// <param name="source">See <see cref="Source"/>.</param>

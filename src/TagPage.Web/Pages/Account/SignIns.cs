@@ -8,22 +8,34 @@ namespace TagPage.Web.Pages.Account;
 
 /// <summary>Checks passwords within the limits, and begins and ends sessions.</summary>
 public sealed class SignIns(
-    UserManager<Account> users, SignInManager<Account> cookies, SessionStore sessions, SignInLimits limits, KnownDevice devices,
+    UserManager<Account> users, SignInManager<Account> cookies, SessionStore sessions, SignInLimits limits, PasswordGate gate, KnownDevice devices,
     DecoyHash decoy, SourceMark marks, ILogger<SignIns> log)
 {
     /// <param name="Account">Null where name or password was wrong; the answer must not tell which.</param>
     /// <param name="Wait">Above zero where nothing was checked, since too much was tried before.</param>
-    public readonly record struct Check(Account? Account, TimeSpan Wait);
+    public readonly record struct Check(Account? Account, TimeSpan Wait)
+    {
+        /// <summary>Nothing was checked and no try used up, since too many others wait.</summary>
+        public bool IsBusy { get; init; }
+    }
+
+    public const string Busy = "Very many passwords wait to be checked at this moment, so yours was not. Wait a few seconds, then try once more.";
 
     public async Task<Check> TryPassword(HttpContext context, string name, string password)
     {
         var (key, source) = (users.NormalizeName(name)!, Source.Of(context));
         var device = devices.Of(context, key);
-        if (limits.Take(key, source, device) is var wait && wait > TimeSpan.Zero)
+        if (limits.Wait(key, source, device) is { Ticks: > 0 } early)
+            return Refuse(context, early);
+        using var turn = await gate.Enter(isKnown: device is not null, context.RequestAborted);
+        if (turn is null)
         {
-            log.LogWarning("Sign-in refused: too many tries. Source {Source}.", marks.Of(context));
-            return new Check(null, wait);
+            log.LogWarning("Sign-in put off: too many at once. Source {Source}.", marks.Of(context));
+            return new Check { IsBusy = true };
         }
+        // Those who waited together may have used up the tries meanwhile.
+        if (limits.Take(key, source, device) is { Ticks: > 0 } late)
+            return Refuse(context, late);
         var account = await users.FindByNameAsync(name);
         if (account is null)
             decoy.Verify(password);
@@ -34,6 +46,12 @@ public sealed class SignIns(
         }
         limits.Forgive(key, source, device);
         return new Check(account, TimeSpan.Zero);
+    }
+
+    private Check Refuse(HttpContext context, TimeSpan wait)
+    {
+        log.LogWarning("Sign-in refused: too many tries. Source {Source}.", marks.Of(context));
+        return new Check(null, wait);
     }
 
     /// <summary>Begins a session of its own for this browser.</summary>
