@@ -40,7 +40,7 @@ public sealed class CornerCodeStore(Database database, LinkKeys keys, OutboxStor
         {
             if (c.ExecuteScalar<string?>("SELECT mail FROM client WHERE id = @client", new { client }) is null)
                 return Sent.NoMail;
-            if (c.ExecuteScalar<bool>(TooManySql, new { client, Hour = now.AddHours(-1), Day = now.AddDays(-1), MostAnHour, MostADay }))
+            if (c.ExecuteScalar<bool>(TooManySql, new { client, Hour = now.AddHours(-1), HourOn = now.AddHours(1), Day = now.AddDays(-1), DayOn = now.AddDays(1), MostAnHour, MostADay }))
                 return Sent.TooMany;
             c.Execute("DELETE FROM corner_code WHERE client_id = @client AND made_at <= @Day", new { client, Day = now.AddDays(-1) });
             var id = c.ExecuteScalar<long>(AddSql, new { client, Salt = RandomNumberGenerator.GetHexString(32, lowercase: true), now, Until = now + GoodFor });
@@ -51,8 +51,8 @@ public sealed class CornerCodeStore(Database database, LinkKeys keys, OutboxStor
     }
 
     private const string TooManySql = """
-        SELECT (SELECT COUNT(*) FROM corner_code WHERE client_id = @client AND made_at > @Hour) >= @MostAnHour
-            OR (SELECT COUNT(*) FROM corner_code WHERE client_id = @client AND made_at > @Day) >= @MostADay
+        SELECT (SELECT COUNT(*) FROM corner_code WHERE client_id = @client AND made_at > @Hour AND made_at < @HourOn) >= @MostAnHour
+            OR (SELECT COUNT(*) FROM corner_code WHERE client_id = @client AND made_at > @Day AND made_at < @DayOn) >= @MostADay
         """;
 
     private const string AddSql = "INSERT INTO corner_code (client_id, salt, made_at, expires_at) VALUES (@client, @Salt, @now, @Until) RETURNING id";

@@ -30,6 +30,9 @@ public sealed class LinkModel(CornerAskStore asks, AskLimits limits, ShopStore s
 
     public CornerPhrases Say => CornerWords.Of(Spoken.Language);
 
+    public string AskedMail => Say.Link.AskedMail.Fill(
+        ("hour", Spoken.Language.Number(AskLimits.MostOfAnAddress)), ("day", Spoken.Language.Number(AskLimits.MostOfAnAddressADay)));
+
     public void OnGet(AskWay? asked)
     {
         Spoken = CornerWords.Settle(HttpContext, null);
@@ -40,7 +43,7 @@ public sealed class LinkModel(CornerAskStore asks, AskLimits limits, ShopStore s
     {
         Spoken = CornerWords.Settle(HttpContext, null);
         if (limits.Wait(Source.Of(HttpContext)) is var wait && wait > TimeSpan.Zero)
-            return this.TooMany(wait);
+            return this.TooMany(wait, "Input.Reach", Say.Link.AskTooMany.Fill(("minutes", Spoken.Language.Number((int)Math.Ceiling(wait.TotalMinutes)))));
         if (Read(Input.Reach) is not var (way, reach))
         {
             ModelState.AddModelError("Input.Reach", Say.Link.AskUnread);

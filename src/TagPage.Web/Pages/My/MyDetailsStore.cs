@@ -8,6 +8,8 @@ namespace TagPage.Web.Pages.My;
 /// <summary>A client's own record, as far as the client may see and change it.</summary>
 public sealed class MyDetailsStore(Database database, OutboxStore outbox, CornerTexts texts, ShopClock clock)
 {
+    public const int MostAboutPayerADay = 3;
+
     public sealed record Row
     {
         public string Name { get; init; } = "";
@@ -100,6 +102,21 @@ public sealed class MyDetailsStore(Database database, OutboxStore outbox, Corner
         WHERE id = @client
         """;
 
-    /// <summary>What the client says about who pays, for the owner to do.</summary>
-    public void AskAboutPayer(long client, string words) => database.Write(c => ClientRequestStore.Add(c, client, RequestKind.Payer, words, clock.Now));
+    /// <summary>What the client says about who pays, for the owner to do. False where enough was said for a day.</summary>
+    public bool AskAboutPayer(long client, string words)
+    {
+        var now = clock.Now;
+        return database.Write(c =>
+        {
+            if (c.ExecuteScalar<int>(AskedAboutPayerSql, new { client, DayAgo = now.AddDays(-1), DayOn = now.AddDays(1) }) >= MostAboutPayerADay)
+                return false;
+            ClientRequestStore.Add(c, client, RequestKind.Payer, words, now);
+            return true;
+        });
+    }
+
+    // What lies further ahead was written by a clock that ran wrong.
+    private const string AskedAboutPayerSql = """
+        SELECT COUNT(*) FROM client_request WHERE client_id = @client AND kind = 'Payer' AND asked_at > @DayAgo AND asked_at < @DayOn
+        """;
 }

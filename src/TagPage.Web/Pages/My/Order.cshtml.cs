@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Mvc;
 using TagPage.Web.Data;
 using TagPage.Web.Forms;
 using TagPage.Web.Pages.Nudge;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.My;
 
@@ -49,6 +50,7 @@ public sealed class OrderModel(ClientOnFileStore clients, MyRacketStore rackets,
     private string WhyNot(OrderStore.Answer answer) => answer switch
     {
         OrderStore.Answer.AtShop => Say.Order.AtShop,
+        OrderStore.Answer.TooOften => Say.Order.TooOften.Fill(("most", $"{OrderStore.MostADay}")),
         OrderStore.Answer.NeverStrung => Say.Order.NeverStrung,
         _ => Say.Order.NotInPlay,
     };

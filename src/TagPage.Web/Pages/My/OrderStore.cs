@@ -15,7 +15,10 @@ public sealed class OrderStore(Database database, OutboxStore outbox, CornerNoti
     /// <param name="NeededBy">When it is needed again.</param>
     public sealed record Order(string Wish, string Where, DateOnly? By, DateOnly? NeededBy);
 
-    public enum Answer { Done, Absent, NotInPlay, AtShop, NeverStrung }
+    /// <summary>Of one racket; each leaves a ticket and a mail, taken back or not.</summary>
+    public const int MostADay = 3;
+
+    public enum Answer { Done, Absent, NotInPlay, AtShop, TooOften, NeverStrung }
 
     public Answer Ask(long client, long racket, string formKey, Order order)
     {
@@ -29,7 +32,7 @@ public sealed class OrderStore(Database database, OutboxStore outbox, CornerNoti
             var answer = Answer.Done;
             var outcome = SubmittedForms.Once(c, formKey, clock.Now, () =>
             {
-                answer = row.JobId is not null ? Answer.AtShop : Answer.Done;
+                answer = row.JobId is not null ? Answer.AtShop : c.ExecuteScalar<int>(AskedTodaySql, new { racket, today }) >= MostADay ? Answer.TooOften : Answer.Done;
                 var job = answer == Answer.Done ? AskedJob.Make(c, racket, today, order.Wish) : null;
                 if (job is null)
                 {
@@ -44,6 +47,8 @@ public sealed class OrderStore(Database database, OutboxStore outbox, CornerNoti
             return outcome is Outcome.Done ? Answer.Done : answer;
         });
     }
+
+    private const string AskedTodaySql = "SELECT COUNT(*) FROM job WHERE racket_id = @racket AND asked_by_client = 1 AND received_on = @today";
 
     private const string DetailsSql = """
         UPDATE job SET drop_off_where = @Where, drop_off_by = @By, needed_by = @NeededBy, asked_by_client = 1 WHERE id = @job

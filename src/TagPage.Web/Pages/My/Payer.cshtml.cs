@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Web.Forms;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.My;
 
@@ -22,8 +23,8 @@ public sealed class PayerModel(ClientOnFileStore clients, MyDetailsStore store) 
     {
         if (Input.Words is { Length: <= Longest } words)
         {
-            store.AskAboutPayer(Me.Id, words);
-            this.Say(Say.Details.PayerSent);
+            var isSent = store.AskAboutPayer(Me.Id, words);
+            this.Say(isSent ? Say.Details.PayerSent : Say.Details.PayerTooMany.Fill(("most", $"{MyDetailsStore.MostAboutPayerADay}")));
         }
         return Redirect(Link("/my/details"));
     }

@@ -37,6 +37,7 @@ public sealed record CornerDetailsPhrases
     public required string PayerLabel { get; init; }
     public required string PayerSend { get; init; }
     public required string PayerSent { get; init; }
+    public required string PayerTooMany { get; init; }
     public required string PlayersHeading { get; init; }
     public required string OwnLink { get; init; }
     public required string OwnHeading { get; init; }

@@ -17,6 +17,7 @@ public sealed record CornerOrderPhrases
     public required string DayUnread { get; init; }
     public required string NeededTooEarly { get; init; }
     public required string AtShop { get; init; }
+    public required string TooOften { get; init; }
     public required string NeverStrung { get; init; }
     public required string NotInPlay { get; init; }
 }

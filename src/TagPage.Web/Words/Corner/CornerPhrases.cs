@@ -48,6 +48,7 @@ public sealed record CornerLinkPhrases
     public required string AskHint { get; init; }
     public required string AskButton { get; init; }
     public required string AskUnread { get; init; }
+    public required string AskTooMany { get; init; }
     public required string AskedHeading { get; init; }
     public required string AskedMail { get; init; }
     public required string AskedPhone { get; init; }
