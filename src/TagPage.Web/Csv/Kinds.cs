@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Csv;
 
@@ -13,12 +14,12 @@ public static class Kinds
     private static readonly DateOnly LastDay = new(2199, 12, 31);
 
     public static CellKind<string> Line(int most) => new($"one line, at most {most} characters", text =>
-        text.Any(IsUntypable) ? Wrong<string>("Write this on one line, without tabs or control characters.") : Limited(text, most));
+        text.Any(IsUntypable) || !TypedText.IsOneLine(text) ? Wrong<string>("Write this on one line, without tabs or control characters.") : Limited(text, most));
 
     /// <summary>Text that may run over several lines.</summary>
     public static CellKind<string> Note(int most) => new($"text, at most {most} characters", text =>
     {
-        var lines = text.ReplaceLineEndings("\n");
+        var lines = TypedText.Lines(text);
         return lines.Any(c => IsUntypable(c) && c is not ('\n' or '\t'))
             ? Wrong<string>("Take the control characters out of this text.")
             : Limited(lines, most);

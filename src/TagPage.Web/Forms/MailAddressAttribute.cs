@@ -18,6 +18,6 @@ public sealed partial class MailAddressAttribute : ValidationAttribute
 
     public static bool Fits(string typed) => typed.Length <= Longest && Shape().IsMatch(typed);
 
-    [GeneratedRegex(@"^[^\s@<>,;""]+@[^\s@<>,;""]+\.[^\s@<>,;"".]+$", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"^[^\s@<>,;""]+@[^\s@<>,;""]+\.[^\s@<>,;"".]+\z", RegexOptions.None, 1000)]
     private static partial Regex Shape();
 }

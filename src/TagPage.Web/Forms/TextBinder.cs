@@ -1,12 +1,12 @@
-using System.Globalization;
-using System.Text;
 using Microsoft.AspNetCore.Mvc.ModelBinding;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Forms;
 
 /// <summary>
-/// Reads typed text the way it is kept: composed (NFC), without spaces around it and without characters that no
-/// keyboard types. Nothing but what nobody sees counts as empty. Passwords are left exactly as typed.
+/// Reads typed text the way it is kept. A field is one line unless its property says otherwise
+/// (DataType.MultilineText); what would begin another line there, or hide in it, is refused at the field. Passwords are
+/// left exactly as typed.
 /// </summary>
 internal sealed class TextBinder : IModelBinder
 {
@@ -17,28 +17,22 @@ internal sealed class TextBinder : IModelBinder
         if (value == ValueProviderResult.None)
             return Task.CompletedTask;
         bindingContext.ModelState.SetModelValue(name, value);
-        var text = Clean(value.FirstValue);
-        bindingContext.Result = ModelBindingResult.Success(text.Length == 0 ? null : text);
+        var mayHaveLines = MayHaveLines(bindingContext.ModelMetadata);
+        var text = TypedText.Kept(value.FirstValue ?? "", mayHaveLines);
+        if (mayHaveLines || TypedText.IsOneLine(text))
+            bindingContext.Result = ModelBindingResult.Success(text.Length == 0 ? null : text);
+        else
+            bindingContext.ModelState.TryAddModelError(name, LanguageOf(bindingContext.HttpContext).Phrases.Reminder.OneLine);
         return Task.CompletedTask;
     }
 
-    private static string Clean(string? typed)
-    {
-        var kept = new StringBuilder((typed ?? "").Replace("\r\n", "\n", StringComparison.Ordinal));
-        for (var i = kept.Length - 1; i >= 0; i--)
-            if (IsUntypable(kept[i]))
-                kept.Remove(i, 1);
-        var text = kept.ToString().Trim().Normalize(NormalizationForm.FormC);
-        return text.All(IsUnseen) ? "" : text;
-    }
+    internal static bool MayHaveLines(ModelMetadata field) => field.DataTypeName == nameof(System.ComponentModel.DataAnnotations.DataType.MultilineText);
 
-    // U+FFFE and U+FFFF are no characters; composing would throw. The others turn the text after them about, or hide in a name.
-    private static bool IsUntypable(char c) =>
-        (char.IsControl(c) && c is not ('\n' or '\t'))
-        || c is '\uFFFE' or '\uFFFF' or '\uFEFF' or '\u200B' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
+    /// <summary>The shop's own pages are English; finders and clients read their own language.</summary>
+    private static Language LanguageOf(HttpContext context) =>
+        Others.Any(path => context.Request.Path.StartsWithSegments(path)) ? PageLanguage.Of(context).Language : Languages.English;
 
-    /// <summary>Joiners belong into names of many scripts, but make none by themselves.</summary>
-    private static bool IsUnseen(char c) => char.IsWhiteSpace(c) || char.GetUnicodeCategory(c) == UnicodeCategory.Format;
+    private static readonly string[] Others = ["/t", "/n", "/my"];
 }
 
 internal sealed class TextBinderProvider : IModelBinderProvider

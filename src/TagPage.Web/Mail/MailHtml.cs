@@ -1,33 +1,36 @@
-using System.Text.RegularExpressions;
-using TagPage.Web.Words;
+using System.Text.Encodings.Web;
 
 namespace TagPage.Web.Mail;
 
-/// <summary>A mail written in Markdown as a page of its own: no pictures, no styles, nothing that is fetched.</summary>
-public static partial class MailHtml
+/// <summary>A mail as a page of its own: no pictures, no styles, nothing that is fetched.</summary>
+public static class MailHtml
 {
-    public static string Of(string markdown) => Page(Body(markdown));
+    /// <summary>A mail whose template is Markdown.</summary>
+    /// <param name="text">What to write.</param>
+    /// <param name="made">The address or the digits of a part that is made now.</param>
+    public static string Of(MailText text, Func<MailPart, string> made) => Page(MailMarkdown.Html(text, made));
 
-    /// <summary>The same without the page around it. Line breaks stay, and an address that stands bare becomes a link.</summary>
-    public static string Body(string markdown)
+    /// <summary>A mail whose template is plain text: paragraphs and lines as they are, and no links but the parts that are.</summary>
+    public static string OfPlain(MailText text, Func<MailPart, string> made)
     {
-        using var writer = new StringWriter();
-        OwnersMarkdown.Render(BareAddress().Replace(markdown, "<$0>").Replace("\n", "  \n", StringComparison.Ordinal)).WriteTo(writer, System.Text.Encodings.Web.HtmlEncoder.Default);
-        return writer.ToString();
+        var blocks = string.Concat(text.Parts.Select(p => Html(p, made))).Split("\n\n", StringSplitOptions.RemoveEmptyEntries).Select(b => b.Trim('\n', ' ')).Where(b => b.Length > 0);
+        return Page(string.Join('\n', blocks.Select(b => b.StartsWith("<blockquote>", StringComparison.Ordinal) ? b : $"<p>{Lines(b)}</p>")));
     }
 
-    /// <summary>Plain text as a page: paragraphs and lines as they are, and links of this shop's own address alone.</summary>
-    public static string OfText(string text, string ownAddress)
+    private static string Html(MailPart part, Func<MailPart, string> made) => part.Kind switch
     {
-        var encoded = System.Text.Encodings.Web.HtmlEncoder.Default.Encode(text.ReplaceLineEndings("\n")).Replace("&#xA;", "\n", StringComparison.Ordinal);
-        var linked = Regex.Replace(encoded, Regex.Escape(ownAddress) + @"/[\w/-]+", link => $"<a href=\"{link.Value}\">{link.Value}</a>");
-        var paragraphs = linked.Split("\n\n", StringSplitOptions.RemoveEmptyEntries).Select(p => $"<p>{p.Trim().Replace("\n", "<br>\n", StringComparison.Ordinal)}</p>");
-        return Page(string.Join('\n', paragraphs));
-    }
+        PartKind.Words => Encoded(part.Text),
+        PartKind.Typed => Encoded(PlainMail.Unlinked(part.Text)),
+        PartKind.Quoted => $"\n\n<blockquote>{Lines(Encoded(PlainMail.Unlinked(part.Text)))}</blockquote>\n\n",
+        PartKind.Link => $"<a href=\"{Encoded(made(part))}\">{Encoded(made(part))}</a>",
+        _ => Encoded(made(part)),
+    };
+
+    /// <summary>Line breaks stay what they are until blocks are cut.</summary>
+    private static string Encoded(string text) => HtmlEncoder.Default.Encode(text).Replace("&#xA;", "\n", StringComparison.Ordinal);
+
+    private static string Lines(string encoded) => encoded.Replace("\n", "<br>\n", StringComparison.Ordinal);
 
     private static string Page(string body) =>
         $"<!DOCTYPE html>\n<html><head><meta charset=\"utf-8\"></head><body>\n{body}</body></html>\n";
-
-    [GeneratedRegex(@"(?<![(<\w])https?://[^\s<>()]+")]
-    private static partial Regex BareAddress();
 }

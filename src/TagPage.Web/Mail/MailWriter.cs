@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
 using MimeKit;
 using TagPage.Web.Data;
 using TagPage.Web.Hosting;
@@ -7,7 +5,7 @@ using TagPage.Web.Hosting;
 namespace TagPage.Web.Mail;
 
 /// <summary>Makes the finished mail of an outbox row. Only here do links with power come into its text.</summary>
-public sealed partial class MailWriter(ShopStore shops, PublicAddress address, LinkKeys keys)
+public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkKeys keys)
 {
     /// <exception cref="UndeliverableException">The shop or the addressee has no mail address.</exception>
     public MimeMessage Write(OutboxStore.Row row)
@@ -25,10 +23,11 @@ public sealed partial class MailWriter(ShopStore shops, PublicAddress address, L
         mail.Headers.Add(HeaderId.AutoSubmitted, "auto-generated");
         if (row is { NudgeId: { } id, NudgeVersion: { } version })
             AddStopHeaders(mail, StopLink(id, version));
-        var text = new TextPart("plain") { Text = WithLinks(row) };
+        var body = MailText.Read(row.Body);
+        Func<MailPart, string> made = part => Made(row, part);
         // Each mail goes as text and once more as a simple page; the owner's Markdown as it is meant to look.
-        var html = row.Kind is MailKind.Nudge or MailKind.ClientNotice ? MailHtml.Of(text.Text) : MailHtml.OfText(text.Text, address.Base);
-        mail.Body = new MultipartAlternative(text, new TextPart("html") { Text = html });
+        var html = row.Kind is MailKind.Nudge or MailKind.ClientNotice ? MailHtml.Of(body, made) : MailHtml.OfPlain(body, made);
+        mail.Body = new MultipartAlternative(new TextPart("plain") { Text = PlainMail.Of(body, made) }, new TextPart("html") { Text = html });
         return mail;
     }
 
@@ -41,15 +40,16 @@ public sealed partial class MailWriter(ShopStore shops, PublicAddress address, L
         mail.Headers.Add(HeaderId.ListUnsubscribePost, "List-Unsubscribe=One-Click");
     }
 
-    private string WithLinks(OutboxStore.Row row) => row is { NudgeId: { } id, NudgeVersion: { } version }
-        ? row.Body.Replace("{link}", NudgeLink(id, version), StringComparison.Ordinal).Replace("{stop}", StopLink(id, version), StringComparison.Ordinal)
-        : row is { LinkId: { } link, LinkVersion: { } linkVersion }
-            ? row.Body.Replace("{corner}", CornerLink(link, linkVersion), StringComparison.Ordinal)
-        : row is { CodeId: { } code, CodeSalt: { } salt }
-            ? row.Body.Replace("{code}", keys.Digits(code, salt), StringComparison.Ordinal)
-        : row.Kind == MailKind.FoundNotice
-            ? AnswerMark().Replace(row.Body, mark => AnswerLink(long.Parse(mark.Groups[1].Value, CultureInfo.InvariantCulture)))
-            : row.Body;
+    /// <summary>A link or digits of this mail's own record, and of no other.</summary>
+    private string Made(OutboxStore.Row row, MailPart part) => (part.Kind, part.Link, part.Row) switch
+    {
+        (PartKind.Link, LinkPurpose.Nudge, { } id) when row.NudgeId == id && row.NudgeVersion is { } version => NudgeLink(id, version),
+        (PartKind.Link, LinkPurpose.StopNudges, { } id) when row.NudgeId == id && row.NudgeVersion is { } version => StopLink(id, version),
+        (PartKind.Link, LinkPurpose.Corner, { } id) when row.LinkId == id && row.LinkVersion is { } version => CornerLink(id, version),
+        (PartKind.Link, LinkPurpose.AnswerFinder, { } id) when row.Kind == MailKind.FoundNotice => AnswerLink(id),
+        (PartKind.Digits, _, { } id) when row.CodeId == id && row.CodeSalt is { } salt => keys.Digits(id, salt),
+        _ => throw new UndeliverableException("What this mail links to is gone."),
+    };
 
     public string NudgeLink(long id, int version) => address.Of("/n/" + keys.Token(LinkPurpose.Nudge, id, version));
 
@@ -59,9 +59,6 @@ public sealed partial class MailWriter(ShopStore shops, PublicAddress address, L
 
     /// <summary>Worth nothing any more once the finder's words are answered or wiped.</summary>
     public string AnswerLink(long eventId) => address.Of("/n/finder/" + keys.Token(LinkPurpose.AnswerFinder, eventId, 1));
-
-    [GeneratedRegex(@"\{answer (\d{1,18})\}")]
-    private static partial Regex AnswerMark();
 }
 
 /// <summary>A mail that cannot go as things stand, with the sentence for the owner.</summary>

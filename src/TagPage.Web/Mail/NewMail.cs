@@ -4,8 +4,8 @@ namespace TagPage.Web.Mail;
 /// <param name="Kind">What it is; decides its addressee and headers.</param>
 /// <param name="ToClientId">The client it goes to; null for the shop itself.</param>
 /// <param name="Subject">One line.</param>
-/// <param name="Body">Plain text; {link} and {stop} stand for the nudge's links until it is sent, {answer 7} for the link to answer the finder of event 7, {corner} for the link of a CornerLink, {code} for the digits of a CornerCode.</param>
-public sealed record NewMail(MailKind Kind, long? ToClientId, string Subject, string Body)
+/// <param name="Body">Its words; links and digits are made when it is sent.</param>
+public sealed record NewMail(MailKind Kind, long? ToClientId, string Subject, MailText Body)
 {
     public long? NudgeId { get; init; }
 

@@ -30,7 +30,8 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         public string? ToName { get; init; }
         public string? ToMail { get; init; }
         public string Subject { get; init; } = "";
-        public string Body { get; init; } = "";
+        /// <summary>As <see cref="MailText"/> stores it.</summary>
+        public string Body { get; init; } = "[]";
         public int Tries { get; init; }
     }
 
@@ -49,7 +50,7 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         mail.ToAddress,
         MessageId = Guid.NewGuid().ToString("N"),
         mail.Subject,
-        mail.Body,
+        Body = mail.Body.Stored,
         NotBefore = mail.NotBefore ?? clock.GetUtcNow(),
         Now = clock.GetUtcNow(),
     });

@@ -17,7 +17,10 @@ public static class OwnersMarkdown
 
     private static readonly string[] Schemes = ["http", "https", "mailto", "tel"];
 
-    public static IHtmlContent Render(string markdown)
+    public static IHtmlContent Render(string markdown) => new HtmlString(Write(Read(markdown)));
+
+    /// <summary>Parsed, and without what is refused.</summary>
+    internal static MarkdownDocument Read(string markdown)
     {
         var document = Markdown.Parse(markdown, Pipeline);
         foreach (var link in document.Descendants<LinkInline>().ToList())
@@ -26,8 +29,10 @@ public static class OwnersMarkdown
             if (!link.IsEmail && !IsAllowed(link.Url))
                 link.ReplaceBy(new LiteralInline(link.Url));
         Nest(document.Descendants<HeadingBlock>().ToList());
-        return new HtmlString(document.ToHtml(Pipeline));
+        return document;
     }
+
+    internal static string Write(MarkdownDocument document) => document.ToHtml(Pipeline);
 
     private static void Judge(LinkInline link)
     {

@@ -13,20 +13,12 @@ public static partial class Unclickable
     public static string Of(string text) =>
         At().Replace(Scheme().Replace(Dot().Replace(Visible(text), "[.]"), "[:]"), "[at]");
 
-    /// <summary>Every line marked as somebody else's words.</summary>
-    public static string Quote(string text) => "> " + Of(text).Replace("\n", "\n> ", StringComparison.Ordinal);
-
-    /// <summary>
-    /// Without characters that reorder or hide others, and without braces, which stand for links in our own mails. The
-    /// joiners stay: some scripts need them.
-    /// </summary>
+    /// <summary>Without characters that reorder or hide others. The joiners stay: some scripts need them.</summary>
     private static string Visible(string text)
     {
         var kept = new StringBuilder(text.Length);
         foreach (var c in text)
-            if (c is '{' or '}')
-                kept.Append(c == '{' ? '(' : ')');
-            else if (c is '\u200C' or '\u200D' || CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.Format)
+            if (c is '\u200C' or '\u200D' || CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.Format)
                 kept.Append(c);
         return kept.ToString();
     }

@@ -68,7 +68,7 @@ public sealed class NoticeTests : IAsyncDisposable
         Assert.Contains("Open no links", mail.TextBody, StringComparison.Ordinal);
         Assert.DoesNotContain("evil.example", mail.TextBody, StringComparison.Ordinal);
         Assert.DoesNotContain("evil.example", mail.HtmlBody, StringComparison.Ordinal);
-        Assert.Contains("(client)", mail.TextBody, StringComparison.Ordinal);
+        Assert.Contains("{client}", mail.TextBody, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -127,7 +127,7 @@ public sealed class NoticeTests : IAsyncDisposable
         await Send();
 
         var text = Assert.Single(_post.Received).TextBody!;
-        Assert.Contains("> Pay at https[:]//evil[.]example/pay or www[.]evil[.]example, (answer 1) (link) mail x[at]evil[.]example", text, StringComparison.Ordinal);
+        Assert.Contains("> Pay at https[:]//evil[.]example/pay or www[.]evil[.]example, {answer 1} {link} mail x[at]evil[.]example", text, StringComparison.Ordinal);
         Assert.Equal(["https://tag.example/n/finder/"], Links(text).Select(l => l[..29]));
     }
 

@@ -54,6 +54,16 @@ public sealed class ExportTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Mails_are_given_as_their_words_with_a_gap_where_the_link_was()
+    {
+        var client = _shop.Records.Text("SELECT CAST(id AS TEXT) FROM client WHERE name = 'Odalys Ferran'");
+        var links = _shop.Get<TagPage.Web.Pages.My.CornerLinkStore>();
+        links.Mail(links.Make(long.Parse(client, System.Globalization.CultureInfo.InvariantCulture))!.Value);
+
+        Assert.Contains("when one is lost.\n\n…\n\nIt works until", (await Export())["outbox.csv"].ReplaceLineEndings("\n"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Nothing_of_another_household_and_no_secret_is_in_it()
     {
         var all = string.Concat((await Export()).Values);

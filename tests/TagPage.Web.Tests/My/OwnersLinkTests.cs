@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using TagPage.Web.Mail;
 using TagPage.Web.Tests.Cast;
 using TagPage.Web.Words;
 using ZXing;
@@ -40,14 +41,14 @@ public sealed partial class OwnersLinkTests : IDisposable
     }
 
     [Fact]
-    public async Task Outbox_holds_a_placeholder_and_never_the_link()
+    public async Task Outbox_names_the_links_record_and_never_holds_the_link()
     {
         var page = await Make();
         var secret = page.Document.QuerySelector("#link-text")!.TextContent.Split('-', 2)[1];
 
         await _runa.Send(page, page.Form($"/shop/corner/mail/{Id(page)}"));
 
-        Assert.Contains("{corner}", _shop.Records.Text("SELECT body FROM outbox"), StringComparison.Ordinal);
+        Assert.Single(MailText.Read(_shop.Records.Text("SELECT body FROM outbox")).Parts, p => p is { Kind: PartKind.Link, Link: LinkPurpose.Corner });
         Assert.DoesNotContain(secret, _shop.Database.Dump(), StringComparison.Ordinal);
     }
 

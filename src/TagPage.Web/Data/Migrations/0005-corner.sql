@@ -146,7 +146,8 @@ CREATE TABLE outbox (
   code_id      INTEGER REFERENCES corner_code (id) ON DELETE CASCADE,
   message_id   TEXT    NOT NULL UNIQUE,
   subject      TEXT    NOT NULL DEFAULT '',
-  body         TEXT    NOT NULL DEFAULT '',
+  -- Pieces of the mail as JSON; see Mail/MailText.
+  body         TEXT    NOT NULL DEFAULT '[]',
   state        TEXT    NOT NULL DEFAULT 'Queued' CHECK (state IN ('Queued', 'Sent', 'Failed')),
   not_before   TEXT    NOT NULL,
   tries        INTEGER NOT NULL DEFAULT 0,

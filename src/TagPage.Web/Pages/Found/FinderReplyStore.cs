@@ -36,7 +36,7 @@ public sealed class FinderReplyStore(Database database, OutboxStore outbox, Shop
         if (c.Execute(AnswerSql, new { to.Id, Now = clock.GetUtcNow() }) == 0)
             return false;
         var say = Languages.OfOrEnglish(to.Language).Phrases.Answer;
-        var body = string.Join("\n\n", say.MailIntro, answer, say.MailEnd.Fill(("shop", shops.Get().Name)));
+        var body = MailText.Join("\n\n", [MailText.Words(say.MailIntro), MailText.Quoted(answer), MailText.Fill(say.MailEnd, ("shop", shops.Get().Name))]);
         outbox.Queue(c, new NewMail(MailKind.FinderAnswer, to.ClientId, say.Subject, body) { EventId = to.Id });
         return true;
     });

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Tags;
@@ -86,6 +87,7 @@ public sealed record FoundInput
 {
     public string? FormKey { get; init; }
 
+    [DataType(DataType.MultilineText)]
     public string? Message { get; init; }
 
     public string? Reach { get; init; }

@@ -47,7 +47,7 @@ public sealed class FoundNoticeStore(OutboxStore outbox, ShopStore shops, ShopCl
         connection.Execute(JoinSql, new { eventId, notice });
         var words = new FoundNoticeText(kind, to.Name, to.HasMail ? Languages.OfOrEnglish(to.Language) : Languages.English, shops.Get(), clock);
         var events = connection.Query<FoundNoticeText.Row>(EventsSql, new { notice }).AsList();
-        connection.Execute(WriteSql, new { notice, Subject = words.Subject(events), Body = words.Body(events) });
+        connection.Execute(WriteSql, new { notice, Subject = words.Subject(events), Body = words.Body(events).Stored });
     }
 
     private const string AddresseeSql = "SELECT name, language, mail IS NOT NULL AS has_mail FROM client WHERE id = @client";

@@ -30,40 +30,41 @@ public sealed class FoundNoticeText(MailKind kind, string client, Language langu
         : events.All(e => e.Kind == FoundKind.Shown) ? _say.SubjectShown
         : _say.SubjectFinder;
 
-    public string Body(IReadOnlyList<Row> events) => IsOwn
-        ? shop.NoticeText.Fill(("client", client), ("shop", shop.Name), ("events", string.Join("\n\n", About(events))))
-        : string.Join("\n\n", [.. Hello(), .. About(events), shop.Name]);
+    public MailText Body(IReadOnlyList<Row> events) => IsOwn
+        ? MailText.Fill(shop.NoticeText, ("client", client), ("shop", shop.Name), ("events", MailText.Join("\n\n", About(events))))
+        : MailText.Join("\n\n", [.. Hello(), .. About(events), shop.Name]);
 
-    private IEnumerable<string> Hello()
+    private IEnumerable<MailText> Hello()
     {
-        yield return _say.Hello.Fill(("client", kind == MailKind.ShopNotice ? shop.Name : client));
+        yield return MailText.Fill(_say.Hello, ("client", kind == MailKind.ShopNotice ? shop.Name : client));
         if (kind == MailKind.ShopNotice)
-            yield return _say.NoMail.Fill(("client", client));
+            yield return MailText.Fill(_say.NoMail, ("client", client));
     }
 
     /// <summary>What happened, and the cautions that go with it whoever wrote the words around it.</summary>
-    private IEnumerable<string> About(IReadOnlyList<Row> events)
+    private IEnumerable<MailText> About(IReadOnlyList<Row> events)
     {
         foreach (var e in events)
-            yield return string.Join('\n', Lines(e));
+            yield return MailText.Join("\n", Lines(e));
         if (events.Any(e => e.Kind == FoundKind.Message))
-            yield return _say.Care;
+            yield return MailText.Words(_say.Care);
         if (kind == MailKind.FoundNotice)
-            yield return _say.Reply;
+            yield return MailText.Words(_say.Reply);
         if (kind == MailKind.FoundNotice && events.Any(e => e.IsLost))
-            yield return _say.Back;
+            yield return MailText.Words(_say.Back);
     }
 
-    private IEnumerable<string> Lines(Row e)
+    private IEnumerable<MailText> Lines(Row e)
     {
-        yield return Line(e.Kind).Fill(("time", language.Moment(clock.OnTheWall(e.At))), ("racket", Racket(e)));
+        yield return MailText.Fill(Line(e.Kind), ("time", language.Moment(clock.OnTheWall(e.At))), ("racket", Racket(e)));
         if (e.Message.Length > 0)
-            yield return Unclickable.Quote(e.Message);
+            yield return MailText.Quoted(Unclickable.Of(e.Message));
         if (e.Reach.Length == 0)
             yield break;
-        yield return _say.Reach.Fill(("reach", Unclickable.Of(e.Reach)));
+        yield return MailText.Words(_say.Reach);
+        yield return MailText.Quoted(Unclickable.Of(e.Reach));
         if (kind == MailKind.FoundNotice && MailAddressAttribute.Fits(e.Reach))
-            yield return _say.Answer.Fill(("link", $"{{answer {e.Id}}}"));
+            yield return MailText.Fill(_say.Answer, ("link", MailText.Link(LinkPurpose.AnswerFinder, e.Id)));
     }
 
     private string Line(FoundKind what) => what switch

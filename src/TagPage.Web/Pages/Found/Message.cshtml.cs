@@ -16,7 +16,7 @@ public sealed class MessageModel(FoundDoor door, FoundEventStore events, FinderM
         if (Enter(code) is { } elsewhere)
             return elsewhere;
         MessageError = Input.Message is null ? Say.MessageEmpty : TooLong(Say.MessageTooLong, Input.Message, FinderPress.LongestMessage);
-        ReachError = TooLong(Say.ReachTooLong, Input.Reach, FinderPress.LongestReach);
+        ReachError = ModelState["Input.Reach"]?.Errors.FirstOrDefault()?.ErrorMessage ?? TooLong(Say.ReachTooLong, Input.Reach, FinderPress.LongestReach);
         return MessageError is null && ReachError is null ? Tell(Press(FoundKind.Message).Result, FoundKind.Message) : Page();
     }
 

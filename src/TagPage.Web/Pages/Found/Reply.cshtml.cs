@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Web.Data;
@@ -13,6 +14,7 @@ public sealed class ReplyModel(FinderReplyStore store, LinkKeys keys, ShopClock 
     public const int Longest = 1000;
 
     [BindProperty]
+    [DataType(DataType.MultilineText)]
     public string? Text { get; set; }
 
     public FinderReplyStore.Row Saved { get; private set; } = new();

@@ -44,7 +44,7 @@ public sealed class CornerCodeStore(Database database, LinkKeys keys, OutboxStor
                 return Sent.TooMany;
             c.Execute("DELETE FROM corner_code WHERE client_id = @client AND made_at <= @Day", new { client, Day = now.AddDays(-1) });
             var id = c.ExecuteScalar<long>(AddSql, new { client, Salt = RandomNumberGenerator.GetHexString(32, lowercase: true), now, Until = now + GoodFor });
-            var (subject, body) = texts.CodeMail(c, client);
+            var (subject, body) = texts.CodeMail(c, client, id);
             outbox.Queue(c, new NewMail(MailKind.CornerCode, client, subject, body) { CodeId = id });
             return Sent.Yes;
         });

@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Web.Data;
+using TagPage.Web.Mail;
 using TagPage.Web.Pages.Nudge;
 using TagPage.Web.Words;
 
@@ -12,7 +13,7 @@ public sealed class CornerNotices(ShopStore shops)
     /// <param name="Subject">One line.</param>
     /// <param name="Body">Markdown.</param>
     /// <param name="Sms">The same for an app of the owner's.</param>
-    public sealed record Notice(string Subject, string Body, string Sms);
+    public sealed record Notice(string Subject, MailText Body, string Sms);
 
     private sealed record To
     {
@@ -57,13 +58,14 @@ public sealed class CornerNotices(ShopStore shops)
         var language = CornerWords.Fitting(Languages.OfOrEnglish(to.Language));
         var say = CornerWords.Of(language).Mail;
         var racket = language.Phrases.Trade.RacketOf.Fill(("player", GivenNames.Of([to.Player])[to.Player]), ("number", $"{to.Number}"));
-        (string, string)[] values =
+        (string Name, string Value)[] values =
         [
             ("client", to.Client), ("shop", shop.Name), ("racket", racket), ("hours", shop.OpeningHours),
             ("price", to.PriceMinor is { } price ? Shown.Money(price, shop) : "–"),
         ];
         var (subject, body) = which(say);
-        return new Notice(subject.Fill(values), body.Fill(values), say.ReadySms.Fill(("shop", Sms.Fold(shop.Name)), ("racket", Sms.Fold(racket))));
+        var sms = MailText.Fill(say.ReadySms, ("shop", Sms.Fold(shop.Name)), ("racket", Sms.Fold(racket)));
+        return new Notice(subject.Fill(values), MailText.Fill(body, [.. values.Select(v => (v.Name, (MailText)v.Value))]), PlainMail.Of(sms));
     }
 
     private static string Or(string own, string products) => own.Length > 0 ? own : products;

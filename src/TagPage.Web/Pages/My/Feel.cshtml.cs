@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Web.Data;
 using TagPage.Web.Forms;
@@ -13,6 +14,7 @@ public sealed class FeelModel(ClientOnFileStore clients, FeelStore store) : Corn
         public bool MoreSpin { get; init; }
         public bool MoreControl { get; init; }
         public bool MoreComfort { get; init; }
+        [DataType(DataType.MultilineText)]
         public string? Note { get; init; }
     }
 

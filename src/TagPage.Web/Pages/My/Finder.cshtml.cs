@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Web.Forms;
 using TagPage.Web.Pages.Found;
@@ -11,6 +12,7 @@ public sealed class FinderModel(ClientOnFileStore clients, MyFoundStore mine, Fi
 
     public sealed record Fields
     {
+        [DataType(DataType.MultilineText)]
         public string? Text { get; init; }
     }
 

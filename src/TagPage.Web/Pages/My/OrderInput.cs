@@ -1,3 +1,5 @@
+using System.ComponentModel.DataAnnotations;
+
 namespace TagPage.Web.Pages.My;
 
 /// <summary>What the form posts. All of it is text, so that what does not fit is said in the reader's language.</summary>
@@ -9,6 +11,7 @@ public sealed record OrderInput
     public string? Kind { get; init; }
     public string? Strings { get; init; }
     public string? Tension { get; init; }
+    [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
     public string? Where { get; init; }
     public string? By { get; init; }

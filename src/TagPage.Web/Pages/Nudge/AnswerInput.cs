@@ -1,3 +1,5 @@
+using System.ComponentModel.DataAnnotations;
+
 namespace TagPage.Web.Pages.Nudge;
 
 /// <summary>What the answer form posts. All of it is text, so that what does not fit is said in the reader's language.</summary>
@@ -16,6 +18,7 @@ public sealed record AnswerInput
         public string? Answer { get; init; }
         public string? Strings { get; init; }
         public string? Tension { get; init; }
+        [DataType(DataType.MultilineText)]
         public string? Note { get; init; }
         public string? Weeks { get; init; }
         public string? ElsewhereOn { get; init; }

@@ -17,6 +17,19 @@ public static partial class Filling
         return Placeholder().Replace(phrase, found => given.GetValueOrDefault(found.Groups[1].Value, found.Value));
     }
 
+    /// <summary>The phrase taken apart: its words, and each {name} with its braces as the words beside it.</summary>
+    public static IEnumerable<(string Words, string? Name)> Pieces(string phrase)
+    {
+        var at = 0;
+        foreach (Match found in Placeholder().Matches(phrase))
+        {
+            yield return (phrase[at..found.Index], null);
+            yield return (found.Value, found.Groups[1].Value);
+            at = found.Index + found.Length;
+        }
+        yield return (phrase[at..], null);
+    }
+
     [GeneratedRegex(@"\{(\w+)\}")]
     private static partial Regex Placeholder();
 }

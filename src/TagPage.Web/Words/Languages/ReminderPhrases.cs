@@ -45,4 +45,5 @@ public sealed record ReminderPhrases
     public required string DayUnread { get; init; }
     public required string WishMissing { get; init; }
     public required string TextTooLong { get; init; }
+    public required string OneLine { get; init; }
 }

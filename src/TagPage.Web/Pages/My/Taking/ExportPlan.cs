@@ -12,6 +12,9 @@ public static class ExportPlan
     /// <param name="Kept">Columns that are not, because they say nothing about a person or are somebody else's.</param>
     public sealed record Table(string Name, string Where, string Given, string Kept = "")
     {
+        /// <summary>The column that keeps a mail in its pieces and is given as words.</summary>
+        public string Mail { get; init; } = "";
+
         public IReadOnlyList<string> Columns { get; } = Given.Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
         public IEnumerable<string> Decided => Columns.Concat(Kept.Split(' ', StringSplitOptions.RemoveEmptyEntries));
@@ -57,7 +60,7 @@ public static class ExportPlan
         new("corner_code", "client_id = @client", "made_at used_at", "id client_id salt expires_at tries"),
         new("client_request", "client_id = @client", "kind words asked_at done_at", "id client_id"),
         new("outbox", "to_client_id = @client", "kind subject body state made_at sent_at to_address",
-            "id to_client_id nudge_id event_id link_id code_id message_id not_before tries last_error"),
+            "id to_client_id nudge_id event_id link_id code_id message_id not_before tries last_error") { Mail = "body" },
         new("nudge_batch_client", "client_id = @client", "state", "batch_id client_id why nudge_id"),
     ];
 

@@ -1,5 +1,6 @@
 using Dapper;
 using TagPage.Web.Data;
+using TagPage.Web.Mail;
 
 namespace TagPage.Web.Pages.My.Taking;
 
@@ -28,5 +29,5 @@ public sealed class ExportStore(Database database)
 
     /// <summary>Names come from the plan, never from a request.</summary>
     private static string SqlOf(ExportPlan.Table table) =>
-        $"SELECT {string.Join(", ", table.Columns.Select(n => $"\"{n}\""))} FROM {table.Name} WHERE {table.Where} ORDER BY 1";
+        $"SELECT {string.Join(", ", table.Columns.Select(n => n == table.Mail ? $"{MailText.WordsSql} AS {n}" : $"\"{n}\""))} FROM {table.Name} WHERE {table.Where} ORDER BY 1";
 }

@@ -31,5 +31,6 @@ public sealed record ClientInput
     public bool Reminders { get; init; } = true;
 
     [StringLength(1000, ErrorMessage = "Keep the note within 1,000 characters.")]
+    [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
 }

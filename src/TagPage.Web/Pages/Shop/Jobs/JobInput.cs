@@ -46,6 +46,7 @@ public record JobInput
     public decimal? Price { get; init; }
 
     [StringLength(500, ErrorMessage = "Keep the note within 500 characters.")]
+    [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
 
     public Tension? Mains => MainsTension is { } value ? new Tension(value, TensionUnit) : null;

@@ -32,7 +32,7 @@ public sealed class BatchReminder(NewNudgeStore news, OutboxStore outbox, ShopSt
         var id = NewNudgeStore.Insert(connection, household, clock.Now, byPhone: false);
         var words = new NudgeWords(shops.Get(), Languages.OfOrEnglish(household.Language), household.Name,
             NamedRacket.Of(household.Due.Select(d => (d.Racket.Player, d.Racket.Number, d.By))));
-        outbox.Queue(connection, new NewMail(MailKind.Nudge, client, words.Subject(), words.Mail()) { NudgeId = id });
+        outbox.Queue(connection, new NewMail(MailKind.Nudge, client, words.Subject(), words.Mail(id)) { NudgeId = id });
         connection.Execute("UPDATE nudge SET sent_how = 'Mail', sent_at = @Now WHERE id = @id", new { id, clock.Now });
         return (id, "");
     }

@@ -12,8 +12,8 @@ public sealed class NudgeTexts(NudgeStore nudges, MailWriter writer, ShopStore s
     /// <param name="Subject">Of the mail.</param>
     /// <param name="Mail">As Markdown, with links.</param>
     /// <param name="Sms">With the link.</param>
-    /// <param name="Queued">The mail with placeholders for its links.</param>
-    public sealed record Texts(string Link, string Subject, string Mail, string Sms, string Queued);
+    /// <param name="Queued">The mail, its links still to be made.</param>
+    public sealed record Texts(string Link, string Subject, string Mail, string Sms, MailText Queued);
 
     public Texts Of(NudgeRow nudge)
     {
@@ -21,6 +21,6 @@ public sealed class NudgeTexts(NudgeStore nudges, MailWriter writer, ShopStore s
         var rackets = NamedRacket.Of(nudges.Rackets(nudge.Id).Select(r => (r.Player, r.Number, r.Work(today, shop.StartingValues))));
         var words = new NudgeWords(shop, Languages.OfOrEnglish(nudge.Language), nudge.Client, rackets);
         var (link, stop) = (writer.NudgeLink(nudge.Id, nudge.Version), writer.StopLink(nudge.Id, nudge.Version));
-        return new Texts(link, words.Subject(), words.Mail(link, stop), words.Sms(link, stop), words.Mail());
+        return new Texts(link, words.Subject(), PlainMail.Of(words.Mail(MailText.Words(link), MailText.Words(stop))), words.Sms(link, stop), words.Mail(nudge.Id));
     }
 }

@@ -1,5 +1,6 @@
 using TagPage.Core.Forecast;
 using TagPage.Web.Data;
+using TagPage.Web.Mail;
 using TagPage.Web.Pages.Nudge;
 using TagPage.Web.Words;
 
@@ -29,11 +30,14 @@ public sealed class NudgeWords(ShopDetails shop, Language language, string clien
 
     public string Subject() => Or(shop.NudgeSubject, _say.Subject).Fill(("shop", shop.Name), ("client", client));
 
-    /// <summary>Markdown. Without links their placeholders stay, for the outbox.</summary>
-    public string Mail(string link = "{link}", string stop = "{stop}") => Or(shop.NudgeMarkdown, _say.Mail).Fill(
-        ("client", client), ("shop", shop.Name), ("rackets", string.Join('\n', rackets.Select(Line))), ("link", link), ("stop", stop));
+    /// <summary>The mail of this reminder, its links still to be made.</summary>
+    public MailText Mail(long nudge) => Mail(MailText.Link(LinkPurpose.Nudge, nudge), MailText.Link(LinkPurpose.StopNudges, nudge));
 
-    private string Line(NamedRacket racket) => (racket.By.DaysLeft < 0 ? _say.RacketPastLine : _say.RacketLine).Fill(
+    /// <summary>Markdown.</summary>
+    public MailText Mail(MailText link, MailText stop) => MailText.Fill(Or(shop.NudgeMarkdown, _say.Mail),
+        ("client", client), ("shop", shop.Name), ("rackets", MailText.Join("\n", rackets.Select(Line))), ("link", link), ("stop", stop));
+
+    private MailText Line(NamedRacket racket) => MailText.Fill(racket.By.DaysLeft < 0 ? _say.RacketPastLine : _say.RacketLine,
         ("racket", language.Phrases.Trade.RacketOf.Fill(("player", racket.Player), ("number", $"{racket.Number}"))),
         ("day", language.Day(racket.By.Due!.Value)),
         ("when", language.When(racket.By.DaysLeft!.Value)),
@@ -64,8 +68,8 @@ public sealed class NudgeWords(ShopDetails shop, Language language, string clien
             yield return string.Join(comma, numbers.Take(count));
     }
 
-    private string SmsOf(string named, string link, string stop) => Or(shop.NudgeSms, _say.Sms).Fill(
-        ("shop", Words.Sms.Fold(shop.Name)), ("client", Words.Sms.Fold(client)), ("rackets", named), ("link", link), ("stop", stop));
+    private string SmsOf(string named, string link, string stop) => PlainMail.Of(MailText.Fill(Or(shop.NudgeSms, _say.Sms),
+        ("shop", Words.Sms.Fold(shop.Name)), ("client", Words.Sms.Fold(client)), ("rackets", named), ("link", MailText.Words(link)), ("stop", MailText.Words(stop))));
 
     private static string Or(string own, string products) => own.Length > 0 ? own : products;
 }

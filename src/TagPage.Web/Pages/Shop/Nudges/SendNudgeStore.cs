@@ -10,7 +10,7 @@ namespace TagPage.Web.Pages.Shop.Nudges;
 public sealed class SendNudgeStore(Database database, OutboxStore outbox, ShopStore shops, ShopClock clock)
 {
     /// <summary>Puts the mail into the outbox.</summary>
-    public Outcome Mail(long id, string subject, string body) => database.Write<Outcome>(c =>
+    public Outcome Mail(long id, string subject, MailText body) => database.Write<Outcome>(c =>
     {
         if (Get(c, id) is not { } nudge)
             return new Outcome.Absent();

@@ -21,5 +21,6 @@ public sealed record PayerInput
     public string? Mail { get; init; }
 
     [StringLength(1000, ErrorMessage = "Keep the note within 1,000 characters.")]
+    [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
 }

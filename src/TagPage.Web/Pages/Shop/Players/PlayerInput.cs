@@ -32,6 +32,7 @@ public sealed record PlayerInput : IValidatableObject
     public int? EveryWeeks { get; init; }
 
     [StringLength(1000, ErrorMessage = "Keep the note within 1,000 characters.")]
+    [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
 
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)

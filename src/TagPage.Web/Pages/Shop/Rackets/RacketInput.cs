@@ -54,5 +54,6 @@ public sealed record RacketInput
     public string? OwnDateNote { get; init; }
 
     [StringLength(1000, ErrorMessage = "Keep the note within 1,000 characters.")]
+    [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
 }

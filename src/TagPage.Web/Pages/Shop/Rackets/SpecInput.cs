@@ -40,6 +40,7 @@ public sealed record SpecInput : IValidatableObject
     public bool DampenerOn { get; init; }
 
     [StringLength(500, ErrorMessage = "Keep the note within 500 characters.")]
+    [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
 
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)

@@ -14,18 +14,21 @@ public sealed record MessagesInput : IValidatableObject
     public string? ReadySubject { get; init; }
 
     [StringLength(4000, ErrorMessage = "Keep the mail within 4,000 characters.")]
+    [DataType(DataType.MultilineText)]
     public string? ReadyMarkdown { get; init; }
 
     [StringLength(120, ErrorMessage = "Keep the subject within 120 characters.")]
     public string? ReceivedSubject { get; init; }
 
     [StringLength(4000, ErrorMessage = "Keep the mail within 4,000 characters.")]
+    [DataType(DataType.MultilineText)]
     public string? ReceivedMarkdown { get; init; }
 
     [StringLength(120, ErrorMessage = "Keep the subject within 120 characters.")]
     public string? NoticeSubject { get; init; }
 
     [StringLength(4000, ErrorMessage = "Keep the mail within 4,000 characters.")]
+    [DataType(DataType.MultilineText)]
     public string? NoticeText { get; init; }
 
     [Required(ErrorMessage = "Write an hour from 0 to 23.")]

@@ -9,6 +9,7 @@ public sealed record PageInput : IValidatableObject
     public int Version { get; init; }
 
     [StringLength(20000, ErrorMessage = "Keep the page within 20,000 characters.")]
+    [DataType(DataType.MultilineText)]
     public string? HomeMarkdown { get; init; }
 
     /// <summary>#RRGGBB; null for the product's own.</summary>

@@ -18,9 +18,11 @@ public sealed partial record RemindersInput : IValidatableObject
     public string? Subject { get; init; }
 
     [StringLength(4000, ErrorMessage = "Keep the mail within 4,000 characters.")]
+    [DataType(DataType.MultilineText)]
     public string? Markdown { get; init; }
 
     [StringLength(400, ErrorMessage = "Keep the SMS within 400 characters.")]
+    [DataType(DataType.MultilineText)]
     public string? Sms { get; init; }
 
     public static RemindersInput Of(ShopDetails shop) => new()

@@ -30,6 +30,7 @@ public sealed record ShopInput : IValidatableObject
     public string? Country { get; init; }
 
     [StringLength(500, ErrorMessage = "Keep the opening hours within 500 characters.")]
+    [DataType(DataType.MultilineText)]
     public string? OpeningHours { get; init; }
 
     public string? TimeZone { get; init; }

@@ -24,5 +24,6 @@ public sealed record StringInput
     public bool Offered { get; init; } = true;
 
     [StringLength(500, ErrorMessage = "Keep the note within 500 characters.")]
+    [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
 }

@@ -24,5 +24,6 @@ public sealed record CareGuideInput
 
     [Required(ErrorMessage = "Write the guide.")]
     [StringLength(20000, ErrorMessage = "Keep the guide within 20,000 characters.")]
+    [DataType(DataType.MultilineText)]
     public string? Markdown { get; init; }
 }
