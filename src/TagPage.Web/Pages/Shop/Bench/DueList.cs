@@ -15,17 +15,27 @@ public sealed record DueList(IReadOnlyList<Household> Households)
     /// <summary>There are more than were counted.</summary>
     public bool MoreThanCounted { get; init; }
 
-    private string Plus => MoreThanCounted ? "+" : "";
+    public string RacketsShown => Shown(Rackets, MoreThanCounted);
 
-    public string RacketsShown => $"{Rackets}{Plus}";
-
-    public string ClientsShown => $"{Clients}{Plus}";
+    public string ClientsShown => Shown(Clients, MoreThanCounted);
 
     /// <summary>Clients that were left out because they have not been seen for long.</summary>
     public int Unseen { get; init; }
 
     /// <summary>Clients that were left out because they want no reminders.</summary>
     public int Silent { get; init; }
+
+    public bool MoreUnseen { get; init; }
+
+    public bool MoreSilent { get; init; }
+
+    public string UnseenShown => InWords(Unseen, MoreUnseen);
+
+    public string SilentShown => InWords(Silent, MoreSilent);
+
+    private static string InWords(int clients, bool more) => clients == 1 && !more ? "1 client" : $"{Shown(clients, more)} clients";
+
+    private static string Shown(int count, bool more) => $"{Math.Min(count, DueStore.MostCounted)}{(more ? "+" : "")}";
 
     /// <summary>Where the next page begins; null on the last one.</summary>
     public DueKey? Next { get; init; }

@@ -12,7 +12,7 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
     /// <summary>Households on a page.</summary>
     public const int APage = 40;
 
-    /// <summary>Rackets that are counted; what goes beyond is "more than so many".</summary>
+    /// <summary>Rackets of one kind that are counted; what goes beyond is "more than so many".</summary>
     public const int MostCounted = 1000;
 
     private sealed record Sum
@@ -22,6 +22,8 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
         public int Unseen { get; init; }
         public int Silent { get; init; }
         public bool MoreThanCounted { get; init; }
+        public bool MoreUnseen { get; init; }
+        public bool MoreSilent { get; init; }
     }
 
     /// <param name="withUnseen">Those too who have not been seen for long or want no reminders.</param>
@@ -44,6 +46,8 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
             MoreThanCounted = sum.MoreThanCounted,
             Unseen = withUnseen ? 0 : sum.Unseen,
             Silent = withUnseen ? 0 : sum.Silent,
+            MoreUnseen = sum.MoreUnseen,
+            MoreSilent = sum.MoreSilent,
             Next = places.Count > most ? page[^1] : null,
         };
     });
@@ -75,20 +79,27 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
         LIMIT @most
         """;
 
+    // Each kind is counted up to its own limit: many of one kind leave the count of another right.
     private static readonly string SumSql = $"""
-        WITH some AS (
-          SELECT c.id, c.reminders, {Seen} AS seen
-          FROM racket r
-          CROSS JOIN player p ON p.id = r.player_id
-          CROSS JOIN client c ON c.id = p.client_id
-          WHERE r.due_on IS NOT NULL AND r.soon_on <= @today AND {Free("r")}
-          LIMIT @MostCounted)
-        SELECT COUNT(*) FILTER (WHERE @withUnseen OR (reminders AND seen)) AS rackets,
-               COUNT(DISTINCT id) FILTER (WHERE @withUnseen OR (reminders AND seen)) AS clients,
-               COUNT(DISTINCT id) FILTER (WHERE reminders AND NOT seen) AS unseen,
-               COUNT(DISTINCT id) FILTER (WHERE NOT reminders) AS silent,
-               COUNT(*) = @MostCounted AS more_than_counted
-        FROM some
+        WITH shown AS ({CountedSql($"@withUnseen OR (c.reminders = 1 AND {Seen})")}),
+             unseen AS ({CountedSql($"NOT @withUnseen AND c.reminders = 1 AND NOT {Seen}")}),
+             silent AS ({CountedSql("NOT @withUnseen AND c.reminders = 0")})
+        SELECT (SELECT MIN(COUNT(*), @MostCounted) FROM shown) AS rackets,
+               (SELECT COUNT(DISTINCT id) FROM shown) AS clients,
+               (SELECT COUNT(*) > @MostCounted FROM shown) AS more_than_counted,
+               (SELECT COUNT(DISTINCT id) FROM unseen) AS unseen,
+               (SELECT COUNT(*) > @MostCounted FROM unseen) AS more_unseen,
+               (SELECT COUNT(DISTINCT id) FROM silent) AS silent,
+               (SELECT COUNT(*) > @MostCounted FROM silent) AS more_silent
+        """;
+
+    private static string CountedSql(string which) => $"""
+        SELECT c.id
+        FROM racket r
+        CROSS JOIN player p ON p.id = r.player_id
+        CROSS JOIN client c ON c.id = p.client_id
+        WHERE r.due_on IS NOT NULL AND r.soon_on <= @today AND ({which}) AND {Free("r")}
+        LIMIT @MostCounted + 1
         """;
 
     private static readonly string RowsSql = $"""
