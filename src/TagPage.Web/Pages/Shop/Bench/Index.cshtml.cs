@@ -7,7 +7,7 @@ namespace TagPage.Web.Pages.Shop.Bench;
 
 public sealed class IndexModel(BenchStore bench, DueStore due, ClientRequestStore requests, ShopStore shops, ShopClock clock) : PageModel
 {
-    private const int MostHouseholds = 8;
+    private const int MostHouseholds = 8, MostRequests = 8;
 
     public ShopDetails Shop => shops.Get();
 
@@ -23,7 +23,7 @@ public sealed class IndexModel(BenchStore bench, DueStore due, ClientRequestStor
 
     public DueList Due { get; private set; } = DueList.Empty;
 
-    public IReadOnlyList<ClientRequestStore.Row> Requests { get; private set; } = [];
+    public ClientRequestStore.Part Requests { get; private set; } = new([], 0, null);
 
     public int Late => Open.Count(j => j.PromisedFor < Today);
 
@@ -37,6 +37,6 @@ public sealed class IndexModel(BenchStore bench, DueStore due, ClientRequestStor
         Ready = bench.Ready();
         CameIn = bench.CameIn(Today);
         Due = due.List(withUnseen: false, most: MostHouseholds);
-        Requests = requests.Open();
+        Requests = requests.Open(most: MostRequests);
     }
 }

@@ -10,11 +10,13 @@ public sealed class DoneModel(ClientRequestStore requests) : PageModel
 {
     public IActionResult OnGet() => Redirect("/shop");
 
-    public IActionResult OnPost(long id)
+    /// <param name="id">Of the wish.</param>
+    /// <param name="list">It was pressed on the list of all wishes, which is shown again.</param>
+    public IActionResult OnPost(long id, bool list)
     {
         if (requests.Done(id) is Outcome.Absent)
             return NotFound();
         this.Say("Ticked off.");
-        return Redirect("/shop");
+        return Redirect(list ? "/shop/corner/requests" : "/shop");
     }
 }
