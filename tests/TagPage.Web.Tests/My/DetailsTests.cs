@@ -137,7 +137,8 @@ public sealed class DetailsTests : IAsyncLifetime
     public async Task Word_about_who_pays_stands_on_the_owners_list()
     {
         var page = await _phone.Open("/my/details");
-        await _phone.Send(page, page.Form("/my/payer"), ("Input.Words", "Her grandmother, from January"));
+        for (var n = 0; n < 3; n++)
+            await _phone.Send(page, page.Form("/my/payer"), ("Input.Words", "Her grandmother, from January"));
 
         Assert.Contains("says about who pays: “Her grandmother, from January”", (await _shop.Owner().Open("/shop")).Main, StringComparison.Ordinal);
     }

@@ -1,4 +1,6 @@
 using System.Net;
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.My;
@@ -35,6 +37,46 @@ public sealed class PlayTests : IAsyncLifetime
         await _phone.Send(page, page.Form("/my/hours/remove/1"));
         Assert.Equal(0, _shop.Records.Count("logged_hours"));
         Assert.Equal(due, _shop.Records.Text("SELECT due_on FROM racket"));
+    }
+
+    [Fact]
+    public async Task Fifty_presses_of_one_opened_page_note_hours_once_and_a_page_opened_anew_notes_more()
+    {
+        var page = await Racket();
+        for (var n = 0; n < 50; n++)
+            await _phone.Send(page, page.Form($"/my/hours/{_racket}"), ("hours", "1"));
+        Assert.Equal(1, _shop.Records.Count("logged_hours"));
+
+        page = await Racket();
+        await _phone.Send(page, page.Form($"/my/hours/{_racket}"), ("hours", "1"));
+
+        Assert.Equal(2, _shop.Records.Count("logged_hours"));
+    }
+
+    [Fact]
+    public async Task Pitch_sent_twice_from_one_opened_page_is_kept_once()
+    {
+        var page = await _phone.Open($"/my/reading/{_racket}");
+        for (var n = 0; n < 2; n++)
+            await _phone.Send(page, ("Input.Hertz", "540"));
+
+        Assert.Equal(1, _shop.Records.Count("reading"));
+    }
+
+    [Theory]
+    [InlineData("hours")]
+    [InlineData("reading")]
+    public async Task Form_without_its_own_key_notes_nothing_and_says_nothing_was_saved(string what)
+    {
+        var page = what == "hours" ? await Racket() : await _phone.Open($"/my/reading/{_racket}");
+        var form = what == "hours" ? page.Form($"/my/hours/{_racket}") : page.Document.QuerySelector<IHtmlFormElement>("main form[method=post]")!;
+        foreach (var key in form.QuerySelectorAll("[name$=ormKey]"))
+            key.Remove();
+
+        await _phone.Send(page, form, ("hours", "1"), ("Input.Hertz", "540"));
+
+        Assert.Equal(0, _shop.Records.Count("logged_hours") + _shop.Records.Count("reading"));
+        Assert.DoesNotContain("Noted", (await Racket()).Main, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -10,10 +10,10 @@ public sealed class HoursModel(ClientOnFileStore clients, MyRacketStore rackets,
 {
     public IActionResult OnGet(long id) => rackets.Get(Me.Id, id) is null ? NotFound() : Redirect(Link($"/my/rackets/{id}"));
 
-    public IActionResult OnPost(long id, string? hours)
+    public IActionResult OnPost(long id, string? hours, string? formKey)
     {
         var read = double.TryParse(hours, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n) ? n : 0;
-        switch (store.AddHours(Me.Id, id, read))
+        switch (store.AddHours(Me.Id, id, read, formKey ?? ""))
         {
             case Outcome.Absent:
                 return NotFound();

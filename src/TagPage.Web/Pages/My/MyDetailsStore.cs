@@ -102,17 +102,20 @@ public sealed class MyDetailsStore(Database database, OutboxStore outbox, Corner
         WHERE id = @client
         """;
 
-    /// <summary>What the client says about who pays, for the owner to do. False where enough was said for a day.</summary>
-    public bool AskAboutPayer(long client, string words)
+    /// <summary>
+    /// What the client says about who pays, for the owner to do; a form sent again says it once. Refused at the field
+    /// where enough was said for a day.
+    /// </summary>
+    public Outcome AskAboutPayer(long client, string words, string formKey)
     {
         var now = clock.Now;
-        return database.Write(c =>
+        return database.Write(c => SubmittedForms.Once(c, formKey, now, () =>
         {
             if (c.ExecuteScalar<int>(AskedAboutPayerSql, new { client, DayAgo = now.AddDays(-1), DayOn = now.AddDays(1) }) >= MostAboutPayerADay)
-                return false;
+                return (Outcome)new Outcome.Refused("Words", "");
             ClientRequestStore.Add(c, client, RequestKind.Payer, words, now);
-            return true;
-        });
+            return new Outcome.Done(client);
+        }));
     }
 
     // What lies further ahead was written by a clock that ran wrong.

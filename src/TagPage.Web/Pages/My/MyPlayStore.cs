@@ -46,12 +46,12 @@ public sealed class MyPlayStore(Database database, ShopClock clock)
         LIMIT 5
         """;
 
-    /// <summary>Played today.</summary>
-    public Outcome AddHours(long client, long racket, double hours)
+    /// <summary>Played today; a form that is sent again notes nothing more.</summary>
+    public Outcome AddHours(long client, long racket, double hours, string formKey)
     {
         var today = clock.Today;
-        return hours is not (> 0 and <= 24) ? new Outcome.Refused("", "") : database.Write<Outcome>(c =>
-            c.Execute(AddHoursSql, new { client, racket, hours, today }) == 1 ? new Outcome.Done(racket) : new Outcome.Absent());
+        return hours is not (> 0 and <= 24) ? new Outcome.Refused("", "") : database.Write(c => SubmittedForms.Once(c, formKey, clock.Now, () =>
+            c.Execute(AddHoursSql, new { client, racket, hours, today }) == 1 ? (Outcome)new Outcome.Done(racket) : new Outcome.Absent()));
     }
 
     private const string AddHoursSql = """
@@ -138,18 +138,18 @@ public sealed class MyPlayStore(Database database, ShopClock clock)
         ORDER BY g.taken_on, g.id
         """;
 
-    /// <summary>A pitch of the strings that are in the racket, taken today.</summary>
-    public Outcome AddPitch(long client, long racket, decimal hertz)
+    /// <summary>A pitch of the strings that are in the racket, taken today; a form that is sent again keeps nothing more.</summary>
+    public Outcome AddPitch(long client, long racket, decimal hertz, string formKey)
     {
         var today = clock.Today;
-        return database.Write<Outcome>(c =>
+        return database.Write(c => SubmittedForms.Once(c, formKey, clock.Now, () =>
         {
             if (MyRacketStore.Get(c, client, racket) is not { IsMine: true, BedId: { } job, EndedOn: null })
-                return new Outcome.Absent();
+                return (Outcome)new Outcome.Absent();
             c.Execute("INSERT INTO instrument (name, scale) VALUES (@Instrument, @Scale) ON CONFLICT DO NOTHING", new { Instrument, Scale = nameof(ReadingScale.Hertz) });
             c.Execute(AddPitchSql, new { job, today, Instrument, hertz });
             return new Outcome.Done(racket);
-        });
+        }));
     }
 
     private const string AddPitchSql = """

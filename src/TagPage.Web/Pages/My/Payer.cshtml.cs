@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using TagPage.Web.Data;
 using TagPage.Web.Forms;
 using TagPage.Web.Words;
 
@@ -11,6 +12,8 @@ public sealed class PayerModel(ClientOnFileStore clients, MyDetailsStore store) 
 
     public sealed record Fields
     {
+        public string? FormKey { get; init; }
+
         public string? Words { get; init; }
     }
 
@@ -22,10 +25,15 @@ public sealed class PayerModel(ClientOnFileStore clients, MyDetailsStore store) 
     public IActionResult OnPost()
     {
         if (Input.Words is { Length: <= Longest } words)
-        {
-            var isSent = store.AskAboutPayer(Me.Id, words);
-            this.Say(isSent ? Say.Details.PayerSent : Say.Details.PayerTooMany.Fill(("most", $"{MyDetailsStore.MostAboutPayerADay}")));
-        }
+            Tell(store.AskAboutPayer(Me.Id, words, Input.FormKey ?? ""));
         return Redirect(Link("/my/details"));
+    }
+
+    private void Tell(Outcome outcome)
+    {
+        if (outcome is Outcome.Done)
+            this.Say(Say.Details.PayerSent);
+        else if (outcome is Outcome.Refused { Field: "Words" })
+            this.Say(Say.Details.PayerTooMany.Fill(("most", $"{MyDetailsStore.MostAboutPayerADay}")));
     }
 }

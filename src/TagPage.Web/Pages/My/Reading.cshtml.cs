@@ -13,6 +13,8 @@ public sealed class ReadingModel(ClientOnFileStore clients, MyRacketStore racket
 {
     public sealed record Fields
     {
+        public string? FormKey { get; init; }
+
         public string? Hertz { get; init; }
     }
 
@@ -23,7 +25,13 @@ public sealed class ReadingModel(ClientOnFileStore clients, MyRacketStore racket
 
     public IReadOnlyList<MyPlayStore.Pitch> Pitches { get; private set; } = [];
 
-    public IActionResult OnGet(long id) => Load(id) ? Page() : NotFound();
+    public IActionResult OnGet(long id)
+    {
+        if (!Load(id))
+            return NotFound();
+        Input = new Fields { FormKey = FormKey.New() };
+        return Page();
+    }
 
     public IActionResult OnPost(long id)
     {
@@ -35,9 +43,14 @@ public sealed class ReadingModel(ClientOnFileStore clients, MyRacketStore racket
             ModelState.AddModelError("Input.Hertz", Say.Play.HertzUnread);
             return Page();
         }
-        if (store.AddPitch(Me.Id, id, hertz) is Outcome.Absent)
-            return NotFound();
-        this.Say(Say.Play.ReadingSaved);
+        switch (store.AddPitch(Me.Id, id, hertz, Input.FormKey ?? ""))
+        {
+            case Outcome.Absent:
+                return NotFound();
+            case Outcome.Done:
+                this.Say(Say.Play.ReadingSaved);
+                break;
+        }
         return Redirect(Link($"/my/reading/{id}"));
     }
 
