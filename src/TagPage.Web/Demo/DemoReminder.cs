@@ -15,7 +15,7 @@ public sealed class DemoReminder(NudgeListStore list, NudgeStore nudges, NewNudg
 
     private string? Open() => list.Newest()
         .Where(n => n.Answered < n.Rackets)
-        .Select(n => keys.Token(LinkPurpose.Nudge, n.Id, n.Version))
+        .Select(n => keys.Token(LinkPurpose.Nudge, n.Id, n.Secret))
         .FirstOrDefault(token => nudges.Of(token) is not null);
 
     private string? Make()
@@ -23,7 +23,7 @@ public sealed class DemoReminder(NudgeListStore list, NudgeStore nudges, NewNudg
         // The household with most to answer shows most.
         foreach (var household in due.List(withUnseen: false).Households.OrderByDescending(h => h.Rackets.Count))
             if (news.Add(household.Client.ClientId, new NewNudgeInput { FormKey = FormKey.New() }) is Outcome.Done done)
-                return keys.Token(LinkPurpose.Nudge, done.Id, 1);
+                return keys.Token(LinkPurpose.Nudge, done.Id, nudges.Get(done.Id)!.Secret);
         return null;
     }
 }

@@ -21,8 +21,8 @@ public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkKeys 
         mail.ReplyTo.Add(from);
         mail.To.Add(new MailboxAddress(row.ToName ?? "", row.ToMail ?? throw new UndeliverableException("The client has no mail address on file.")));
         mail.Headers.Add(HeaderId.AutoSubmitted, "auto-generated");
-        if (row is { NudgeId: { } id, NudgeVersion: { } version })
-            AddStopHeaders(mail, StopLink(id, version));
+        if (row is { NudgeId: { } id, StopSecret: { } stop })
+            AddStopHeaders(mail, StopLink(id, stop));
         var body = MailText.Read(row.Body);
         Func<MailPart, string> made = part => Made(row, part);
         // Each mail goes as text and once more as a simple page; the owner's Markdown as it is meant to look.
@@ -43,22 +43,22 @@ public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkKeys 
     /// <summary>A link or digits of this mail's own record, and of no other.</summary>
     private string Made(OutboxStore.Row row, MailPart part) => (part.Kind, part.Link, part.Row) switch
     {
-        (PartKind.Link, LinkPurpose.Nudge, { } id) when row.NudgeId == id && row.NudgeVersion is { } version => NudgeLink(id, version),
-        (PartKind.Link, LinkPurpose.StopNudges, { } id) when row.NudgeId == id && row.NudgeVersion is { } version => StopLink(id, version),
-        (PartKind.Link, LinkPurpose.Corner, { } id) when row.LinkId == id && row.LinkVersion is { } version => CornerLink(id, version),
-        (PartKind.Link, LinkPurpose.AnswerFinder, { } id) when row.Kind == MailKind.FoundNotice => AnswerLink(id),
-        (PartKind.Digits, _, { } id) when row.CodeId == id && row.CodeSalt is { } salt => keys.Digits(id, salt),
+        (PartKind.Link, LinkPurpose.Nudge, { } id) when row.NudgeId == id && row.NudgeSecret is { } secret => NudgeLink(id, secret),
+        (PartKind.Link, LinkPurpose.StopNudges, { } id) when row.NudgeId == id && row.StopSecret is { } secret => StopLink(id, secret),
+        (PartKind.Link, LinkPurpose.Corner, { } id) when row.LinkId == id && row.LinkSecret is { } secret => CornerLink(id, secret),
+        (PartKind.Link, LinkPurpose.AnswerFinder, { } id) when row.AnswerSecrets.TryGetValue(id, out var secret) => AnswerLink(id, secret),
+        (PartKind.Digits, _, { } id) when row.CodeId == id && row.CodeSecret is { } secret => keys.Digits(id, secret),
         _ => throw new UndeliverableException("What this mail links to is gone."),
     };
 
-    public string NudgeLink(long id, int version) => address.Of("/n/" + keys.Token(LinkPurpose.Nudge, id, version));
+    public string NudgeLink(long id, string secret) => address.Of("/n/" + keys.Token(LinkPurpose.Nudge, id, secret));
 
-    public string StopLink(long id, int version) => address.Of("/n/stop/" + keys.Token(LinkPurpose.StopNudges, id, version));
+    public string StopLink(long id, string stopSecret) => address.Of("/n/stop/" + keys.Token(LinkPurpose.StopNudges, id, stopSecret));
 
-    public string CornerLink(long id, int version) => address.Of("/my/" + keys.Token(LinkPurpose.Corner, id, version));
+    public string CornerLink(long id, string secret) => address.Of("/my/" + keys.Token(LinkPurpose.Corner, id, secret));
 
     /// <summary>Worth nothing any more once the finder's words are answered or wiped.</summary>
-    public string AnswerLink(long eventId) => address.Of("/n/finder/" + keys.Token(LinkPurpose.AnswerFinder, eventId, 1));
+    public string AnswerLink(long eventId, string secret) => address.Of("/n/finder/" + keys.Token(LinkPurpose.AnswerFinder, eventId, secret));
 }
 
 /// <summary>A mail that cannot go as things stand, with the sentence for the owner.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Web.Data;
@@ -21,11 +22,12 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         public long Id { get; init; }
         public MailKind Kind { get; init; }
         public long? NudgeId { get; init; }
-        public int? NudgeVersion { get; init; }
+        public string? NudgeSecret { get; init; }
+        public string? StopSecret { get; init; }
         public long? LinkId { get; init; }
-        public int? LinkVersion { get; init; }
+        public string? LinkSecret { get; init; }
         public long? CodeId { get; init; }
-        public string? CodeSalt { get; init; }
+        public string? CodeSecret { get; init; }
         public string MessageId { get; init; } = "";
         public string? ToName { get; init; }
         public string? ToMail { get; init; }
@@ -33,6 +35,9 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         /// <summary>As <see cref="MailText"/> stores it.</summary>
         public string Body { get; init; } = "[]";
         public int Tries { get; init; }
+
+        /// <summary>Of the finders' words that a FoundNotice tells: what its links to answer are derived from.</summary>
+        public IReadOnlyDictionary<long, string> AnswerSecrets { get; init; } = ImmutableDictionary<long, string>.Empty;
     }
 
     /// <summary>Puts a mail into the outbox, in the caller's transaction.</summary>
@@ -62,10 +67,12 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         """;
 
     /// <summary>The oldest mail that may go now, or null. The address is the one on file at this moment.</summary>
-    public Row? Next() => database.Read(c => c.QueryFirstOrDefault<Row>(NextSql, new { Now = clock.GetUtcNow() }));
+    public Row? Next() => database.Read(c => c.QueryFirstOrDefault<Row>(NextSql, new { Now = clock.GetUtcNow() }) is not { } row ? null
+        : row.Kind != MailKind.FoundNotice ? row
+        : row with { AnswerSecrets = c.Query<(long, string)>(AnswersSql, new { row.Id }).ToDictionary() });
 
     private const string NextSql = """
-        SELECT o.id, o.kind, o.nudge_id, n.version AS nudge_version, o.link_id, l.version AS link_version, o.code_id, k.salt AS code_salt, o.message_id, o.subject, o.body, o.tries,
+        SELECT o.id, o.kind, o.nudge_id, n.secret AS nudge_secret, n.stop_secret, o.link_id, l.secret AS link_secret, o.code_id, k.secret AS code_secret, o.message_id, o.subject, o.body, o.tries,
                CASE o.kind WHEN 'ShopNotice' THEN s.name WHEN 'FinderAnswer' THEN NULL ELSE c.name END AS to_name,
                CASE o.kind WHEN 'ShopNotice' THEN s.mail WHEN 'FinderAnswer' THEN e.reach ELSE COALESCE(o.to_address, c.mail) END AS to_mail
         FROM outbox o
@@ -79,6 +86,8 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         ORDER BY o.not_before, o.id
         LIMIT 1
         """;
+
+    private const string AnswersSql = "SELECT id, secret FROM found_event WHERE notice_id = @Id";
 
     public void Sent(long id) => database.Write(c =>
     {

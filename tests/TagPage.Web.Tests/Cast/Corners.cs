@@ -10,7 +10,7 @@ public static class Corners
     public static string CornerLink(this TestShop shop, long client) => shop.CornerPath(shop.Get<CornerLinkStore>().Make(client)!.Value);
 
     public static string CornerPath(this TestShop shop, long link) =>
-        "/my/" + shop.Get<LinkKeys>().Token(LinkPurpose.Corner, link, shop.Get<CornerLinkStore>().Get(link)!.Version);
+        "/my/" + shop.Get<LinkKeys>().Token(LinkPurpose.Corner, link, shop.Get<CornerLinkStore>().Get(link)!.Secret);
 
     /// <summary>The client's phone, signed in with a link of its own.</summary>
     public static async Task<Visitor> InCorner(this TestShop shop, long client) => await shop.Stranger().Enters(shop.CornerLink(client));

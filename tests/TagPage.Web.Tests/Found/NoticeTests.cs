@@ -173,7 +173,7 @@ public sealed class NoticeTests : IAsyncDisposable
                 using var request = new HttpRequestMessage(method, link);
                 Assert.Equal(System.Net.HttpStatusCode.OK, (await _shop.Stranger().Client.SendAsync(request, TestContext.Current.CancellationToken)).StatusCode);
             }
-        foreach (var forged in new[] { link[..^1] + (link[^1] == 'A' ? 'B' : 'A'), "/n/finder/1-", "/n/finder/1", "/n/finder/2" + link[11..], _shop.Get<MailWriter>().NudgeLink(1, 1)["https://tag.example/n/".Length..].Insert(0, "/n/finder/") })
+        foreach (var forged in new[] { link[..^1] + (link[^1] == 'A' ? 'B' : 'A'), "/n/finder/1-", "/n/finder/1", "/n/finder/2" + link[11..], _shop.Get<MailWriter>().NudgeLink(1, _shop.Records.Text("SELECT secret FROM found_event"))["https://tag.example/n/".Length..].Insert(0, "/n/finder/") })
             Assert.Equal(System.Net.HttpStatusCode.NotFound, (await _shop.Stranger().Open(forged)).Status);
 
         Assert.Equal(before, _shop.Database.Dump());

@@ -100,7 +100,7 @@ public sealed class CodeTests : IAsyncLifetime
         var code = await _phone.AsksForCode(_shop);
 
         Assert.DoesNotContain(code, _shop.Records.Text("SELECT group_concat(subject || body, ' ') FROM outbox"), StringComparison.Ordinal);
-        Assert.DoesNotContain($"|{code}|", _shop.Records.Text("SELECT group_concat('|' || salt || '|') FROM corner_code"), StringComparison.Ordinal);
+        Assert.DoesNotContain($"|{code}|", _shop.Records.Text("SELECT group_concat('|' || secret || '|') FROM corner_code"), StringComparison.Ordinal);
         Assert.DoesNotContain(_shop.Log.All, line => line.Contains(code, StringComparison.Ordinal));
     }
 

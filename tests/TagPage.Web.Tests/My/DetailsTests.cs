@@ -141,6 +141,7 @@ public sealed class DetailsTests : IAsyncLifetime
             await _phone.Send(page, page.Form("/my/payer"), ("Input.Words", "Her grandmother, from January"));
 
         Assert.Contains("says about who pays: “Her grandmother, from January”", (await _shop.Owner().Open("/shop")).Main, StringComparison.Ordinal);
+        Assert.Equal(1, _shop.Records.Count("client_request"));
     }
 
     [Fact]

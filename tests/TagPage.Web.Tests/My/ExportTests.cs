@@ -68,7 +68,7 @@ public sealed class ExportTests : IAsyncLifetime
     {
         var all = string.Concat((await Export()).Values);
 
-        foreach (var foreign in new[] { "Teo", "Lena", "brandt.example", "Corvid", _shop.Records.Text("SELECT id_hash FROM corner_session"), _shop.Records.Text("SELECT salt FROM corner_code") })
+        foreach (var foreign in new[] { "Teo", "Lena", "brandt.example", "Corvid", _shop.Records.Text("SELECT id_hash FROM corner_session"), _shop.Records.Text("SELECT secret FROM corner_code") })
             Assert.DoesNotContain(foreign, all, StringComparison.Ordinal);
     }
 

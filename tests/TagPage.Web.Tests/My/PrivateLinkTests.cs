@@ -103,6 +103,56 @@ public sealed class PrivateLinkTests : IDisposable
         Assert.Equal(HttpStatusCode.NotFound, (await _shop.Stranger().Open(_link)).Status);
     }
 
+    [Theory]
+    [InlineData("en", "Ask for a new link")]
+    [InlineData("es", "pida un enlace nuevo")]
+    public async Task Sign_out_everywhere_says_to_ask_for_a_new_link_because_the_old_ones_are_dead(string language, string ask)
+    {
+        var phone = await _shop.Stranger().Enters(_link);
+        var page = await phone.Open($"/my/sign-out?lang={language}");
+        var everywhere = await phone.Open((await phone.Send(page, page.Form("/my/sign-out-everywhere"))).Location!);
+        Assert.Contains(ask, everywhere.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain(language == "en" ? "Open your private link" : "Abra su enlace privado", everywhere.Main, StringComparison.Ordinal);
+
+        phone = await _shop.Stranger().Enters(_shop.CornerLink(_odalys));
+        var here = await phone.Open((await phone.Send(await phone.Open($"/my/sign-out?lang={language}"))).Location!);
+
+        Assert.Contains(language == "en" ? "Open your private link" : "Abra su enlace privado", here.Main, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task Sign_out_everywhere_and_the_owners_one_press_end_what_reminders_and_notices_open_but_not_the_way_to_stop(bool byOwner)
+    {
+        var (mine, others) = (await _shop.LinksInMails(_odalys), await _shop.LinksInMails(_shop.Records.Client("Bram Tolle", mail: "bram@canary.example")));
+        var visitor = byOwner ? _shop.Owner() : await _shop.Stranger().Enters(_link);
+        var page = await visitor.Open(byOwner ? $"/shop/clients/{_odalys}" : "/my/sign-out");
+        await visitor.Send(page, page.Form(byOwner ? $"/shop/corner/sign-out/{_odalys}" : "/my/sign-out-everywhere"));
+
+        foreach (var link in mine)
+            Assert.Equal(link.StartsWith("/n/stop/", StringComparison.Ordinal) ? HttpStatusCode.OK : HttpStatusCode.NotFound, (await _shop.Stranger().Open(link)).Status);
+        Assert.Equal(HttpStatusCode.NotFound, (await _shop.Stranger().Open(_link)).Status);
+        foreach (var link in others)
+            Assert.Equal(HttpStatusCode.OK, (await _shop.Stranger().Open(link)).Status);
+    }
+
+    [Fact]
+    public async Task Reminder_still_on_its_way_brings_a_link_that_works()
+    {
+        var racket = _shop.Records.Racket(_shop.Records.Player(_odalys, "Nell Ferran"));
+        _shop.Records.Job(racket, strungOn: new(2026, 9, 1));
+        var runa = _shop.Owner();
+        await runa.Send(await runa.Open($"/shop/nudges/mail/{_shop.Records.Nudge(_odalys, racket)}"));
+        var phone = await _shop.Stranger().Enters(_link);
+        var page = await phone.Open("/my/sign-out");
+        await phone.Send(page, page.Form("/my/sign-out-everywhere"));
+
+        var link = (await _shop.MailsSent()).SelectMany(MailLinks.In).Single(l => l.StartsWith("/n/", StringComparison.Ordinal) && !l.StartsWith("/n/stop/", StringComparison.Ordinal));
+
+        Assert.Equal(HttpStatusCode.OK, (await _shop.Stranger().Open(link)).Status);
+    }
+
     [Fact]
     public async Task Link_taken_back_by_the_shop_opens_nothing_and_ends_what_it_opened()
     {
@@ -135,8 +185,8 @@ public sealed class PrivateLinkTests : IDisposable
     public async Task Tokens_that_were_never_given_out_open_nothing()
     {
         var good = _link[4..];
-        var keys = _shop.Get<LinkKeys>();
-        string[] bad = [good + "A", good[..^1], "9" + good, "1-", "1", "1-" + new string('A', 22), keys.Token(LinkPurpose.AnswerFinder, 1, 1), keys.Token(LinkPurpose.Nudge, 1, 1)];
+        var (keys, secret) = (_shop.Get<LinkKeys>(), _shop.Records.Text("SELECT secret FROM corner_link"));
+        string[] bad = [good + "A", good[..^1], "9" + good, "1-", "1", "1-" + new string('A', 22), keys.Token(LinkPurpose.AnswerFinder, 1, secret), keys.Token(LinkPurpose.Nudge, 1, secret)];
 
         foreach (var token in bad)
             Assert.Equal(HttpStatusCode.NotFound, (await _shop.Stranger().Open("/my/" + token)).Status);

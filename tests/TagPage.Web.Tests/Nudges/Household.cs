@@ -27,9 +27,11 @@ internal sealed class Household
 
     public string Tag { get; }
 
-    public string Link(long nudge) => "/n/" + Shop.Get<LinkKeys>().Token(LinkPurpose.Nudge, nudge, 1);
+    public string Link(long nudge) => "/n/" + Shop.Get<LinkKeys>().Token(LinkPurpose.Nudge, nudge, Secret(nudge, "secret"));
 
-    public string StopLink(long nudge) => "/n/stop/" + Shop.Get<LinkKeys>().Token(LinkPurpose.StopNudges, nudge, 1);
+    public string StopLink(long nudge) => "/n/stop/" + Shop.Get<LinkKeys>().Token(LinkPurpose.StopNudges, nudge, Secret(nudge, "stop_secret"));
+
+    private string Secret(long nudge, string column) => Value($"SELECT {column} FROM nudge WHERE id = {nudge}")!;
 
     /// <summary>Odalys opens the link and answers for the first racket.</summary>
     public async Task<WebPage> Answer(long nudge, string answer, params (string Name, string Value)[] more)

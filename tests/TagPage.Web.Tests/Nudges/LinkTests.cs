@@ -42,7 +42,7 @@ public sealed class LinkTests : IDisposable
 
     [Theory]
     [InlineData("UPDATE nudge SET discarded = 1")]
-    [InlineData("UPDATE nudge SET version = 2")]
+    [InlineData("UPDATE nudge SET secret = lower(hex(randomblob(16)))")]
     [InlineData("UPDATE nudge SET expires_at = '2026-11-25T09:59:59.000Z'")]
     [InlineData("INSERT INTO nudge (client_id, made_at, expires_at) SELECT client_id, made_at, expires_at FROM nudge")]
     [InlineData("DELETE FROM nudge")]
@@ -68,7 +68,7 @@ public sealed class LinkTests : IDisposable
         string[] bad =
         [
             good[..^1] + (good[^1] == 'A' ? 'Q' : 'A'), "2" + good[1..], good + "A", good[..^1], good.ToUpperInvariant(), "1-", "-1", "1", "1-" + new string('A', 22),
-            "99999999999999999999-AAAAAAAAAAAAAAAAAAAAAA", _home.StopLink(_nudge)["/n/stop/".Length..], _shop.Get<LinkKeys>().Token(LinkPurpose.AnswerFinder, _nudge, 1),
+            "99999999999999999999-AAAAAAAAAAAAAAAAAAAAAA", _home.StopLink(_nudge)["/n/stop/".Length..], _shop.Get<LinkKeys>().Token(LinkPurpose.AnswerFinder, _nudge, _home.Value("SELECT secret FROM nudge")!),
         ];
         foreach (var token in bad.Where(t => t != good))
         {

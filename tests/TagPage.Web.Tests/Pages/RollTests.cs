@@ -13,6 +13,8 @@ public sealed class RollTests : IDisposable
 
     private RollStore Store => _shop.Get<RollStore>();
 
+    private string Path => Store.Path(Assert.Single(Store.List()));
+
     public void Dispose() => _shop.Dispose();
 
     [Fact]
@@ -24,17 +26,17 @@ public sealed class RollTests : IDisposable
         var ordered = await owner.Send(form, ("Input.Count", "45"));
         await owner.Send(form, ("Input.Count", "45"));
 
-        Assert.Equal("/shop/labels/rolls/1", ordered.Location);
+        Assert.Equal(Path, ordered.Location);
         Assert.Single(Store.List());
         Store.MakeSome(20);
-        var waiting = await owner.Open("/shop/labels/rolls/1");
+        var waiting = await owner.Open(Path);
         Assert.Contains("20 of 45 tags", waiting.Main, StringComparison.Ordinal);
         Assert.Equal("1", waiting.Response.Headers.GetValues("Refresh").Single());
-        Assert.Equal(HttpStatusCode.NotFound, (await owner.Get("/shop/labels/rolls/1/roll.pdf")).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await owner.Get($"{Path}/roll.pdf")).StatusCode);
 
         _shop.Get<RollMaker>().MakeAll(TestContext.Current.CancellationToken);
 
-        var ready = await owner.Open("/shop/labels/rolls/1");
+        var ready = await owner.Open(Path);
         Assert.Contains("45 of 45 tags", ready.Main, StringComparison.Ordinal);
         Assert.False(ready.Response.Headers.Contains("Refresh"));
         Assert.Equal(45, _shop.Records.Count("tag", "state = 'Unassigned' AND racket_id IS NULL"));
@@ -81,7 +83,7 @@ public sealed class RollTests : IDisposable
 
         Assert.Equal(4, Pages(await File(owner)));
         Assert.DoesNotContain(code, Store.Codes(1));
-        Assert.Contains("1 retired and not printed again", (await owner.Open("/shop/labels/rolls/1")).Main, StringComparison.Ordinal);
+        Assert.Contains("1 retired and not printed again", (await owner.Open(Path)).Main, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -119,9 +121,9 @@ public sealed class RollTests : IDisposable
         _shop.Get<RollMaker>().MakeAll(CancellationToken.None);
     }
 
-    private static async Task<byte[]> File(Visitor owner)
+    private async Task<byte[]> File(Visitor owner)
     {
-        var answer = await owner.Get("/shop/labels/rolls/1/roll.pdf");
+        var answer = await owner.Get($"{Path}/roll.pdf");
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         return await answer.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken);
     }

@@ -1,5 +1,6 @@
 -- The shop's records: who, which rackets, what was strung. Dates are yyyy-MM-dd in the shop's time zone,
--- instants are UTC ISO text, enumerations are the names used in TagPage.Core.
+-- instants are UTC ISO text, enumerations are the names used in TagPage.Core. AUTOINCREMENT: a number is given once, so
+-- that no link, form or note that outlived its row leads to somebody else's.
 
 CREATE TABLE shop (
   id              INTEGER PRIMARY KEY CHECK (id = 1),
@@ -53,7 +54,7 @@ CREATE TABLE submitted_form (
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE payer (
-  id      INTEGER PRIMARY KEY,
+  id      INTEGER PRIMARY KEY AUTOINCREMENT,
   name    TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 80),
   phone   TEXT    CHECK (phone GLOB '+[0-9]*'),
   mail    TEXT    CHECK (mail LIKE '%_@_%'),
@@ -62,7 +63,7 @@ CREATE TABLE payer (
 ) STRICT;
 
 CREATE TABLE client (
-  id        INTEGER PRIMARY KEY,
+  id        INTEGER PRIMARY KEY AUTOINCREMENT,
   name      TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 80),
   phone     TEXT    CHECK (phone GLOB '+[0-9]*'),
   mail      TEXT    CHECK (mail LIKE '%_@_%'),
@@ -76,7 +77,7 @@ CREATE INDEX client_by_name  ON client (name COLLATE NOCASE, id);
 CREATE INDEX client_by_payer ON client (payer_id) WHERE payer_id IS NOT NULL;
 
 CREATE TABLE player (
-  id            INTEGER PRIMARY KEY,
+  id            INTEGER PRIMARY KEY AUTOINCREMENT,
   client_id     INTEGER NOT NULL REFERENCES client (id),
   name          TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 80),
   junior        INTEGER NOT NULL CHECK (junior IN (0, 1)),
@@ -92,7 +93,7 @@ CREATE TABLE player (
 CREATE INDEX player_by_client ON player (client_id, name COLLATE NOCASE);
 
 CREATE TABLE string_kind (
-  id       INTEGER PRIMARY KEY,
+  id       INTEGER PRIMARY KEY AUTOINCREMENT,
   name     TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 60),
   material TEXT    NOT NULL CHECK (material IN ('NaturalGut', 'Multifilament', 'SyntheticGut', 'Polyester', 'Aramid')),
   gauge_mm REAL    NOT NULL CHECK (gauge_mm BETWEEN 0.5 AND 1.6),
@@ -103,14 +104,14 @@ CREATE TABLE string_kind (
 ) STRICT;
 
 CREATE TABLE instrument (
-  id      INTEGER PRIMARY KEY,
+  id      INTEGER PRIMARY KEY AUTOINCREMENT,
   name    TEXT    NOT NULL UNIQUE COLLATE NOCASE CHECK (length(name) BETWEEN 1 AND 40),
   scale   TEXT    NOT NULL CHECK (scale IN ('Stiffness', 'Hertz')),
   version INTEGER NOT NULL DEFAULT 1
 ) STRICT;
 
 CREATE TABLE racket (
-  id              INTEGER PRIMARY KEY,
+  id              INTEGER PRIMARY KEY AUTOINCREMENT,
   player_id       INTEGER NOT NULL REFERENCES player (id),
   number          INTEGER NOT NULL CHECK (number BETWEEN 1 AND 999),
   state           TEXT    NOT NULL CHECK (state IN ('InTurn', 'Spare', 'Resting', 'Damaged', 'Sold', 'Gone')),
@@ -134,7 +135,7 @@ CREATE TABLE racket (
 CREATE INDEX racket_in_play ON racket (player_id) WHERE state IN ('InTurn', 'Spare');
 
 CREATE TABLE spec (
-  id              INTEGER PRIMARY KEY,
+  id              INTEGER PRIMARY KEY AUTOINCREMENT,
   racket_id       INTEGER NOT NULL REFERENCES racket (id),
   measured_on     TEXT    NOT NULL CHECK (measured_on GLOB '????-??-??'),
   weight_g        REAL    CHECK (weight_g BETWEEN 50 AND 500),
@@ -166,7 +167,7 @@ CREATE UNIQUE INDEX tag_live_of_racket ON tag (racket_id) WHERE state = 'Live';
 CREATE INDEX tag_of_racket ON tag (racket_id);
 
 CREATE TABLE job (
-  id                   INTEGER PRIMARY KEY,
+  id                   INTEGER PRIMARY KEY AUTOINCREMENT,
   ticket               INTEGER NOT NULL UNIQUE CHECK (ticket > 0),
   racket_id            INTEGER NOT NULL REFERENCES racket (id),
   state                TEXT    NOT NULL CHECK (state IN ('Waiting', 'OnMachine', 'Strung', 'Collected', 'Cancelled')),
@@ -204,7 +205,7 @@ CREATE INDEX job_received  ON job (received_on, racket_id);
 
 -- The first reading of a job is taken right after stringing; later ones compare with it.
 CREATE TABLE reading (
-  id            INTEGER PRIMARY KEY,
+  id            INTEGER PRIMARY KEY AUTOINCREMENT,
   job_id        INTEGER NOT NULL REFERENCES job (id) ON DELETE CASCADE,
   first         INTEGER NOT NULL CHECK (first IN (0, 1)),
   taken_on      TEXT    NOT NULL CHECK (taken_on GLOB '????-??-??'),

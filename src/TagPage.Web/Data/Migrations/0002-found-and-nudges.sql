@@ -28,7 +28,7 @@ ALTER TABLE shop ADD COLUMN nudge_sms TEXT NOT NULL DEFAULT '' CHECK (length(nud
 
 -- Mail on its way. Written in the transaction that causes it; links with power stand here as placeholders only.
 CREATE TABLE outbox (
-  id           INTEGER PRIMARY KEY,
+  id           INTEGER PRIMARY KEY AUTOINCREMENT,
   kind         TEXT    NOT NULL CHECK (kind IN ('Nudge', 'FoundNotice', 'ShopNotice', 'FinderAnswer')),
   to_client_id INTEGER REFERENCES client (id) ON DELETE CASCADE,
   nudge_id     INTEGER REFERENCES nudge (id) ON DELETE CASCADE,
@@ -50,11 +50,13 @@ CREATE INDEX outbox_queued ON outbox (not_before, id) WHERE state = 'Queued';
 CREATE INDEX outbox_by_client ON outbox (to_client_id, kind, made_at);
 CREATE INDEX outbox_by_event  ON outbox (event_id) WHERE event_id IS NOT NULL;
 
--- One reminder to one household. Its link is derived from id and version with the server's key and never stored.
+-- One reminder to one household. Its two links, to answer and to stop, are derived from id and secret with the server's
+-- key and never stored; a new secret makes the link void.
 CREATE TABLE nudge (
-  id         INTEGER PRIMARY KEY,
+  id         INTEGER PRIMARY KEY AUTOINCREMENT,
   client_id  INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
-  version    INTEGER NOT NULL DEFAULT 1,
+  secret      TEXT   NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(secret) = 32),
+  stop_secret TEXT   NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(stop_secret) = 32),
   made_at    TEXT    NOT NULL,
   expires_at TEXT    NOT NULL,
   sent_how   TEXT    CHECK (sent_how IN ('Mail', 'MailApp', 'SmsApp', 'Copied', 'Phone')),
@@ -85,8 +87,10 @@ CREATE TABLE nudge_racket (
 CREATE INDEX nudge_of_racket ON nudge_racket (racket_id);
 
 -- Every showing of a contact and every word a finder left. What the finder typed goes after 30 days, the line stays.
+-- The link to answer is derived from id and secret.
 CREATE TABLE found_event (
-  id          INTEGER PRIMARY KEY,
+  id          INTEGER PRIMARY KEY AUTOINCREMENT,
+  secret      TEXT    NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(secret) = 32),
   code        TEXT    NOT NULL,
   racket_id   INTEGER NOT NULL REFERENCES racket (id) ON DELETE CASCADE,
   client_id   INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,

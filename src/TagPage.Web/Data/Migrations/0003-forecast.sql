@@ -2,7 +2,7 @@
 
 -- Days on which a player does not play: time goes on, hours do not.
 CREATE TABLE pause (
-  id        INTEGER PRIMARY KEY,
+  id        INTEGER PRIMARY KEY AUTOINCREMENT,
   player_id INTEGER NOT NULL REFERENCES player (id) ON DELETE CASCADE,
   from_on   TEXT    NOT NULL CHECK (from_on GLOB '????-??-??'),
   to_on     TEXT    CHECK (to_on GLOB '????-??-??'),
@@ -13,7 +13,7 @@ CREATE INDEX pause_by_player ON pause (player_id, from_on);
 
 -- Hours that somebody noted for one racket; they stand for its past instead of the habit.
 CREATE TABLE logged_hours (
-  id        INTEGER PRIMARY KEY,
+  id        INTEGER PRIMARY KEY AUTOINCREMENT,
   racket_id INTEGER NOT NULL REFERENCES racket (id) ON DELETE CASCADE,
   played_on TEXT    NOT NULL CHECK (played_on GLOB '????-??-??'),
   hours     REAL    NOT NULL CHECK (hours > 0 AND hours <= 200),

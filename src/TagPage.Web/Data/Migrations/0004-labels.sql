@@ -42,8 +42,10 @@ ALTER TABLE player ADD COLUMN label_name TEXT NOT NULL DEFAULT '' CHECK (length(
 ALTER TABLE player ADD COLUMN label_name_on TEXT CHECK (label_name_on GLOB '????-??-??');
 
 -- Blank tags made ahead. The stock they were laid out for stays with them: a reprint is the same roll.
+-- Its address is derived from id and secret: after going back to a copy it never shows another roll's tags.
 CREATE TABLE tag_roll (
-  id      INTEGER PRIMARY KEY,
+  id      INTEGER PRIMARY KEY AUTOINCREMENT,
+  secret  TEXT    NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(secret) = 32),
   count   INTEGER NOT NULL CHECK (count BETWEEN 1 AND 500),
   made    INTEGER NOT NULL DEFAULT 0 CHECK (made BETWEEN 0 AND count),
   stock   TEXT    NOT NULL CHECK (json_valid(stock)),

@@ -1,11 +1,11 @@
 -- The client's corner: private links, sessions, codes, what clients ask for and say, batches of reminders, care guides.
 
--- A private link opens one client's corner on as many phones as there are. It is derived from id and version with the
+-- A private link opens one client's corner on as many phones as there are. It is derived from id and secret with the
 -- server's key and never stored.
 CREATE TABLE corner_link (
-  id         INTEGER PRIMARY KEY,
+  id         INTEGER PRIMARY KEY AUTOINCREMENT,
   client_id  INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
-  version    INTEGER NOT NULL DEFAULT 1,
+  secret     TEXT    NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(secret) = 32),
   made_by    TEXT    NOT NULL CHECK (made_by IN ('Owner', 'Client')),
   made_at    TEXT    NOT NULL,
   expires_at TEXT    NOT NULL,
@@ -25,11 +25,11 @@ CREATE TABLE corner_session (
 CREATE INDEX corner_session_by_client ON corner_session (client_id);
 CREATE INDEX corner_session_by_link   ON corner_session (link_id);
 
--- A code sent to the mail on file. Its digits are derived from id and salt with the server's key and never stored.
+-- A code sent to the mail on file. Its digits are derived from id and secret with the server's key and never stored.
 CREATE TABLE corner_code (
-  id         INTEGER PRIMARY KEY,
+  id         INTEGER PRIMARY KEY AUTOINCREMENT,
   client_id  INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
-  salt       TEXT    NOT NULL,
+  secret     TEXT    NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(secret) = 32),
   made_at    TEXT    NOT NULL,
   expires_at TEXT    NOT NULL,
   tries      INTEGER NOT NULL DEFAULT 0,
@@ -40,7 +40,7 @@ CREATE INDEX corner_code_by_client ON corner_code (client_id, made_at DESC);
 -- Somebody asks for a link. Known and unknown are written down alike and told apart later, so that the answer takes the
 -- same time; the row is gone once it was looked at.
 CREATE TABLE corner_ask (
-  id       INTEGER PRIMARY KEY,
+  id       INTEGER PRIMARY KEY AUTOINCREMENT,
   way      TEXT NOT NULL CHECK (way IN ('Mail', 'Phone')),
   reach    TEXT NOT NULL CHECK (length(reach) <= 254),
   asked_at TEXT NOT NULL
@@ -48,14 +48,14 @@ CREATE TABLE corner_ask (
 
 -- What the owner has to do for a client, until it is ticked off.
 CREATE TABLE client_request (
-  id        INTEGER PRIMARY KEY,
+  id        INTEGER PRIMARY KEY AUTOINCREMENT,
   client_id INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
   kind      TEXT    NOT NULL CHECK (kind IN ('Link', 'Payer', 'OwnClient', 'PassedOn', 'Forget')),
   words     TEXT    NOT NULL DEFAULT '' CHECK (length(words) <= 400),
   asked_at  TEXT    NOT NULL,
   done_at   TEXT
 ) STRICT;
-CREATE INDEX client_request_open ON client_request (asked_at) WHERE done_at IS NULL;
+CREATE INDEX client_request_open ON client_request (id) WHERE done_at IS NULL;
 CREATE INDEX client_request_by_client ON client_request (client_id);
 
 ALTER TABLE client ADD COLUMN remind_by TEXT NOT NULL DEFAULT 'Mail' CHECK (remind_by IN ('Mail', 'Sms'));
@@ -102,7 +102,7 @@ CREATE TABLE past_job (
 
 -- Reminders to many households at once. What is still to do stands here, so that a restart goes on where it stopped.
 CREATE TABLE nudge_batch (
-  id         INTEGER PRIMARY KEY,
+  id         INTEGER PRIMARY KEY AUTOINCREMENT,
   made_at    TEXT NOT NULL,
   stopped_at TEXT
 ) STRICT;
@@ -133,7 +133,7 @@ UPDATE found_event SET notice_id = NULL WHERE notice_id IS NOT NULL;
 CREATE TABLE held_outbox AS SELECT * FROM outbox;
 DROP TABLE outbox;
 CREATE TABLE outbox (
-  id           INTEGER PRIMARY KEY,
+  id           INTEGER PRIMARY KEY AUTOINCREMENT,
   kind         TEXT    NOT NULL CHECK (kind IN ('Nudge', 'FoundNotice', 'ShopNotice', 'FinderAnswer', 'CornerLink', 'CornerCode', 'ClientNotice')),
   to_client_id INTEGER REFERENCES client (id) ON DELETE CASCADE,
   -- Where the mail goes to another address than the one on file: the old one is told of a change.

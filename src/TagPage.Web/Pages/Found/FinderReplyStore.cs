@@ -14,6 +14,7 @@ public sealed class FinderReplyStore(Database database, OutboxStore outbox, Shop
     public sealed record Row
     {
         public long Id { get; init; }
+        public string Secret { get; init; } = "";
         public long ClientId { get; init; }
         public DateTimeOffset At { get; init; }
         public string Message { get; init; } = "";
@@ -25,7 +26,7 @@ public sealed class FinderReplyStore(Database database, OutboxStore outbox, Shop
     public Row? Get(long id) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { id }));
 
     private const string GetSql = """
-        SELECT id, client_id, at, message, reach, language, answered_at
+        SELECT id, secret, client_id, at, message, reach, language, answered_at
         FROM found_event
         WHERE id = @id AND kind = 'Message' AND reach <> '' AND wiped_at IS NULL
         """;

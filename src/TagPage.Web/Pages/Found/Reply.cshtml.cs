@@ -45,8 +45,8 @@ public sealed class ReplyModel(FinderReplyStore store, LinkKeys keys, ShopClock 
 
     private bool Load(string token)
     {
-        if (LinkKeys.Claimed(token) is not { } id || !keys.Fits(token, LinkPurpose.AnswerFinder, id, 1)
-            || store.Get(id) is not { } row || !MailAddressAttribute.Fits(row.Reach))
+        if (LinkKeys.Claimed(token) is not { } id || store.Get(id) is not { } row || !keys.Fits(token, LinkPurpose.AnswerFinder, id, row.Secret)
+            || !MailAddressAttribute.Fits(row.Reach))
             return false;
         Saved = row;
         return true;

@@ -24,7 +24,7 @@ public sealed class CornerCodeStore(Database database, LinkKeys keys, OutboxStor
     private sealed record Row
     {
         public long Id { get; init; }
-        public string Salt { get; init; } = "";
+        public string Secret { get; init; } = "";
         public int Tries { get; init; }
     }
 
@@ -43,7 +43,7 @@ public sealed class CornerCodeStore(Database database, LinkKeys keys, OutboxStor
             if (c.ExecuteScalar<bool>(TooManySql, new { client, Hour = now.AddHours(-1), HourOn = now.AddHours(1), Day = now.AddDays(-1), DayOn = now.AddDays(1), MostAnHour, MostADay }))
                 return Sent.TooMany;
             c.Execute("DELETE FROM corner_code WHERE client_id = @client AND made_at <= @Day", new { client, Day = now.AddDays(-1) });
-            var id = c.ExecuteScalar<long>(AddSql, new { client, Salt = RandomNumberGenerator.GetHexString(32, lowercase: true), now, Until = now + GoodFor });
+            var id = c.ExecuteScalar<long>(AddSql, new { client, now, Until = now + GoodFor });
             var (subject, body) = texts.CodeMail(c, client, id);
             outbox.Queue(c, new NewMail(MailKind.CornerCode, client, subject, body) { CodeId = id });
             return Sent.Yes;
@@ -55,7 +55,7 @@ public sealed class CornerCodeStore(Database database, LinkKeys keys, OutboxStor
             OR (SELECT COUNT(*) FROM corner_code WHERE client_id = @client AND made_at > @Day AND made_at < @DayOn) >= @MostADay
         """;
 
-    private const string AddSql = "INSERT INTO corner_code (client_id, salt, made_at, expires_at) VALUES (@client, @Salt, @now, @Until) RETURNING id";
+    private const string AddSql = "INSERT INTO corner_code (client_id, made_at, expires_at) VALUES (@client, @now, @Until) RETURNING id";
 
     public Tried Try(long client, string session, string typed)
     {
@@ -74,13 +74,13 @@ public sealed class CornerCodeStore(Database database, LinkKeys keys, OutboxStor
 
     /// <summary>The newest of all, so that an older one counts no more; then whether it still holds.</summary>
     private const string NewestSql = """
-        SELECT id, salt, tries
+        SELECT id, secret, tries
         FROM corner_code
         WHERE id = (SELECT MAX(id) FROM corner_code WHERE client_id = @client) AND used_at IS NULL AND expires_at > @now AND tries < @MostTries
         """;
 
     private bool Fits(Row row, string typed) => CryptographicOperations.FixedTimeEquals(
-        Encoding.UTF8.GetBytes(keys.Digits(row.Id, row.Salt)), Encoding.UTF8.GetBytes(string.Concat(typed.Where(char.IsAsciiDigit))));
+        Encoding.UTF8.GetBytes(keys.Digits(row.Id, row.Secret)), Encoding.UTF8.GetBytes(string.Concat(typed.Where(char.IsAsciiDigit))));
 
     /// <summary>In the caller's transaction: whether the browser may do what could hurt, at this moment.</summary>
     internal static bool IsFresh(SqliteConnection connection, string session, DateTimeOffset now) =>

@@ -13,7 +13,7 @@ public sealed class CornerLinkStore(Database database, LinkKeys keys, OutboxStor
     public sealed record Row
     {
         public long Id { get; init; }
-        public int Version { get; init; }
+        public string Secret { get; init; } = "";
         public long ClientId { get; init; }
         public string Client { get; init; } = "";
         public string Language { get; init; } = "en";
@@ -28,14 +28,14 @@ public sealed class CornerLinkStore(Database database, LinkKeys keys, OutboxStor
 
     /// <summary>Null for a link that was never given out, has run out or was taken back.</summary>
     public Row? Of(string token) =>
-        LinkKeys.Claimed(token) is { } id && Get(id) is { } row && keys.Fits(token, LinkPurpose.Corner, row.Id, row.Version) && IsLive(row) ? row : null;
+        LinkKeys.Claimed(token) is { } id && Get(id) is { } row && keys.Fits(token, LinkPurpose.Corner, row.Id, row.Secret) && IsLive(row) ? row : null;
 
     public bool IsLive(Row row) => row.RevokedAt is null && row.ExpiresAt > clock.GetUtcNow();
 
     public Row? Get(long id) => database.Read(c => c.QuerySingleOrDefault<Row>(Columns + " WHERE l.id = @id", new { id }));
 
     private const string Columns = """
-        SELECT l.id, l.version, l.client_id, c.name AS client, c.language, c.phone, c.mail, l.made_by, l.made_at, l.expires_at, l.revoked_at,
+        SELECT l.id, l.secret, l.client_id, c.name AS client, c.language, c.phone, c.mail, l.made_by, l.made_at, l.expires_at, l.revoked_at,
                (SELECT MAX(o.made_at) FROM outbox o WHERE o.link_id = l.id) AS mailed_at
         FROM corner_link l
         JOIN client c ON c.id = l.client_id

@@ -2,7 +2,6 @@ using System.Buffers.Text;
 using System.Security.Cryptography;
 using System.Text;
 using Dapper;
-using Microsoft.Data.Sqlite;
 using TagPage.Web.Data;
 
 namespace TagPage.Web.Pages.My;
@@ -35,7 +34,7 @@ public sealed class CornerSessionStore(Database database, TimeProvider clock)
         return database.Write(c =>
         {
             c.Execute(ForgetSql, new { Oldest = now - Longest });
-            return c.Execute(BeginSql, new { Hash = Hash(secret), link.Id, link.Version, now }) == 1;
+            return c.Execute(BeginSql, new { Hash = Hash(secret), link.Id, link.Secret, now }) == 1;
         }) ? secret : null;
     }
 
@@ -43,19 +42,22 @@ public sealed class CornerSessionStore(Database database, TimeProvider clock)
 
     private const string BeginSql = """
         INSERT INTO corner_session (id_hash, client_id, link_id, began_at)
-        SELECT @Hash, client_id, id, @now FROM corner_link WHERE id = @Id AND version = @Version AND revoked_at IS NULL AND expires_at > @now
+        SELECT @Hash, client_id, id, @now FROM corner_link WHERE id = @Id AND secret = @Secret AND revoked_at IS NULL AND expires_at > @now
         """;
 
     public void End(string idHash) => database.Write(c => c.Execute("DELETE FROM corner_session WHERE id_hash = @idHash", new { idHash }));
 
-    /// <summary>Every browser is signed out and every link is void: what somebody else may have seen opens nothing any more.</summary>
-    public void EndAll(long client) => database.Write(c => EndAll(c, client, clock.GetUtcNow()));
-
-    internal static void EndAll(SqliteConnection connection, long client, DateTimeOffset now) => connection.Execute(EndAllSql, new { client, now });
+    /// <summary>
+    /// Every browser is signed out and every link is void, those of reminders and of notices too: what somebody else may
+    /// have seen opens nothing any more. Mails still on their way bring links that work, and reminders can be stopped.
+    /// </summary>
+    public void EndAll(long client) => database.Write(c => c.Execute(EndAllSql, new { client, Now = clock.GetUtcNow() }));
 
     private const string EndAllSql = """
         DELETE FROM corner_session WHERE client_id = @client;
-        UPDATE corner_link SET revoked_at = @now WHERE client_id = @client AND revoked_at IS NULL;
+        UPDATE corner_link SET revoked_at = @Now WHERE client_id = @client AND revoked_at IS NULL;
+        UPDATE nudge SET secret = lower(hex(randomblob(16))) WHERE client_id = @client;
+        UPDATE found_event SET secret = lower(hex(randomblob(16))) WHERE client_id = @client;
         """;
 
     public int Count(long client) => database.Read(c => c.ExecuteScalar<int>(CountSql, new { client, Oldest = clock.GetUtcNow() - Longest }));

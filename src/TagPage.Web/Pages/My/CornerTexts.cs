@@ -9,7 +9,7 @@ namespace TagPage.Web.Pages.My;
 /// <summary>The words that bring a private link, in the client's language. Links in mails are made only when they are sent.</summary>
 public sealed class CornerTexts(MailWriter writer, ShopStore shops, ShopClock clock)
 {
-    public string Link(CornerLinkStore.Row link) => writer.CornerLink(link.Id, link.Version);
+    public string Link(CornerLinkStore.Row link) => writer.CornerLink(link.Id, link.Secret);
 
     public (string Subject, MailText Body) LinkMail(CornerLinkStore.Row link)
     {

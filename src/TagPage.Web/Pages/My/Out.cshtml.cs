@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Web.Words;
 
@@ -6,6 +7,10 @@ namespace TagPage.Web.Pages.My;
 /// <summary>Where signing out ends.</summary>
 public sealed class OutModel : PageModel
 {
+    /// <summary>Every link of until now is void too.</summary>
+    [BindProperty(SupportsGet = true)]
+    public bool Everywhere { get; set; }
+
     public PageLanguage Spoken { get; private set; } = default!;
 
     public CornerPhrases Say => CornerWords.Of(Spoken.Language);

@@ -11,6 +11,6 @@ public sealed class SignOutEverywhereModel(ClientOnFileStore clients, CornerSess
     {
         sessions.EndAll(Me.Id);
         CornerCookie.TakeBack(HttpContext, cookies);
-        return Redirect(Link("/my/out"));
+        return Redirect(Link("/my/out", ("everywhere", "true")));
     }
 }

@@ -12,7 +12,8 @@ public sealed class NudgeStore(Database database, LinkKeys keys, ShopClock clock
     public sealed record Row
     {
         public long Id { get; init; }
-        public int Version { get; init; }
+        public string Secret { get; init; } = "";
+        public string StopSecret { get; init; } = "";
         public long ClientId { get; init; }
         public bool Reminders { get; init; }
         public DateTimeOffset ExpiresAt { get; init; }
@@ -24,13 +25,13 @@ public sealed class NudgeStore(Database database, LinkKeys keys, ShopClock clock
 
     /// <summary>Null for a link that was never given out, has run out, was taken back or replaced.</summary>
     public Row? Of(string token) =>
-        Find(token, LinkPurpose.Nudge) is { Discarded: false, Replaced: false } row && row.ExpiresAt > clock.Now ? row : null;
+        Find(token, LinkPurpose.Nudge, r => r.Secret) is { Discarded: false, Replaced: false } row && row.ExpiresAt > clock.Now ? row : null;
 
     /// <summary>The link to stop works for as long as the household is on file: nobody has to look for a newer mail.</summary>
-    public Row? OfStop(string token) => Find(token, LinkPurpose.StopNudges);
+    public Row? OfStop(string token) => Find(token, LinkPurpose.StopNudges, r => r.StopSecret);
 
-    private Row? Find(string token, LinkPurpose purpose) =>
-        LinkKeys.Claimed(token) is { } id && Get(id) is { } row && keys.Fits(token, purpose, row.Id, row.Version) ? row : null;
+    private Row? Find(string token, LinkPurpose purpose, Func<Row, string> secret) =>
+        LinkKeys.Claimed(token) is { } id && Get(id) is { } row && keys.Fits(token, purpose, row.Id, secret(row)) ? row : null;
 
     public Row? Get(long id) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { id }));
 
@@ -41,7 +42,7 @@ public sealed class NudgeStore(Database database, LinkKeys keys, ShopClock clock
     internal const string Reminded = "n.discarded = 0 AND n.sent_how IS NOT 'Phone'";
 
     private const string GetSql = $"""
-        SELECT n.id, n.version, n.client_id, n.expires_at, n.discarded, c.reminders,
+        SELECT n.id, n.secret, n.stop_secret, n.client_id, n.expires_at, n.discarded, c.reminders,
                {Replaced} AS replaced
         FROM nudge n
         JOIN client c ON c.id = n.client_id

@@ -60,6 +60,7 @@ public sealed record CornerLinkPhrases
     public required string EverywhereButton { get; init; }
     public required string IsOutHeading { get; init; }
     public required string IsOutText { get; init; }
+    public required string IsOutEverywhereText { get; init; }
 }
 
 /// <summary>Mails and texts that have to do with the corner.</summary>

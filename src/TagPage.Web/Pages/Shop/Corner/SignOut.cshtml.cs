@@ -5,7 +5,7 @@ using TagPage.Web.Pages.My;
 
 namespace TagPage.Web.Pages.Shop.Corner;
 
-/// <summary>Takes every private link of a client back.</summary>
+/// <summary>Takes every link a client has back.</summary>
 public sealed class SignOutModel(ClientOnFileStore clients, CornerSessionStore sessions) : PageModel
 {
     public IActionResult OnGet(long id) => clients.Get(id) is null ? NotFound() : Redirect($"/shop/corner/{id}");
@@ -15,7 +15,7 @@ public sealed class SignOutModel(ClientOnFileStore clients, CornerSessionStore s
         if (clients.Get(id) is null)
             return NotFound();
         sessions.EndAll(id);
-        this.Say("All links are taken back, and every browser is signed out.");
+        this.Say("All links of this client are taken back, those in reminders and notices too, and every browser is signed out.");
         return Redirect($"/shop/corner/{id}");
     }
 }

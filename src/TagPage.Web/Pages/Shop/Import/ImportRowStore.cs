@@ -164,10 +164,10 @@ internal static class ImportRowStore
 
     private const string InstrumentSql = "INSERT INTO instrument (name, scale) VALUES (@name, @scale) RETURNING id";
 
-    /// <summary>Gives the rows the next free numbers; nobody else writes while this transaction lasts.</summary>
+    /// <summary>Gives the rows the next numbers, none that a record that is gone had; nobody else writes while this transaction lasts.</summary>
     private static void Number(SqliteConnection connection, string table, IEnumerable<ImportRow> rows)
     {
-        var next = connection.ExecuteScalar<long>($"SELECT COALESCE(MAX(id), 0) + 1 FROM {table}");
+        var next = connection.ExecuteScalar<long>("SELECT COALESCE(MAX(seq), 0) + 1 FROM sqlite_sequence WHERE name = @table", new { table });
         foreach (var row in rows)
             row.Id = next++;
     }

@@ -10,15 +10,17 @@ public sealed class RollModel(RollStore rolls, LabelMaker maker) : PageModel
 {
     public RollStore.Row Roll { get; private set; } = new();
 
+    public string Path => rolls.Path(Roll);
+
     /// <summary>The first label, once there is one.</summary>
     public LaidLabel? First { get; private set; }
 
-    public IActionResult OnGet(long id, string? file, LabelPages pages = LabelPages.OneEach)
+    public IActionResult OnGet(string token, string? file, LabelPages pages = LabelPages.OneEach)
     {
-        if (file is not (null or "roll.pdf") || rolls.Get(id) is not { } roll)
+        if (file is not (null or "roll.pdf") || rolls.Of(token) is not { } roll)
             return NotFound();
         Roll = roll;
-        var codes = rolls.Codes(id);
+        var codes = rolls.Codes(roll.Id);
         var stock = StockOf(roll, pages);
         if (file is null)
         {

@@ -3,11 +3,12 @@ using System.Text.Json;
 using Dapper;
 using TagPage.Core.Tags;
 using TagPage.Web.Data;
+using TagPage.Web.Mail;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 
 /// <summary>Rolls of blank tags, made ahead. A roll is a row that background work fills, so it survives a restart.</summary>
-public sealed class RollStore(Database database, TimeProvider clock)
+public sealed class RollStore(Database database, LinkKeys keys, TimeProvider clock)
 {
     /// <summary>Tags on one roll at most.</summary>
     public const int Most = 500;
@@ -15,6 +16,7 @@ public sealed class RollStore(Database database, TimeProvider clock)
     public sealed record Row
     {
         public long Id { get; init; }
+        public string Secret { get; init; } = "";
         public int Count { get; init; }
         public int Made { get; init; }
         public string Stock { get; init; } = "";
@@ -30,10 +32,17 @@ public sealed class RollStore(Database database, TimeProvider clock)
 
     public IReadOnlyList<Row> List() => database.Read(c => c.Query<Row>($"{RowSql} ORDER BY r.id DESC LIMIT 50").ToList());
 
+    /// <summary>Where the roll is shown, for good: no other roll ever stands there.</summary>
+    public string Path(Row roll) => "/shop/labels/rolls/" + keys.Token(LinkPurpose.Roll, roll.Id, roll.Secret);
+
+    /// <summary>The roll of a path's last part; null for one that was never given out or is gone.</summary>
+    public Row? Of(string token) =>
+        LinkKeys.Claimed(token) is { } id && Get(id) is { } roll && keys.Fits(token, LinkPurpose.Roll, roll.Id, roll.Secret) ? roll : null;
+
     public Row? Get(long id) => database.Read(c => c.QuerySingleOrDefault<Row>($"{RowSql} WHERE r.id = @id", new { id }));
 
     private const string RowSql = """
-        SELECT r.id, r.count, r.made, r.stock, r.made_at,
+        SELECT r.id, r.secret, r.count, r.made, r.stock, r.made_at,
                (SELECT COUNT(*) FROM tag t WHERE t.roll_id = r.id AND t.state = 'Live') AS linked,
                (SELECT COUNT(*) FROM tag t WHERE t.roll_id = r.id AND t.state = 'Retired') AS retired
         FROM tag_roll r

@@ -28,6 +28,8 @@ public sealed class RollsModel(RollStore rolls, LabelSettingsStore settings, Pub
 
     public LabelSettings Settings => settings.Get();
 
+    public string Path(RollStore.Row roll) => rolls.Path(roll);
+
     public string Day(RollStore.Row roll) => Words.Shown.Day(DateOnly.FromDateTime(clock.OnTheWall(roll.MadeAt).Date));
 
     public void OnGet() => Input = new OrderInput { FormKey = FormKey.New() };
@@ -39,7 +41,7 @@ public sealed class RollsModel(RollStore rolls, LabelSettingsStore settings, Pub
         switch (rolls.Order(Input.Count!.Value, settings.Get(), Input.FormKey))
         {
             case Outcome.Done done:
-                return Redirect($"/shop/labels/rolls/{done.Id}");
+                return Redirect(Path(rolls.Get(done.Id)!));
             case Outcome.Refused refused:
                 return this.Refuse(refused);
         }

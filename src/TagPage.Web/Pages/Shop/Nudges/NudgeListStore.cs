@@ -19,7 +19,7 @@ public sealed class NudgeListStore(Database database)
     private const string NewestSql = $"{Columns} ORDER BY n.id DESC LIMIT @Most";
 
     private const string Columns = $"""
-        SELECT n.id, n.version, n.client_id, c.name AS client, c.language, c.phone, c.mail, c.reminders, n.made_at, n.expires_at,
+        SELECT n.id, n.secret, n.stop_secret, n.client_id, c.name AS client, c.language, c.phone, c.mail, c.reminders, n.made_at, n.expires_at,
                n.sent_how, n.sent_at, n.discarded,
                {NudgeStore.Replaced} AS replaced,
                (SELECT COUNT(*) FROM nudge_racket a WHERE a.nudge_id = n.id) AS rackets,

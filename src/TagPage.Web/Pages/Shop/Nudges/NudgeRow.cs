@@ -9,7 +9,8 @@ public enum SentHow { Mail, MailApp, SmsApp, Copied, Phone }
 public sealed record NudgeRow
 {
     public long Id { get; init; }
-    public int Version { get; init; }
+    public string Secret { get; init; } = "";
+    public string StopSecret { get; init; } = "";
     public long ClientId { get; init; }
     public string Client { get; init; } = "";
     public string Language { get; init; } = "en";

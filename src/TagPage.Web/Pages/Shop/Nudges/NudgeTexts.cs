@@ -20,7 +20,7 @@ public sealed class NudgeTexts(NudgeStore nudges, MailWriter writer, ShopStore s
         var (today, shop) = (clock.Today, shops.Get());
         var rackets = NamedRacket.Of(nudges.Rackets(nudge.Id).Select(r => (r.Player, r.Number, r.Work(today, shop.StartingValues))));
         var words = new NudgeWords(shop, Languages.OfOrEnglish(nudge.Language), nudge.Client, rackets);
-        var (link, stop) = (writer.NudgeLink(nudge.Id, nudge.Version), writer.StopLink(nudge.Id, nudge.Version));
+        var (link, stop) = (writer.NudgeLink(nudge.Id, nudge.Secret), writer.StopLink(nudge.Id, nudge.StopSecret));
         return new Texts(link, words.Subject(), PlainMail.Of(words.Mail(MailText.Words(link), MailText.Words(stop))), words.Sms(link, stop), words.Mail(nudge.Id));
     }
 }
