@@ -11,9 +11,14 @@ internal static class LogoDrawing
 {
     private const int MostElements = 5000;
 
+    /// <summary>For what is slow although it is not much: hair-fine dashes, masks upon masks. It ends by itself a little later.</summary>
+    private static readonly TimeSpan MostTime = TimeSpan.FromSeconds(10);
+
     private const string Unreadable = "This SVG cannot be read or shows nothing. Save it once more as plain SVG and send that.";
 
     private const string NeedsMore = "This SVG holds more than shapes: letters, pictures, scripts or links to other files. Turn letters into paths, take the rest out, and save it as plain SVG.";
+
+    private const string TooMuch = "This SVG draws too much: shapes that are repeated within each other many times over, or without end. Simplify it and send that.";
 
     /// <summary>Shapes and what paints, groups or cuts them (SVG 1.1, the elements of its chapters 5, 8, 9, 13 and 14).</summary>
     private static readonly HashSet<string> Allowed =
@@ -36,6 +41,14 @@ internal static class LogoDrawing
             return (null, Unreadable);
         if (NeedsMoreThanShapes(markup))
             return (null, NeedsMore);
+        if (DrawingCost.IsTooMuch(markup))
+            return (null, TooMuch);
+        var drawing = Task.Factory.StartNew(() => Draw(markup, width, height), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        return Task.WaitAny([drawing], MostTime) == 0 ? drawing.GetAwaiter().GetResult() : (null, TooMuch);
+    }
+
+    private static (SKBitmap? Bitmap, string? Fault) Draw(XElement markup, int width, int height)
+    {
         using var svg = new SKSvg();
         using var stream = new MemoryStream(Encoding.UTF8.GetBytes(markup.ToString()));
         if (svg.Load(stream) is not { CullRect: { Width: > 0, Height: > 0 } box } picture || !float.IsFinite(box.Width) || !float.IsFinite(box.Height))

@@ -9,6 +9,9 @@ public sealed class SheetReader
 {
     public const int MostRows = 200_000;
 
+    /// <summary>In a line. Far more than any sheet has columns: spreadsheet programs write empty ones too.</summary>
+    private const int MostCells = 1_000;
+
     private readonly Sheet _sheet;
     private readonly Problems _problems;
     private bool _strayQuote;
@@ -21,8 +24,13 @@ public sealed class SheetReader
 
     private IEnumerable<SheetRow> Rows(string text)
     {
-        using var parser = new CsvParser(new StringReader(text), Configuration(text));
-        if (!parser.Read() || Array.TrueForAll(parser.Record!, c => c.Trim().Length == 0))
+        using var budget = new RowBudget(text);
+        using var parser = new CsvParser(budget, Configuration(text));
+        var found = _problems.Count;
+        var hasHeader = Next(parser, budget);
+        if (_problems.Count > found)
+            yield break;
+        if (!hasHeader || Array.TrueForAll(parser.Record!, c => c.Trim().Length == 0))
         {
             _problems.Add(_sheet.File, "The file is empty. Its first line must name the columns.");
             yield break;
@@ -30,7 +38,7 @@ public sealed class SheetReader
         if (SheetHeader.Read(_sheet, parser.Record!, _problems) is not { } header)
             yield break;
         var rows = 0;
-        for (var line = parser.RawRow + 1; parser.Read(); line = parser.RawRow + 1)
+        for (var line = parser.RawRow + 1; Next(parser, budget); line = parser.RawRow + 1)
         {
             if (Cells(parser, header, line) is not { } cells)
                 continue;
@@ -41,6 +49,29 @@ public sealed class SheetReader
             }
             yield return new SheetRow(header, line, cells, _problems);
         }
+    }
+
+    /// <summary>
+    /// Goes to the next line; false at the end, and with a problem where a line is too long or too wide to be taken apart:
+    /// cells cost far more memory than they cost in the file.
+    /// </summary>
+    private bool Next(CsvParser parser, RowBudget budget)
+    {
+        var line = parser.RawRow + 1;
+        budget.Renew();
+        try
+        {
+            if (!parser.Read())
+                return false;
+        }
+        catch (RowTooLongException)
+        {
+            _problems.Add(_sheet.File, "From here the line has more than 100,000 characters. It has too many columns, or a quotation mark that is never closed.", line);
+            return false;
+        }
+        if (parser.Count > MostCells)
+            _problems.Add(_sheet.File, "The line has more than 1,000 cells. Keep to the columns known here.", line);
+        return parser.Count <= MostCells;
     }
 
     /// <summary>Null for an empty line, and for one that does not fit the header.</summary>

@@ -51,6 +51,16 @@ public record ForecastRow
 
     public RestringBy Work(DateOnly today, StartingValues values) => RestringForecast.Work(ToInput(values), today, values);
 
+    /// <summary>
+    /// The date as it would be, and the one a what-if begins with where nothing is supposed. The shop's own date is left out,
+    /// since it overrules everything; without whole strings in it the racket counts as strung today.
+    /// </summary>
+    public RestringBy WhatIf(DateOnly today, StartingValues values, Func<ForecastInput, ForecastInput>? supposed = null)
+    {
+        var input = ToInput(values) with { OwnersDate = null, StrungOn = EndedOn is null ? StrungOn ?? today : today, BedEndedOn = null };
+        return RestringForecast.Work(supposed is null ? input : History.AddTo(supposed(input)), today, values);
+    }
+
     /// <summary>Hours played by a day that is past, on strings that went in on another; null where nobody can tell.</summary>
     public double? HoursBy(DateOnly strung, DateOnly day, StartingValues values) =>
         FrozenHours.By(ToInput(values) with { Share = FrozenHours.Share(State, InPlay, values.SpareWeight) }, strung, day);

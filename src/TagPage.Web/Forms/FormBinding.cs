@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.ModelBinding;
 
 namespace TagPage.Web.Forms;
 
@@ -10,6 +11,9 @@ internal static class FormBinding
         options.ModelBinderProviders.Insert(0, new NumberBinderProvider());
         options.ModelBinderProviders.Insert(0, new TextBinderProvider());
         options.ModelBinderProviders.Insert(0, new WholeNumberBinderProvider());
+        // Names with brackets in them, which no page uses, and which these two cannot read when one is missing.
+        options.ValueProviderFactories.RemoveType<JQueryFormValueProviderFactory>();
+        options.ValueProviderFactories.RemoveType<JQueryQueryStringValueProviderFactory>();
         options.SuppressImplicitRequiredAttributeForNonNullableReferenceTypes = true;
         var messages = options.ModelBindingMessageProvider;
         messages.SetAttemptedValueIsInvalidAccessor((value, _) => $"“{Shown(value)}” does not fit this field. Write a date as 2027-03-14.");

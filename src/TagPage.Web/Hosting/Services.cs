@@ -113,7 +113,9 @@ internal static class Services
 
     private static void AddFilters(MvcOptions options)
     {
-        options.Filters.Add<FormSize>();
-        options.Filters.Add<KnownVerbs>();
+        // As instances: added by their type they would lose their place in the order.
+        options.Filters.Add(new FormSize());
+        options.Filters.Add(new ReadableForm());
+        options.Filters.Add(new KnownVerbs());
     }
 }

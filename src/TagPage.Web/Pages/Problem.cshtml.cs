@@ -35,6 +35,8 @@ public sealed class ProblemModel(PublicAddress address, ILogger<ProblemModel> lo
             log.LogError("What broke was shown as {Id}: {Kind}.", Id, broken.GetType().Name);
         }
         (Heading, Advice) = PlainHttpGuard.Stopped(HttpContext) ? NeedsHttps : Words(Response.StatusCode, Language.Phrases.Problem);
+        if (ReadableForm.Stopped(HttpContext))
+            (Heading, Advice) = (Language.Phrases.Problem.Unread, Language.Phrases.Problem.UnreadAdvice);
     }
 
     private (string, string) NeedsHttps => ("This page needs https",

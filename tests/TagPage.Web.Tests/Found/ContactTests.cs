@@ -55,6 +55,7 @@ public sealed class ContactTests : IDisposable
         {
             var number = library.GetExampleNumberForType(country, PhoneNumberType.MOBILE);
             _shop.Records.Change("UPDATE client SET phone = @phone", new { phone = library.Format(number, PhoneNumberFormat.E164) });
+            _shop.Records.Agree("Contact");
             _shop.Records.Change("DELETE FROM found_event");
 
             var href = (await _shop.Stranger().AskForContact(_code)).Document.QuerySelector("main a.primary")!.GetAttribute("href")!;

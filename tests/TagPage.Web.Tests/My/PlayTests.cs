@@ -138,6 +138,21 @@ public sealed class PlayTests : IAsyncLifetime
     }
 
     [Theory]
+    [InlineData("")]
+    [InlineData("?times=6&hours=2,5&role=InTurn")]
+    public async Task What_if_leaves_the_shops_own_date_out(string query)
+    {
+        static List<string> Dates(WebPage page) => [.. page.Document.QuerySelectorAll("strong").Select(d => d.TextContent)];
+        var without = Dates(await _phone.Open($"/my/what-if/{_racket}{query}"));
+        _shop.Records.Change("UPDATE racket SET own_date = '2027-05-01'");
+
+        var page = await _phone.Open($"/my/what-if/{_racket}{query}");
+
+        Assert.Equal(without, Dates(page));
+        Assert.Contains("The shop’s own date, 1 May 2027, is left out here.", page.Main, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("?times=often&hours=1")]
     [InlineData("?times=22&hours=1")]
     [InlineData("?times=-1&hours=1")]

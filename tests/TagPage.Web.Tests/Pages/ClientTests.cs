@@ -90,6 +90,49 @@ public sealed class ClientTests : IDisposable
         Assert.False(Store.Get(id)!.Reminders);
     }
 
+    [Theory]
+    [InlineData("Input.Phone", "020 7946 0111", "Message|0|0")]
+    [InlineData("Input.Phone", "", "Message|0|0")]
+    [InlineData("Input.Mail", "odalys@new.example", "Contact|1|0")]
+    [InlineData("Input.Note", "comes by bicycle", "Contact|1|1")]
+    public async Task What_finders_were_shown_does_not_pass_to_what_the_owner_writes_unasked(string field, string typed, string left)
+    {
+        var id = _shop.Records.Family().Client;
+        _shop.Records.Agree("Contact", always: true, mail: true);
+        var owner = _shop.Owner();
+
+        var answer = await owner.Send(await owner.Open($"/shop/clients/edit/{id}"), (field, typed));
+
+        Assert.Equal(left, _shop.Records.Text("SELECT found_choice || '|' || found_always || '|' || found_shows_mail FROM client"));
+        Assert.Equal(left != "Contact|1|1", (await owner.Open(answer.Location!)).Main.Contains("until the client agrees", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("UPDATE client SET phone = '+442079460111'", "Message|0|0")]
+    [InlineData("UPDATE client SET phone = NULL, mail = 'odalys@new.example'", "Message|0|0")]
+    [InlineData("UPDATE client SET phone = '+442079460111', found_choice = 'Shop', found_always = 0, found_shows_mail = 0", "Shop|0|0")]
+    [InlineData("UPDATE client SET phone = phone, mail = mail, name = 'O. Ferran'", "Contact|1|1")]
+    public void Agreement_to_be_shown_ends_with_the_number_whoever_changes_it(string change, string left)
+    {
+        _shop.Records.Family();
+        _shop.Records.Agree("Contact", always: true, mail: true);
+
+        _shop.Records.Change(change);
+
+        Assert.Equal(left, _shop.Records.Text("SELECT found_choice || '|' || found_always || '|' || found_shows_mail FROM client"));
+    }
+
+    [Fact]
+    public void Agreement_to_show_a_mail_address_alone_ends_with_the_address()
+    {
+        _shop.Records.Client("Odalys Ferran", mail: Records.CanaryMail);
+        _shop.Records.Agree("Contact", mail: true);
+
+        _shop.Records.Change("UPDATE client SET mail = 'odalys@new.example'");
+
+        Assert.Equal("Message|0|0", _shop.Records.Text("SELECT found_choice || '|' || found_always || '|' || found_shows_mail FROM client"));
+    }
+
     [Fact]
     public async Task Second_of_two_people_editing_a_client_is_told()
     {

@@ -5,6 +5,17 @@ ALTER TABLE client ADD COLUMN found_choice TEXT NOT NULL DEFAULT 'Shop' CHECK (f
 ALTER TABLE client ADD COLUMN found_choice_on TEXT CHECK (found_choice_on GLOB '????-??-??');
 ALTER TABLE client ADD COLUMN found_always INTEGER NOT NULL DEFAULT 0 CHECK (found_always IN (0, 1));
 ALTER TABLE client ADD COLUMN found_shows_mail INTEGER NOT NULL DEFAULT 0 CHECK (found_shows_mail IN (0, 1));
+-- The contact may be shown as it was on the day it was agreed to. Whoever changes the number, or the only address shown, and
+-- by whatever way: until the client agrees again, finders' messages are passed on.
+CREATE TRIGGER client_contact_changed AFTER UPDATE OF phone, mail ON client
+WHEN old.found_choice = 'Contact' AND new.found_choice = 'Contact'
+ AND (old.phone IS NOT new.phone OR (old.mail IS NOT new.mail AND old.found_shows_mail = 1)) BEGIN
+  UPDATE client
+  SET found_choice     = CASE WHEN old.phone = new.phone THEN 'Contact' ELSE 'Message' END,
+      found_always     = CASE WHEN old.phone = new.phone THEN found_always ELSE 0 END,
+      found_shows_mail = CASE WHEN old.phone = new.phone AND old.mail IS new.mail THEN found_shows_mail ELSE 0 END
+  WHERE id = new.id;
+END;
 ALTER TABLE client ADD COLUMN reminders_changed_on TEXT CHECK (reminders_changed_on GLOB '????-??-??');
 
 ALTER TABLE racket ADD COLUMN lost_note TEXT NOT NULL DEFAULT '' CHECK (length(lost_note) <= 140);

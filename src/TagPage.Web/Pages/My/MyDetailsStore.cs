@@ -72,13 +72,10 @@ public sealed class MyDetailsStore(Database database, OutboxStore outbox, Corner
         });
     }
 
-    // What finders may be shown is agreed to for the address and number of that day: without them it goes back to the shop's.
+    // What finders were shown of it ends with it: see the trigger client_contact_changed.
     private const string ContactSql = """
         UPDATE client
         SET name = @Name, phone = @Phone, mail = @Mail, second_name = @SecondName, second_phone = @SecondPhone, second_mail = @SecondMail,
-            found_shows_mail = CASE WHEN mail IS @Mail THEN found_shows_mail ELSE 0 END,
-            found_choice = CASE WHEN found_choice = 'Contact' AND phone IS NOT @Phone THEN 'Message' ELSE found_choice END,
-            found_always = CASE WHEN found_choice = 'Contact' AND phone IS NOT @Phone THEN 0 ELSE found_always END,
             version = version + 1
         WHERE id = @client
         """;

@@ -38,7 +38,7 @@ public sealed class WhatIfModel(ClientOnFileStore clients, MyRacketStore rackets
         return Page();
     }
 
-    private RestringBy Work(MyRacket racket) => racket.Work(clock.Today, shops.Get().StartingValues);
+    private RestringBy Work(MyRacket racket) => racket.WhatIf(clock.Today, shops.Get().StartingValues);
 
     /// <summary>The share of play follows from how many rackets are in turn and spare, this one among them.</summary>
     private static MyRacket InRole(MyRacket racket, RacketState role) => racket with

@@ -17,6 +17,7 @@ public sealed record CornerPlayPhrases
     public required string WhatIfLink { get; init; }
     public required string WhatIfHeading { get; init; }
     public required string WhatIfText { get; init; }
+    public required string ShopsDateLeftOut { get; init; }
     public required string Times { get; init; }
     public required string HoursATime { get; init; }
     public required string WhatIfSend { get; init; }

@@ -7,6 +7,8 @@ public sealed record ProblemPhrases
     public required string FullAdvice { get; init; }
     public required string TooOld { get; init; }
     public required string TooOldAdvice { get; init; }
+    public required string Unread { get; init; }
+    public required string UnreadAdvice { get; init; }
     public required string Absent { get; init; }
     public required string AbsentAdvice { get; init; }
     public required string TooMany { get; init; }

@@ -19,13 +19,15 @@ public sealed class ClientStore(Database database, ShopStore shops, TimeProvider
         public long? PayerId { get; init; }
         public bool Reminders { get; init; }
         public string Note { get; init; } = "";
+        public FoundChoice FoundChoice { get; init; }
+        public bool FoundShowsMail { get; init; }
         public int Version { get; init; }
     }
 
     public Row? Get(long id) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { id }));
 
     private const string GetSql = """
-        SELECT id, name, phone, mail, language, payer_id, reminders, note, version
+        SELECT id, name, phone, mail, language, payer_id, reminders, note, found_choice, found_shows_mail, version
         FROM client
         WHERE id = @id
         """;
@@ -78,6 +80,7 @@ public sealed class ClientStore(Database database, ShopStore shops, TimeProvider
         return c.Execute(ChangeSql, Values(id, input)) == 1 ? new Outcome.Done(id) : Outcome.Stale;
     });
 
+    // What finders were shown of a changed number or address ends with it: see the trigger client_contact_changed.
     private const string ChangeSql = """
         UPDATE client
         SET name = @Name, phone = @Phone, mail = @Mail, language = @Language, payer_id = @PayerId,

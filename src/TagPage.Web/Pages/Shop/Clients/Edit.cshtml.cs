@@ -44,9 +44,14 @@ public sealed class EditModel(ClientStore store) : PageModel
             case Outcome.Refused refused:
                 return this.Refuse(refused, Saved.Version);
         }
-        this.Say($"{Input.Name} is saved.");
+        this.Say($"{Input.Name} is saved.{NoLongerShown(store.Get(id))}");
         return Redirect($"/shop/clients/{id}");
     }
+
+    private string NoLongerShown(ClientStore.Row? now) =>
+        (Saved.FoundChoice, Saved.FoundShowsMail) == (now?.FoundChoice, now?.FoundShowsMail) ? ""
+        : now?.FoundChoice == FoundChoice.Contact ? " Finders are not shown the new address until the client agrees to that."
+        : " Finders are not shown what you changed: what they write is passed on, until the client agrees to more.";
 
     private bool Load(long id)
     {

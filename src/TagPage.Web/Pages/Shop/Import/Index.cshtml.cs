@@ -1,12 +1,16 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Web.Csv;
+using TagPage.Web.Forms;
 
 namespace TagPage.Web.Pages.Shop.Import;
 
-[UploadLimit]
+[UploadLimit(MostFiles * (long)SheetText.MostBytes + 1_000_000)]
 public sealed class IndexModel(Uploads uploads) : PageModel
 {
+    /// <summary>A full set.</summary>
+    private const int MostFiles = 6;
+
     public static IReadOnlyList<Sheet> Sheets => ImportSheets.All;
 
     [BindProperty]

@@ -9,6 +9,7 @@ using TagPage.Web.Forms;
 namespace TagPage.Web.Pages.Shop.Labels;
 
 /// <summary>The shop's mark: sent, looked at in pure black and white, taken away.</summary>
+[UploadLimit(40 * Logo.MostBytes)]
 public sealed class LogoPageModel(LogoStore store, LabelSettingsStore settings) : PageModel
 {
     public sealed record LogoInput

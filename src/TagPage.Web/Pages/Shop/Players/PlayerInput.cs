@@ -17,10 +17,10 @@ public sealed record PlayerInput : IValidatableObject
 
     public bool Junior { get; init; }
 
-    [Range(0, Play.MaxTimesAWeek, ErrorMessage = "Write 0 to 21 times a week.")]
+    [Range(0.0, Play.MaxTimesAWeek, ErrorMessage = "Write 0 to 21 times a week.")]
     public decimal? TimesAWeek { get; init; }
 
-    [Range(0, Play.MaxHoursATime, ErrorMessage = "Write 0 to 8 hours.")]
+    [Range(0.0, Play.MaxHoursATime, ErrorMessage = "Write 0 to 8 hours.")]
     public decimal? HoursATime { get; init; }
 
     [Required(ErrorMessage = "Choose how hard the player is on strings.")]

@@ -29,7 +29,7 @@ public sealed record RacketInput
     [StringLength(20, ErrorMessage = "Keep the colour within 20 characters.")]
     public string? TapeColour { get; init; }
 
-    [Range(20, 1500, ErrorMessage = "Write a head size between 20 and 1,500.")]
+    [Range(20.0, 1500.0, ErrorMessage = "Write a head size between 20 and 1,500.")]
     public decimal? HeadSize { get; init; }
 
     [RegularExpression("in2|cm2", ErrorMessage = "Choose in² or cm².")]
@@ -41,7 +41,7 @@ public sealed record RacketInput
     [Range(8, 40, ErrorMessage = "Write 8 to 40 crosses.")]
     public int? PatternCrosses { get; init; }
 
-    [Range(SportFacts.MinLengthMm / 10, SportFacts.MaxLengthMm / 10, ErrorMessage = "Write a length between 40 and 80 cm.")]
+    [Range(SportFacts.MinLengthMm / 10.0, SportFacts.MaxLengthMm / 10.0, ErrorMessage = "Write a length between 40 and 80 cm.")]
     public decimal? LengthCm { get; init; }
 
     [StringLength(40, ErrorMessage = "Keep the grip within 40 characters.")]

@@ -15,22 +15,22 @@ public sealed record SpecInput : IValidatableObject
     [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Look at the year again.")]
     public DateOnly? MeasuredOn { get; init; }
 
-    [Range(50, 500, ErrorMessage = "A racket weighs between 50 and 500 g.")]
+    [Range(50.0, 500.0, ErrorMessage = "A racket weighs between 50 and 500 g.")]
     public decimal? WeightG { get; init; }
 
-    [Range(100, 500, ErrorMessage = "A balance point lies between 100 and 500 mm from the butt.")]
+    [Range(100.0, 500.0, ErrorMessage = "A balance point lies between 100 and 500 mm from the butt.")]
     public decimal? BalanceMm { get; init; }
 
-    [Range(30, 500, ErrorMessage = "A swing weight lies between 30 and 500 kg·cm².")]
+    [Range(30.0, 500.0, ErrorMessage = "A swing weight lies between 30 and 500 kg·cm².")]
     public decimal? SwingWeight { get; init; }
 
-    [Range(0, 200, ErrorMessage = "Write a stiffness between 0 and 200.")]
+    [Range(0.0, 200.0, ErrorMessage = "Write a stiffness between 0 and 200.")]
     public decimal? Stiffness { get; init; }
 
     [StringLength(20, ErrorMessage = "Keep the scale within 20 characters.")]
     public string? StiffnessScale { get; init; }
 
-    [Range(300, 800, ErrorMessage = "A racket is between 300 and 800 mm long.")]
+    [Range(300.0, 800.0, ErrorMessage = "A racket is between 300 and 800 mm long.")]
     public decimal? LengthMm { get; init; }
 
     public bool Strung { get; init; }

@@ -29,12 +29,9 @@ public sealed class WhatIfModel(CardStore cards, StringPickStore strings, ShopSt
             return NotFound();
         (Racket, Strings) = (card, strings.Choices([]));
         var (today, values) = (clock.Today, shops.Get().StartingValues);
-        var input = card.ToInput(values) with { OwnersDate = null, StrungOn = card.StrungOn ?? today, BedEndedOn = null };
-        if (card.EndedOn is not null)
-            input = input with { StrungOn = today };
-        Now = RestringForecast.Work(input, today, values);
+        Now = card.WhatIf(today, values);
         if (ModelState.IsValid && !Input.IsEmpty)
-            Then = RestringForecast.Work(card.History.AddTo(Supposed(input)), today, values);
+            Then = card.WhatIf(today, values, Supposed);
         return Page();
     }
 

@@ -18,10 +18,10 @@ public sealed record WhatIfInput
     [Range(EveryWeeksLimit.MinWeeks, EveryWeeksLimit.MaxWeeks, ErrorMessage = "Write 1 to 104 weeks.")]
     public int? EveryWeeks { get; init; }
 
-    [Range(0, Play.MaxTimesAWeek, ErrorMessage = "Write 0 to 21 times a week.")]
+    [Range(0.0, Play.MaxTimesAWeek, ErrorMessage = "Write 0 to 21 times a week.")]
     public decimal? TimesAWeek { get; init; }
 
-    [Range(0, Play.MaxHoursATime, ErrorMessage = "Write 0 to 8 hours.")]
+    [Range(0.0, Play.MaxHoursATime, ErrorMessage = "Write 0 to 8 hours.")]
     public decimal? HoursATime { get; init; }
 
     public bool IsEmpty => this == new WhatIfInput();

@@ -1,0 +1,32 @@
+using System.Collections;
+using System.Reflection;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+
+namespace TagPage.Web.Tests.Security.Hostile;
+
+/// <summary>One value that a page binds: the name it has in a form or a query, and its type.</summary>
+public sealed record FormField(string Name, Type Type)
+{
+    private static readonly HashSet<Type> Numbers = [typeof(int), typeof(long), typeof(short), typeof(byte), typeof(decimal), typeof(double), typeof(float)];
+
+    public bool IsNumber => Numbers.Contains(Type);
+
+    /// <summary>All that a page binds, down to the last property of its inputs.</summary>
+    public static IEnumerable<FormField> Of(CompiledPageActionDescriptor page) => page.BoundProperties
+        .SelectMany(p => Of(p.ParameterType, p.Name))
+        .Concat(page.HandlerMethods.SelectMany(h => h.Parameters).SelectMany(p => Of(p.ParameterType, p.Name)))
+        .DistinctBy(f => f.Name);
+
+    private static IEnumerable<FormField> Of(Type given, string name)
+    {
+        var type = Nullable.GetUnderlyingType(given) ?? given;
+        if (type == typeof(string) || type.IsEnum || type.Namespace == nameof(System))
+            return [new FormField(name, type)];
+        if (typeof(IFormFile).IsAssignableFrom(type) || typeof(IFormFileCollection).IsAssignableFrom(type))
+            return [];
+        if (typeof(IEnumerable).IsAssignableFrom(type))
+            return Of(type.IsArray ? type.GetElementType()! : type.GetGenericArguments()[^1], name + "[0]");
+        return type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.CanWrite).SelectMany(p => Of(p.PropertyType, $"{name}.{p.Name}"));
+    }
+}
