@@ -42,9 +42,13 @@ public static class App
     }
 
     /// <summary>Builds the program and brings its database up to date.</summary>
-    public static WebApplication Build(WebApplicationBuilder builder)
+    /// <param name="builder">With all settings.</param>
+    /// <param name="serves">It goes on running and needs the data folder for itself; a command that is done at once may run beside it.</param>
+    public static WebApplication Build(WebApplicationBuilder builder, bool serves = false)
     {
         var app = builder.Build();
+        if (serves)
+            app.Services.GetRequiredService<FolderLock>().Take();
         app.Services.GetRequiredService<Migrator>().Run();
         app.Services.GetRequiredService<KeptDates>().Attach();
         app.UseTagPage();
