@@ -10,11 +10,13 @@ public sealed record Arguments
         ["demo"] = Command.Demo,
         ["import"] = Command.Import,
         ["set-up-link"] = Command.SetUpLink,
+        ["copy"] = Command.Copy,
+        ["new-keys"] = Command.NewKeys,
     };
 
     public Command Command { get; private init; } = Command.Serve;
 
-    /// <summary>Of the command import: where the files lie.</summary>
+    /// <summary>Of the command import: where the files lie; of copy: the folder to be made.</summary>
     public string Folder { get; private init; } = "";
 
     /// <summary>Of the command import: say what would happen and save nothing.</summary>
@@ -49,16 +51,21 @@ public sealed record Arguments
             CheckOnly = Command == Command.Import && rest.Remove("--check"),
             NewPassword = Command == Command.Demo && rest.Remove("--new-password"),
         };
-        return Command == Command.Import ? own.WithFolder(rest) : own.WithRest(rest);
+        return Command switch
+        {
+            Command.Import => own.WithFolder(rest, "Write after import in which folder the files lie."),
+            Command.Copy => own.WithFolder(rest, "Write after copy which folder is to be made."),
+            _ => own.WithRest(rest),
+        };
     }
 
-    private Arguments WithFolder(List<string> rest)
+    private Arguments WithFolder(List<string> rest, string missing)
     {
         var at = 0;
         while (at < rest.Count && IsSetting(rest[at]))
             at += HasValue(rest[at]) ? 1 : 2;
         if (at >= rest.Count)
-            return this with { Wrong = "Write after import in which folder the files lie." };
+            return this with { Wrong = missing };
         var folder = rest[at];
         rest.RemoveAt(at);
         return (this with { Folder = folder }).WithRest(rest);

@@ -42,6 +42,12 @@ public static class CommandLine
             case Command.SetUpLink:
                 SetUpLinkCommand.Run(settings, output);
                 return 0;
+            case Command.Copy:
+                CopyCommand.Run(settings, arguments.Folder, output);
+                return 0;
+            case Command.NewKeys:
+                NewKeysCommand.Run(settings, output);
+                return 0;
             case Command.Demo:
                 await DemoCommand.Run(settings, arguments.NewPassword);
                 return 0;

@@ -10,9 +10,11 @@ public static class SetUpLinkCommand
     public static void Run(string[] settings, TextWriter output)
     {
         using var app = App.Build(App.CreateBuilder(settings));
-        foreach (var line in Lines(app.Services, Base(app)))
+        foreach (var line in Lines(app))
             output.WriteLine(line);
     }
+
+    internal static IEnumerable<string> Lines(WebApplication app) => Lines(app.Services, Base(app));
 
     /// <param name="services">Of the program on the shop's data folder.</param>
     /// <param name="address">Where the owner's browser finds the shop, without a trailing slash.</param>

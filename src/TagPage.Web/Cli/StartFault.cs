@@ -8,7 +8,7 @@ namespace TagPage.Web.Cli;
 /// <summary>Faults of a start that the owner can mend, in words. All others keep their stack trace.</summary>
 internal static class StartFault
 {
-    private const int ReadOnly = 8, CannotOpen = 14, NotADatabase = 26;
+    private const int ReadOnly = 8, Full = 13, CannotOpen = 14, NotADatabase = 26;
 
     public static string? Sentence(Exception fault) => fault switch
     {
@@ -22,6 +22,7 @@ internal static class StartFault
         FormatException when fault.Message.StartsWith("Invalid url", StringComparison.Ordinal) =>
             "The setting urls cannot be read. Write it as --urls http://localhost:5080",
         UnauthorizedAccessException => $"{fault.Message} Choose a data folder that this user may write: --TagPage:DataFolder=…",
+        SqliteException { SqliteErrorCode: Full } => "The disk is full; make room and start again.",
         SqliteException { SqliteErrorCode: ReadOnly or CannotOpen or NotADatabase } =>
             $"The database in the data folder cannot be opened ({fault.Message}) Look at the manual's page about bad days.",
         _ => null,

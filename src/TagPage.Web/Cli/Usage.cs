@@ -11,6 +11,8 @@ internal static class Usage
           TagPage.Web demo [--new-password]     start an invented shop to try things in
           TagPage.Web import FOLDER [--check]   bring records in from CSV files; --check saves nothing
           TagPage.Web set-up-link               print a one-time link: set the shop up, or a forgotten password anew
+          TagPage.Web copy FOLDER               make a copy of everything, also while the shop runs
+          TagPage.Web new-keys                  end every sign-in and void every link, after a theft; stop the shop first
           TagPage.Web --help | --version
 
         Settings, behind the command, in the environment (TagPage__Address) or in appsettings.json:

@@ -27,6 +27,7 @@ public sealed class Database : IDisposable
             DefaultTimeout = 5,
         }.ToString();
         RefuseUnsafeSqlite();
+        RecordsFile.Prepare(folder);
     }
 
     /// <summary>Grows with every committed write of this process; what was read under an older number may be stale.</summary>
@@ -81,7 +82,35 @@ public sealed class Database : IDisposable
         using var target = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = file, Pooling = false }.ToString());
         target.Open();
         source.BackupDatabase(target);
+        RecordsFile.MarkAsCopy(target);
+        DataFolder.CloseToOthers(file);
     }
+
+    /// <summary>
+    /// Writes a few pages, takes them out again and commits, as every save has to. Throws as a save would; does nothing
+    /// while somebody else writes, who shows that it can be done.
+    /// </summary>
+    public void TryWriting()
+    {
+        if (!_lane.TryEnter())
+            return;
+        try
+        {
+            using var connection = Open();
+            connection.Execute(TryWritingSql);
+        }
+        finally
+        {
+            _lane.Exit();
+        }
+    }
+
+    private const string TryWritingSql = """
+        BEGIN IMMEDIATE;
+        INSERT INTO write_probe (bytes) VALUES (zeroblob(16384));
+        DELETE FROM write_probe;
+        COMMIT;
+        """;
 
     /// <summary>Lets go of the database's files.</summary>
     public void Dispose()
@@ -128,9 +157,10 @@ public sealed class Database : IDisposable
         }
     }
 
-    private void RefuseUnsafeSqlite()
+    private static void RefuseUnsafeSqlite()
     {
-        var version = Version.Parse(Read(c => c.ExecuteScalar<string>("SELECT sqlite_version()"))!);
+        using var connection = new SqliteConnection();
+        var version = Version.Parse(connection.ServerVersion);
         if (version < OldestSafe)
             throw new CannotStartException($"SQLite {version} can lose data in WAL mode; TagPage needs {OldestSafe} or newer.");
     }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Web.Hosting;
 
 namespace TagPage.Web.Data;
@@ -14,8 +14,7 @@ public sealed class Migrator(Database database, DataFolder folder, TimeProvider 
     public void Run()
     {
         var done = Applied();
-        if (done.Except(known.Select(m => m.Name)).Any())
-            throw new CannotStartException("This database was made by a newer TagPage. Start that version, or restore a copy made by this one.");
+        RefuseNewer(done, known);
         var missing = known.Where(m => !done.Contains(m.Name)).ToList();
         if (missing.Count == 0)
             return;
@@ -27,8 +26,16 @@ public sealed class Migrator(Database database, DataFolder folder, TimeProvider 
             log.LogInformation("Brought the database up to date: {Names}.", string.Join(", ", missing.Select(m => m.Name)));
     }
 
-    private List<string> Applied() => database.Read(c =>
-        c.ExecuteScalar<long>(HasTableSql) == 0 ? [] : c.Query<string>(AppliedSql).ToList());
+    internal static void RefuseNewer(IEnumerable<string> done, IReadOnlyList<Migration> known)
+    {
+        if (done.Except(known.Select(m => m.Name)).Any())
+            throw new CannotStartException("This database was made by a newer TagPage; start that version, or go back to a copy made by this one.");
+    }
+
+    private List<string> Applied() => database.Read(Applied);
+
+    internal static List<string> Applied(SqliteConnection connection) =>
+        connection.ExecuteScalar<long>(HasTableSql) == 0 ? [] : connection.Query<string>(AppliedSql).ToList();
 
     private const string HasTableSql = "SELECT COUNT(*) FROM sqlite_schema WHERE type = 'table' AND name = 'migration'";
 
@@ -36,8 +43,7 @@ public sealed class Migrator(Database database, DataFolder folder, TimeProvider 
 
     private void Copy(Migration before)
     {
-        var stamp = clock.GetUtcNow().ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture);
-        var file = Path.Combine(folder.Copies, $"{stamp}-before-{Path.GetFileNameWithoutExtension(before.Name)}.db");
+        var file = Path.Combine(folder.Copies, CopySweeper.NameFor(clock.GetUtcNow(), "before-" + Path.GetFileNameWithoutExtension(before.Name)));
         database.CopyTo(file);
         log.LogInformation("Copied the database to {File} before migrating.", file);
     }

@@ -10,7 +10,8 @@ namespace TagPage.Web.Hosting;
 /// <param name="clock">The program's clock.</param>
 /// <param name="log">Of the worker.</param>
 /// <param name="failure">The sentence for the log when it did not go.</param>
-public abstract class PeriodicWork(TimeSpan every, TimeProvider clock, ILogger log, string failure) : BackgroundService
+/// <param name="atStart">False where the start itself has just done it.</param>
+public abstract class PeriodicWork(TimeSpan every, TimeProvider clock, ILogger log, string failure, bool atStart = true) : BackgroundService
 {
     protected TimeProvider Clock { get; } = clock;
 
@@ -19,9 +20,10 @@ public abstract class PeriodicWork(TimeSpan every, TimeProvider clock, ILogger l
         using var timer = new PeriodicTimer(every, Clock);
         try
         {
-            do
+            if (atStart)
                 Try();
-            while (await timer.WaitForNextTickAsync(stoppingToken));
+            while (await timer.WaitForNextTickAsync(stoppingToken))
+                Try();
         }
         catch (OperationCanceledException)
         {

@@ -33,6 +33,8 @@ internal static class Services
         services.AddSingleton<Migrator>();
         services.AddSingleton<ShopStore>();
         services.AddSingleton<ShopClock>();
+        services.AddSingleton<CopySweeper>();
+        services.AddHostedService(s => s.GetRequiredService<CopySweeper>());
         services.AddSingleton<KeptDates>();
         services.AddSingleton<DatesAgain>();
         services.AddHostedService(s => s.GetRequiredService<DatesAgain>());
@@ -70,7 +72,7 @@ internal static class Services
         services.AddPages(cookies);
         services.AddSignIn(cookies);
         services.AddProxies(configuration);
-        services.AddHealthChecks().AddCheck<DatabaseCheck>("database");
+        services.AddHealth();
         services.AddAuthorizationBuilder().SetFallbackPolicy(new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build());
     }
 

@@ -16,7 +16,7 @@ public sealed class TestShop : WebApplicationFactory<Program>
 {
     public static readonly DateOnly Today = new(2026, 11, 25);
 
-    private readonly string _folder = Path.Combine(Path.GetTempPath(), "tagpage-test-" + Guid.NewGuid().ToString("N"));
+    private const string Own = "tagpage-test-";
 
     public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(2026, 11, 25, 10, 0, 0, TimeSpan.Zero));
 
@@ -25,7 +25,8 @@ public sealed class TestShop : WebApplicationFactory<Program>
     /// <summary>What the program prints as it starts.</summary>
     public PrintedLines Output { get; } = new();
 
-    public string Folder => _folder;
+    /// <summary>The data folder; one that is named here outlives the shop.</summary>
+    public string Folder { get; init; } = Path.Combine(Path.GetTempPath(), Own + Guid.NewGuid().ToString("N"));
 
     public Database Database => Services.GetRequiredService<Database>();
 
@@ -65,7 +66,7 @@ public sealed class TestShop : WebApplicationFactory<Program>
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
-        builder.UseSetting("TagPage:DataFolder", _folder);
+        builder.UseSetting("TagPage:DataFolder", Folder);
         foreach (var (key, value) in Settings)
             builder.UseSetting(key, value);
         builder.ConfigureLogging(l => l.ClearProviders().AddProvider(Log));
@@ -87,8 +88,7 @@ public sealed class TestShop : WebApplicationFactory<Program>
     protected override void Dispose(bool disposing)
     {
         base.Dispose(disposing);
-        if (!disposing || !Directory.Exists(_folder))
-            return;
-        Directory.Delete(_folder, recursive: true);
+        if (disposing && Path.GetFileName(Folder).StartsWith(Own, StringComparison.Ordinal) && Directory.Exists(Folder))
+            Directory.Delete(Folder, recursive: true);
     }
 }

@@ -38,6 +38,9 @@ public sealed record WebPage(HttpResponseMessage Response, string Text, IDocumen
     /// <summary>Where a redirect points, as path and query.</summary>
     public string? Location => Response.Headers.Location?.ToString();
 
+    /// <summary>What can be pressed there; null where nothing can.</summary>
+    public IElement? Form() => Document.QuerySelector("main form[method=post]");
+
     public string Main => Document.QuerySelector("main")?.TextContent ?? "";
 
     public IReadOnlyList<string> Errors => [.. Document.QuerySelectorAll(".error").Select(e => e.TextContent)];

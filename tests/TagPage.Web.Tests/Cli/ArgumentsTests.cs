@@ -12,6 +12,8 @@ public sealed class ArgumentsTests
     [InlineData("demo --urls=http://0.0.0.0:5080 --TagPage:DataFolder x", Command.Demo)]
     [InlineData("import files", Command.Import)]
     [InlineData("set-up-link --TagPage:DataFolder=x", Command.SetUpLink)]
+    [InlineData("copy safe-copy --TagPage:DataFolder=x", Command.Copy)]
+    [InlineData("new-keys", Command.NewKeys)]
     [InlineData("--help", Command.Help)]
     [InlineData("demo -h", Command.Help)]
     [InlineData("--version", Command.Version)]
@@ -60,6 +62,8 @@ public sealed class ArgumentsTests
     [InlineData("set-up-link now", "“now” is not understood here.")]
     [InlineData("import", "Write after import in which folder the files lie.")]
     [InlineData("import --check", "Write after import in which folder the files lie.")]
+    [InlineData("copy", "Write after copy which folder is to be made.")]
+    [InlineData("new-keys now", "“now” is not understood here.")]
     [InlineData("import one two", "“two” is not understood here.")]
     public void Slip_is_told_in_a_sentence(string line, string sentence) => Assert.Equal(sentence, Parse(line).Wrong);
 

@@ -25,12 +25,15 @@ public sealed class FullDiskTests : IDisposable
         Assert.DoesNotContain("Sqlite", refused.Text, StringComparison.OrdinalIgnoreCase);
         Assert.Equal(saved, _shop.Get<StringStore>().List().Count);
         Assert.Equal(HttpStatusCode.OK, (await owner.Get("/shop/strings")).StatusCode);
-        Assert.Equal(HttpStatusCode.OK, (await _shop.Stranger().Get("/healthz/ready")).StatusCode);
+        Assert.Equal(HttpStatusCode.OK, (await _shop.Stranger().Get("/healthz/live")).StatusCode);
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, (await _shop.Stranger().Get("/healthz/ready")).StatusCode);
 
         Limit(_shop.Database, pages: int.MaxValue);
         var answer = await Add(owner, "Heron after all");
 
         Assert.Equal("/shop/strings", answer.Location);
+        _shop.Clock.Advance(TimeSpan.FromMinutes(1));
+        Assert.Equal(HttpStatusCode.OK, (await _shop.Stranger().Get("/healthz/ready")).StatusCode);
         Assert.Equal(saved + 1, _shop.Get<StringStore>().List().Count);
         Assert.Equal("ok", _shop.Database.Read(c => c.ExecuteScalar<string>("PRAGMA integrity_check")));
     }

@@ -1,5 +1,6 @@
 using System.Net;
 using Dapper;
+using TagPage.Web.Data;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;
@@ -25,5 +26,29 @@ public sealed class HealthTests : IDisposable
         Assert.Equal(HttpStatusCode.ServiceUnavailable, ready.Status);
         Assert.Equal("Unhealthy", ready.Text);
         Assert.Equal(HttpStatusCode.OK, (await watcher.Get("/healthz/live")).StatusCode);
+    }
+
+    [Fact]
+    public async Task Asking_whether_writing_works_leaves_nothing_behind()
+    {
+        var before = _shop.Database.Dump();
+
+        Assert.Equal("Healthy", (await _shop.Stranger().Open("/healthz/ready")).Text);
+
+        Assert.Equal(before, _shop.Database.Dump());
+    }
+
+    [Fact]
+    public async Task Ready_fails_once_the_daily_look_has_found_damage_and_the_log_says_which()
+    {
+        _shop.Records.Family();
+        Assert.Equal("Healthy", (await _shop.Stranger().Open("/healthz/ready")).Text);
+        // A row that its own table would refuse, put there behind its back.
+        _shop.Records.Change("PRAGMA ignore_check_constraints = ON; UPDATE client SET name = ''; PRAGMA ignore_check_constraints = OFF;");
+
+        _shop.Get<DatabaseCheck>().Look();
+
+        Assert.Equal("Unhealthy", (await _shop.Stranger().Open("/healthz/ready")).Text);
+        Assert.Contains(_shop.Log.All, l => l.StartsWith("Critical The database is damaged (CHECK constraint failed in client)", StringComparison.Ordinal));
     }
 }

@@ -17,7 +17,7 @@ CREATE TABLE shop (
   currency        TEXT    NOT NULL CHECK (currency GLOB '[A-Z][A-Z][A-Z]'),
   tension_unit    TEXT    NOT NULL CHECK (tension_unit IN ('Lb', 'Kg')),
   unseen_months   INTEGER NOT NULL DEFAULT 12 CHECK (unseen_months BETWEEN 1 AND 120),
-  starting_values TEXT    CHECK (json_valid(starting_values)),
+  starting_values TEXT    CHECK (starting_values IS NULL OR json_valid(starting_values)),
   version         INTEGER NOT NULL DEFAULT 1
 ) STRICT;
 
@@ -45,6 +45,9 @@ CREATE TABLE setup_link (
   expires_at TEXT NOT NULL,
   used_at    TEXT
 ) STRICT, WITHOUT ROWID;
+
+-- Written and emptied again in one go, to see whether writing works.
+CREATE TABLE write_probe (bytes BLOB NOT NULL) STRICT;
 
 -- A form's own key, kept with what it made: sent twice, it answers with the first result.
 CREATE TABLE submitted_form (

@@ -60,6 +60,9 @@ public sealed class CornerSessionStore(Database database, TimeProvider clock)
         UPDATE found_event SET secret = lower(hex(randomblob(16))) WHERE client_id = @client;
         """;
 
+    /// <summary>Of all clients, in the caller's transaction. Their links are not touched: those die with the key they were made with.</summary>
+    public static void EndEverybodys(SqliteConnection connection) => connection.Execute("DELETE FROM corner_session");
+
     public int Count(long client) => database.Read(c => c.ExecuteScalar<int>(CountSql, new { client, Oldest = clock.GetUtcNow() - Longest }));
 
     private const string CountSql = "SELECT COUNT(*) FROM corner_session WHERE client_id = @client AND began_at > @Oldest";

@@ -72,6 +72,7 @@ public static class ExportPlan
         ["session"] = "browsers of the shop",
         ["setup_link"] = "sign-in of the shop",
         ["submitted_form"] = "random keys, tied to nobody",
+        ["write_probe"] = "always empty",
         ["corner_ask"] = "gone within seconds",
         ["past_job"] = "jobs of clients who were forgotten: of no person any more",
         ["nudge_batch"] = "times of batches, of no person",
