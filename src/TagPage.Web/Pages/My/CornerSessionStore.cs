@@ -2,6 +2,7 @@ using System.Buffers.Text;
 using System.Security.Cryptography;
 using System.Text;
 using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Web.Data;
 
 namespace TagPage.Web.Pages.My;
