@@ -11,6 +11,8 @@ internal static class MailServices
         services.AddSingleton<LinkKeys>();
         services.AddSingleton<MailFiles>();
         services.AddSingleton<OutboxStore>();
+        services.AddSingleton<MailFateStore>();
+        services.AddSingleton<MailFates>();
         services.AddSingleton<MailWriter>();
         if (settings.HasServer)
             services.TryAddSingleton<IMailCarrier, SmtpCarrier>();

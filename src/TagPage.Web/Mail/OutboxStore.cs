@@ -7,15 +7,6 @@ namespace TagPage.Web.Mail;
 /// <summary>Mail on its way: queued in the transaction that causes it, sent by <see cref="MailRoom"/>.</summary>
 public sealed class OutboxStore(Database database, TimeProvider clock)
 {
-    /// <summary>After this many tries a mail is given up and shown to the owner.</summary>
-    public const int MostTries = 8;
-
-    /// <summary>How long sent mails are kept for the owner to look up.</summary>
-    private static readonly TimeSpan Kept = TimeSpan.FromDays(30);
-
-    private static readonly TimeSpan[] Pauses =
-        [.. new[] { 1, 5, 15, 60, 120, 240, 480 }.Select(m => TimeSpan.FromMinutes(m))];
-
     public sealed record Row
     {
         public long Id { get; init; }
@@ -61,8 +52,33 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         RETURNING id
         """;
 
-    /// <summary>The oldest mail that may go now, or null. The address is the one on file at this moment.</summary>
-    public Row? Next() => database.Read(c => c.QueryFirstOrDefault<Row>(NextSql, new { Now = clock.GetUtcNow() }));
+    /// <summary>
+    /// Takes the mail of a lane that is to go next, in a write that is committed when this returns: nobody else sends it,
+    /// and whatever happens to this program it is known to have been on its way. Null where none may go. The address is
+    /// the one on file at this moment.
+    /// </summary>
+    public Row? Claim(MailLane lane)
+    {
+        var wanted = new { lane.Kinds, Now = clock.GetUtcNow() };
+        return database.Read(c => c.ExecuteScalar<bool>(IsWaitingSql, wanted)) ? database.Write(c => Claim(c, wanted)) : null;
+    }
+
+    private static Row? Claim(SqliteConnection connection, object wanted)
+    {
+        connection.Execute(TooLateSql, wanted);
+        var row = connection.QueryFirstOrDefault<Row>(NextSql, wanted);
+        if (row is not null)
+            connection.Execute("UPDATE outbox SET state = 'Leaving' WHERE id = @Id", new { row.Id });
+        return row;
+    }
+
+    private const string IsWaitingSql = "SELECT EXISTS (SELECT 1 FROM outbox WHERE state = 'Queued' AND not_before <= @Now AND kind IN @Kinds)";
+
+    /// <summary>A code that has run out would only be typed in vain.</summary>
+    private const string TooLateSql = $"""
+        UPDATE outbox SET state = {MailFateStore.GivenUp}, last_error = 'The code ran out before it could be sent.'
+        WHERE state = 'Queued' AND code_id IN (SELECT id FROM corner_code WHERE expires_at <= @Now)
+        """;
 
     private const string NextSql = """
         SELECT o.id, o.kind, o.nudge_id, n.version AS nudge_version, o.link_id, l.version AS link_version, o.code_id, k.salt AS code_salt, o.message_id, o.subject, o.body, o.tries,
@@ -75,35 +91,8 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         LEFT JOIN corner_code k ON k.id = o.code_id
         LEFT JOIN found_event e ON e.id = o.event_id
         LEFT JOIN shop s ON s.id = 1
-        WHERE o.state = 'Queued' AND o.not_before <= @Now
-        ORDER BY o.not_before, o.id
+        WHERE o.state = 'Queued' AND o.not_before <= @Now AND o.kind IN @Kinds
+        ORDER BY CASE o.kind WHEN 'CornerCode' THEN 0 WHEN 'Nudge' THEN 2 ELSE 1 END, o.not_before, o.id
         LIMIT 1
-        """;
-
-    public void Sent(long id) => database.Write(c =>
-    {
-        c.Execute(SentSql, new { id, Now = clock.GetUtcNow() });
-        c.Execute(PruneSql, new { Before = clock.GetUtcNow() - Kept });
-    });
-
-    private const string SentSql = "UPDATE outbox SET state = 'Sent', sent_at = @Now, tries = tries + 1, last_error = '' WHERE id = @id";
-
-    private const string PruneSql = """
-        UPDATE found_event SET notice_id = NULL
-        WHERE notice_id IN (SELECT id FROM outbox WHERE state <> 'Queued' AND made_at < @Before);
-        DELETE FROM outbox WHERE state <> 'Queued' AND made_at < @Before;
-        """;
-
-    /// <summary>Notes a try that failed; the mail is tried again later unless the refusal was final.</summary>
-    public void NotSent(Row mail, string why, bool final) => database.Write(c => c.Execute(NotSentSql, new
-    {
-        mail.Id,
-        Why = why.Length > 300 ? why[..300] : why,
-        State = final || mail.Tries + 1 >= MostTries ? "Failed" : "Queued",
-        NotBefore = clock.GetUtcNow() + Pauses[Math.Min(mail.Tries, Pauses.Length - 1)],
-    }));
-
-    private const string NotSentSql = """
-        UPDATE outbox SET state = @State, tries = tries + 1, last_error = @Why, not_before = @NotBefore WHERE id = @Id
         """;
 }

@@ -5,23 +5,46 @@ using MimeKit;
 namespace TagPage.Web.Mail;
 
 /// <summary>Hands mails to the shop's SMTP server.</summary>
-public sealed class SmtpCarrier(MailSettings settings) : IMailCarrier
+public sealed class SmtpCarrier(MailSettings settings, TimeProvider clock) : IMailCarrier
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+    private static readonly TimeSpan ForGoodbye = TimeSpan.FromSeconds(5);
 
     public async Task Carry(MimeMessage mail, CancellationToken cancel)
     {
-        using var client = new SmtpClient { Timeout = (int)Patience.TotalMilliseconds };
-        await client.ConnectAsync(settings.Host!, settings.Port, Security, cancel);
-        if (!string.IsNullOrEmpty(settings.User))
-            await client.AuthenticateAsync(settings.User, settings.Password ?? "", cancel);
-        await client.SendAsync(mail, cancel);
-        // The server has taken the mail; a slip in saying goodbye must not send it again.
+        using var patience = new SmtpPatience(clock, cancel);
+        using var client = new SmtpClient(patience) { Timeout = (int)SmtpPatience.ForTheMail.TotalMilliseconds };
         try
         {
-            await client.DisconnectAsync(true, CancellationToken.None);
+            await HandOver(mail, client, patience);
         }
-        catch (Exception e) when (e is IOException or MailKit.ProtocolException)
+        catch (Exception e) when (patience.IsFateOpen)
+        {
+            throw new UnknownFateException("The mail server did not say whether it took the mail.", e);
+        }
+        catch (OperationCanceledException e) when (!cancel.IsCancellationRequested)
+        {
+            throw new TimeoutException("The mail server kept silent for too long.", e);
+        }
+        await SayGoodbye(client);
+    }
+
+    private async Task HandOver(MimeMessage mail, SmtpClient client, SmtpPatience patience)
+    {
+        await client.ConnectAsync(settings.Host!, settings.Port, Security, patience.Token);
+        if (!string.IsNullOrEmpty(settings.User))
+            await client.AuthenticateAsync(settings.User, settings.Password ?? "", patience.Token);
+        await client.SendAsync(mail, patience.Token, patience);
+    }
+
+    /// <summary>The server has taken the mail; a slip in saying goodbye must not send it again.</summary>
+    private async Task SayGoodbye(SmtpClient client)
+    {
+        using var enough = new CancellationTokenSource(ForGoodbye, clock);
+        try
+        {
+            await client.DisconnectAsync(true, enough.Token);
+        }
+        catch (Exception e) when (e is IOException or MailKit.ProtocolException or OperationCanceledException)
         {
         }
     }

@@ -165,14 +165,16 @@ public sealed class SendTests : IAsyncDisposable
         }
         using var killed = new CancellationTokenSource();
         _post.BeforeAnswer = () => _post.Received.Count == 2 ? killed.CancelAsync() : Task.CompletedTask;
-        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => Room.SendAll(killed.Token));
+        await Room.SendAll(killed.Token);
         _post.BeforeAnswer = () => Task.CompletedTask;
 
+        await Room.SendAll(Token);
+        _shop.Clock.Advance(MailFateStore.Rest);
         await Room.SendAll(Token);
 
         Assert.Equal(3, _post.Received.Select(m => m.MessageId).Distinct().Count());
         Assert.Equal(3, _post.Received.Select(m => m.To.ToString()).Distinct().Count());
-        Assert.InRange(_post.Received.Count, 3, 4);
+        Assert.Equal(4, _post.Received.Count);
     }
 
     [Fact]

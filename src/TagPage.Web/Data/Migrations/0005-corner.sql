@@ -148,7 +148,10 @@ CREATE TABLE outbox (
   subject      TEXT    NOT NULL DEFAULT '',
   -- Pieces of the mail as JSON; see Mail/MailText.
   body         TEXT    NOT NULL DEFAULT '[]',
-  state        TEXT    NOT NULL DEFAULT 'Queued' CHECK (state IN ('Queued', 'Sent', 'Failed')),
+  -- Leaving: claimed by the program that hands it to the mail server. MaybeSent: nobody will ever know.
+  state        TEXT    NOT NULL DEFAULT 'Queued' CHECK (state IN ('Queued', 'Leaving', 'Sent', 'Failed', 'MaybeSent')),
+  -- A try ended without the server's word, so the mail may have arrived whatever became of later tries.
+  maybe_sent   INTEGER NOT NULL DEFAULT 0 CHECK (maybe_sent IN (0, 1)),
   not_before   TEXT    NOT NULL,
   tries        INTEGER NOT NULL DEFAULT 0,
   last_error   TEXT    NOT NULL DEFAULT '',
@@ -163,6 +166,7 @@ WHERE id IN (SELECT id FROM held_notice);
 DROP TABLE held_notice;
 DROP TABLE held_outbox;
 CREATE INDEX outbox_queued    ON outbox (not_before, id) WHERE state = 'Queued';
+CREATE INDEX outbox_leaving   ON outbox (id) WHERE state = 'Leaving';
 CREATE INDEX outbox_by_client ON outbox (to_client_id, kind, made_at);
 CREATE INDEX outbox_by_event  ON outbox (event_id) WHERE event_id IS NOT NULL;
 CREATE INDEX outbox_by_nudge  ON outbox (nudge_id) WHERE nudge_id IS NOT NULL;

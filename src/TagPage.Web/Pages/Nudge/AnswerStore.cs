@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Web.Data;
+using TagPage.Web.Mail;
 
 namespace TagPage.Web.Pages.Nudge;
 
@@ -53,8 +54,8 @@ public sealed class AnswerStore(Database database, ShopClock clock)
         WHERE id = @client AND reminders <> @wanted
         """;
 
-    internal const string HoldBackSql = """
-        UPDATE outbox SET state = 'Failed', last_error = 'The client wants no more reminders.'
+    internal const string HoldBackSql = $"""
+        UPDATE outbox SET state = {MailFateStore.GivenUp}, last_error = 'The client wants no more reminders.'
         WHERE to_client_id = @client AND kind = 'Nudge' AND state = 'Queued'
         """;
 }

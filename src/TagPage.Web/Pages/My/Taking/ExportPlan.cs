@@ -60,7 +60,7 @@ public static class ExportPlan
         new("corner_code", "client_id = @client", "made_at used_at", "id client_id salt expires_at tries"),
         new("client_request", "client_id = @client", "kind words asked_at done_at", "id client_id"),
         new("outbox", "to_client_id = @client", "kind subject body state made_at sent_at to_address",
-            "id to_client_id nudge_id event_id link_id code_id message_id not_before tries last_error") { Mail = "body" },
+            "id to_client_id nudge_id event_id link_id code_id message_id not_before tries last_error maybe_sent") { Mail = "body" },
         new("nudge_batch_client", "client_id = @client", "state", "batch_id client_id why nudge_id"),
     ];
 

@@ -25,6 +25,8 @@ public sealed record FoundLogRow(FoundLogStore.Row Row, DateTimeOffset At, bool 
         { NoticeState: "Sent", IsToShop: true } => "mailed to the shop: the client has no mail address",
         { NoticeState: "Sent" } => "the client was told by mail",
         { NoticeState: "Queued" } => "the mail is waiting to go",
+        { NoticeState: "Leaving" } => "the mail is on its way out",
+        { NoticeState: "MaybeSent" } => "the mail may have been sent: the mail server never said so",
         { NoticeState: "Failed" } => "the mail could not be sent",
         _ => "",
     };

@@ -24,7 +24,7 @@ public sealed class NudgeListStore(Database database)
                {NudgeStore.Replaced} AS replaced,
                (SELECT COUNT(*) FROM nudge_racket a WHERE a.nudge_id = n.id) AS rackets,
                (SELECT COUNT(a.answer) FROM nudge_racket a WHERE a.nudge_id = n.id) AS answered,
-               m.id AS outbox_id, m.state AS outbox_state, m.last_error, m.not_before, COALESCE(m.tries, 0) AS tries
+               m.id AS outbox_id, m.state AS outbox_state, COALESCE(m.maybe_sent, 0) AS maybe_sent, m.last_error, m.not_before, COALESCE(m.tries, 0) AS tries
         FROM nudge n
         JOIN client c ON c.id = n.client_id
         LEFT JOIN outbox m ON m.id = (SELECT MAX(o.id) FROM outbox o WHERE o.nudge_id = n.id)
@@ -34,12 +34,12 @@ public sealed class NudgeListStore(Database database)
     public IReadOnlyList<MailRow> Unsent() => database.Read(c => c.Query<MailRow>(UnsentSql, new { Most }).ToList());
 
     private const string UnsentSql = """
-        SELECT o.id, o.kind, c.name AS to_name, o.subject, o.state,
+        SELECT o.id, o.kind, c.name AS to_name, o.subject, o.state, o.maybe_sent,
                o.tries, o.last_error, o.not_before, o.made_at
         FROM outbox o
         LEFT JOIN client c ON c.id = o.to_client_id
         WHERE o.state <> 'Sent'
-        ORDER BY o.state = 'Queued', o.id DESC
+        ORDER BY o.state IN ('Queued', 'Leaving'), o.id DESC
         LIMIT @Most
         """;
 }

@@ -28,12 +28,13 @@ public sealed record NudgeRow
     /// <summary>Of the mail that was queued last.</summary>
     public long? OutboxId { get; init; }
     public string? OutboxState { get; init; }
+    public bool MaybeSent { get; init; }
     public string? LastError { get; init; }
     public DateTimeOffset? NotBefore { get; init; }
     public int Tries { get; init; }
 }
 
-/// <summary>A mail that is on its way or was given up.</summary>
+/// <summary>A mail that is on its way, was given up, or may have gone out.</summary>
 public sealed record MailRow
 {
     public long Id { get; init; }
@@ -41,6 +42,7 @@ public sealed record MailRow
     public string? ToName { get; init; }
     public string Subject { get; init; } = "";
     public string State { get; init; } = "";
+    public bool MaybeSent { get; init; }
     public int Tries { get; init; }
     public string LastError { get; init; } = "";
     public DateTimeOffset NotBefore { get; init; }

@@ -68,11 +68,11 @@ public sealed class SendNudgeStore(Database database, OutboxStore outbox, ShopSt
 
     private const string DiscardSql = "UPDATE nudge SET discarded = 1 WHERE id = @id AND discarded = 0";
 
-    private const string HoldBackSql = """
-        UPDATE outbox SET state = 'Failed', last_error = 'The reminder was taken back.' WHERE nudge_id = @id AND state = 'Queued'
+    private const string HoldBackSql = $"""
+        UPDATE outbox SET state = {MailFateStore.GivenUp}, last_error = 'The reminder was taken back.' WHERE nudge_id = @id AND state = 'Queued'
         """;
 
-    /// <summary>A mail that was given up is tried once more from the beginning; a reminder only while it still holds.</summary>
+    /// <summary>A mail that was given up, or may have gone out, is tried once more from the beginning; a reminder only while it still holds.</summary>
     public Outcome Retry(long mail) => database.Write<Outcome>(c =>
         c.Execute(RetrySql, new { mail, clock.Now }) == 1
             ? new Outcome.Done(mail)
@@ -80,7 +80,7 @@ public sealed class SendNudgeStore(Database database, OutboxStore outbox, ShopSt
 
     private const string RetrySql = """
         UPDATE outbox SET state = 'Queued', tries = 0, not_before = @Now, last_error = ''
-        WHERE id = @mail AND state = 'Failed'
+        WHERE id = @mail AND state IN ('Failed', 'MaybeSent')
           AND (nudge_id IS NULL OR EXISTS (
             SELECT 1 FROM nudge n JOIN client c ON c.id = n.client_id WHERE n.id = outbox.nudge_id AND n.discarded = 0 AND c.reminders = 1))
         """;
