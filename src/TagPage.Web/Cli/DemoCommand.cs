@@ -10,7 +10,7 @@ public static class DemoCommand
 
     public static async Task Run(string[] settings, bool newPassword)
     {
-        var app = App.Build(App.CreateBuilder(settings, DataFolder));
+        var app = App.Build(App.CreateBuilder(settings, DataFolder), serves: true);
         var demo = app.Services.GetRequiredService<DemoShop>();
         demo.Prepare();
         var password = await Password(app.Services, newPassword);

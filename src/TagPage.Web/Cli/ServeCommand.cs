@@ -8,7 +8,7 @@ internal static class ServeCommand
 {
     public static Task Run(string[] settings)
     {
-        var app = App.Build(App.CreateBuilder(settings));
+        var app = App.Build(App.CreateBuilder(settings), serves: true);
         return Server.Run(app, _ =>
         {
             var output = app.Services.GetRequiredService<TextWriter>();

@@ -25,6 +25,7 @@ internal static class Services
     {
         var folder = new DataFolder(configuration["TagPage:DataFolder"] ?? dataFolder);
         services.AddSingleton(folder);
+        services.AddSingleton<FolderLock>();
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton(Console.Out);
         services.AddSingleton<Database>();

@@ -205,7 +205,7 @@ public sealed class DemoTests : IDisposable
     }
 
     private IEnumerable<string> FilesWith(string text) =>
-        Directory.EnumerateFiles(_shop.Folder, "*", SearchOption.AllDirectories).Where(f => Contains(f, Encoding.UTF8.GetBytes(text)));
+        Directory.EnumerateFiles(_shop.Folder, "*", SearchOption.AllDirectories).Where(f => new FileInfo(f).Length > 0 && Contains(f, Encoding.UTF8.GetBytes(text)));
 
     private static bool Contains(string file, ReadOnlySpan<byte> text)
     {

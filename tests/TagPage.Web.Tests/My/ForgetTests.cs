@@ -197,7 +197,7 @@ public sealed class ForgetTests : IAsyncLifetime
     private List<string> FilesWith(string text)
     {
         var wanted = Encoding.UTF8.GetBytes(text);
-        return [.. Directory.EnumerateFiles(_shop.Folder, "*", SearchOption.AllDirectories).Where(f => Bytes(f).IndexOf(wanted) >= 0).Select(f => Path.GetFileName(f)!).Order()];
+        return [.. Directory.EnumerateFiles(_shop.Folder, "*", SearchOption.AllDirectories).Where(f => new FileInfo(f).Length > 0 && Bytes(f).IndexOf(wanted) >= 0).Select(f => Path.GetFileName(f)!).Order()];
     }
 
     private static Span<byte> Bytes(string file)
