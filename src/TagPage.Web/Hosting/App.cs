@@ -44,24 +44,24 @@ public static class App
     /// <summary>Builds the program and brings its database up to date.</summary>
     /// <param name="builder">With all settings.</param>
     /// <param name="serves">It goes on running and needs the data folder for itself; a command that is done at once may run beside it.</param>
-    /// <exception cref="CannotStartException">The data folder holds neither a sound shop nor nothing; it is left as it is.</exception>
+    /// <exception cref="CannotStartException">The data folder holds neither a sound shop nor nothing, and is left as it is; or it is taken.</exception>
     public static WebApplication Build(WebApplicationBuilder builder, bool serves = false)
     {
         var app = builder.Build();
-        if (serves)
-            app.Services.GetRequiredService<FolderLock>().Take();
         var folder = app.Services.GetRequiredService<DataFolder>();
         KeyFiles.RefuseDamaged(folder);
-        OpenRecords(app.Services);
+        OpenRecords(app.Services, serves);
         KeyFiles.CloseToOthers(folder);
         app.UseTagPage();
         return app;
     }
 
     /// <summary>Judges the database before anything opens it, then brings it up to date.</summary>
-    internal static void OpenRecords(IServiceProvider services)
+    internal static void OpenRecords(IServiceProvider services, bool serves = false)
     {
         RecordsFile.Judge(services.GetRequiredService<DataFolder>(), services.GetRequiredService<IReadOnlyList<Migration>>());
+        if (serves)
+            services.GetRequiredService<FolderLock>().Take();
         services.GetRequiredService<Migrator>().Run();
         services.GetRequiredService<KeptDates>().Attach();
     }

@@ -31,14 +31,27 @@ public sealed class OwnersDesk : IDisposable
         return _running;
     }
 
-    /// <summary>Returns when the database is closed, which folds its log into it.</summary>
+    /// <summary>Returns when the database is closed, which folds its log into it, and the folder is free for the next.</summary>
     public void Stop()
     {
         if (_running is null)
             return;
         _running.Dispose();
         _running = null;
-        WaitFor(() => !File.Exists(Database + "-wal"));
+        WaitFor(() => !File.Exists(Database + "-wal") && IsFree(Path.Combine(Data, "tagpage.lock")));
+    }
+
+    private static bool IsFree(string lockFile)
+    {
+        try
+        {
+            File.Open(lockFile, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None).Dispose();
+            return true;
+        }
+        catch (IOException)
+        {
+            return false;
+        }
     }
 
     private static void WaitFor(Func<bool> condition) => Assert.True(SpinWait.SpinUntil(condition, Patience));
@@ -68,7 +81,7 @@ public sealed class OwnersDesk : IDisposable
     /// <summary>Every file of the data folder with what is in it.</summary>
     public IReadOnlyList<string> Files() =>
         [.. Directory.EnumerateFiles(Data, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)
-            .Select(f => Path.GetRelativePath(Data, f) + " " + Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(f))))];
+            .Select(f => Path.GetRelativePath(Data, f) + " " + (new FileInfo(f).Length == 0 ? "empty" : Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(f)))))];
 
     public void Dispose()
     {
