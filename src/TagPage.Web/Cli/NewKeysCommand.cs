@@ -18,7 +18,8 @@ internal static class NewKeysCommand
         var folder = app.Services.GetRequiredService<DataFolder>();
         if (!RecordsFile.IsThere(folder))
             throw new CannotStartException($"There is no shop in {folder.Root}.");
-        App.OpenRecords(app.Services);
+        // A shop that runs meanwhile would go on with the old keys until its next start.
+        App.OpenRecords(app.Services, alone: true);
         app.Services.GetRequiredService<Database>().Write(c =>
         {
             SessionStore.EndEverybodys(c);

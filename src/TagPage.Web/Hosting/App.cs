@@ -50,17 +50,17 @@ public static class App
         var app = builder.Build();
         var folder = app.Services.GetRequiredService<DataFolder>();
         KeyFiles.RefuseDamaged(folder);
-        OpenRecords(app.Services, serves);
+        OpenRecords(app.Services, alone: serves);
         KeyFiles.CloseToOthers(folder);
         app.UseTagPage();
         return app;
     }
 
     /// <summary>Judges the database before anything opens it, then brings it up to date.</summary>
-    internal static void OpenRecords(IServiceProvider services, bool serves = false)
+    internal static void OpenRecords(IServiceProvider services, bool alone)
     {
         RecordsFile.Judge(services.GetRequiredService<DataFolder>(), services.GetRequiredService<IReadOnlyList<Migration>>());
-        if (serves)
+        if (alone)
             services.GetRequiredService<FolderLock>().Take();
         services.GetRequiredService<Migrator>().Run();
         services.GetRequiredService<KeptDates>().Attach();

@@ -57,6 +57,19 @@ public sealed partial class StolenMachineTests : IDisposable
     }
 
     [Fact]
+    public async Task New_keys_are_not_made_beside_a_running_shop_which_would_go_on_with_the_old_ones()
+    {
+        var shop = await _desk.Start().OwnedByRuna();
+        var runa = await Cookies(shop, async v => await v.SignIn());
+
+        var (code, _, errors) = await _desk.Ask("new-keys");
+
+        Assert.Equal(1, code);
+        Assert.Contains("Stop that one first", errors, StringComparison.Ordinal);
+        Assert.True(await Opens(shop, runa, "/shop/strings"));
+    }
+
+    [Fact]
     public async Task New_keys_make_no_shop_where_none_was()
     {
         var (code, _, errors) = await _desk.Ask("new-keys");
