@@ -19,7 +19,10 @@ internal sealed class TextBinder : IModelBinder
         bindingContext.ModelState.SetModelValue(name, value);
         var mayHaveLines = MayHaveLines(bindingContext.ModelMetadata);
         var text = TypedText.Kept(value.FirstValue ?? "", mayHaveLines);
-        if (mayHaveLines || TypedText.IsOneLine(text))
+        // A part of the address is never null: what cannot stand there names nothing that there is.
+        if (bindingContext.ActionContext.RouteData.Values.ContainsKey(name))
+            bindingContext.Result = ModelBindingResult.Success(TypedText.IsOneLine(text) ? text : "");
+        else if (mayHaveLines || TypedText.IsOneLine(text))
             bindingContext.Result = ModelBindingResult.Success(text.Length == 0 ? null : text);
         else
             bindingContext.ModelState.TryAddModelError(name, LanguageOf(bindingContext.HttpContext).Phrases.Reminder.OneLine);

@@ -21,6 +21,7 @@ public sealed class ProblemModel(PublicAddress address, ILogger<ProblemModel> lo
 
     public string? Id { get; private set; }
 
+    [NonHandler]
     public override void OnPageHandlerExecuting(PageHandlerExecutingContext context)
     {
         var broken = HttpContext.Features.Get<IExceptionHandlerFeature>()?.Error;

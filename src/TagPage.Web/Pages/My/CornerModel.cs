@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.Filters;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Web.Words;
@@ -16,6 +17,7 @@ public abstract partial class CornerModel(ClientOnFileStore clients) : PageModel
 
     public MyNames Names => new(Spoken);
 
+    [NonHandler]
     public override void OnPageHandlerSelected(PageHandlerSelectedContext context)
     {
         Me = clients.Get(User.ClientId()) ?? throw new InvalidOperationException("A session outlived its client.");

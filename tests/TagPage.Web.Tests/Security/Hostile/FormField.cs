@@ -15,7 +15,7 @@ public sealed record FormField(string Name, Type Type)
     /// <summary>All that a page binds, down to the last property of its inputs.</summary>
     public static IEnumerable<FormField> Of(CompiledPageActionDescriptor page) => page.BoundProperties
         .SelectMany(p => Of(p.ParameterType, p.Name))
-        .Concat(page.HandlerMethods.SelectMany(h => h.Parameters).SelectMany(p => Of(p.ParameterType, p.Name)))
+        .Concat(page.HandlerMethods.Where(h => h.HttpMethod is "Get" or "Post").SelectMany(h => h.Parameters).SelectMany(p => Of(p.ParameterType, p.Name)))
         .DistinctBy(f => f.Name);
 
     private static IEnumerable<FormField> Of(Type given, string name)

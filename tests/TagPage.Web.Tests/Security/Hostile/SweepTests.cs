@@ -74,6 +74,12 @@ public sealed partial class SweepTests(House house) : IClassFixture<House>
         NothingBroke();
     }
 
+    /// <summary>A method named like a handler becomes one: OnPageHandlerSelected answers the verb PAGE.</summary>
+    [Fact]
+    public void Pages_answer_no_verbs_but_get_and_post() => Assert.Empty(house.Pages
+        .SelectMany(p => p.Page.HandlerMethods.Select(h => (p.Door.Route, h.HttpMethod)))
+        .Where(h => h.HttpMethod is not ("Get" or "Post")));
+
     private void NothingBroke()
     {
         Assert.True(_broken.Count == 0, string.Join('\n', _broken));
