@@ -36,9 +36,8 @@ public sealed class FormSizeTests : IDisposable
 
         var kept = await SendFile(owner, "/shop/import", "Files", "clients.csv", Clients(19_000_000));
 
-        Assert.True(kept.Status == HttpStatusCode.Found, $"{kept.Status}: {string.Join(' ', kept.Errors)}{kept.Main}{string.Join('\n', _shop.Log.All.Where(l => l.Contains("Exception", StringComparison.Ordinal)))}");
-        Assert.StartsWith("/shop/import/check/", kept.Location, StringComparison.Ordinal);
-        Assert.Contains("This would add", (await owner.Open(kept.Location!)).Main, StringComparison.Ordinal);
+        Assert.StartsWith("/shop/import/check/", kept.Response.RequestMessage!.RequestUri!.AbsolutePath, StringComparison.Ordinal);
+        Assert.Contains("This would add", kept.Main, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -77,7 +76,7 @@ public sealed class FormSizeTests : IDisposable
     {
         var text = new StringBuilder("client,name,note\n");
         for (var n = 1; text.Length < bytes; n++)
-            text.Append(CultureInfo.InvariantCulture, $"C{n},Odalys Ferran {n},{new string('n', 900)}\n");
+            text.Append(CultureInfo.InvariantCulture, $"C{n},Odalys Ferran {n},{new string('n', 400)}\n");
         return Encoding.ASCII.GetBytes(text.ToString());
     }
 

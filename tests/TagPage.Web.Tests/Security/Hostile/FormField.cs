@@ -12,6 +12,9 @@ public sealed record FormField(string Name, Type Type)
 
     public bool IsNumber => Numbers.Contains(Type);
 
+    /// <summary>The rest are ids, which people choose; one that names nothing is passed over or refused as each page sees fit.</summary>
+    public bool IsTyped => IsNumber && Type != typeof(long);
+
     /// <summary>All that a page binds, down to the last property of its inputs.</summary>
     public static IEnumerable<FormField> Of(CompiledPageActionDescriptor page) => page.BoundProperties
         .SelectMany(p => Of(p.ParameterType, p.Name))

@@ -25,7 +25,7 @@ public sealed class HostileNumberTests(House house) : IClassFixture<House>
         var (tried, wrong) = (0, new List<string>());
 
         foreach (var page in house.Pages.Where(p => p.TakesForms))
-            foreach (var (field, value) in Pairs(page, Impossible))
+            foreach (var (field, value) in Pairs(page, Impossible).Where(p => p.Field.IsTyped))
             {
                 var answer = await Send(page, field.Name, value);
                 if ((int)answer.Status >= 500)
@@ -48,7 +48,7 @@ public sealed class HostileNumberTests(House house) : IClassFixture<House>
         var broken = new List<string>();
 
         foreach (var page in house.Pages.Where(p => p.TakesForms))
-            foreach (var (field, value) in Pairs(page, Odd))
+            foreach (var (field, value) in Pairs(page, Odd).Concat(Pairs(page, Impossible).Where(p => !p.Field.IsTyped)))
                 if (await Send(page, field.Name, value) is var answer && (int)answer.Status >= 500)
                     broken.Add($"{page.Door.Route}, {field.Name}, {value}: {answer.Status} {house.Broke}");
 
