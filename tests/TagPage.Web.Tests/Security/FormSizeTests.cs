@@ -1,7 +1,7 @@
-using AngleSharp.Dom;
 using System.Globalization;
 using System.Net;
 using System.Text;
+using AngleSharp.Dom;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;

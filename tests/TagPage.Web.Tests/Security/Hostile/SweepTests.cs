@@ -76,9 +76,8 @@ public sealed partial class SweepTests(House house) : IClassFixture<House>
 
     /// <summary>A method named like a handler becomes one: OnPageHandlerSelected answers the verb PAGE.</summary>
     [Fact]
-    public void Pages_answer_no_verbs_but_get_and_post() => Assert.Empty(house.Pages
-        .SelectMany(p => p.Page.HandlerMethods.Select(h => (p.Door.Route, h.HttpMethod)))
-        .Where(h => h.HttpMethod is not ("Get" or "Post")));
+    public void Pages_answer_no_verbs_but_get_and_post() =>
+        Assert.Equal(["Get", "Post"], house.Pages.SelectMany(p => p.Page.HandlerMethods).Select(h => h.HttpMethod).Distinct().Order());
 
     private void NothingBroke()
     {
