@@ -1,10 +1,9 @@
-using Microsoft.Playwright;
 using TagPage.Web.Demo;
 
 namespace TagPage.Browser.Tests;
 
 /// <summary>Every page on a phone, in light and dark: readable by everybody, and no wider than the screen.</summary>
-public sealed class EveryPageTests(Stage stage) : IClassFixture<Stage>, IAsyncLifetime
+public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
 {
     private static readonly string[] Open = ["/", "/t", "/t?code=7K2M9Q4TXAX", "/account/sign-in"];
 
@@ -22,25 +21,17 @@ public sealed class EveryPageTests(Stage stage) : IClassFixture<Stage>, IAsyncLi
         "/shop/settings/messages", "/shop/settings/reminders", "/shop/import", "/shop/help", "/shop/help/restring-by", "/account/password",
     ];
 
-    public async ValueTask InitializeAsync() => await stage.OpenDemo();
-
-    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
-
-    [Theory]
-    [InlineData(ColorScheme.Light)]
-    [InlineData(ColorScheme.Dark)]
-    public async Task Everybodys_pages_pass_axe_and_fit_a_phone(ColorScheme scheme)
+    [Fact]
+    public async Task Everybodys_pages_pass_axe_and_fit_a_phone()
     {
-        await using var stranger = await Journey.Phone(stage, scheme: scheme);
+        await using var stranger = await Journey.Phone(stage);
         await Walk(stranger, [.. Open, $"/t/{stage.Get<DemoShop>().Showcase}", $"/t/{stage.Get<DemoShop>().Lost}", $"/t/{stage.Get<DemoShop>().Lost}/found", $"/t/{stage.Get<DemoShop>().Showcase}/found"]);
     }
 
-    [Theory]
-    [InlineData(ColorScheme.Light)]
-    [InlineData(ColorScheme.Dark)]
-    public async Task Owners_pages_pass_axe_and_fit_a_phone(ColorScheme scheme)
+    [Fact]
+    public async Task Owners_pages_pass_axe_and_fit_a_phone()
     {
-        await using var runa = await Journey.Phone(stage, scheme: scheme);
+        await using var runa = await Journey.Phone(stage);
         await runa.SignIn();
         await Walk(runa, [.. SignedIn, $"/shop/rackets/{stage.Get<DemoStore>().Lost!.RacketId}", $"/shop/tags/finders/{stage.Get<DemoShop>().Showcase}"]);
     }

@@ -7,11 +7,14 @@ namespace TagPage.Browser.Tests;
 
 /// <summary>
 /// One person with one browser session. Whatever goes wrong in the page (console error, failed load, a request to
-/// another host) fails the test; a failing test leaves a screenshot and a trace.
+/// another host) fails the test. A failing test leaves a screenshot and the page, and a trace where TRACES=1 asked for
+/// one: recording them slows every test down, so tests/run.sh asks when it runs those that failed once more.
 /// </summary>
 public sealed class Journey : IAsyncDisposable
 {
     private static readonly string[] Rules = ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa", "best-practice"];
+
+    private static readonly bool Traces = Environment.GetEnvironmentVariable("TRACES") == "1";
 
     private readonly IBrowserContext _session;
     private readonly ConcurrentQueue<string> _faults = new();
@@ -67,11 +70,16 @@ public sealed class Journey : IAsyncDisposable
         Assert.InRange(box.Y + box.Height, 1, Page.ViewportSize!.Height);
     }
 
+    /// <summary>In light and in dark, on the page as it was loaded.</summary>
     public async Task HasNoAxeViolation()
     {
-        var result = await Page.RunAxe(new AxeRunOptions { RunOnly = new() { Type = "tag", Values = [.. Rules] } });
-        Assert.True(result.Violations.Length == 0, Page.Url + "\n" + string.Join('\n', result.Violations.Select(v =>
-            $"{v.Id}: {v.Help} {string.Join(" | ", v.Nodes.Select(n => n.Html))}")));
+        foreach (var scheme in new[] { ColorScheme.Light, ColorScheme.Dark })
+        {
+            await Page.EmulateMediaAsync(new() { ColorScheme = scheme });
+            var result = await Page.RunAxe(new AxeRunOptions { RunOnly = new() { Type = "tag", Values = [.. Rules] } });
+            Assert.True(result.Violations.Length == 0, $"{Page.Url} in {scheme}\n" + string.Join('\n', result.Violations.Select(v =>
+                $"{v.Id}: {v.Help} {string.Join(" | ", v.Nodes.Select(n => n.Html))}")));
+        }
     }
 
     public async ValueTask DisposeAsync()
@@ -86,9 +94,10 @@ public sealed class Journey : IAsyncDisposable
     private static async Task<Journey> Open(Stage stage, BrowserNewContextOptions options)
     {
         options.BaseURL = stage.Address;
-        var session = await stage.Browser.NewContextAsync(options);
-        session.SetDefaultTimeout(15_000);
-        await session.Tracing.StartAsync(new() { Screenshots = true, Snapshots = true });
+        var session = await OneBrowser.Browser.NewContextAsync(options);
+        session.SetDefaultTimeout(OneBrowser.Patience);
+        if (Traces)
+            await session.Tracing.StartAsync(new() { Screenshots = true, Snapshots = true });
         return new Journey(session, await session.NewPageAsync(), new Uri(stage.Address).Host);
     }
 
@@ -116,7 +125,9 @@ public sealed class Journey : IAsyncDisposable
     {
         var name = Path.Combine(Directory.CreateDirectory("TestResults").FullName, TestContext.Current.TestMethod!.MethodName);
         await Page.ScreenshotAsync(new() { Path = name + ".png", FullPage = true });
-        await _session.Tracing.StopAsync(new() { Path = name + ".zip" });
+        await File.WriteAllTextAsync(name + ".html", await Page.ContentAsync());
+        if (Traces)
+            await _session.Tracing.StopAsync(new() { Path = name + ".zip" });
         await _session.CloseAsync();
     }
 }

@@ -7,12 +7,8 @@ using ZXing.Common;
 namespace TagPage.Browser.Tests;
 
 /// <summary>From the racket's card to a label whose square leads back to the racket's page.</summary>
-public sealed class LabelTests(Stage stage) : IClassFixture<Stage>, IAsyncLifetime
+public sealed class LabelTests(DemoStage stage) : IClassFixture<DemoStage>
 {
-    public async ValueTask InitializeAsync() => await stage.OpenDemo();
-
-    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
-
     [Fact]
     public async Task Label_asked_for_on_the_card_scans_off_the_screen_and_opens_the_rackets_page()
     {

@@ -8,13 +8,9 @@ using TagPage.Web.Words;
 namespace TagPage.Browser.Tests;
 
 /// <summary>The own page listens to strings: synthesised taps come in through Chromium's own stand-in for a microphone.</summary>
-public sealed class ListenTests(Stage stage) : IClassFixture<Stage>, IAsyncLifetime
+public sealed class ListenTests(DemoStage stage, OneBrowser chromium) : IClassFixture<DemoStage>
 {
     private const int Rate = 48_000;
-
-    public async ValueTask InitializeAsync() => await stage.OpenDemo();
-
-    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
 
     [Theory]
     [InlineData(412.7)]
@@ -24,12 +20,7 @@ public sealed class ListenTests(Stage stage) : IClassFixture<Stage>, IAsyncLifet
     {
         var file = Path.Combine(Path.GetTempPath(), $"tagpage-taps-{Guid.NewGuid():N}.wav");
         await File.WriteAllBytesAsync(file, Taps(hertz), TestContext.Current.CancellationToken);
-        using var playwright = await Playwright.CreateAsync();
-        await using var browser = await playwright.Chromium.LaunchAsync(new()
-        {
-            ExecutablePath = Stage.Chromium(),
-            Args = ["--no-sandbox", "--disable-gpu", "--use-fake-ui-for-media-stream", "--use-fake-device-for-media-stream", "--use-file-for-fake-audio-capture=" + file],
-        });
+        await using var browser = await chromium.Start("--use-fake-ui-for-media-stream", "--use-fake-device-for-media-stream", "--use-file-for-fake-audio-capture=" + file);
         var page = await (await browser.NewContextAsync(new() { BaseURL = stage.Address })).NewPageAsync();
         await Enter(page);
         var posts = 0;
@@ -37,7 +28,7 @@ public sealed class ListenTests(Stage stage) : IClassFixture<Stage>, IAsyncLifet
 
         var say = CornerWords.Of(Languages.English).Play;
         await page.GetByRole(AriaRole.Button, new() { Name = say.ListenButton }).ClickAsync();
-        await Assertions.Expect(page.Locator("[data-listen] [role=status]")).ToContainTextAsync("5 of 5", new() { Timeout = 40_000 });
+        await Assertions.Expect(page.Locator("[data-listen] [role=status]")).ToContainTextAsync("5 of 5");
 
         var heard = double.Parse(await page.GetByLabel(say.Hertz).InputValueAsync(), CultureInfo.InvariantCulture);
         Assert.InRange(heard, hertz - 1, hertz + 1);

@@ -8,12 +8,8 @@ using TagPage.Web.Words;
 namespace TagPage.Browser.Tests;
 
 /// <summary>A racket's way home, on phones without JavaScript, each journey in two languages.</summary>
-public sealed partial class LostAndFoundTests(Stage stage) : IClassFixture<Stage>, IAsyncLifetime
+public sealed partial class LostAndFoundTests(DemoStage stage) : IClassFixture<DemoStage>
 {
-    public async ValueTask InitializeAsync() => await stage.OpenDemo();
-
-    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
-
     [Theory]
     [InlineData("de", 5)]
     [InlineData("es", 6)]

@@ -9,12 +9,8 @@ using TagPage.Web.Words;
 namespace TagPage.Browser.Tests;
 
 /// <summary>A client's own page, on phones without JavaScript, each journey in two languages.</summary>
-public sealed class OwnPageTests(Stage stage) : IClassFixture<Stage>, IAsyncLifetime
+public sealed class OwnPageTests(DemoStage stage) : IClassFixture<DemoStage>
 {
-    public async ValueTask InitializeAsync() => await stage.OpenDemo();
-
-    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
-
     [Theory]
     [InlineData("en", 5)]
     [InlineData("es", 6)]
@@ -65,12 +61,10 @@ public sealed class OwnPageTests(Stage stage) : IClassFixture<Stage>, IAsyncLife
         await guardian.Reads(say.Lost.Withdrawn);
     }
 
-    [Theory]
-    [InlineData(ColorScheme.Light)]
-    [InlineData(ColorScheme.Dark)]
-    public async Task Own_pages_pass_axe_and_fit_a_phone(ColorScheme scheme)
+    [Fact]
+    public async Task Own_pages_pass_axe_and_fit_a_phone()
     {
-        await using var guardian = await Enter(2, "en", javaScript: true, scheme);
+        await using var guardian = await Enter(2, "en", javaScript: true);
         var racket = OneToString(2);
         stage.Get<Database>().Write(c => c.Execute("UPDATE corner_session SET fresh_until = '2999-01-01T00:00:00.000Z'"));
         foreach (var address in new[]
@@ -100,11 +94,11 @@ public sealed class OwnPageTests(Stage stage) : IClassFixture<Stage>, IAsyncLife
         }
     }
 
-    private async Task<Journey> Enter(long client, string code, bool javaScript = false, ColorScheme scheme = ColorScheme.Light)
+    private async Task<Journey> Enter(long client, string code, bool javaScript = false)
     {
         var links = stage.Get<CornerLinkStore>();
         var link = links.Get(links.Make(client)!.Value)!;
-        var journey = await Journey.Phone(stage, javaScript, scheme);
+        var journey = await Journey.Phone(stage, javaScript);
         await journey.Go(new Uri(stage.Get<CornerTexts>().Link(link)).PathAndQuery + "?lang=" + code);
         await journey.Press(CornerWords.Of(Languages.Of(code)!).Link.EnterButton);
         return journey;

@@ -1,24 +1,14 @@
 namespace TagPage.Browser.Tests;
 
 /// <summary>The program as "dotnet publish" leaves it, in a folder far from the source, started from yet another.</summary>
-public sealed class Published : IAsyncLifetime
+public sealed class Published : IDisposable
 {
     private readonly string _root = Path.Combine(Path.GetTempPath(), "tagpage-published-" + Guid.NewGuid().ToString("N"));
 
-    public string Seed => Path.Combine(_root, "program", "seed-demo");
+    /// <summary>The build of these tests publishes the program beside them.</summary>
+    public Published() => Copy(new DirectoryInfo(Path.Combine(AppContext.BaseDirectory, "published")), Directory.CreateDirectory(Path.Combine(_root, "program")));
 
-    public async ValueTask InitializeAsync()
-    {
-        Directory.CreateDirectory(_root);
-        // Helpers that a build leaves running would hold on to its output, and the analyzers have had their say before.
-        using var publish = StartedProgram.Start("dotnet",
-            [
-                "publish", Path.Combine(Source(), "src", "TagPage.Web"), "-o", Path.Combine(_root, "program"), "--nologo", "-v", "quiet",
-                "-nodeReuse:false", "-p:UseSharedCompilation=false", "-p:RunAnalyzers=false",
-            ], _root);
-        var (code, output, errors) = await publish.Ended();
-        Assert.True(code == 0, output + errors);
-    }
+    public string Seed => Path.Combine(_root, "program", "seed-demo");
 
     /// <summary>A folder that nothing is in yet.</summary>
     public string EmptyFolder() => Directory.CreateDirectory(Path.Combine(_root, Guid.NewGuid().ToString("N"))).FullName;
@@ -26,10 +16,14 @@ public sealed class Published : IAsyncLifetime
     public StartedProgram Start(string folder, params string[] arguments) =>
         StartedProgram.Start("dotnet", [Path.Combine(_root, "program", "TagPage.Web.dll"), .. arguments], folder);
 
-    public ValueTask DisposeAsync()
+    public void Dispose() => Directory.Delete(_root, recursive: true);
+
+    private static void Copy(DirectoryInfo from, DirectoryInfo to)
     {
-        Directory.Delete(_root, recursive: true);
-        return ValueTask.CompletedTask;
+        foreach (var file in from.EnumerateFiles())
+            file.CopyTo(Path.Combine(to.FullName, file.Name));
+        foreach (var folder in from.EnumerateDirectories())
+            Copy(folder, to.CreateSubdirectory(folder.Name));
     }
 
     /// <summary>The folder of the solution above these tests.</summary>

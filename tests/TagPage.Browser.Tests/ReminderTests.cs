@@ -7,12 +7,8 @@ using TagPage.Web.Words;
 namespace TagPage.Browser.Tests;
 
 /// <summary>A restring reminder from the due list to the bench, and its end, on a phone without JavaScript.</summary>
-public sealed class ReminderTests(Stage stage) : IClassFixture<Stage>, IAsyncLifetime
+public sealed class ReminderTests(DemoStage stage) : IClassFixture<DemoStage>
 {
-    public async ValueTask InitializeAsync() => await stage.OpenDemo();
-
-    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
-
     [Theory]
     [InlineData("en")]
     [InlineData("ja")]
@@ -60,13 +56,11 @@ public sealed class ReminderTests(Stage stage) : IClassFixture<Stage>, IAsyncLif
         await runa.Reads("want no reminders");
     }
 
-    [Theory]
-    [InlineData(ColorScheme.Light)]
-    [InlineData(ColorScheme.Dark)]
-    public async Task Private_pages_pass_axe_and_fit_a_phone(ColorScheme scheme)
+    [Fact]
+    public async Task Private_pages_pass_axe_and_fit_a_phone()
     {
         var path = stage.Get<DemoReminder>().Path()!;
-        await using var client = await Journey.Phone(stage, scheme: scheme);
+        await using var client = await Journey.Phone(stage);
         foreach (var address in new[] { path, path + "?lang=de", path + "?lang=zh", "/n/1-nothing" })
         {
             await client.Go(address);

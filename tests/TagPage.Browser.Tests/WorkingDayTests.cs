@@ -5,12 +5,8 @@ using TagPage.Web.Demo;
 namespace TagPage.Browser.Tests;
 
 /// <summary>The journeys of an ordinary day in the demo's shop, at phone width.</summary>
-public sealed partial class WorkingDayTests(Stage stage) : IClassFixture<Stage>, IAsyncLifetime
+public sealed partial class WorkingDayTests(DemoStage stage) : IClassFixture<DemoStage>
 {
-    public async ValueTask InitializeAsync() => await stage.OpenDemo();
-
-    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
-
     [Theory]
     [InlineData(ColorScheme.Light)]
     [InlineData(ColorScheme.Dark)]

@@ -24,7 +24,7 @@ public sealed class OwnersDesk : IDisposable
         if (_running is not null)
             return _running;
         _running = new TestShop { Folder = Data };
-        _ = _running.Server;
+        _ = _running.House.Server;
         // Its last deed at a start, done beside the test.
         if (_running.Records.Count("account") == 0)
             WaitFor(() => _running.Output.ToString().Contains("Set up", StringComparison.Ordinal));

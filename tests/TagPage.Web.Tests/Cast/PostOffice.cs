@@ -14,10 +14,15 @@ namespace TagPage.Web.Tests.Cast;
 /// <summary>A real SMTP server on loopback that keeps what it is given, and can refuse, dawdle, or be cut off.</summary>
 public sealed class PostOffice : MessageStore, IAsyncDisposable
 {
+    private static readonly ConcurrentBag<PostOffice> Idle = [];
+
     private readonly CancellationTokenSource _closing = new();
     private readonly Task _running;
 
-    public PostOffice()
+    /// <summary>One that nobody uses, if there is one: shops with the same post office can live in the same house.</summary>
+    public static PostOffice Open() => Idle.TryTake(out var idle) ? idle : new PostOffice();
+
+    private PostOffice()
     {
         using (var probe = new TcpListener(IPAddress.Loopback, 0))
         {
@@ -69,9 +74,17 @@ public sealed class PostOffice : MessageStore, IAsyncDisposable
         }
     }
 
-    public async ValueTask DisposeAsync()
+    /// <summary>Forgets everything and waits for the next test, unless it was closed.</summary>
+    public ValueTask DisposeAsync()
     {
-        await Close();
-        _closing.Dispose();
+        if (_closing.IsCancellationRequested)
+        {
+            _closing.Dispose();
+            return ValueTask.CompletedTask;
+        }
+        Received.Clear();
+        (Answer, BeforeAnswer) = (() => SmtpResponse.Ok, () => Task.CompletedTask);
+        Idle.Add(this);
+        return ValueTask.CompletedTask;
     }
 }

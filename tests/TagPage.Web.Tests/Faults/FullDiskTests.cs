@@ -8,7 +8,7 @@ namespace TagPage.Web.Tests.Faults;
 
 public sealed class FullDiskTests : IDisposable
 {
-    private readonly TestShop _shop = new();
+    private readonly TestShop _shop = new() { IsNew = true };
 
     public void Dispose() => _shop.Dispose();
 

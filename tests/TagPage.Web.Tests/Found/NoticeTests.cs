@@ -8,7 +8,7 @@ namespace TagPage.Web.Tests.Found;
 /// <summary>What Odalys is told by mail, and her one answer: real SMTP exchanges with a server in this process.</summary>
 public sealed class NoticeTests : IAsyncDisposable
 {
-    private readonly PostOffice _post = new();
+    private readonly PostOffice _post = PostOffice.Open();
     private readonly TestShop _shop;
     private readonly TagCode _code;
 

@@ -8,7 +8,7 @@ namespace TagPage.Web.Tests.Mail;
 /// <summary>Real SMTP exchanges with a server in this process; the mail room is driven by hand.</summary>
 public sealed class MailRoomTests : IAsyncDisposable
 {
-    private readonly PostOffice _post = new();
+    private readonly PostOffice _post = PostOffice.Open();
     private readonly TestShop _shop;
 
     public MailRoomTests()

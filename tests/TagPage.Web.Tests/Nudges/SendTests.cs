@@ -9,7 +9,7 @@ namespace TagPage.Web.Tests.Nudges;
 /// <summary>Reminders as mail, through a real SMTP server in this process.</summary>
 public sealed class SendTests : IAsyncDisposable
 {
-    private readonly PostOffice _post = new();
+    private readonly PostOffice _post = PostOffice.Open();
     private TestShop _shop = null!;
     private Household _home = null!;
     private long _nudge;
@@ -141,10 +141,19 @@ public sealed class SendTests : IAsyncDisposable
     public async Task Slow_server_gets_the_mail_once()
     {
         Open();
-        _post.BeforeAnswer = () => Task.Delay(TimeSpan.FromMilliseconds(300), Token);
+        var (taken, answer) = (new TaskCompletionSource(), new TaskCompletionSource());
+        _post.BeforeAnswer = () =>
+        {
+            taken.TrySetResult();
+            return answer.Task;
+        };
         await Mail();
 
-        await Task.WhenAll(Room.SendAll(Token), Room.SendAll(Token));
+        var first = Room.SendAll(Token);
+        await taken.Task.WaitAsync(Token);
+        var second = Room.SendAll(Token);
+        answer.SetResult();
+        await Task.WhenAll(first, second);
 
         Assert.Single(_post.Received);
     }

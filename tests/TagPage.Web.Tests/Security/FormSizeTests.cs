@@ -9,7 +9,7 @@ namespace TagPage.Web.Tests.Security;
 /// <summary>On the real server, since the test server takes bodies of any size.</summary>
 public sealed class FormSizeTests : IDisposable
 {
-    private readonly TestShop _shop = new();
+    private readonly TestShop _shop = new() { IsNew = true };
 
     public void Dispose() => _shop.Dispose();
 
@@ -63,10 +63,10 @@ public sealed class FormSizeTests : IDisposable
 
     private Visitor OwnerAtTheServer()
     {
-        _shop.UseKestrel(0);
-        _shop.StartServer();
+        _shop.House.UseKestrel(0);
+        _shop.House.StartServer();
         var owner = _shop.Owner();
-        owner.Client.BaseAddress = _shop.ClientOptions.BaseAddress;
+        owner.Client.BaseAddress = _shop.House.ClientOptions.BaseAddress;
         owner.Client.DefaultRequestHeaders.Add(TestSource.Header, "127.0.0.1");
         owner.Client.DefaultRequestHeaders.Add("X-Forwarded-Proto", "https");
         return owner;

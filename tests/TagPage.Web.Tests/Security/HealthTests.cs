@@ -7,7 +7,7 @@ namespace TagPage.Web.Tests.Security;
 
 public sealed class HealthTests : IDisposable
 {
-    private readonly TestShop _shop = new();
+    private readonly TestShop _shop = new() { IsNew = true };
 
     public void Dispose() => _shop.Dispose();
 

@@ -136,7 +136,7 @@ public sealed class SignInTests : IAsyncLifetime
     private Visitor CookieThief(WebPage signedIn)
     {
         var cookie = signedIn.Response.Headers.GetValues("Set-Cookie").Single(c => c.StartsWith("__Host-owner", StringComparison.Ordinal)).Split(';')[0];
-        var client = _shop.CreateClient(new() { AllowAutoRedirect = false, HandleCookies = false, BaseAddress = new Uri("https://localhost") });
+        var client = _shop.House.CreateClient(new() { AllowAutoRedirect = false, HandleCookies = false, BaseAddress = new Uri("https://localhost") });
         client.DefaultRequestHeaders.Add("Cookie", cookie);
         return new Visitor(client);
     }

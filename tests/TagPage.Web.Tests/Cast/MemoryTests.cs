@@ -1,0 +1,75 @@
+using System.Collections;
+using System.Reflection;
+using System.Runtime.CompilerServices;
+using Microsoft.AspNetCore.Http;
+using TagPage.Web.Data;
+
+namespace TagPage.Web.Tests.Cast;
+
+/// <summary>
+/// What the running program remembers outside its file. A house is let again without a start, so each of these has to be
+/// harmless to the next shop; whoever adds one says here why it is.
+/// </summary>
+public sealed class MemoryTests : IDisposable
+{
+    private static readonly string[] Known =
+    [
+        // Set once, while the program starts.
+        "Database.BeforeCommit", "PublicAddress._base", "Manual._pages",
+        // Only grows.
+        "Database._generation",
+        // Good for one generation of the file, and a new shop's file begins a new one.
+        "PublicStyle._kept", "ShopStore._kept", "TagCache._shelf", "Shelf._pages",
+        // Counts within a span of time, and the house's stopwatch has jumped past it.
+        "SlidingLimit._takes", "SteadyLimit._keys",
+        // Nobody waits any more when a shop moves out.
+        "Queue.Inside",
+        // Tests that break their file or its disk have the house to themselves.
+        "DatabaseCheck._damaged", "WriteProbe._tried", "WriteProbe._works",
+        // Codes are drawn at random: no two shops have one in common.
+        "OpenedPages._newer", "OpenedPages._older",
+    ];
+
+    private readonly TestShop _shop = new();
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public void Whatever_the_program_remembers_is_known_here()
+    {
+        var seen = new HashSet<Type>();
+        var found = Living().SelectMany(type => Memories(type, seen)).Distinct().Order(StringComparer.Ordinal);
+
+        Assert.Equal(string.Join('\n', Known.Order(StringComparer.Ordinal)), string.Join('\n', found));
+    }
+
+    /// <summary>What lives as long as the program: its single services and the steps of its pipeline.</summary>
+    private IEnumerable<Type> Living() =>
+        _shop.House.SingleServices.Select(s => s.GetType()).Concat(typeof(Database).Assembly.GetTypes().Where(IsStep)).Where(IsOurs);
+
+    private static bool IsStep(Type type) => type.GetConstructors().Any(c => c.GetParameters().Any(p => p.ParameterType == typeof(RequestDelegate)));
+
+    private static bool IsOurs(Type type) => type.Assembly == typeof(Database).Assembly;
+
+    private static IEnumerable<string> Memories(Type type, HashSet<Type> seen)
+    {
+        if (!seen.Add(type))
+            yield break;
+        foreach (var field in type.GetFields(BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic))
+        {
+            if (!field.IsInitOnly && !IsConstructorParameter(field) || IsCollection(field.FieldType))
+                yield return $"{type.Name}.{NameOf(field)}";
+            if (IsOurs(field.FieldType) && !field.FieldType.IsEnum)
+                foreach (var inner in Memories(field.FieldType, seen))
+                    yield return inner;
+        }
+    }
+
+    /// <summary>Parameters of a primary constructor are fields that nothing stops from changing, and nothing does.</summary>
+    private static bool IsConstructorParameter(FieldInfo field) => field.Name.EndsWith(">P", StringComparison.Ordinal);
+
+    private static bool IsCollection(Type type) =>
+        type != typeof(string) && !type.IsArray && type.IsAssignableTo(typeof(IEnumerable)) && type.GetMethod("Clear") is not null;
+
+    private static string NameOf(FieldInfo field) => field.IsDefined(typeof(CompilerGeneratedAttribute)) ? field.Name.Split('<', '>')[1] : field.Name;
+}
