@@ -41,8 +41,8 @@ public sealed partial class FoundPageTests : IDisposable
     [Fact]
     public async Task Contact_without_any_number_or_mail_to_show_is_not_offered()
     {
-        _shop.Records.Agree("Contact");
         _shop.Records.Change("UPDATE client SET phone = NULL");
+        _shop.Records.Agree("Contact");
         Assert.False((await _shop.Stranger().FoundPage(_code)).HasForm("/contact"));
 
         _shop.Records.Change("UPDATE client SET found_shows_mail = 1");

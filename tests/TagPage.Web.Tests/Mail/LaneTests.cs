@@ -121,7 +121,7 @@ public sealed class LaneTests : IAsyncDisposable
 
     private void Code(long client)
     {
-        _shop.Records.Change("INSERT INTO corner_code (id, client_id, salt, made_at, expires_at) VALUES (1, @client, 'salt', @now, @until)",
+        _shop.Records.Change("INSERT INTO corner_code (id, client_id, made_at, expires_at) VALUES (1, @client, @now, @until)",
             new { client, now = _shop.Clock.GetUtcNow(), until = _shop.Clock.GetUtcNow().AddMinutes(10) });
         _shop.Database.Write(c => _shop.Get<OutboxStore>().Queue(c, new NewMail(MailKind.CornerCode, client, "Code", "{code}") { CodeId = 1 }));
     }

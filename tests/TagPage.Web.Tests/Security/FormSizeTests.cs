@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Net;
 using System.Text;
 using AngleSharp.Dom;
+using TagPage.Web.Data;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;
@@ -47,7 +48,7 @@ public sealed class FormSizeTests : IDisposable
 
         Assert.Equal(HttpStatusCode.OK, answer.Status);
         Assert.Equal("“clients.csv” has more than 20 MB. Split it and send the parts one after the other.", Assert.Single(answer.Errors));
-        Assert.Empty(Directory.EnumerateFileSystemEntries(Path.Combine(_shop.Folder, "uploads")));
+        Assert.Empty(Directory.EnumerateFileSystemEntries(_shop.Get<DataFolder>().Uploads));
     }
 
     [Fact]

@@ -7,7 +7,8 @@ namespace TagPage.Web.Tests.Security;
 /// <summary>A flood of sign-ins waits in line, and who cannot be served is told so.</summary>
 public sealed class PasswordGateTests : IAsyncLifetime
 {
-    private readonly TestShop _shop = new();
+    // Turns that nobody gives back stay taken.
+    private readonly TestShop _shop = new() { IsNew = true };
 
     public async ValueTask InitializeAsync() => await _shop.OwnedByRuna();
 
