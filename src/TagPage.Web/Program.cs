@@ -1,3 +1,3 @@
-using TagPage.Web.Cli;
+using TagPage.Web.Start.CommandLine;
 
 return await CommandLine.Run(args, Console.Out, Console.Error);

@@ -4,9 +4,10 @@ using Dapper;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.DependencyInjection;
 using TagPage.Core.Tags;
-using TagPage.Web.Data;
-using TagPage.Web.Data.Dates;
-using TagPage.Web.Hosting;
+using TagPage.Records.DueDates;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Start;
 
 namespace TagPage.Bench;
 
@@ -23,7 +24,7 @@ public sealed class BigShop : IDisposable
     {
         _app = App.CreateBuilder([$"--TagPage:DataFolder={_folder}"]).Build();
         Get<Migrator>().Run();
-        Get<KeptDates>().Attach();
+        Get<DueDateKeeper>().Attach();
         Codes = [.. Enumerable.Range(0, rackets).Select(_ => TagCode.Draw(RandomNumberGenerator.Fill))];
         var today = Get<ShopClock>().Today;
         Get<Database>().Write(c =>
@@ -35,7 +36,7 @@ public sealed class BigShop : IDisposable
             c.Execute("UPDATE due_again SET later = 1");
         });
         var watch = Stopwatch.StartNew();
-        Get<DatesAgain>().Run();
+        Get<DueDateWorker>().Run();
         Console.WriteLine($"// {rackets} restring-by dates worked out in {watch.Elapsed.TotalSeconds:0.0} s");
     }
 

@@ -1,9 +1,10 @@
 using BenchmarkDotNet.Attributes;
 using Dapper;
-using TagPage.Web.Data;
-using TagPage.Web.Pages.Shop.Bench;
-using TagPage.Web.Pages.Shop.Find;
-using TagPage.Web.Pages.Tag;
+using TagPage.Records.DueDates;
+using TagPage.Records.Jobs;
+using TagPage.Records.Search;
+using TagPage.Records.Storage;
+using TagPage.Records.Tags;
 
 namespace TagPage.Bench;
 
@@ -11,7 +12,7 @@ namespace TagPage.Bench;
 public class RecordsBench : IDisposable
 {
     private BigShop _shop = default!;
-    private TagStore _tags = default!;
+    private TagPageStore _tags = default!;
     private DueStore _due = default!;
     private BenchStore _bench = default!;
     private FindStore _find = default!;
@@ -24,7 +25,7 @@ public class RecordsBench : IDisposable
     public void Fill()
     {
         _shop = new BigShop(Rackets);
-        (_tags, _due, _bench, _find) = (_shop.Get<TagStore>(), _shop.Get<DueStore>(), _shop.Get<BenchStore>(), _shop.Get<FindStore>());
+        (_tags, _due, _bench, _find) = (_shop.Get<TagPageStore>(), _shop.Get<DueStore>(), _shop.Get<BenchStore>(), _shop.Get<FindStore>());
         if (_due.List(withUnseen: false).Clients == 0)
             throw new InvalidOperationException("Nobody is due, so there is nothing to measure.");
     }

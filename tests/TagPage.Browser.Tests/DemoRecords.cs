@@ -1,8 +1,8 @@
 using Microsoft.Extensions.DependencyInjection;
 using TagPage.Browser.Tests;
-using TagPage.Web.Data;
-using TagPage.Web.Demo;
-using TagPage.Web.Pages.Account;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.SignIn;
+using TagPage.Web.Start.Demo;
 
 [assembly: AssemblyFixture(typeof(DemoRecords))]
 

@@ -1,5 +1,5 @@
 using Microsoft.Playwright;
-using TagPage.Web.Pages.Account;
+using TagPage.Records.Accounts;
 
 namespace TagPage.Browser.Tests;
 

@@ -1,6 +1,6 @@
 using Microsoft.Playwright;
 using SkiaSharp;
-using TagPage.Web.Demo;
+using TagPage.Web.Start.Demo;
 using ZXing;
 using ZXing.Common;
 

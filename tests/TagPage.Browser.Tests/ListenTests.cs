@@ -1,9 +1,11 @@
 using System.Globalization;
 using Dapper;
 using Microsoft.Playwright;
-using TagPage.Web.Data;
-using TagPage.Web.Pages.My;
+using TagPage.Records.OwnPages;
+using TagPage.Records.Storage;
+using TagPage.Web.Mail;
 using TagPage.Web.Words;
+using TagPage.Web.Words.OwnPage;
 
 namespace TagPage.Browser.Tests;
 
@@ -26,7 +28,7 @@ public sealed class ListenTests(DemoStage stage, OneBrowser chromium) : IClassFi
         var posts = 0;
         page.Request += (_, request) => posts += request.Method == "POST" || request.Url.StartsWith("ws", StringComparison.Ordinal) ? 1 : 0;
 
-        var say = CornerWords.Of(Languages.English).Play;
+        var say = OwnPageWords.Of(Languages.English).Play;
         await page.GetByRole(AriaRole.Button, new() { Name = say.ListenButton }).ClickAsync();
         await Assertions.Expect(page.Locator("[data-listen] [role=status]")).ToContainTextAsync("5 of 5");
 
@@ -38,9 +40,9 @@ public sealed class ListenTests(DemoStage stage, OneBrowser chromium) : IClassFi
 
     private async Task Enter(IPage page)
     {
-        var links = stage.Get<CornerLinkStore>();
-        await page.GotoAsync(new Uri(stage.Get<CornerTexts>().Link(links.Get(links.Make(2)!.Value)!)).PathAndQuery);
-        await page.GetByRole(AriaRole.Button, new() { Name = CornerWords.Of(Languages.English).Link.EnterButton }).ClickAsync();
+        var links = stage.Get<OwnPageLinkStore>();
+        await page.GotoAsync(new Uri(stage.Get<OwnPageMails>().Address(links.Get(links.Make(2)!.Value)!)).PathAndQuery);
+        await page.GetByRole(AriaRole.Button, new() { Name = OwnPageWords.Of(Languages.English).Link.EnterButton }).ClickAsync();
         await page.WaitForURLAsync("**/my");
         var racket = stage.Get<Database>().Read(c => c.QueryFirst<long>("SELECT r.id FROM racket r JOIN player p ON p.id = r.player_id JOIN forecast f ON f.racket_id = r.id WHERE p.client_id = 2 AND f.bed_id IS NOT NULL AND f.ended_on IS NULL AND r.state <> 'Sold'"));
         await page.GotoAsync($"/my/reading/{racket}");

@@ -1,7 +1,9 @@
 using Dapper;
 using Microsoft.Playwright;
 using MimeKit;
-using TagPage.Web.Data;
+using TagPage.Core.Text;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Web.Mail;
 using TagPage.Web.Words;
 
@@ -101,7 +103,7 @@ public sealed partial class LostAndFoundTests(DemoStage stage) : IClassFixture<D
     /// <summary>Without a mail server the program writes its mails as files.</summary>
     private async Task<IReadOnlyList<MimeMessage>> Mails(Func<MimeMessage, bool> which)
     {
-        await stage.Get<MailRoom>().SendAll(TestContext.Current.CancellationToken);
+        await stage.Get<MailSender>().SendAll(TestContext.Current.CancellationToken);
         var all = new List<MimeMessage>();
         foreach (var file in Directory.EnumerateFiles(stage.Get<DataFolder>().Mail, "*.eml"))
             all.Add(await MimeMessage.LoadAsync(file, TestContext.Current.CancellationToken));

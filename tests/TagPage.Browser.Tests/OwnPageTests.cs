@@ -1,10 +1,12 @@
 using Dapper;
 using Microsoft.Playwright;
 using MimeKit;
-using TagPage.Web.Data;
+using TagPage.Records.Outbox;
+using TagPage.Records.OwnPages;
+using TagPage.Records.Storage;
 using TagPage.Web.Mail;
-using TagPage.Web.Pages.My;
 using TagPage.Web.Words;
+using TagPage.Web.Words.OwnPage;
 
 namespace TagPage.Browser.Tests;
 
@@ -16,7 +18,7 @@ public sealed class OwnPageTests(DemoStage stage) : IClassFixture<DemoStage>
     [InlineData("es", 6)]
     public async Task Link_opens_the_page_a_restring_is_asked_for_and_waits_at_the_bench(string code, long client)
     {
-        var (language, say) = (Languages.Of(code)!, CornerWords.Of(Languages.Of(code)!));
+        var (language, say) = (Languages.Of(code)!, OwnPageWords.Of(Languages.Of(code)!));
         await using var guardian = await Enter(client, code);
         await guardian.Reads(say.Home.Heading);
         await guardian.FitsTheScreen();
@@ -41,7 +43,7 @@ public sealed class OwnPageTests(DemoStage stage) : IClassFixture<DemoStage>
     [InlineData("es", 8)]
     public async Task Racket_is_marked_lost_its_contact_agreed_to_with_a_code_and_taken_back(string code, long client)
     {
-        var say = CornerWords.Of(Languages.Of(code)!);
+        var say = OwnPageWords.Of(Languages.Of(code)!);
         await using var guardian = await Enter(client, code);
         var racket = OneToString(client);
         await guardian.Go($"/my/rackets/{racket}?lang={code}");
@@ -66,7 +68,7 @@ public sealed class OwnPageTests(DemoStage stage) : IClassFixture<DemoStage>
     {
         await using var guardian = await Enter(2, "en", javaScript: true);
         var racket = OneToString(2);
-        stage.Get<Database>().Write(c => c.Execute("UPDATE corner_session SET fresh_until = '2999-01-01T00:00:00.000Z'"));
+        stage.Get<Database>().Write(c => c.Execute("UPDATE own_page_session SET fresh_until = '2999-01-01T00:00:00.000Z'"));
         foreach (var address in new[]
         {
             "/my", $"/my/rackets/{racket}", $"/my/order/{racket}", $"/my/lost/{racket}", $"/my/pass-on/{racket}", $"/my/what-if/{racket}?times=4&hours=1", $"/my/reading/{racket}", "/my/found", "/my/found/choose", "/my/details", "/my/contact",
@@ -96,11 +98,11 @@ public sealed class OwnPageTests(DemoStage stage) : IClassFixture<DemoStage>
 
     private async Task<Journey> Enter(long client, string code, bool javaScript = false)
     {
-        var links = stage.Get<CornerLinkStore>();
+        var links = stage.Get<OwnPageLinkStore>();
         var link = links.Get(links.Make(client)!.Value)!;
         var journey = await Journey.Phone(stage, javaScript);
-        await journey.Go(new Uri(stage.Get<CornerTexts>().Link(link)).PathAndQuery + "?lang=" + code);
-        await journey.Press(CornerWords.Of(Languages.Of(code)!).Link.EnterButton);
+        await journey.Go(new Uri(stage.Get<OwnPageMails>().Address(link)).PathAndQuery + "?lang=" + code);
+        await journey.Press(OwnPageWords.Of(Languages.Of(code)!).Link.EnterButton);
         return journey;
     }
 
@@ -117,8 +119,8 @@ public sealed class OwnPageTests(DemoStage stage) : IClassFixture<DemoStage>
     /// <summary>The six digits of the newest code that went to a client.</summary>
     private async Task<string> CodeOf(long client)
     {
-        await stage.Get<MailRoom>().SendAll(TestContext.Current.CancellationToken);
-        var id = stage.Get<Database>().Read(c => c.QueryFirst<string>("SELECT message_id FROM outbox WHERE kind = 'CornerCode' AND to_client_id = @client ORDER BY id DESC", new { client }));
+        await stage.Get<MailSender>().SendAll(TestContext.Current.CancellationToken);
+        var id = stage.Get<Database>().Read(c => c.QueryFirst<string>("SELECT message_id FROM outbox WHERE kind = 'OwnPageCode' AND to_client_id = @client ORDER BY id DESC", new { client }));
         var mail = await MimeMessage.LoadAsync(stage.Get<MailFiles>().PathOf(id), TestContext.Current.CancellationToken);
         return System.Text.RegularExpressions.Regex.Match(mail.TextBody!, @"\b\d{6}\b").Value;
     }

@@ -1,7 +1,7 @@
 using Microsoft.Playwright;
-using TagPage.Web.Demo;
-using TagPage.Web.Mail;
-using TagPage.Web.Pages.Shop.Bench;
+using TagPage.Records.DueDates;
+using TagPage.Records.Outbox;
+using TagPage.Web.Start.Demo;
 using TagPage.Web.Words;
 
 namespace TagPage.Browser.Tests;
@@ -72,13 +72,13 @@ public sealed class ReminderTests(DemoStage stage) : IClassFixture<DemoStage>
     [Fact]
     public async Task Owners_pages_about_reminders_pass_axe_and_fit_a_phone()
     {
-        var nudge = LinkKeys.Claimed(stage.Get<DemoReminder>().Path()!["/n/".Length..]);
+        var reminder = LinkTokens.Claimed(stage.Get<DemoReminder>().Path()!["/n/".Length..]);
         await using var runa = await Journey.Phone(stage);
         await runa.SignIn();
         foreach (var address in new[]
         {
-            "/shop/nudges", "/shop/nudges/new?client=2", $"/shop/nudges/{nudge}", $"/shop/nudges/answer/{nudge}", $"/shop/nudges/mail/{nudge}",
-            $"/shop/nudges/sent/{nudge}", $"/shop/nudges/discard/{nudge}", "/shop/settings/reminders", "/shop/help/reminders", "/shop/help/mail", "/shop/due",
+            "/shop/nudges", "/shop/nudges/new?client=2", $"/shop/nudges/{reminder}", $"/shop/nudges/answer/{reminder}", $"/shop/nudges/mail/{reminder}",
+            $"/shop/nudges/sent/{reminder}", $"/shop/nudges/discard/{reminder}", "/shop/settings/reminders", "/shop/help/reminders", "/shop/help/mail", "/shop/due",
         })
         {
             await runa.Go(address);
@@ -90,7 +90,7 @@ public sealed class ReminderTests(DemoStage stage) : IClassFixture<DemoStage>
     /// <summary>Runa reminds a household of the due list that has no reminder yet, from its Remind button; its private link is on the page.</summary>
     private async Task<(Household Household, string Link)> Remind()
     {
-        var household = stage.Get<DueStore>().List(withUnseen: false).Households.First(h => h.Client.NudgeId is null);
+        var household = stage.Get<DueStore>().List(withUnseen: false).Households.First(h => h.Client.ReminderId is null);
         await using var runa = await Journey.Phone(stage, javaScript: false);
         await runa.SignIn();
         await runa.Go("/shop/due");

@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using Microsoft.Playwright;
-using TagPage.Web.Demo;
+using TagPage.Web.Start.Demo;
 
 namespace TagPage.Browser.Tests;
 

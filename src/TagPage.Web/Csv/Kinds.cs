@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using TagPage.Web.Words;
+using TagPage.Core.Text;
 
 namespace TagPage.Web.Csv;
 

@@ -1,4 +1,5 @@
 using MimeKit;
+using TagPage.Records.Outbox;
 
 namespace TagPage.Web.Mail;
 

@@ -1,4 +1,5 @@
 using System.Text.Encodings.Web;
+using TagPage.Records.Outbox;
 
 namespace TagPage.Web.Mail;
 

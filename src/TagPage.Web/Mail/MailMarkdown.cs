@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using Markdig.Helpers;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
+using TagPage.Records.Outbox;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Mail;

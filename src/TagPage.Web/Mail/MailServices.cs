@@ -1,4 +1,5 @@
 using Microsoft.Extensions.DependencyInjection.Extensions;
+using TagPage.Records.Outbox;
 
 namespace TagPage.Web.Mail;
 
@@ -8,7 +9,7 @@ internal static class MailServices
     {
         var settings = configuration.GetSection("TagPage:Smtp").Get<MailSettings>() ?? new MailSettings();
         services.AddSingleton(settings);
-        services.AddSingleton<LinkKeys>();
+        services.AddSingleton<LinkTokens>();
         services.AddSingleton<MailFiles>();
         services.AddSingleton<OutboxStore>();
         services.AddSingleton<MailFateStore>();
@@ -18,7 +19,7 @@ internal static class MailServices
             services.TryAddSingleton<IMailCarrier, SmtpCarrier>();
         else
             services.TryAddSingleton<IMailCarrier, FolderCarrier>();
-        services.AddSingleton<MailRoom>();
-        services.AddHostedService(provider => provider.GetRequiredService<MailRoom>());
+        services.AddSingleton<MailSender>();
+        services.AddHostedService(provider => provider.GetRequiredService<MailSender>());
     }
 }

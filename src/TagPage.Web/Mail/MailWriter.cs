@@ -1,11 +1,12 @@
 using MimeKit;
-using TagPage.Web.Data;
-using TagPage.Web.Hosting;
+using TagPage.Records.Outbox;
+using TagPage.Records.Shop;
+using TagPage.Web.Http;
 
 namespace TagPage.Web.Mail;
 
 /// <summary>Makes the finished mail of an outbox row. Only here do links with power come into its text.</summary>
-public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkKeys keys)
+public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkTokens keys)
 {
     /// <exception cref="UndeliverableException">The shop or the addressee has no mail address.</exception>
     public MimeMessage Write(OutboxStore.Row row)
@@ -21,12 +22,12 @@ public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkKeys 
         mail.ReplyTo.Add(from);
         mail.To.Add(new MailboxAddress(row.ToName ?? "", row.ToMail ?? throw new UndeliverableException("The client has no mail address on file.")));
         mail.Headers.Add(HeaderId.AutoSubmitted, "auto-generated");
-        if (row is { NudgeId: { } id, StopSecret: { } stop })
+        if (row is { ReminderId: { } id, StopSecret: { } stop })
             AddStopHeaders(mail, StopLink(id, stop));
         var body = MailText.Read(row.Body);
         Func<MailPart, string> made = part => Made(row, part);
         // Each mail goes as text and once more as a simple page; the owner's Markdown as it is meant to look.
-        var html = row.Kind is MailKind.Nudge or MailKind.ClientNotice ? MailHtml.Of(body, made) : MailHtml.OfPlain(body, made);
+        var html = row.Kind is MailKind.Reminder or MailKind.ClientNotice ? MailHtml.Of(body, made) : MailHtml.OfPlain(body, made);
         mail.Body = new MultipartAlternative(new TextPart("plain") { Text = PlainMail.Of(body, made) }, new TextPart("html") { Text = html });
         return mail;
     }
@@ -43,19 +44,19 @@ public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkKeys 
     /// <summary>A link or digits of this mail's own record, and of no other.</summary>
     private string Made(OutboxStore.Row row, MailPart part) => (part.Kind, part.Link, part.Row) switch
     {
-        (PartKind.Link, LinkPurpose.Nudge, { } id) when row.NudgeId == id && row.NudgeSecret is { } secret => NudgeLink(id, secret),
-        (PartKind.Link, LinkPurpose.StopNudges, { } id) when row.NudgeId == id && row.StopSecret is { } secret => StopLink(id, secret),
-        (PartKind.Link, LinkPurpose.Corner, { } id) when row.LinkId == id && row.LinkSecret is { } secret => CornerLink(id, secret),
+        (PartKind.Link, LinkPurpose.Reminder, { } id) when row.ReminderId == id && row.ReminderSecret is { } secret => ReminderLink(id, secret),
+        (PartKind.Link, LinkPurpose.StopReminders, { } id) when row.ReminderId == id && row.StopSecret is { } secret => StopLink(id, secret),
+        (PartKind.Link, LinkPurpose.OwnPage, { } id) when row.LinkId == id && row.LinkSecret is { } secret => OwnPageLink(id, secret),
         (PartKind.Link, LinkPurpose.AnswerFinder, { } id) when row.AnswerSecrets.TryGetValue(id, out var secret) => AnswerLink(id, secret),
         (PartKind.Digits, _, { } id) when row.CodeId == id && row.CodeSecret is { } secret => keys.Digits(id, secret),
         _ => throw new UndeliverableException("What this mail links to is gone."),
     };
 
-    public string NudgeLink(long id, string secret) => address.Of("/n/" + keys.Token(LinkPurpose.Nudge, id, secret));
+    public string ReminderLink(long id, string secret) => address.Of("/n/" + keys.Token(LinkPurpose.Reminder, id, secret));
 
-    public string StopLink(long id, string stopSecret) => address.Of("/n/stop/" + keys.Token(LinkPurpose.StopNudges, id, stopSecret));
+    public string StopLink(long id, string stopSecret) => address.Of("/n/stop/" + keys.Token(LinkPurpose.StopReminders, id, stopSecret));
 
-    public string CornerLink(long id, string secret) => address.Of("/my/" + keys.Token(LinkPurpose.Corner, id, secret));
+    public string OwnPageLink(long id, string secret) => address.Of("/my/" + keys.Token(LinkPurpose.OwnPage, id, secret));
 
     /// <summary>Worth nothing any more once the finder's words are answered or wiped.</summary>
     public string AnswerLink(long eventId, string secret) => address.Of("/n/finder/" + keys.Token(LinkPurpose.AnswerFinder, eventId, secret));

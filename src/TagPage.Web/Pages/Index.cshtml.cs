@@ -1,5 +1,5 @@
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages;
 

@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.Filters;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Hosting;
+using TagPage.Web.Http;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages;

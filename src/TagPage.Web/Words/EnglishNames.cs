@@ -5,7 +5,7 @@ using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
 using TagPage.Core.Strings;
 using TagPage.Core.Units;
-using TagPage.Web.Data;
+using TagPage.Records.Clients;
 
 namespace TagPage.Web.Words;
 

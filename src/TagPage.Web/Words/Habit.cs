@@ -7,8 +7,8 @@ public static class Habit
     {
         (0, _) => "how often they play is not noted",
         (_, 0) => $"plays {Times(timesAWeek)} a week",
-        _ => $"plays {Times(timesAWeek)} a week, {Shown.Number(hoursATime)} h a time",
+        _ => $"plays {Times(timesAWeek)} a week, {Formats.Number(hoursATime)} h a time",
     };
 
-    private static string Times(decimal times) => times == 1 ? "1 time" : $"{Shown.Number(times)} times";
+    private static string Times(decimal times) => times == 1 ? "1 time" : $"{Formats.Number(times)} times";
 }

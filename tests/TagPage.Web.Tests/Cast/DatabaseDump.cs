@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using Dapper;
 using Microsoft.Data.Sqlite;
-using TagPage.Web.Data;
+using TagPage.Records.Storage;
 
 namespace TagPage.Web.Tests.Cast;
 

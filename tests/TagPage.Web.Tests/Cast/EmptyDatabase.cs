@@ -1,6 +1,6 @@
 using Microsoft.Extensions.Logging.Abstractions;
 using Microsoft.Extensions.Time.Testing;
-using TagPage.Web.Data;
+using TagPage.Records.Storage;
 
 namespace TagPage.Web.Tests.Cast;
 

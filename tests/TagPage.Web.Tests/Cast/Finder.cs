@@ -33,11 +33,11 @@ public static class Finder
         page.Document.QuerySelectorAll("main form").Any(f => f.GetAttribute("action")?.Split('?', '#')[0].EndsWith(end, StringComparison.Ordinal) == true);
 
     /// <summary>Odalys agrees to something; Pim's racket may be lost.</summary>
-    public static void Agree(this Records records, string choice, bool lost = true, bool always = false, bool mail = false)
+    public static void Agree(this OnFile records, string choice, bool lost = true, bool always = false, bool mail = false)
     {
         records.Change("UPDATE client SET found_choice = @choice, found_choice_on = '2026-11-01', found_always = @always, found_shows_mail = @mail", new { choice, always, mail });
         records.Change("UPDATE racket SET lost_since = @since, lost_note = @note", new { since = lost ? "2026-11-20" : null, note = lost ? "Left at court 3, thank you!" : "" });
     }
 
-    public static long Events(this Records records, string where = "1 = 1") => records.Count("found_event", where);
+    public static long Events(this OnFile records, string where = "1 = 1") => records.Count("found_event", where);
 }

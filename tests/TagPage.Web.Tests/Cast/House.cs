@@ -6,8 +6,9 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
-using TagPage.Web.Data;
-using TagPage.Web.Pages.Shop.Settings;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http;
 
 namespace TagPage.Web.Tests.Cast;
 
@@ -64,7 +65,7 @@ public sealed class House : WebApplicationFactory<Program>
     private void BeginAnew()
     {
         Database.Write(_ => { });
-        Services.GetRequiredService<UsedAddressStore>().Note();
+        Services.GetRequiredService<UsedAddressStore>().Note(Services.GetRequiredService<PublicAddress>().Base);
         foreach (var hosted in Services.GetServices<IHostedService>().Where(h => IsOurs(h.GetType())))
             hosted.StartAsync(CancellationToken.None).GetAwaiter().GetResult();
     }
@@ -108,7 +109,7 @@ public sealed class House : WebApplicationFactory<Program>
     private static bool IsSingleOfOurs(ServiceDescriptor service) =>
         service is { Lifetime: ServiceLifetime.Singleton, IsKeyedService: false } && IsOurs(service.ServiceType);
 
-    private static bool IsOurs(Type type) => type.Assembly == typeof(Database).Assembly;
+    private static bool IsOurs(Type type) => type.Assembly == typeof(Database).Assembly || type.Assembly == typeof(Program).Assembly;
 
     protected override void Dispose(bool disposing)
     {

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
-using TagPage.Web.Tests.Cast;
 
-[assembly: AssemblyFixture(typeof(Houses))]
+[assembly: AssemblyFixture(typeof(TagPage.Web.Tests.Cast.Houses))]
 
 namespace TagPage.Web.Tests.Cast;
 

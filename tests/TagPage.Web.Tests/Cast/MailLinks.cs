@@ -19,7 +19,7 @@ public static partial class MailLinks
         records.Agree("Contact");
         var link = await runa.Open((await runa.Send(await runa.Open($"/shop/corner/{client}"))).Location!);
         await runa.Send(link, link.Document.QuerySelector<IHtmlFormElement>("main form[action^='/shop/corner/mail/']")!);
-        await runa.Send(await runa.Open($"/shop/nudges/mail/{records.Nudge(client, racket)}"));
+        await runa.Send(await runa.Open($"/shop/nudges/mail/{records.Reminder(client, racket)}"));
         await shop.Stranger().Writes(tag, "I have it.", "ilse@finder.example");
         var links = (await shop.MailsSent()).SelectMany(In).ToList();
         foreach (var mail in Directory.GetFiles(Path.Combine(shop.Folder, "mail")))

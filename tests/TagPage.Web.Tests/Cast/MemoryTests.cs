@@ -2,7 +2,7 @@ using System.Collections;
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using Microsoft.AspNetCore.Http;
-using TagPage.Web.Data;
+using TagPage.Records.Storage;
 
 namespace TagPage.Web.Tests.Cast;
 
@@ -49,11 +49,11 @@ public sealed class MemoryTests : IDisposable
 
     /// <summary>What lives as long as the program: its single services and the steps of its pipeline.</summary>
     private IEnumerable<Type> Living() =>
-        _shop.House.SingleServices.Select(s => s.GetType()).Concat(typeof(Database).Assembly.GetTypes().Where(IsStep)).Where(IsOurs);
+        _shop.House.SingleServices.Select(s => s.GetType()).Concat(typeof(Program).Assembly.GetTypes().Where(IsStep)).Where(IsOurs);
 
     private static bool IsStep(Type type) => type.GetConstructors().Any(c => c.GetParameters().Any(p => p.ParameterType == typeof(RequestDelegate)));
 
-    private static bool IsOurs(Type type) => type.Assembly == typeof(Database).Assembly;
+    private static bool IsOurs(Type type) => type.Assembly == typeof(Database).Assembly || type.Assembly == typeof(Program).Assembly;
 
     private static IEnumerable<string> Memories(Type type, HashSet<Type> seen)
     {

@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using System.Runtime.InteropServices;
 using System.Security.Cryptography;
-using TagPage.Web.Cli;
+using TagPage.Web.Start.CommandLine;
 
 namespace TagPage.Web.Tests.Cast;
 

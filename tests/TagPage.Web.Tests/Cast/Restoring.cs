@@ -1,5 +1,5 @@
 using Microsoft.Data.Sqlite;
-using TagPage.Web.Data;
+using TagPage.Records.Storage;
 
 namespace TagPage.Web.Tests.Cast;
 

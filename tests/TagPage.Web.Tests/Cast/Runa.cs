@@ -1,5 +1,5 @@
 using Microsoft.Extensions.DependencyInjection;
-using TagPage.Web.Pages.Account;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Tests.Cast;
 

@@ -1,4 +1,4 @@
-using TagPage.Web.Data;
+using TagPage.Records.Storage;
 
 namespace TagPage.Web.Tests.Cast;
 

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
-using TagPage.Web.Data;
+using TagPage.Records.Storage;
 
 namespace TagPage.Web.Tests.Cast;
 
@@ -31,7 +31,7 @@ public sealed class TestShop : IDisposable, IAsyncDisposable
 
     public Database Database => Get<Database>();
 
-    public Records Records => new(Database);
+    public OnFile Records => new(Database);
 
     public T Get<T>() where T : notnull => Services.GetRequiredService<T>();
 

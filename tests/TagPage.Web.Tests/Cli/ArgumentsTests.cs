@@ -1,4 +1,4 @@
-using TagPage.Web.Cli;
+using TagPage.Web.Start.CommandLine;
 
 namespace TagPage.Web.Tests.Cli;
 

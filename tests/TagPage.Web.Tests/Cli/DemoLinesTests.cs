@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Configuration;
-using TagPage.Web.Cli;
-using TagPage.Web.Hosting;
+using TagPage.Web.Http;
+using TagPage.Web.Start;
+using TagPage.Web.Start.CommandLine;
 
 namespace TagPage.Web.Tests.Cli;
 

@@ -1,5 +1,6 @@
 using System.Net;
-using TagPage.Web.Cli;
+using TagPage.Web.Start;
+using TagPage.Web.Start.CommandLine;
 
 namespace TagPage.Web.Tests.Cli;
 

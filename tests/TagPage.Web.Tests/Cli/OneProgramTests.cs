@@ -1,5 +1,5 @@
 using System.Diagnostics;
-using TagPage.Web.Cli;
+using TagPage.Web.Start.CommandLine;
 
 namespace TagPage.Web.Tests.Cli;
 

@@ -1,4 +1,4 @@
-using TagPage.Web.Cli;
+using TagPage.Web.Start;
 using ZXing;
 
 namespace TagPage.Web.Tests.Cli;

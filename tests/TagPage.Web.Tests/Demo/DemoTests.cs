@@ -3,10 +3,12 @@ using Dapper;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.DependencyInjection;
 using TagPage.Core.Forecast;
-using TagPage.Web.Data;
-using TagPage.Web.Demo;
-using TagPage.Web.Hosting;
-using TagPage.Web.Pages.Account;
+using TagPage.Records.Accounts;
+using TagPage.Records.Demo;
+using TagPage.Records.DueDates;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Start.Demo;
 using TagPage.Web.Tests.Cast;
 using TagPage.Web.Tests.Import;
 

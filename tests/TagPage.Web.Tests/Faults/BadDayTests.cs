@@ -22,7 +22,7 @@ public sealed partial class BadDayTests : IDisposable
         shop.Records.Shop();
         var family = shop.Records.Family();
         shop.Records.Client(Before);
-        (_tag, _link) = (family.Tag, shop.CornerLink(family.Client));
+        (_tag, _link) = (family.Tag, shop.OwnPageLink(family.Client));
     }
 
     public void Dispose() => _desk.Dispose();
@@ -149,13 +149,13 @@ public sealed partial class BadDayTests : IDisposable
         shop.Settings["TagPage:Address"] = "https://new.example";
 
         Assert.Equal(HttpStatusCode.OK, (await shop.Stranger("192.0.2.7", "https://tag.example").Get($"/t/{_tag}")).StatusCode);
-        Assert.Equal($"https://new.example/t/{_tag}", shop.Get<Hosting.PublicAddress>().Of($"/t/{_tag}"));
+        Assert.Equal($"https://new.example/t/{_tag}", shop.Get<Web.Http.PublicAddress>().Of($"/t/{_tag}"));
     }
 
     private async Task GoBack()
     {
         var running = _desk.Start();
-        var link = running.CornerLink(running.Records.Client(Since));
+        var link = running.OwnPageLink(running.Records.Client(Since));
         _desk.Stop();
         await _desk.Type(Recipe("mv data"));
         var shop = _desk.Start();

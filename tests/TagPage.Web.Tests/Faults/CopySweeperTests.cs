@@ -1,5 +1,5 @@
 using Microsoft.Extensions.Logging.Abstractions;
-using TagPage.Web.Data;
+using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Faults;

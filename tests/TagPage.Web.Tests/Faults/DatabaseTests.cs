@@ -1,6 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
-using TagPage.Web.Data;
+using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Faults;

@@ -1,7 +1,7 @@
 using System.Net;
 using Dapper;
-using TagPage.Web.Data;
-using TagPage.Web.Pages.Shop.Strings;
+using TagPage.Records.Storage;
+using TagPage.Records.Strings;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Faults;

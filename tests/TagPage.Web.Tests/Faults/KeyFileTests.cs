@@ -34,7 +34,7 @@ public sealed class KeyFileTests : IDisposable
     private async Task Used()
     {
         var shop = await _desk.Start().OwnedByRuna();
-        _ = (shop.Get<Web.Mail.LinkKeys>(), shop.Get<Web.Limits.FinderMark>());
+        _ = (shop.Get<TagPage.Records.Outbox.LinkTokens>(), shop.Get<Web.Http.Limits.FinderMark>());
         await shop.Stranger().SignIn();
     }
 

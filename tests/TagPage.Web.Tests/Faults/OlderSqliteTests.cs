@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
-using TagPage.Web.Data;
+using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Faults;

@@ -13,7 +13,7 @@ public sealed class StartRefusalTests : IDisposable
         var shop = _desk.Start();
         shop.Records.Shop();
         shop.Records.Family();
-        _ = shop.Get<Web.Mail.LinkKeys>();
+        _ = shop.Get<TagPage.Records.Outbox.LinkTokens>();
         _desk.Stop();
     }
 

@@ -1,8 +1,8 @@
 using System.Net;
 using System.Text.RegularExpressions;
-using TagPage.Web.Mail;
+using TagPage.Records.Outbox;
 using TagPage.Web.Tests.Cast;
-using TagPage.Web.Tests.Nudges;
+using TagPage.Web.Tests.Reminders;
 
 namespace TagPage.Web.Tests.Faults;
 
@@ -18,12 +18,12 @@ public sealed partial class StolenMachineTests : IDisposable
     {
         var shop = await _desk.Start().OwnedByRuna();
         var home = new Household(shop);
-        var nudge = shop.Records.Nudge(home.Client, home.Racket);
-        var (corner, reminder, stop) = (shop.CornerLink(home.Client), home.Link(nudge), home.StopLink(nudge));
-        foreach (var path in new[] { corner, reminder, stop })
+        var made = shop.Records.Reminder(home.Client, home.Racket);
+        var (ownPage, reminder, stop) = (shop.OwnPageLink(home.Client), home.Link(made), home.StopLink(made));
+        foreach (var path in new[] { ownPage, reminder, stop })
             Assert.NotNull((await shop.Stranger().Open(path)).Form());
         var runa = await Cookies(shop, async v => await v.SignIn());
-        var odalys = await Cookies(shop, async v => await v.Send(await v.Open(corner)));
+        var odalys = await Cookies(shop, async v => await v.Send(await v.Open(ownPage)));
         Assert.Equal((true, true), (await Opens(shop, runa, "/shop/strings"), await Opens(shop, odalys, "/my")));
         _desk.Stop();
         var keys = _desk.Files().Where(f => f.StartsWith("keys", StringComparison.Ordinal)).ToList();
@@ -32,11 +32,11 @@ public sealed partial class StolenMachineTests : IDisposable
         shop = _desk.Start();
 
         Assert.Equal((false, false), (await Opens(shop, runa, "/shop/strings"), await Opens(shop, odalys, "/my")));
-        Assert.Equal((0, 0), (shop.Records.Count("session"), shop.Records.Count("corner_session")));
-        foreach (var path in new[] { corner, reminder, stop })
+        Assert.Equal((0, 0), (shop.Records.Count("session"), shop.Records.Count("own_page_session")));
+        foreach (var path in new[] { ownPage, reminder, stop })
             Assert.Null((await shop.Stranger().Open(path)).Form());
         Assert.Contains("Heron Spin", (await shop.Stranger().Open($"/t/{home.Tag}")).Main, StringComparison.Ordinal);
-        await shop.Stranger().Enters(shop.CornerLink(home.Client));
+        await shop.Stranger().Enters(shop.OwnPageLink(home.Client));
         Assert.NotNull((await shop.Stranger().Open(new Uri(Address().Match(printed).Value).AbsolutePath)).Form());
         Assert.NotEmpty(keys);
         Assert.Empty(keys.Intersect(_desk.Files()));
@@ -46,7 +46,7 @@ public sealed partial class StolenMachineTests : IDisposable
     public async Task New_keys_help_where_a_key_is_damaged_and_there_is_no_copy()
     {
         await _desk.Start().OwnedByRuna();
-        _ = _desk.Start().Get<LinkKeys>();
+        _ = _desk.Start().Get<LinkTokens>();
         _desk.Stop();
         await _desk.Type("truncate -s 5 data/keys/links.key");
         Assert.Equal(1, (await _desk.Ask("set-up-link")).Code);

@@ -1,5 +1,5 @@
-using TagPage.Web.Forms;
-using TagPage.Web.Pages.Shop.Strings;
+using TagPage.Records.Strings;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Forms;
@@ -86,8 +86,8 @@ public sealed class TypedTextTests : IDisposable
     {
         _shop.Records.Shop();
         var client = _shop.Records.Family().Client;
-        var odalys = await _shop.InCorner(client);
-        _shop.Records.Change("UPDATE corner_session SET fresh_until = '2099-01-01T00:00:00.000Z'");
+        var odalys = await _shop.OnOwnPage(client);
+        _shop.Records.Change("UPDATE own_page_session SET fresh_until = '2099-01-01T00:00:00.000Z'");
 
         var answer = await odalys.Send(await odalys.Open("/my/contact"), ("Input.Name", typed));
 

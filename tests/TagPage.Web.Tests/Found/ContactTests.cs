@@ -30,7 +30,7 @@ public sealed class ContactTests : IDisposable
         var call = page.Document.QuerySelector("main a.primary")!;
         Assert.Equal("Call +44 20 7946 0958", call.TextContent.Trim());
         Assert.Equal("tel:+44-20-7946-0958", call.GetAttribute("href"));
-        Assert.DoesNotContain(Records.CanaryMail, page.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain(OnFile.CanaryMail, page.Text, StringComparison.Ordinal);
         foreach (var name in new[] { "Odalys", "Ferran", "Pim", "Pellmore", "canary" })
             Assert.DoesNotContain(name, page.Main, StringComparison.OrdinalIgnoreCase);
         Assert.Equal(1, _shop.Records.Events("kind = 'Shown'"));

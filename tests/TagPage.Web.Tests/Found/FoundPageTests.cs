@@ -74,7 +74,7 @@ public sealed partial class FoundPageTests : IDisposable
     [Fact]
     public async Task Unknown_codes_count_as_guesses_here_as_well()
     {
-        for (var n = 0; n < TagPage.Web.Limits.WrongCodes.MostOfASource; n++)
+        for (var n = 0; n < TagPage.Web.Http.Limits.WrongCodes.MostOfASource; n++)
             Assert.Equal(HttpStatusCode.OK, (await _shop.Stranger().FoundPage(TagCode.Draw(System.Security.Cryptography.RandomNumberGenerator.Fill))).Status);
 
         Assert.Equal(HttpStatusCode.TooManyRequests, (await _shop.Stranger().FoundPage(_code)).Status);

@@ -1,6 +1,6 @@
 using TagPage.Core.Tags;
+using TagPage.Records.LostAndFound;
 using TagPage.Web.Mail;
-using TagPage.Web.Pages.Found;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Found;
@@ -173,7 +173,7 @@ public sealed class NoticeTests : IAsyncDisposable
                 using var request = new HttpRequestMessage(method, link);
                 Assert.Equal(System.Net.HttpStatusCode.OK, (await _shop.Stranger().Client.SendAsync(request, TestContext.Current.CancellationToken)).StatusCode);
             }
-        foreach (var forged in new[] { link[..^1] + (link[^1] == 'A' ? 'B' : 'A'), "/n/finder/1-", "/n/finder/1", "/n/finder/2" + link[11..], _shop.Get<MailWriter>().NudgeLink(1, _shop.Records.Text("SELECT secret FROM found_event"))["https://tag.example/n/".Length..].Insert(0, "/n/finder/") })
+        foreach (var forged in new[] { link[..^1] + (link[^1] == 'A' ? 'B' : 'A'), "/n/finder/1-", "/n/finder/1", "/n/finder/2" + link[11..], _shop.Get<MailWriter>().ReminderLink(1, _shop.Records.Text("SELECT secret FROM found_event"))["https://tag.example/n/".Length..].Insert(0, "/n/finder/") })
             Assert.Equal(System.Net.HttpStatusCode.NotFound, (await _shop.Stranger().Open(forged)).Status);
 
         Assert.Equal(before, _shop.Database.Dump());
@@ -227,7 +227,7 @@ public sealed class NoticeTests : IAsyncDisposable
             Assert.DoesNotContain("canaryword", await Bytes(file), StringComparison.Ordinal);
     }
 
-    private Task Send() => _shop.Get<MailRoom>().SendAll(TestContext.Current.CancellationToken);
+    private Task Send() => _shop.Get<MailSender>().SendAll(TestContext.Current.CancellationToken);
 
     private static IEnumerable<string> Links(string text) =>
         System.Text.RegularExpressions.Regex.Matches(text, @"https?://\S+").Select(m => m.Value);

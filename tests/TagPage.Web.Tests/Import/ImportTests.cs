@@ -1,7 +1,7 @@
 using System.Text;
 using Dapper;
-using TagPage.Web.Forms;
-using TagPage.Web.Pages.Shop.Import;
+using TagPage.Records.Storage;
+using TagPage.Web.Import;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Import;

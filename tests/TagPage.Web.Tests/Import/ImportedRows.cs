@@ -1,5 +1,5 @@
 using Dapper;
-using TagPage.Web.Data;
+using TagPage.Records.Storage;
 
 namespace TagPage.Web.Tests.Import;
 

@@ -1,5 +1,5 @@
 using System.Text;
-using TagPage.Web.Pages.Shop.Import;
+using TagPage.Web.Import;
 
 namespace TagPage.Web.Tests.Import;
 

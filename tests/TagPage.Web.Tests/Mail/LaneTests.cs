@@ -1,3 +1,4 @@
+using TagPage.Records.Outbox;
 using TagPage.Web.Mail;
 using TagPage.Web.Tests.Cast;
 
@@ -25,8 +26,8 @@ public sealed class LaneTests : IAsyncDisposable
         _shop.Records.Change("INSERT INTO client (id, name, mail) VALUES (2, 'Odalys Ferran', 'odalys@client.example')");
         _server.Says = (stage, to) => stage == MoodyServer.End && to.Contains("zoe@", StringComparison.Ordinal) ? _server.Silence() : Task.FromResult<string?>(null);
         for (var n = 0; n < 50; n++)
-            _shop.Queue(MailKind.Nudge, "Restring time");
-        await _shop.Get<MailRoom>().StartAsync(Token);
+            _shop.Queue(MailKind.Reminder, "Restring time");
+        await _shop.Get<MailSender>().StartAsync(Token);
         await MailShop.Until(() => _server.Whole.Count == 1);
 
         Code(client: 2);
@@ -37,11 +38,11 @@ public sealed class LaneTests : IAsyncDisposable
         }
 
         Assert.True(IsCodeSent());
-        Assert.Equal(0, _shop.Records.Count("outbox", "kind = 'Nudge' AND state = 'Sent'"));
-        await _shop.Get<MailRoom>().StopAsync(Token);
+        Assert.Equal(0, _shop.Records.Count("outbox", "kind = 'Reminder' AND state = 'Sent'"));
+        await _shop.Get<MailSender>().StopAsync(Token);
     }
 
-    private bool IsCodeSent() => _shop.Records.Count("outbox", "kind = 'CornerCode' AND state = 'Sent'") == 1;
+    private bool IsCodeSent() => _shop.Records.Count("outbox", "kind = 'OwnPageCode' AND state = 'Sent'") == 1;
 
     [Fact]
     public async Task Mail_that_hangs_holds_up_those_behind_it_for_seconds_only()
@@ -51,7 +52,7 @@ public sealed class LaneTests : IAsyncDisposable
         _shop.Queue(subject: "Hangs");
         _shop.Queue(subject: "Goes on");
         using var stop = new CancellationTokenSource();
-        var sending = _shop.Get<MailRoom>().SendAll(stop.Token);
+        var sending = _shop.Get<MailSender>().SendAll(stop.Token);
         await MailShop.Until(() => _server.Whole.Count == 1);
         silent = false;
 
@@ -69,12 +70,12 @@ public sealed class LaneTests : IAsyncDisposable
     [Fact]
     public async Task Finders_words_go_before_reminders_that_were_queued_earlier_and_codes_before_links()
     {
-        _shop.Queue(MailKind.Nudge, "Reminder");
+        _shop.Queue(MailKind.Reminder, "Reminder");
         _shop.Queue(MailKind.FoundNotice, "Found");
-        _shop.Queue(MailKind.CornerLink, "Link");
+        _shop.Queue(MailKind.OwnPageLink, "Link");
         Code(client: 1);
 
-        await _shop.Get<MailRoom>().SendAll(Token);
+        await _shop.Get<MailSender>().SendAll(Token);
 
         Assert.Equal(["Found", "Reminder"], Order("Found", "Reminder"));
         Assert.Equal(["Code", "Link"], Order("Code", "Link"));
@@ -85,11 +86,11 @@ public sealed class LaneTests : IAsyncDisposable
     {
         _server.SaysAt(MoodyServer.Rcpt, () => Task.FromResult<string?>("451 come again"));
         Code(client: 1);
-        await _shop.Get<MailRoom>().SendAll(Token);
+        await _shop.Get<MailSender>().SendAll(Token);
         _server.Says = (_, _) => Task.FromResult<string?>(null);
 
         _shop.Clock.Advance(TimeSpan.FromMinutes(10));
-        await _shop.Get<MailRoom>().SendAll(Token);
+        await _shop.Get<MailSender>().SendAll(Token);
 
         Assert.Empty(_server.Whole);
         Assert.Equal("Failed|The code ran out before it could be sent.", _shop.Records.Text("SELECT state || '|' || last_error FROM outbox"));
@@ -98,7 +99,7 @@ public sealed class LaneTests : IAsyncDisposable
     [Fact]
     public async Task Mail_room_sends_by_itself_and_marks_what_it_could_not_as_soon_as_it_can()
     {
-        var room = _shop.Get<MailRoom>();
+        var room = _shop.Get<MailSender>();
         _server.SaysAt(MoodyServer.End, () =>
         {
             _shop.Records.Change("CREATE TRIGGER stuck BEFORE UPDATE ON outbox BEGIN SELECT RAISE(ABORT, 'disk full'); END");
@@ -121,9 +122,9 @@ public sealed class LaneTests : IAsyncDisposable
 
     private void Code(long client)
     {
-        _shop.Records.Change("INSERT INTO corner_code (id, client_id, made_at, expires_at) VALUES (1, @client, @now, @until)",
+        _shop.Records.Change("INSERT INTO own_page_code (id, client_id, made_at, expires_at) VALUES (1, @client, @now, @until)",
             new { client, now = _shop.Clock.GetUtcNow(), until = _shop.Clock.GetUtcNow().AddMinutes(10) });
-        _shop.Database.Write(c => _shop.Get<OutboxStore>().Queue(c, new NewMail(MailKind.CornerCode, client, "Code", "{code}") { CodeId = 1 }));
+        _shop.Database.Write(c => _shop.Get<OutboxStore>().Queue(c, new NewMail(MailKind.OwnPageCode, client, "Code", "{code}") { CodeId = 1 }));
     }
 
     private IEnumerable<string> Order(params string[] of) => _server.Whole.Select(m => m.Subject!).Where(of.Contains);

@@ -1,15 +1,16 @@
 using System.Text.RegularExpressions;
 using AngleSharp.Html.Parser;
 using Dapper;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Clients;
+using TagPage.Records.Jobs;
+using TagPage.Records.LostAndFound;
+using TagPage.Records.Outbox;
+using TagPage.Records.OwnPages;
+using TagPage.Records.Reminders;
+using TagPage.Records.Storage;
 using TagPage.Web.Mail;
-using TagPage.Web.Pages.Found;
-using TagPage.Web.Pages.My;
-using TagPage.Web.Pages.Shop.Jobs;
-using TagPage.Web.Pages.Shop.Nudges;
 using TagPage.Web.Tests.Cast;
-using TagPage.Web.Tests.Nudges;
+using TagPage.Web.Tests.Reminders;
 
 namespace TagPage.Web.Tests.Mail;
 
@@ -26,14 +27,14 @@ internal sealed partial class LinksOfMails(TestShop shop, Household household)
     {
         Clean();
         Type(typed);
-        List<string> texts = [.. Nudge(), .. Corner()];
+        List<string> texts = [.. Reminder(), .. OwnPage()];
         Notices(typed);
-        await shop.Get<MailRoom>().SendAll(TestContext.Current.CancellationToken);
+        await shop.Get<MailSender>().SendAll(TestContext.Current.CancellationToken);
         return [.. texts.Select(t => "SMS: " + Bare(t)), .. await Mails()];
     }
 
     private void Clean() => shop.Records.Change("""
-        UPDATE found_event SET notice_id = NULL; DELETE FROM outbox; DELETE FROM found_event; DELETE FROM corner_code; DELETE FROM nudge;
+        UPDATE found_event SET notice_id = NULL; DELETE FROM outbox; DELETE FROM found_event; DELETE FROM own_page_code; DELETE FROM reminder;
         UPDATE job SET state = 'Strung', collected_on = NULL, told_ready_at = NULL;
         """);
 
@@ -43,32 +44,32 @@ internal sealed partial class LinksOfMails(TestShop shop, Household household)
         shop.Records.Change("UPDATE shop SET name = @typed, opening_hours = @typed", new { typed });
     }
 
-    private IEnumerable<string> Nudge()
+    private IEnumerable<string> Reminder()
     {
         shop.Records.Change("UPDATE job SET state = 'Collected', collected_on = strung_on");
-        var id = _own["/n/"] = _own["/n/stop/"] = shop.Records.Nudge(household.Client, household.Racket);
-        var texts = shop.Get<NudgeTexts>().Of(shop.Get<NudgeListStore>().Get(id)!);
-        Assert.IsType<Outcome.Done>(shop.Get<SendNudgeStore>().Mail(id, texts.Subject, texts.Queued));
+        var id = _own["/n/"] = _own["/n/stop/"] = shop.Records.Reminder(household.Client, household.Racket);
+        var texts = shop.Get<ReminderTexts>().Of(shop.Get<ReminderListStore>().Get(id)!);
+        Assert.IsType<Outcome.Done>(shop.Get<SendReminderStore>().Mail(id, texts.Subject, texts.Queued));
         return [texts.Sms, texts.Mail];
     }
 
-    private IEnumerable<string> Corner()
+    private IEnumerable<string> OwnPage()
     {
         shop.Records.Change("UPDATE job SET state = 'Strung', collected_on = NULL");
-        var links = shop.Get<CornerLinkStore>();
+        var links = shop.Get<OwnPageLinkStore>();
         var link = _own["/my/"] = links.Make(household.Client)!.Value;
         Assert.IsType<Outcome.Done>(links.Mail(link));
         Assert.IsType<Outcome.Done>(shop.Get<ReadyStore>().Tell(Job));
-        Assert.Equal(CornerCodeStore.Sent.Yes, shop.Get<CornerCodeStore>().Send(household.Client));
+        Assert.Equal(OwnPageCodeStore.Sent.Yes, shop.Get<OwnPageCodeStore>().Send(household.Client));
         shop.Database.Write(c =>
         {
-            var (texts, client) = (shop.Get<CornerTexts>(), household.Client);
-            var received = shop.Get<CornerNotices>().Received(c, Job)!;
-            shop.Get<OutboxStore>().Queue(c, new NewMail(MailKind.ClientNotice, client, received.Subject, received.Body));
-            foreach (var (subject, body) in new[] { texts.ConsentMail(c, client, FoundChoice.Message), texts.ContactChangedMail(c, client), texts.ForgetMail(c, client, new(2026, 12, 1)) })
-                shop.Get<OutboxStore>().Queue(c, new NewMail(MailKind.ClientNotice, client, subject, body));
+            var (mails, client) = (shop.Get<IOwnPageMails>(), household.Client);
+            var to = Addressee.Of(c, client);
+            var received = shop.Get<IJobMails>().Received(JobNotice.Of(c, Job)!);
+            foreach (var mail in new[] { received, mails.FoundChoiceChanged(to, FoundChoice.Message), mails.ContactChanged(to), mails.Forgetting(to, new(2026, 12, 1)) })
+                shop.Get<OutboxStore>().Queue(c, new NewMail(MailKind.ClientNotice, client, mail.Subject, mail.Body));
         });
-        return [shop.Get<CornerTexts>().LinkSms(links.Get(link)!), shop.Get<ReadyStore>().Words(Job).Sms];
+        return [shop.Get<OwnPageMails>().LinkSms(links.Get(link)!), shop.Get<JobMails>().Ready(shop.Get<ReadyStore>().Notice(Job)!).Sms];
     }
 
     private void Notices(string typed)

@@ -1,5 +1,6 @@
 using AngleSharp.Html.Parser;
 using CsCheck;
+using TagPage.Records.Outbox;
 using TagPage.Web.Mail;
 
 namespace TagPage.Web.Tests.Mail;
@@ -84,7 +85,7 @@ public sealed class MailTextTests
     }
 
     private static MailText Fill(string template, string typed) => MailText.Fill(template,
-        ("client", typed), ("link", MailText.Link(LinkPurpose.Nudge, 7)), ("rows", MailText.Join("\n", [MailText.Fill("- {client}: due", ("client", typed)), MailText.Fill("- {client}", ("client", typed))])));
+        ("client", typed), ("link", MailText.Link(LinkPurpose.Reminder, 7)), ("rows", MailText.Join("\n", [MailText.Fill("- {client}: due", ("client", typed)), MailText.Fill("- {client}", ("client", typed))])));
 
     private static AngleSharp.Html.Dom.IHtmlDocument Parse(MailText text) => new HtmlParser().ParseDocument(MailHtml.Of(text, _ => Link));
 }

@@ -1,4 +1,5 @@
 using Microsoft.Extensions.DependencyInjection;
+using TagPage.Records.Outbox;
 using TagPage.Web.Mail;
 using TagPage.Web.Tests.Cast;
 
@@ -58,7 +59,7 @@ public sealed class OnceTests : IAsyncDisposable
             _shop.Queue();
         var other = NewRoom();
 
-        await Task.WhenAll(Task.Run(() => _shop.Get<MailRoom>().SendAll(Token), Token), Task.Run(() => other.SendAll(Token), Token));
+        await Task.WhenAll(Task.Run(() => _shop.Get<MailSender>().SendAll(Token), Token), Task.Run(() => other.SendAll(Token), Token));
 
         Assert.Equal(7, _server.Whole.Select(m => m.MessageId).Distinct().Count());
         Assert.Equal(7, _server.Whole.Count);
@@ -94,7 +95,7 @@ public sealed class OnceTests : IAsyncDisposable
     }
 
     /// <summary>The mail room of another process: nothing in mind.</summary>
-    private MailRoom NewRoom() => ActivatorUtilities.CreateInstance<MailRoom>(_shop.Services, ActivatorUtilities.CreateInstance<MailFates>(_shop.Services));
+    private MailSender NewRoom() => ActivatorUtilities.CreateInstance<MailSender>(_shop.Services, ActivatorUtilities.CreateInstance<MailFates>(_shop.Services));
 
     /// <summary>Nothing can be written to the outbox any more, as on a full or locked disk.</summary>
     private string? Break()

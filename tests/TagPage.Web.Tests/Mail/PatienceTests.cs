@@ -1,3 +1,4 @@
+using TagPage.Records.Outbox;
 using TagPage.Web.Mail;
 using TagPage.Web.Tests.Cast;
 
@@ -173,7 +174,7 @@ public sealed class PatienceTests : IAsyncDisposable
         _server.SaysAt(MoodyServer.Rcpt, _server.Silence);
         _shop.Queue();
         using var stop = new CancellationTokenSource();
-        var sending = _shop.Get<MailRoom>().SendAll(stop.Token);
+        var sending = _shop.Get<MailSender>().SendAll(stop.Token);
         await MailShop.Until(() => _shop.MailStates() == "Leaving");
 
         await stop.CancelAsync();
@@ -182,7 +183,7 @@ public sealed class PatienceTests : IAsyncDisposable
         Assert.Equal("0|0|Queued", _shop.Records.Text("SELECT maybe_sent || '|' || tries || '|' || state FROM outbox"));
     }
 
-    private Task Send() => _shop.Get<MailRoom>().SendAll(Token);
+    private Task Send() => _shop.Get<MailSender>().SendAll(Token);
 
     /// <summary>Sends to a server that keeps silent at a stage, until patience is at its end.</summary>
     private async Task Outwait(string stage)

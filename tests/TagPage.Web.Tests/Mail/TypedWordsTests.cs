@@ -1,6 +1,6 @@
 using CsCheck;
 using TagPage.Web.Tests.Cast;
-using TagPage.Web.Tests.Nudges;
+using TagPage.Web.Tests.Reminders;
 
 namespace TagPage.Web.Tests.Mail;
 
@@ -10,7 +10,7 @@ public sealed class TypedWordsTests : IDisposable
     private static readonly string[] Pieces =
     [
         "{link}", "{stop}", "{corner}", "{code}", "{answer 1}", "{client}", "{events}", "\uE0000\uE001", "\uE0002\uE001", "\uE000", "\uE001",
-        "[x](https://evil.example)", "https://evil.example/a", "www.evil.example", "<https://evil.example>", "{\"link\":\"Corner\",\"row\":1}",
+        "[x](https://evil.example)", "https://evil.example/a", "www.evil.example", "<https://evil.example>", "{\"link\":\"OwnPage\",\"row\":1}",
         "https://tag.example/n/finder/1-AAAAAAAAAAAAAAAAAAAAAA", "](", "[", "]", "`", "```\n", "**", "\n\n", "\n    ", "\n[a]: https://evil.example\n",
         "# ", "> ", "- ", "<a href=\"//evil.example\">", "<!--", "&#58;", "\\", "é", "鷺", "\u2028", "\u202E", "Zoë ", "\"", "$0", "%s", " ", "\t",
     ];
@@ -38,10 +38,10 @@ public sealed class TypedWordsTests : IDisposable
     {
         var mails = new LinksOfMails(_shop, new Household(_shop));
         var (mail, sms, words, notice) = Templates[template];
-        _shop.Records.Change("UPDATE shop SET nudge_markdown = @mail, nudge_sms = @sms, ready_markdown = @words, received_markdown = @words, notice_text = @notice", new { mail, sms, words, notice });
+        _shop.Records.Change("UPDATE shop SET reminder_markdown = @mail, reminder_sms = @sms, ready_markdown = @words, received_markdown = @words, notice_text = @notice", new { mail, sms, words, notice });
         var plain = await mails.Of("Zoe");
-        Assert.Contains(plain, l => l.StartsWith("Nudge: ", StringComparison.Ordinal) && l.Contains("/n/own", StringComparison.Ordinal) && l.Contains("/n/stop/own", StringComparison.Ordinal));
-        Assert.Contains(plain, l => l.StartsWith("CornerLink: ", StringComparison.Ordinal) && l.Contains("/my/own", StringComparison.Ordinal));
+        Assert.Contains(plain, l => l.StartsWith("Reminder: ", StringComparison.Ordinal) && l.Contains("/n/own", StringComparison.Ordinal) && l.Contains("/n/stop/own", StringComparison.Ordinal));
+        Assert.Contains(plain, l => l.StartsWith("OwnPageLink: ", StringComparison.Ordinal) && l.Contains("/my/own", StringComparison.Ordinal));
         Assert.Contains(plain, l => l.StartsWith("FoundNotice: ", StringComparison.Ordinal) && l.Contains("/n/finder/own", StringComparison.Ordinal));
 
         await Nasty.SampleAsync(async typed => Assert.Equal(plain, await mails.Of(typed)), iter: 25, threads: 1);

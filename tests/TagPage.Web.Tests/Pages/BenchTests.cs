@@ -1,6 +1,6 @@
 using Dapper;
 using TagPage.Core.Jobs;
-using TagPage.Web.Pages.Shop.Jobs;
+using TagPage.Records.Jobs;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;
@@ -70,7 +70,7 @@ public sealed class BenchTests : IDisposable
     public async Task Strung_waits_to_be_collected_with_what_is_to_be_paid()
     {
         var job = Waiting("2026-11-26");
-        _shop.Get<MoveStore>().MarkStrung(job, new StrungInput { StrungOn = TestShop.Today });
+        _shop.Get<MoveStore>().MarkStrung(job, new StrungEntry { StrungOn = TestShop.Today });
 
         var ready = (await _shop.Owner().Open("/shop")).Document.QuerySelector("section[aria-labelledby=ready]")!;
 
@@ -93,7 +93,7 @@ public sealed class BenchTests : IDisposable
     [Fact]
     public async Task Due_list_says_who_and_why_and_shows_who_wants_no_reminders_only_when_asked()
     {
-        var client = _shop.Records.Client("Odalys Ferran", Records.CanaryPhone);
+        var client = _shop.Records.Client("Odalys Ferran", OnFile.CanaryPhone);
         _shop.Records.Job(_shop.Records.Racket(_shop.Records.Player(client, "Pim")), strungOn: new(2026, 9, 1));
 
         foreach (var path in new[] { "/shop", "/shop/due" })

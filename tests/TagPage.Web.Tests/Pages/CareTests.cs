@@ -1,5 +1,5 @@
 using System.Net;
-using TagPage.Web.Pages.Shop.Settings.Care;
+using TagPage.Records.Shop;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;

@@ -1,6 +1,6 @@
 using System.Net;
 using Dapper;
-using TagPage.Web.Pages.Shop.Clients;
+using TagPage.Records.Clients;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;
@@ -125,7 +125,7 @@ public sealed class ClientTests : IDisposable
     [Fact]
     public void Agreement_to_show_a_mail_address_alone_ends_with_the_address()
     {
-        _shop.Records.Client("Odalys Ferran", mail: Records.CanaryMail);
+        _shop.Records.Client("Odalys Ferran", mail: OnFile.CanaryMail);
         _shop.Records.Agree("Contact", mail: true);
 
         _shop.Records.Change("UPDATE client SET mail = 'odalys@new.example'");
@@ -156,7 +156,7 @@ public sealed class ClientTests : IDisposable
 
         Assert.Contains("Pim Ferran, junior", page.Main, StringComparison.Ordinal);
         Assert.Contains("plays 2 times a week, 1.5 h a time", page.Main, StringComparison.Ordinal);
-        Assert.Contains(Records.CanaryNote, page.Main, StringComparison.Ordinal);
+        Assert.Contains(OnFile.CanaryNote, page.Main, StringComparison.Ordinal);
         Assert.Contains("1 job", page.Main, StringComparison.Ordinal);
         // Polyester: 18 h × (1.25/1.30)² at 3 h a week = 38 days after 1 November, worked out by hand.
         Assert.Contains("9 Dec 2026", page.Document.QuerySelector($"li.racket")!.TextContent, StringComparison.Ordinal);

@@ -1,5 +1,5 @@
 using TagPage.Core.Jobs;
-using TagPage.Web.Pages.Shop.Jobs;
+using TagPage.Records.Jobs;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;
@@ -90,7 +90,7 @@ public sealed class EditJobTests : IDisposable
     {
         var owner = _shop.Owner();
         var form = await owner.Open(Address);
-        _shop.Get<MoveStore>().MarkStrung(_job, new StrungInput { StrungOn = TestShop.Today });
+        _shop.Get<MoveStore>().MarkStrung(_job, new StrungEntry { StrungOn = TestShop.Today });
 
         await owner.Send(form, ("Input.Note", "loose grommet"));
 

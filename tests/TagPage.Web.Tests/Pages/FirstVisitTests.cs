@@ -1,8 +1,8 @@
 using System.Net;
 using Dapper;
 using TagPage.Core.Tags;
-using TagPage.Web.Pages.Shop.Rackets;
-using TagPage.Web.Pages.Shop.Tags;
+using TagPage.Records.Rackets;
+using TagPage.Records.Tags;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;

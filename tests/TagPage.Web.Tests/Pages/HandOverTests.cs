@@ -2,8 +2,8 @@ using System.Net;
 using Dapper;
 using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
-using TagPage.Web.Pages.Shop.Rackets;
-using TagPage.Web.Pages.Shop.Tags;
+using TagPage.Records.Rackets;
+using TagPage.Records.Tags;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;
@@ -42,7 +42,7 @@ public sealed class HandOverTests : IDisposable
         Assert.Equal((_bastian, 2, RacketState.InTurn, "Pellmore Meadow 98", 16), (moved.PlayerId, moved.Number, moved.State, moved.Frame, moved.PatternMains));
         Assert.Equal((null, "", "", false), (moved.OwnDate, moved.OwnDateNote, moved.Note, moved.IsTagged));
         var left = Rackets.Get(_racket)!;
-        Assert.Equal((RacketState.Sold, true, Records.CanaryNote), (left.State, left.IsHandedOver, left.Note));
+        Assert.Equal((RacketState.Sold, true, OnFile.CanaryNote), (left.State, left.IsHandedOver, left.Note));
         Assert.Equal(TagState.Retired, _shop.Get<TagStore>().Get(_tag)!.State);
         Assert.Empty(_shop.Get<CardStore>().Get(3)!.Jobs);
         Assert.Null(_shop.Get<CardStore>().Get(3)!.LostSince);

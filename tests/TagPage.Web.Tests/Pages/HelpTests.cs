@@ -1,6 +1,6 @@
 using System.Net;
-using TagPage.Web.Pages.Shop.Help;
 using TagPage.Web.Tests.Cast;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Tests.Pages;
 

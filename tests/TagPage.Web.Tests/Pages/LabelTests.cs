@@ -1,6 +1,6 @@
 using System.Net;
 using System.Text;
-using TagPage.Web.Pages.Shop.Labels;
+using TagPage.Records.Labels;
 using TagPage.Web.Tests.Cast;
 using ZXing;
 using ZXing.Common;
@@ -25,7 +25,7 @@ public sealed class LabelTests : IDisposable
         var form = await owner.Open(Page);
         Assert.Contains("52 / 50 lb", Words(form), StringComparison.Ordinal);
         Assert.Contains("Heron Spin 1.25", Words(form), StringComparison.Ordinal);
-        Assert.Contains($"Restring by {TagPage.Web.Words.Shown.Day(DateOnly.Parse(_shop.Records.Text("SELECT label_date FROM job"), System.Globalization.CultureInfo.InvariantCulture))}", Words(form), StringComparison.Ordinal);
+        Assert.Contains($"Restring by {TagPage.Web.Words.Formats.Day(DateOnly.Parse(_shop.Records.Text("SELECT label_date FROM job"), System.Globalization.CultureInfo.InvariantCulture))}", Words(form), StringComparison.Ordinal);
         Assert.Contains("Strung 1 Nov 2026", Words(form), StringComparison.Ordinal);
 
         var answer = await owner.Send(form);

@@ -56,7 +56,7 @@ public sealed class MessagesTests : IDisposable
     {
         await _runa.Send(await _runa.Open(Settings), ("Input.ReceivedSubject", "Got it"), ("Input.ReceivedMarkdown", "Thanks {client} for {racket}."));
         _shop.Records.Change("UPDATE job SET state = 'Collected', collected_on = strung_on");
-        var odalys = await _shop.InCorner(_odalys);
+        var odalys = await _shop.OnOwnPage(_odalys);
 
         await odalys.Send(await odalys.Open($"/my/order/{_racket}"));
 

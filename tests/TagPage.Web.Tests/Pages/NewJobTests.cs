@@ -1,7 +1,7 @@
 using System.Net;
 using Dapper;
 using TagPage.Core.Jobs;
-using TagPage.Web.Pages.Shop.Jobs;
+using TagPage.Records.Jobs;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;

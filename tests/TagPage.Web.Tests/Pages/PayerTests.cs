@@ -1,5 +1,4 @@
-using TagPage.Web.Pages.Shop.Clients;
-using TagPage.Web.Pages.Shop.Payers;
+using TagPage.Records.Clients;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;

@@ -1,6 +1,6 @@
 using System.Net;
 using TagPage.Core.Forecast;
-using TagPage.Web.Pages.Shop.Players;
+using TagPage.Records.Players;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;

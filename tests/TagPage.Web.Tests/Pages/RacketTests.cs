@@ -1,10 +1,11 @@
 using System.Net;
 using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
-using TagPage.Web.Forms;
-using TagPage.Web.Pages.Shop.Rackets;
-using TagPage.Web.Pages.Shop.Tags;
+using TagPage.Records.Rackets;
+using TagPage.Records.Storage;
+using TagPage.Records.Tags;
 using TagPage.Web.Tests.Cast;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Tests.Pages;
 
@@ -42,13 +43,13 @@ public sealed class RacketTests : IDisposable
         var client = _shop.Records.Client("Odalys Ferran");
         var (pim, bo) = (_shop.Records.Player(client, "Pim"), _shop.Records.Player(client, "Bo"));
         _shop.Records.Racket(pim, 1);
-        RacketInput One() => new() { FormKey = FormKey.New(), Number = 1, Sport = Core.Sports.Sport.Tennis };
+        RacketEntry One() => new() { FormKey = FormKey.New(), Number = 1, Sport = Core.Sports.Sport.Tennis };
 
-        var refused = Assert.IsType<Web.Data.Outcome.Refused>(Store.Add(pim, One()));
+        var refused = Assert.IsType<Outcome.Refused>(Store.Add(pim, One()));
         var done = Store.Add(bo, One());
 
-        Assert.Equal("Pim has a racket 1 already. Take another number.", refused.Sentence);
-        Assert.IsType<Web.Data.Outcome.Done>(done);
+        Assert.Equal("Pim has a racket 1 already. Take another number.", ShopRefusals.Of(refused.Why));
+        Assert.IsType<Outcome.Done>(done);
     }
 
     [Theory]

@@ -1,8 +1,8 @@
 using System.Net;
 using System.Text;
-using TagPage.Web.Forms;
-using TagPage.Web.Pages.Shop.Labels;
-using TagPage.Web.Pages.Shop.Tags;
+using TagPage.Records.Labels;
+using TagPage.Records.Storage;
+using TagPage.Records.Tags;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;

@@ -1,5 +1,5 @@
 using TagPage.Core.Forecast;
-using TagPage.Web.Data;
+using TagPage.Records.Shop;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;

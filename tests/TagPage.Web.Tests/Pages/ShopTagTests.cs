@@ -1,8 +1,7 @@
 using System.Net;
 using TagPage.Core.Tags;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Pages.Shop.Tags;
+using TagPage.Records.Storage;
+using TagPage.Records.Tags;
 using TagPage.Web.Tests.Cast;
 using ZXing;
 using ZXing.Common;

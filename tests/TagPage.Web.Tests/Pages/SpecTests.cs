@@ -1,4 +1,4 @@
-using TagPage.Web.Pages.Shop.Rackets;
+using TagPage.Records.Specs;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;

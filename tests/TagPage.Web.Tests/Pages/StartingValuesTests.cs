@@ -1,6 +1,6 @@
 using TagPage.Core.Forecast;
-using TagPage.Web.Data;
-using TagPage.Web.Data.Dates;
+using TagPage.Records.DueDates;
+using TagPage.Records.Shop;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;
@@ -47,7 +47,7 @@ public sealed class StartingValuesTests : IDisposable
         Assert.Equal(25, Values.Tension.Polyester.Threshold);
 
         await _runa.Send(shown);
-        _shop.Get<DatesAgain>().Run();
+        _shop.Get<DueDateWorker>().Run();
 
         Assert.Equal(5, Values.Tension.Polyester.Threshold);
         Assert.NotEqual(before, _shop.Records.Text(DueSql));

@@ -51,7 +51,7 @@ public sealed class TagLanguageTests : IDisposable
             var page = await Open(path, code);
             Assert.Equal(code, page.Document.DocumentElement.GetAttribute("lang"));
             Assert.DoesNotContain("{", page.Document.Body!.TextContent, StringComparison.Ordinal);
-            foreach (var canary in new[] { Records.CanaryPhone, Records.CanaryMail, Records.CanaryNote, "Pim", "Odalys", "Ferran", "Pellmore" })
+            foreach (var canary in new[] { OnFile.CanaryPhone, OnFile.CanaryMail, OnFile.CanaryNote, "Pim", "Odalys", "Ferran", "Pellmore" })
                 Assert.DoesNotContain(canary, page.Text, StringComparison.Ordinal);
             if (code != "en")
                 Assert.DoesNotMatch(@"\b(racket|strings|the|shop|type|tag)\b", page.Main.ToLowerInvariant());

@@ -1,7 +1,5 @@
 using System.Net;
-using Microsoft.Extensions.Configuration;
-using TagPage.Web.Hosting;
-using TagPage.Web.Pages.Shop.Settings;
+using TagPage.Records.Shop;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;
@@ -13,11 +11,10 @@ public sealed class UsedAddressTests : IDisposable
 
     public void Dispose() => _shop.Dispose();
 
-    private UsedAddressStore Started(string? at)
+    private UsedAddressStore Started(string at)
     {
-        var settings = new ConfigurationBuilder().AddInMemoryCollection(new Dictionary<string, string?> { ["TagPage:Address"] = at }).Build();
-        var store = new UsedAddressStore(_shop.Database, new PublicAddress(settings), _shop.Clock);
-        store.Note();
+        var store = new UsedAddressStore(_shop.Database, _shop.Clock);
+        store.Note(at);
         _shop.Clock.Advance(TimeSpan.FromDays(1));
         return store;
     }
@@ -31,18 +28,8 @@ public sealed class UsedAddressTests : IDisposable
 
         var now = Started("https://third.example");
 
-        Assert.Equal(["https://first.example", "https://second.example", "https://tag.example"], now.Earlier().Select(a => a.Base));
-        Assert.Equal(TimeSpan.FromDays(2), now.Earlier()[0].LastAt - now.Earlier()[0].FirstAt);
-    }
-
-    [Fact]
-    public void Where_none_is_set_nothing_is_remembered()
-    {
-        var before = _shop.Database.Dump();
-
-        Started(null);
-
-        Assert.Equal(before, _shop.Database.Dump());
+        Assert.Equal(["https://first.example", "https://second.example", "https://tag.example"], now.EarlierThan("https://third.example").Select(a => a.Base));
+        Assert.Equal(TimeSpan.FromDays(2), now.EarlierThan("https://third.example")[0].LastAt - now.EarlierThan("https://third.example")[0].FirstAt);
     }
 
     [Fact]

@@ -36,7 +36,7 @@ public sealed class AccessTests : IDisposable
 
     [Fact]
     public async Task Client_gets_past_none_of_the_owners_doors_and_nothing_changes() =>
-        await IsTurnedAway(await _shop.InCorner(_odalys), d => d.ForOwner, "/account/sign-in");
+        await IsTurnedAway(await _shop.OnOwnPage(_odalys), d => d.ForOwner, "/account/sign-in");
 
     [Fact]
     public async Task Owner_gets_past_none_of_the_clients_doors_and_nothing_changes() =>
@@ -61,7 +61,7 @@ public sealed class AccessTests : IDisposable
     [Fact]
     public async Task Client_gets_through_every_door_of_the_corner()
     {
-        var odalys = await _shop.InCorner(_odalys);
+        var odalys = await _shop.OnOwnPage(_odalys);
 
         foreach (var address in Door.Listed.Where(d => d.ForClients || d.ForEverybody).Select(Address))
         {
@@ -100,7 +100,7 @@ public sealed class AccessTests : IDisposable
     [Fact]
     public async Task Looking_changes_nothing_whoever_looks()
     {
-        var odalys = await _shop.InCorner(_odalys);
+        var odalys = await _shop.OnOwnPage(_odalys);
         var before = _shop.Database.Dump();
 
         foreach (var visitor in new[] { _shop.Stranger(), _shop.Owner(), odalys })
@@ -116,7 +116,7 @@ public sealed class AccessTests : IDisposable
     [Fact]
     public async Task No_form_is_taken_without_its_token()
     {
-        var odalys = await _shop.InCorner(_odalys);
+        var odalys = await _shop.OnOwnPage(_odalys);
         var before = _shop.Database.Dump();
 
         foreach (var visitor in new[] { _shop.Owner(), _shop.Stranger(), odalys })

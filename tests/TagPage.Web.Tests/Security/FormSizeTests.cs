@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Net;
 using System.Text;
 using AngleSharp.Dom;
-using TagPage.Web.Data;
+using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;

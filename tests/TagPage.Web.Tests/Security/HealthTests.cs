@@ -1,6 +1,6 @@
 using System.Net;
 using Dapper;
-using TagPage.Web.Data;
+using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;

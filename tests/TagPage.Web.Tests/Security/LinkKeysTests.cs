@@ -1,4 +1,4 @@
-using TagPage.Web.Mail;
+using TagPage.Records.Outbox;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;
@@ -13,7 +13,7 @@ public sealed class LinkKeysTests : IDisposable
     [Fact]
     public void Code_of_a_record_says_nothing_about_the_code_of_another_under_the_same_number()
     {
-        var keys = _shop.Get<LinkKeys>();
+        var keys = _shop.Get<LinkTokens>();
 
         var codes = Enumerable.Range(0, 50).Select(n => keys.Digits(1, $"{n:x32}")).Distinct();
 
@@ -26,12 +26,12 @@ public sealed class LinkKeysTests : IDisposable
     [InlineData("g0000000000000000000000000000000")]
     [InlineData("000000000000000000000000000000000000")]
     public void Secret_that_is_not_128_bits_makes_no_link(string secret) =>
-        Assert.Throws<ArgumentException>(() => _shop.Get<LinkKeys>().Token(LinkPurpose.Corner, 1, secret));
+        Assert.Throws<ArgumentException>(() => _shop.Get<LinkTokens>().Token(LinkPurpose.OwnPage, 1, secret));
 
     [Fact]
     public void Token_of_one_purpose_number_or_secret_fits_no_other()
     {
-        var keys = _shop.Get<LinkKeys>();
+        var keys = _shop.Get<LinkTokens>();
         var secrets = new[] { new string('0', 32), "01" + new string('0', 30), new string('0', 31) + "1" };
         var all = Enum.GetValues<LinkPurpose>().SelectMany(purpose => new long[] { 1, 11, 256, long.MaxValue }.SelectMany(id => secrets.Select(s => (purpose, id, s)))).ToList();
 

@@ -1,11 +1,10 @@
 using System.Net;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Pages.Account;
-using TagPage.Web.Pages.My.Taking;
-using TagPage.Web.Pages.Shop.Labels;
+using TagPage.Records.Accounts;
+using TagPage.Records.Labels;
+using TagPage.Records.Privacy;
+using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;
@@ -105,7 +104,7 @@ public sealed class LinkPowerTests : IDisposable
     /// <summary>A family with a link of every kind, as they come in its mails.</summary>
     private async Task<(long Client, IReadOnlyList<string> Links)> Family(string name)
     {
-        var client = _shop.Records.Client(name, Records.CanaryPhone, Records.CanaryMail);
+        var client = _shop.Records.Client(name, OnFile.CanaryPhone, OnFile.CanaryMail);
         var links = await _shop.LinksInMails(client);
         Assert.Equal(["/my/", "/n/", "/n/finder/", "/n/stop/"], links.Select(Way).Order(StringComparer.Ordinal));
         return (client, links);

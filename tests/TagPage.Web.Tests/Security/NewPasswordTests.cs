@@ -1,5 +1,6 @@
-using TagPage.Web.Cli;
-using TagPage.Web.Pages.Account;
+using TagPage.Records.Accounts;
+using TagPage.Web.Http.SignIn;
+using TagPage.Web.Start.CommandLine;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;

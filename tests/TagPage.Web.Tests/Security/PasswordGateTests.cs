@@ -1,13 +1,12 @@
 using System.Net;
-using TagPage.Web.Pages.Account;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;
 
-/// <summary>A flood of sign-ins waits in line, and who cannot be served is told so.</summary>
+/// <summary>A flood of sign-ins waits in line, and who cannot be served is told so. Some of these tests leave somebody waiting.</summary>
 public sealed class PasswordGateTests : IAsyncLifetime
 {
-    // Turns that nobody gives back stay taken.
     private readonly TestShop _shop = new() { IsNew = true };
 
     public async ValueTask InitializeAsync() => await _shop.OwnedByRuna();

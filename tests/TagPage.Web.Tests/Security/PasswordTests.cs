@@ -1,4 +1,4 @@
-using TagPage.Web.Pages.Account.Passwords;
+using TagPage.Web.Http.SignIn.Passwords;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;

@@ -1,7 +1,8 @@
 using System.Net;
 using Dapper;
-using TagPage.Web.Data;
-using TagPage.Web.Pages.Account;
+using TagPage.Records.Accounts;
+using TagPage.Records.Shop;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;

@@ -134,8 +134,8 @@ public sealed class SignInLimitTests : IAsyncLifetime
     public async Task Tries_are_logged_in_one_line_each_without_names_addresses_or_passwords()
     {
         var mallory = _shop.Stranger();
-        Assert.NotEmpty((await mallory.SignIn(name: "Runa\r\nwarn: forged", password: "four blue herons")).Errors);
-        await mallory.SignIn(name: "Runa, warn: forged", password: "four blue herons");
+        Assert.Single((await mallory.SignIn(name: "Runa\r\nwarn: forged", password: "four blue herons")).Errors);
+        await mallory.SignIn(name: "Runa warn: forged", password: "four blue herons");
         await Guess(mallory, 11);
         await _shop.Stranger("198.51.100.4").SignIn();
 

@@ -1,5 +1,5 @@
 using Microsoft.Extensions.Time.Testing;
-using TagPage.Web.Limits;
+using TagPage.Web.Http.Limits;
 
 namespace TagPage.Web.Tests.Security;
 

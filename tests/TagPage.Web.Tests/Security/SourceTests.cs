@@ -1,6 +1,6 @@
 using System.Net;
 using Microsoft.AspNetCore.Http;
-using TagPage.Web.Limits;
+using TagPage.Web.Http.Limits;
 
 namespace TagPage.Web.Tests.Security;
 

@@ -1,6 +1,6 @@
 using Microsoft.Extensions.Time.Testing;
 using TagPage.Core.Tags;
-using TagPage.Web.Limits;
+using TagPage.Web.Http.Limits;
 
 namespace TagPage.Web.Tests.Security;
 

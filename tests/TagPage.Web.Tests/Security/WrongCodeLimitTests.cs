@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Net;
 using System.Security.Cryptography;
 using TagPage.Core.Tags;
-using TagPage.Web.Limits;
+using TagPage.Web.Http.Limits;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;

@@ -1,6 +1,6 @@
 using Dapper;
 using TagPage.Core.Forecast;
-using TagPage.Web.Pages.Shop.Bench;
+using TagPage.Records.DueDates;
 using TagPage.Web.Tests.Cast;
 using TagPage.Web.Words;
 

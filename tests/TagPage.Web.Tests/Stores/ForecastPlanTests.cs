@@ -1,5 +1,5 @@
 using Dapper;
-using TagPage.Web.Data;
+using TagPage.Records.DueDates;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Stores;

@@ -1,7 +1,8 @@
 using TagPage.Core.Jobs;
-using TagPage.Web.Data;
-using TagPage.Web.Pages.Shop.Jobs;
+using TagPage.Records.Jobs;
+using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Tests.Stores;
 
@@ -22,7 +23,7 @@ public sealed class MoveStoreTests : IDisposable
 
     private JobRow Job(long id) => _shop.Get<JobStore>().Get(id)!;
 
-    private static StrungInput StrungToday => new() { StrungOn = TestShop.Today, StrungBy = "Runa", Machine = "lockout" };
+    private static StrungEntry StrungToday => new() { StrungOn = TestShop.Today, StrungBy = "Runa", Machine = "lockout" };
 
     private Outcome Back() => _shop.Get<BackStore>().Back(_job, Job(_job).State);
 
@@ -35,7 +36,7 @@ public sealed class MoveStoreTests : IDisposable
         Assert.Equal(JobState.OnMachine, Job(_job).State);
         Moves.MarkStrung(_job, StrungToday);
         Assert.Equal((JobState.Strung, TestShop.Today, "Runa", "lockout"), (Job(_job).State, Job(_job).StrungOn, Job(_job).StrungBy, Job(_job).Machine));
-        Moves.Collect(_job, new CollectInput { CollectedOn = TestShop.Today, Paid = true });
+        Moves.Collect(_job, new CollectEntry { CollectedOn = TestShop.Today, Paid = true });
         Assert.Equal((JobState.Collected, TestShop.Today, TestShop.Today), (Job(_job).State, Job(_job).CollectedOn, Job(_job).PaidOn));
     }
 
@@ -47,7 +48,7 @@ public sealed class MoveStoreTests : IDisposable
 
         Outcome[] outcomes = [Moves.Start(_job), Moves.MarkStrung(_job, StrungToday with { StrungBy = "Idris" }), Moves.Cancel(_job)];
 
-        Assert.All(outcomes, o => Assert.Contains("is strung now", Assert.IsType<Outcome.Refused>(o).Sentence, StringComparison.Ordinal));
+        Assert.All(outcomes, o => Assert.Contains("is strung now", ShopRefusals.Of(Assert.IsType<Outcome.Refused>(o).Why), StringComparison.Ordinal));
         Assert.Equal(before, Job(_job));
     }
 
@@ -115,7 +116,7 @@ public sealed class MoveStoreTests : IDisposable
     public void Each_step_back_lands_one_state_earlier()
     {
         Moves.MarkStrung(_job, StrungToday);
-        Moves.Collect(_job, new CollectInput { CollectedOn = TestShop.Today });
+        Moves.Collect(_job, new CollectEntry { CollectedOn = TestShop.Today });
 
         var states = Enumerable.Range(0, 3).Select(_ => (Back(), Job(_job).State).State).ToList();
 
@@ -142,7 +143,7 @@ public sealed class MoveStoreTests : IDisposable
 
         var second = Moves.Pay(_job, TestShop.Today);
 
-        Assert.Contains("paid on 24 Nov 2026 already", Assert.IsType<Outcome.Refused>(second).Sentence, StringComparison.Ordinal);
+        Assert.Contains("paid on 24 Nov 2026 already", ShopRefusals.Of(Assert.IsType<Outcome.Refused>(second).Why), StringComparison.Ordinal);
         Assert.Equal(new DateOnly(2026, 11, 24), Job(_job).PaidOn);
         Moves.Pay(_job, null);
         Assert.Null(Job(_job).PaidOn);
@@ -154,7 +155,7 @@ public sealed class MoveStoreTests : IDisposable
         Moves.Pay(_job, new(2026, 11, 24));
         Moves.MarkStrung(_job, StrungToday);
 
-        Moves.Collect(_job, new CollectInput { CollectedOn = TestShop.Today, Paid = true });
+        Moves.Collect(_job, new CollectEntry { CollectedOn = TestShop.Today, Paid = true });
 
         Assert.Equal(new DateOnly(2026, 11, 24), Job(_job).PaidOn);
     }
@@ -164,7 +165,7 @@ public sealed class MoveStoreTests : IDisposable
     {
         Outcome[] outcomes =
         [
-            Moves.Start(99), Moves.MarkStrung(99, StrungToday), Moves.Collect(99, new CollectInput { CollectedOn = TestShop.Today }),
+            Moves.Start(99), Moves.MarkStrung(99, StrungToday), Moves.Collect(99, new CollectEntry { CollectedOn = TestShop.Today }),
             Moves.Cancel(99), Moves.Pay(99, null), _shop.Get<BackStore>().Back(99, JobState.Strung),
         ];
 

@@ -1,9 +1,8 @@
 using TagPage.Core.Jobs;
 using TagPage.Core.Strings;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Pages.Shop.Jobs;
-using TagPage.Web.Pages.Shop.Strings;
+using TagPage.Records.Jobs;
+using TagPage.Records.Storage;
+using TagPage.Records.Strings;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Stores;
@@ -14,7 +13,7 @@ public sealed class NewJobStoreTests : IDisposable
 
     private NewJobStore Store => _shop.Get<NewJobStore>();
 
-    private NewInput Order() => new()
+    private NewJobEntry Order() => new()
     {
         FormKey = FormKey.New(),
         MainsId = _shop.Records.Kind(),
@@ -77,7 +76,7 @@ public sealed class NewJobStoreTests : IDisposable
 
         var refused = Assert.IsType<Outcome.Refused>(Store.Add(family.Racket, order));
 
-        Assert.Equal("OldEndedOn", refused.Field);
+        Assert.Equal("OldEndedOn", refused.Why.Field);
         Assert.DoesNotContain(_shop.Get<StringStore>().List(), s => s.Name == "Marram Soft");
     }
 
@@ -97,9 +96,9 @@ public sealed class NewJobStoreTests : IDisposable
     {
         Assert.IsType<Outcome.Absent>(Store.Add(99, Order()));
         var refused = Assert.IsType<Outcome.Refused>(Store.Add(_shop.Records.Family().Racket, Order() with { MainsId = 99 }));
-        Assert.Equal("MainsId", refused.Field);
+        Assert.Equal("MainsId", refused.Why.Field);
     }
 
-    private static NewStringInput Marram(NewStringPlace place) =>
+    private static NewStringEntry Marram(NewStringPlace place) =>
         new() { Name = "Marram Soft", Material = Material.Multifilament, GaugeMm = 1.3m, Place = place };
 }

@@ -1,8 +1,8 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using Dapper;
-using TagPage.Web.Forms;
-using TagPage.Web.Pages.Shop.Import;
+using TagPage.Records.Storage;
+using TagPage.Web.Import;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Stores;

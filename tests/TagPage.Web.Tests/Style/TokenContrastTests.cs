@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using TagPage.Core.Colour;
-using TagPage.Web.Hosting;
+using TagPage.Web.Http;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Style;

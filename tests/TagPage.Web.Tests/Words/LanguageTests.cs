@@ -1,4 +1,5 @@
 using TagPage.Core.Forecast;
+using TagPage.Core.Text;
 using TagPage.Core.Units;
 using TagPage.Web.Words;
 
@@ -21,7 +22,7 @@ public class LanguageTests
     [Fact]
     public void English_days_are_the_shop_areas_days() =>
         Assert.All(Enumerable.Range(0, 366), day =>
-            Assert.Equal(Shown.Day(new DateOnly(2028, 1, 1).AddDays(day)), Languages.English.Day(new DateOnly(2028, 1, 1).AddDays(day))));
+            Assert.Equal(Formats.Day(new DateOnly(2028, 1, 1).AddDays(day)), Languages.English.Day(new DateOnly(2028, 1, 1).AddDays(day))));
 
     [Theory]
     [InlineData("en", "24.5 kg")]

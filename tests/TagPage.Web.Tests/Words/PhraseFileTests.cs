@@ -66,7 +66,7 @@ public partial class PhraseFileTests
     [InlineData("time", "today")]
     [InlineData("tag", "headline")]
     [InlineData("found", "intro")]
-    [InlineData("nudge", "sms")]
+    [InlineData("reminderMail", "sms")]
     public void A_missing_or_an_empty_phrase_stops_the_program(string section, string key)
     {
         var missing = Json("es");

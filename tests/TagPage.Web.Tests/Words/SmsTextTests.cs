@@ -1,3 +1,4 @@
+using TagPage.Core.Text;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Tests.Words;
@@ -43,6 +44,6 @@ public class SmsTextTests
     {
         var words = Languages.Of(code)!.Phrases;
         var rackets = string.Join(words.Time.Comma, Enumerable.Range(1, 2).Select(n => words.Trade.RacketInText.Fill(("number", $"{n}"))));
-        return words.Nudge.Sms.Fill(("shop", Shop), ("rackets", rackets), ("link", Link));
+        return words.ReminderMail.Sms.Fill(("shop", Shop), ("rackets", rackets), ("link", Link));
     }
 }

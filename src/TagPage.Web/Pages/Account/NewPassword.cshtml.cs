@@ -1,8 +1,10 @@
 using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Accounts;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Account;
 
@@ -41,7 +43,7 @@ public sealed class NewPasswordModel(NewPasswordStore store, Owners owners, Sign
         return Redirect("/shop");
     }
 
-    private async Task<bool> WillDo(Account owner)
+    private async Task<bool> WillDo(Records.Accounts.Account owner)
     {
         var wrong = await owners.WrongWith(owner.Name, Input.NewPassword!);
         foreach (var sentence in wrong)

@@ -2,13 +2,15 @@ using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Forms;
-using TagPage.Web.Limits;
+using TagPage.Records.Accounts;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.Limits;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Account;
 
 /// <summary>Changing the password signs out every other browser.</summary>
-public sealed class PasswordModel(UserManager<Account> users, SignIns signIns, SessionStore sessions) : PageModel
+public sealed class PasswordModel(UserManager<Records.Accounts.Account> users, SignIns signIns, SessionStore sessions) : PageModel
 {
     public sealed record Fields
     {

@@ -1,8 +1,11 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Pages.Account.Passwords;
+using TagPage.Records.Accounts;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
+using TagPage.Web.Http.SignIn.Passwords;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Account;
@@ -32,7 +35,7 @@ public sealed class SetUpModel(SetUpStore store, Owners owners, SignIns signIns)
         if (!IsOpen || !ModelState.IsValid || !await PasswordWillDo())
             return Page();
         var owner = owners.Make(Input.Name!, Input.Password!);
-        if (store.SetUp(token, Input, owner) is Outcome.Absent)
+        if (store.SetUp(token, Input.ToEntry(), owner) is Outcome.Absent)
         {
             IsOpen = false;
             return Page();

@@ -1,5 +1,8 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Units;
+using TagPage.Records.Accounts;
+using TagPage.Records.Shop;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Account;
@@ -40,4 +43,15 @@ public sealed record SetUpInput : IValidatableObject
         if (!Currencies.All.Contains(Currency))
             yield return new("Choose a currency from the list.", [nameof(Currency)]);
     }
+
+    public SetUpEntry ToEntry() => new()
+    {
+        ShopName = ShopName!,
+        Name = Name!,
+        Password = Password!,
+        Country = Country!,
+        TimeZone = TimeZone!,
+        Currency = Currency!,
+        TensionUnit = TensionUnit,
+    };
 }

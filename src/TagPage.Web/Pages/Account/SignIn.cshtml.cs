@@ -1,7 +1,9 @@
 using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Limits;
+using TagPage.Records.Accounts;
+using TagPage.Web.Http.Limits;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Account;
 

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Account;
 

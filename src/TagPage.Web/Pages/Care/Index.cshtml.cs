@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Care;
 

@@ -1,11 +1,12 @@
 using Microsoft.AspNetCore.Mvc;
-using TagPage.Web.Data;
-using TagPage.Web.Limits;
+using TagPage.Records.LostAndFound;
+using TagPage.Records.Shop;
+using TagPage.Web.Http.Limits;
 
 namespace TagPage.Web.Pages.Found;
 
 /// <summary>Passes a ready-made answer on.</summary>
-public sealed class AnswerModel(FoundDoor door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger<AnswerModel> log)
+public sealed class AnswerModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger<AnswerModel> log)
     : FoundModel(door, events, mark, shops, clock, log)
 {
     public IActionResult OnGet(string code) => Enter(code) ?? Redirect(Link());

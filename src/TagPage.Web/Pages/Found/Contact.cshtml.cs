@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
-using TagPage.Web.Data;
-using TagPage.Web.Limits;
+using TagPage.Records.LostAndFound;
+using TagPage.Records.Shop;
+using TagPage.Web.Http.Limits;
 
 namespace TagPage.Web.Pages.Found;
 
@@ -8,7 +9,7 @@ namespace TagPage.Web.Pages.Found;
 /// Shows the contact, in answer to the press itself: a redirect would put a telephone number behind a GET. The answer
 /// is kept by no cache.
 /// </summary>
-public sealed class ContactModel(FoundDoor door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger<ContactModel> log)
+public sealed class ContactModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger<ContactModel> log)
     : FoundModel(door, events, mark, shops, clock, log)
 {
     public FoundAnswer Answer { get; private set; } = new(FoundResult.Closed);

@@ -2,15 +2,16 @@ using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Tags;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Limits;
+using TagPage.Records.LostAndFound;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Limits;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Found;
 
 /// <summary>What the pages of a finder share: what is open, the message form, and the way back.</summary>
-public abstract class FoundModel(FoundDoor door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger log) : PageModel
+public abstract class FoundModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger log) : PageModel
 {
     private const string Outcome = "Found";
 
@@ -79,7 +80,7 @@ public abstract class FoundModel(FoundDoor door, FoundEventStore events, FinderM
             ? (Enum.Parse<FoundResult>(result), Enum.Parse<FoundKind>(kind))
             : null;
 
-    private static string KeyOf(string? sent) => sent is { Length: SubmittedForms.KeyLength } ? sent : FormKey.New();
+    private static string KeyOf(string? sent) => sent is { Length: FormKeys.KeyLength } ? sent : FormKey.New();
 }
 
 /// <summary>What a finder's forms post.</summary>

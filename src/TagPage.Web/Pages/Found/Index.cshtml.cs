@@ -1,11 +1,12 @@
 using Microsoft.AspNetCore.Mvc;
-using TagPage.Web.Data;
-using TagPage.Web.Limits;
+using TagPage.Records.LostAndFound;
+using TagPage.Records.Shop;
+using TagPage.Web.Http.Limits;
 
 namespace TagPage.Web.Pages.Found;
 
 /// <summary>The page for whoever found a racket. Worded alike for everybody; looking changes nothing and shows nobody's contact.</summary>
-public sealed class IndexModel(FoundDoor door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger<IndexModel> log)
+public sealed class IndexModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger<IndexModel> log)
     : FoundModel(door, events, mark, shops, clock, log)
 {
     public IActionResult OnGet(string code)

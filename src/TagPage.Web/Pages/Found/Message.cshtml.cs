@@ -1,12 +1,13 @@
 using Microsoft.AspNetCore.Mvc;
-using TagPage.Web.Data;
-using TagPage.Web.Limits;
-using TagPage.Web.Words;
+using TagPage.Core.Text;
+using TagPage.Records.LostAndFound;
+using TagPage.Records.Shop;
+using TagPage.Web.Http.Limits;
 
 namespace TagPage.Web.Pages.Found;
 
 /// <summary>Passes a finder's own words on.</summary>
-public sealed class MessageModel(FoundDoor door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger<MessageModel> log)
+public sealed class MessageModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger<MessageModel> log)
     : FoundModel(door, events, mark, shops, clock, log)
 {
     public IActionResult OnGet(string code) => Enter(code) ?? Redirect(Link());

@@ -1,15 +1,17 @@
 using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Mail;
+using TagPage.Core.Text;
+using TagPage.Records.LostAndFound;
+using TagPage.Records.Outbox;
+using TagPage.Records.Shop;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Found;
 
 /// <summary>Behind the private link of a notice: answer a finder who left a mail address. Looking changes nothing, sending works once.</summary>
-public sealed class ReplyModel(FinderReplyStore store, LinkKeys keys, ShopClock clock) : PageModel
+public sealed class ReplyModel(FinderReplyStore store, LinkTokens keys, ShopClock clock) : PageModel
 {
     public const int Longest = 1000;
 
@@ -45,7 +47,7 @@ public sealed class ReplyModel(FinderReplyStore store, LinkKeys keys, ShopClock 
 
     private bool Load(string token)
     {
-        if (LinkKeys.Claimed(token) is not { } id || store.Get(id) is not { } row || !keys.Fits(token, LinkPurpose.AnswerFinder, id, row.Secret)
+        if (LinkTokens.Claimed(token) is not { } id || store.Get(id) is not { } row || !keys.Fits(token, LinkPurpose.AnswerFinder, id, row.Secret)
             || !MailAddressAttribute.Fits(row.Reach))
             return false;
         Saved = row;

@@ -1,13 +1,15 @@
 using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Hosting;
+using TagPage.Records.Shop;
+using TagPage.Web.Http;
+using TagPage.Web.Http.Limits;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Tag;
 
 /// <summary>The restring-by date as a file for the player's own calendar.</summary>
-public sealed class CalendarModel(TagDoor door, ShopStore shops, ShopClock clock, PublicAddress address) : PageModel
+public sealed class CalendarModel(TagLookup door, ShopStore shops, ShopClock clock, PublicAddress address) : PageModel
 {
     public IActionResult OnGet(string code)
     {

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Tags;
+using TagPage.Web.Pages.Shared;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Tag;

@@ -1,11 +1,13 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
+using TagPage.Records.Shop;
+using TagPage.Web.Http.Limits;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Tag;
 
-public sealed class IndexModel(TagDoor door, ShopStore shops) : PageModel
+public sealed class IndexModel(TagLookup door, ShopStore shops) : PageModel
 {
     private const int MostShown = 40;
 

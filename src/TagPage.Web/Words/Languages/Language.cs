@@ -1,4 +1,5 @@
 using System.Globalization;
+using TagPage.Core.Text;
 
 namespace TagPage.Web.Words;
 

@@ -1,3 +1,5 @@
+using TagPage.Core.Text;
+
 namespace TagPage.Web.Words;
 
 /// <summary>
@@ -16,7 +18,7 @@ public sealed record Phrases
     public required FoundPhrases Found { get; init; }
     public required ReminderPhrases Reminder { get; init; }
     public required StopPhrases Stop { get; init; }
-    public required NudgePhrases Nudge { get; init; }
+    public required ReminderMailPhrases ReminderMail { get; init; }
     public required NoticePhrases Notice { get; init; }
     public required AnswerPhrases Answer { get; init; }
     public required LogPhrases Log { get; init; }

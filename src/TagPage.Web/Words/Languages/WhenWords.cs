@@ -1,4 +1,5 @@
 using TagPage.Core.Forecast;
+using TagPage.Core.Text;
 
 namespace TagPage.Web.Words;
 

@@ -5,7 +5,7 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using Microsoft.AspNetCore.Mvc.RazorPages.Infrastructure;
 using Microsoft.AspNetCore.Routing;
 using TagPage.Core.Tags;
-using TagPage.Web.Demo;
+using TagPage.Web.Start.Demo;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security.Hostile;
@@ -33,7 +33,7 @@ public sealed class House : IAsyncLifetime
         _tag = Shop.Get<DemoShop>().Lost!.Value;
         Shop.Records.Change("UPDATE client SET mail = 'odalys@ferran.example' WHERE id = 1");
         (Owner, Stranger) = (Shop.Owner(), Shop.Stranger());
-        Client = await Shop.InCorner(1);
+        Client = await Shop.OnOwnPage(1);
         await Client.ProvesToBe(Shop);
         Pages = await FindPages();
     }

@@ -1,11 +1,11 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Data.Dates;
+using TagPage.Records.DueDates;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Bench;
 
-public sealed class DueModel(DueStore store, KeptDates dates, ShopStore shops) : PageModel
+public sealed class DueModel(DueStore store, DueDateKeeper dates, ShopStore shops) : PageModel
 {
     /// <summary>Show those too who have not been seen for long.</summary>
     [BindProperty(SupportsGet = true, Name = "unseen")]

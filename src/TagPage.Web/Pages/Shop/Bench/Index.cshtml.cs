@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Jobs;
-using TagPage.Web.Data;
-using TagPage.Web.Pages.Shop.Corner;
+using TagPage.Records.DueDates;
+using TagPage.Records.Jobs;
+using TagPage.Records.OwnPages;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Bench;
 

@@ -1,7 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Forecast;
-using TagPage.Web.Data;
+using TagPage.Records.Clients;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 

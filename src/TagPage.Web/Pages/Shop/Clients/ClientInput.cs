@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
-using TagPage.Web.Forms;
+using TagPage.Records.Clients;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
@@ -33,4 +34,17 @@ public sealed record ClientInput
     [StringLength(1000, ErrorMessage = "Keep the note within 1,000 characters.")]
     [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
+
+    public ClientEntry ToEntry() => new()
+    {
+        FormKey = FormKey,
+        Version = Version,
+        Name = Name!,
+        Phone = Phone,
+        Mail = Mail,
+        Language = Language!,
+        PayerId = PayerId,
+        Reminders = Reminders,
+        Note = Note,
+    };
 }

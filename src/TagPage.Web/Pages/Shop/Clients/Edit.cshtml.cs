@@ -1,8 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Words;
+using TagPage.Records.Clients;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
@@ -37,7 +38,7 @@ public sealed class EditModel(ClientStore store) : PageModel
             return NotFound();
         if (!ModelState.IsValid)
             return Page();
-        switch (store.Change(id, Input))
+        switch (store.Change(id, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();

@@ -1,8 +1,10 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Pages.Shop.Rackets;
+using TagPage.Records.Clients;
+using TagPage.Records.FirstVisits;
+using TagPage.Records.Rackets;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
@@ -15,14 +17,14 @@ public sealed class FirstVisitModel(FirstVisitStore store, ClientStore clients, 
 
     public IActionResult OnPost()
     {
-        if (!ModelState.IsValid || this.Asks(clients.Doubts(Input.FormKey ?? "", Input.Phone, Input.Mail), Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(ClientQuestions.Of(clients.ReachedLike(Input.FormKey, Input.Phone, Input.Mail)), Input.Confirmed))
             return Page();
-        switch (store.Add(Input))
+        switch (store.Add(Input.ToEntry()))
         {
             case Outcome.Refused refused:
                 return this.Refuse(refused);
             case Outcome.Done done:
-                this.Say($"{Input.Name} is on file with {Input.ToPlayer().Name}’s first racket.", "New job", $"/shop/jobs/new?racket={done.Id}");
+                this.Say($"{Input.Name} is on file with {(Input.ClientPlays ? Input.Name : Input.PlayerName)}’s first racket.", "New job", $"/shop/jobs/new?racket={done.Id}");
                 return Redirect($"/shop/rackets/{done.Id}");
         }
         return NotFound();

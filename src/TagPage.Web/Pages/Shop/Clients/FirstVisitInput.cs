@@ -1,14 +1,12 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Players;
 using TagPage.Core.Sports;
-using TagPage.Web.Forms;
+using TagPage.Records.FirstVisits;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Pages.Shop.Players;
 using TagPage.Web.Pages.Shop.Rackets;
 
 namespace TagPage.Web.Pages.Shop.Clients;
-
-/// <summary>Which tag a first racket gets.</summary>
-public enum FirstTag { New, Blank, None }
 
 /// <summary>What the first-visit form posts: a client, a player and a racket in one.</summary>
 public sealed record FirstVisitInput
@@ -66,25 +64,29 @@ public sealed record FirstVisitInput
     [StringLength(200, ErrorMessage = "A code has eleven letters and digits, like 7K2M-9Q4T-XAV.")]
     public string? BlankCode { get; init; }
 
-    public ClientInput ToClient() => new() { Name = Name, Phone = Phone, Mail = Mail };
-
-    public PlayerInput ToPlayer() => new()
+    public FirstVisitEntry ToEntry() => new()
     {
-        Name = ClientPlays ? Name : PlayerName,
-        Junior = Junior,
-        TimesAWeek = TimesAWeek,
-        HoursATime = HoursATime,
-    };
-
-    public RacketInput ToRacket() => new()
-    {
-        Number = 1,
-        Sport = Sport,
-        Frame = Frame,
-        PatternMains = PatternMains,
-        PatternCrosses = PatternCrosses,
-        TapeColour = TapeColour,
-        Grip = Grip,
+        FormKey = FormKey,
+        Client = new ClientInput { Name = Name, Phone = Phone, Mail = Mail }.ToEntry(),
+        Player = new PlayerInput
+        {
+            Name = ClientPlays ? Name : PlayerName,
+            Junior = Junior,
+            TimesAWeek = TimesAWeek,
+            HoursATime = HoursATime,
+        }.ToEntry(),
+        Racket = new RacketInput
+        {
+            Number = 1,
+            Sport = Sport,
+            Frame = Frame,
+            PatternMains = PatternMains,
+            PatternCrosses = PatternCrosses,
+            TapeColour = TapeColour,
+            Grip = Grip,
+        }.ToEntry(),
+        Tag = Tag!.Value,
+        BlankCode = BlankCode,
     };
 
     public static ValidationResult? NeedPlayer(string? name, ValidationContext context) =>

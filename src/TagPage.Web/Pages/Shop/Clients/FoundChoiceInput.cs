@@ -1,4 +1,5 @@
-using TagPage.Web.Data;
+using TagPage.Records.Clients;
+using TagPage.Records.LostAndFound;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
@@ -13,4 +14,12 @@ public sealed record FoundChoiceInput
     public bool Always { get; init; }
 
     public bool ShowsMail { get; init; }
+
+    public FoundChoiceEntry ToEntry() => new()
+    {
+        Version = Version,
+        Choice = Choice,
+        Always = Always,
+        ShowsMail = ShowsMail,
+    };
 }

@@ -1,7 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Clients;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
@@ -14,9 +15,9 @@ public sealed class NewModel(ClientStore store) : PageModel
 
     public IActionResult OnPost()
     {
-        if (!ModelState.IsValid || this.Asks(store.Doubts(Input.FormKey, Input.Phone, Input.Mail), Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(ClientQuestions.Of(store.ReachedLike(Input.FormKey, Input.Phone, Input.Mail)), Input.Confirmed))
             return Page();
-        switch (store.Add(Input))
+        switch (store.Add(Input.ToEntry()))
         {
             case Outcome.Refused refused:
                 return this.Refuse(refused);

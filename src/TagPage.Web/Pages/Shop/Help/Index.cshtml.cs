@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Html;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Help;
 

@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Players;
+using TagPage.Records.PlayTime;
 
 namespace TagPage.Web.Pages.Shop.Hours;
 
@@ -18,4 +19,12 @@ public sealed record HoursInput
 
     [StringLength(200, ErrorMessage = "Keep the note within 200 characters.")]
     public string? Note { get; init; }
+
+    public HoursEntry ToEntry() => new()
+    {
+        FormKey = FormKey,
+        PlayedOn = PlayedOn!.Value,
+        Hours = Hours!.Value,
+        Note = Note,
+    };
 }

@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.PlayTime;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Pages.Shop.Jobs;
 
 namespace TagPage.Web.Pages.Shop.Hours;
@@ -28,7 +30,7 @@ public sealed class NewModel(HoursStore store, ShopClock clock) : PageModel
         this.Note(JobDates.NotToCome(clock.Today, (nameof(Input.PlayedOn), Input.PlayedOn)));
         if (!ModelState.IsValid)
             return Page();
-        switch (store.Add(racket, Input))
+        switch (store.Add(racket, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();

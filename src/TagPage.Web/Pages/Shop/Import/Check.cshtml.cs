@@ -1,6 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Forms;
+using TagPage.Records.Import;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Import;
 
 namespace TagPage.Web.Pages.Shop.Import;
 
@@ -10,7 +12,7 @@ public sealed class CheckModel(Importer importer, ImportStore store, Uploads upl
 
     public IActionResult OnGet(string key)
     {
-        if (uploads.Get(key) is not { } files)
+        if (ImportFiles.Of(uploads, key) is not { } files)
             return NotFound();
         Report = importer.Check(files);
         return Page();
@@ -20,7 +22,7 @@ public sealed class CheckModel(Importer importer, ImportStore store, Uploads upl
     {
         if (store.IsDone(key))
             return Redirect("/shop");
-        if (uploads.Get(key) is not { } files)
+        if (ImportFiles.Of(uploads, key) is not { } files)
             return NotFound();
         Report = importer.Import(files, key);
         if (!Report.IsClean)

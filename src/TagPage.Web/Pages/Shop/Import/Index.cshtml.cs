@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Import;
 using TagPage.Web.Csv;
-using TagPage.Web.Forms;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Import;
 
 namespace TagPage.Web.Pages.Shop.Import;
 
@@ -25,7 +27,7 @@ public sealed class IndexModel(Uploads uploads) : PageModel
         var files = await Read();
         if (!ModelState.IsValid)
             return Page();
-        return Redirect($"/shop/import/check/{uploads.Keep(files)}");
+        return Redirect($"/shop/import/check/{uploads.Keep(files.ByName)}");
     }
 
     private async Task<ImportFiles> Read()

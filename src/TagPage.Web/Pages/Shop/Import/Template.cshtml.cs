@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Web.Import;
 
 namespace TagPage.Web.Pages.Shop.Import;
 

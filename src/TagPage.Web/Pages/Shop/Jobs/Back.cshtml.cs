@@ -1,8 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Jobs;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Jobs;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;

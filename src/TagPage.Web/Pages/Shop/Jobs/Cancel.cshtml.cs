@@ -1,7 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Jobs;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 

@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Jobs;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
@@ -29,7 +31,7 @@ public sealed class CollectModel(JobStore jobs, MoveStore moves, ShopClock clock
             .. JobDates.Collected(Job.StrungOn ?? Input.CollectedOn, Input.CollectedOn)]);
         if (!ModelState.IsValid)
             return Page();
-        switch (moves.Collect(id, Input))
+        switch (moves.Collect(id, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();

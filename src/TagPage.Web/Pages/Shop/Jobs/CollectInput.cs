@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using TagPage.Records.Jobs;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
@@ -9,4 +10,10 @@ public sealed record CollectInput
     public DateOnly? CollectedOn { get; init; }
 
     public bool Paid { get; init; }
+
+    public CollectEntry ToEntry() => new()
+    {
+        CollectedOn = CollectedOn!.Value,
+        Paid = Paid,
+    };
 }

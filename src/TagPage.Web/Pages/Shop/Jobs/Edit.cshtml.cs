@@ -1,11 +1,14 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Jobs;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class EditModel(EditJobStore store, JobStore jobs, JobChoicesStore choices, ShopStore shops, ShopClock clock) : PageModel
+public sealed class EditModel(EditJobStore store, JobStore jobs, JobChoicesReader choices, ShopStore shops, ShopClock clock) : PageModel
 {
     [BindProperty]
     public EditInput Input { get; set; } = new();
@@ -27,9 +30,9 @@ public sealed class EditModel(EditJobStore store, JobStore jobs, JobChoicesStore
         if (!Load(id))
             return NotFound();
         this.Note([.. JobRules.Of(Input, Job.Sport, shops.Get()), .. ReadingRules.Of(Input.Reading, Input.InstrumentId), .. EditDates.Of(Input, clock.Today)]);
-        if (!ModelState.IsValid || this.Asks(JobRules.Doubts(Input, Job.Sport, Job), Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(JobRules.Questions(Input, Job.Sport, Job), Input.Confirmed))
             return Page();
-        switch (store.Change(id, Input))
+        switch (store.Change(id, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();

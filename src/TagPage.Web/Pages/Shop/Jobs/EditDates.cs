@@ -1,11 +1,11 @@
-using TagPage.Web.Data;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
 /// <summary>The days of a changed job: in order, and none still to come.</summary>
 internal static class EditDates
 {
-    public static IEnumerable<Outcome.Refused> Of(EditInput input, DateOnly today) =>
+    public static IEnumerable<FieldFault> Of(EditInput input, DateOnly today) =>
     [
         .. JobDates.NotToCome(today,
             (nameof(input.ReceivedOn), input.ReceivedOn), (nameof(input.StrungOn), input.StrungOn),
@@ -17,7 +17,7 @@ internal static class EditDates
         .. EndIsWhole(input),
     ];
 
-    private static IEnumerable<Outcome.Refused> EndIsWhole(EditInput input)
+    private static IEnumerable<FieldFault> EndIsWhole(EditInput input)
     {
         if (input.EndedOn is null && input.EndedHow is not null)
             yield return new(nameof(input.EndedOn), "Write the day these strings ended.");

@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Jobs;
+using TagPage.Records.Jobs;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
@@ -28,12 +29,32 @@ public sealed record EditInput : JobInput
 
     public BedEnd? EndedHow { get; init; }
 
-    /// <summary>The state that the days give; without any a job waits, or stays where it was.</summary>
-    public JobState StateFrom(JobState now) => (StrungOn, CollectedOn, now) switch
+    public ChangedJobEntry ToEntry() => new()
     {
-        (not null, not null, _) => JobState.Collected,
-        (not null, null, _) => JobState.Strung,
-        (_, _, JobState.OnMachine or JobState.Cancelled) => now,
-        _ => JobState.Waiting,
+        MainsId = MainsId,
+        CrossesId = CrossesId,
+        NewString = NewString.ToEntry(),
+        MainsSuppliedBy = MainsSuppliedBy,
+        CrossesSuppliedBy = CrossesSuppliedBy,
+        MainsTension = MainsTension!.Value,
+        CrossesTension = CrossesTension,
+        TensionUnit = TensionUnit,
+        PreStretchPercent = PreStretchPercent,
+        Pieces = Pieces,
+        ReceivedOn = ReceivedOn!.Value,
+        ReceivedWhere = ReceivedWhere,
+        PromisedFor = PromisedFor,
+        Price = Price,
+        Note = Note,
+        Version = Version,
+        StrungOn = StrungOn,
+        StrungBy = StrungBy,
+        Machine = Machine,
+        Reading = Reading,
+        InstrumentId = InstrumentId,
+        CollectedOn = CollectedOn,
+        PaidOn = PaidOn,
+        EndedOn = EndedOn,
+        EndedHow = EndedHow,
     };
 }

@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Pages.My;
-using TagPage.Web.Pages.Shop.Readings;
+using TagPage.Records.Jobs;
+using TagPage.Records.Readings;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 

@@ -1,5 +1,5 @@
-using TagPage.Web.Data;
-using TagPage.Web.Words;
+using TagPage.Records.Jobs;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 

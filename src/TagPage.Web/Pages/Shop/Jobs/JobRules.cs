@@ -1,7 +1,8 @@
 using TagPage.Core.Sports;
 using TagPage.Core.Units;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Jobs;
+using TagPage.Records.Shop;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -9,10 +10,10 @@ namespace TagPage.Web.Pages.Shop.Jobs;
 /// <summary>What must hold of an ordered job before it is saved.</summary>
 internal static class JobRules
 {
-    public static IEnumerable<Outcome.Refused> Of(JobInput input, Sport sport, ShopDetails shop) =>
+    public static IEnumerable<FieldFault> Of(JobInput input, Sport sport, ShopDetails shop) =>
         [.. NewString(input), .. Tensions(input, sport), .. Price(input, shop)];
 
-    private static IEnumerable<Outcome.Refused> NewString(JobInput input)
+    private static IEnumerable<FieldFault> NewString(JobInput input)
     {
         var made = input.NewString;
         if (input.MainsId is null && !(made.IsGiven && made.Place != NewStringPlace.Crosses))
@@ -27,7 +28,7 @@ internal static class JobRules
             yield return new("NewString.GaugeMm", "Write the new string's diameter in mm, like 1.25.");
     }
 
-    private static IEnumerable<Outcome.Refused> Tensions(JobInput input, Sport sport)
+    private static IEnumerable<FieldFault> Tensions(JobInput input, Sport sport)
     {
         if (Judge(sport, input.Mains) == TensionVerdict.Impossible)
             yield return new(nameof(input.MainsTension), Impossible(input.TensionUnit));
@@ -45,16 +46,16 @@ internal static class JobRules
     /// A tension outside the sport's usual range is asked about, not blocked. Tensions as in <paramref name="asked"/>,
     /// the racket's last job or this one as saved, are not asked about again.
     /// </summary>
-    public static IReadOnlyList<Doubt> Doubts(JobInput input, Sport sport, JobRow? asked)
+    public static IReadOnlyList<Question> Questions(JobInput input, Sport sport, JobRow? asked)
     {
         if (asked is not null && asked.Mains == input.Mains && asked.Crosses == input.Crosses)
             return [];
-        var doubts = new List<Doubt>();
+        var questions = new List<Question>();
         if (Judge(sport, input.Mains) == TensionVerdict.Unusual)
-            doubts.Add(new Doubt(nameof(input.MainsTension), Unusual(sport, input.Mains!.Value)));
+            questions.Add(new Question(nameof(input.MainsTension), Unusual(sport, input.Mains!.Value)));
         if (input.CrossesTension is not null && Judge(sport, input.Crosses) == TensionVerdict.Unusual)
-            doubts.Add(new Doubt(nameof(input.CrossesTension), Unusual(sport, input.Crosses!.Value)));
-        return doubts;
+            questions.Add(new Question(nameof(input.CrossesTension), Unusual(sport, input.Crosses!.Value)));
+        return questions;
     }
 
     private static string Unusual(Sport sport, Tension tension)
@@ -66,11 +67,11 @@ internal static class JobRules
                 : "");
     }
 
-    private static string In(decimal lb, TensionUnit unit) => Shown.Number(new Tension(lb, TensionUnit.Lb).In(unit), 1);
+    private static string In(decimal lb, TensionUnit unit) => Formats.Number(new Tension(lb, TensionUnit.Lb).In(unit), 1);
 
-    private static IEnumerable<Outcome.Refused> Price(JobInput input, ShopDetails shop)
+    private static IEnumerable<FieldFault> Price(JobInput input, ShopDetails shop)
     {
         if (input.Price is { } price && Currencies.ToMinor(price, shop.Currency) is null)
-            yield return new(nameof(input.Price), $"Write the price in {shop.Currency} like {Shown.Amount(2450, shop)}.");
+            yield return new(nameof(input.Price), $"Write the price in {shop.Currency} like {Formats.Amount(2450, shop)}.");
     }
 }

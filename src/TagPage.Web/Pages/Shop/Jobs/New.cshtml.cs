@@ -1,13 +1,15 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Pages.My;
-using TagPage.Web.Pages.Shop.Readings;
+using TagPage.Records.Jobs;
+using TagPage.Records.Readings;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, LaterReadingStore readings, JobChoicesStore choices, ShopStore shops, ShopClock clock) : PageModel
+public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, LaterReadingStore readings, JobChoicesReader choices, ShopStore shops, ShopClock clock) : PageModel
 {
     [BindProperty(SupportsGet = true, Name = "racket")]
     public long RacketId { get; set; }
@@ -49,9 +51,9 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
             .. JobDates.NotToCome(clock.Today, (nameof(Input.ReceivedOn), Input.ReceivedOn), (nameof(Input.OldEndedOn), Input.OldEndedOn)),
             .. JobDates.Promised(Input.ReceivedOn, Input.PromisedFor),
             .. ReadingRules.Of(Input.OldReading, Input.OldInstrumentId, nameof(Input.OldReading), nameof(Input.OldInstrumentId))]);
-        if (!ModelState.IsValid || this.Asks([.. JobRules.Doubts(Input, Racket.Sport, Last), .. ReadingsDoubts], Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks([.. JobRules.Questions(Input, Racket.Sport, Last), .. ReadingsQuestions], Input.Confirmed))
             return Page();
-        switch (store.Add(RacketId, Input))
+        switch (store.Add(RacketId, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();
@@ -65,8 +67,8 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
         }
     }
 
-    private IEnumerable<Doubt> ReadingsDoubts => Measured is { } bed && Input.OldReading is not null
-        ? ReadingDoubts.Of(bed, clock.Today, Input.OldReadOn, Input.OldReading, Input.OldInstrumentId, (nameof(Input.OldEndedOn), nameof(Input.OldReading), nameof(Input.OldInstrumentId)))
+    private IEnumerable<Question> ReadingsQuestions => Measured is { } bed && Input.OldReading is not null
+        ? ReadingQuestions.Of(bed, clock.Today, Input.OldEndedOn ?? Input.ReceivedOn, Input.OldReading, Input.OldInstrumentId, (nameof(Input.OldEndedOn), nameof(Input.OldReading), nameof(Input.OldInstrumentId)))
         : [];
 
     private bool Load()

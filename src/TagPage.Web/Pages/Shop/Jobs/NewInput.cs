@@ -1,4 +1,5 @@
 using TagPage.Core.Jobs;
+using TagPage.Records.Jobs;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
@@ -18,6 +19,27 @@ public sealed record NewInput : JobInput
 
     public long? OldInstrumentId { get; init; }
 
-    /// <summary>The day of that reading.</summary>
-    public DateOnly? OldReadOn => OldEndedOn ?? ReceivedOn;
+    public NewJobEntry ToEntry() => new()
+    {
+        MainsId = MainsId,
+        CrossesId = CrossesId,
+        NewString = NewString.ToEntry(),
+        MainsSuppliedBy = MainsSuppliedBy,
+        CrossesSuppliedBy = CrossesSuppliedBy,
+        MainsTension = MainsTension!.Value,
+        CrossesTension = CrossesTension,
+        TensionUnit = TensionUnit,
+        PreStretchPercent = PreStretchPercent,
+        Pieces = Pieces,
+        ReceivedOn = ReceivedOn!.Value,
+        ReceivedWhere = ReceivedWhere,
+        PromisedFor = PromisedFor,
+        Price = Price,
+        Note = Note,
+        FormKey = FormKey,
+        OldEndedHow = OldEndedHow,
+        OldEndedOn = OldEndedOn,
+        OldReading = OldReading,
+        OldInstrumentId = OldInstrumentId,
+    };
 }

@@ -1,10 +1,8 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Strings;
+using TagPage.Records.Jobs;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
-
-/// <summary>Where a string typed in with a job goes.</summary>
-public enum NewStringPlace { Both, Mains, Crosses }
 
 /// <summary>A string that is not in the catalogue yet, typed in with the job that needs it.</summary>
 public sealed record NewStringInput
@@ -20,4 +18,12 @@ public sealed record NewStringInput
     public NewStringPlace Place { get; init; }
 
     public bool IsGiven => !string.IsNullOrWhiteSpace(Name) || Material is not null || GaugeMm is not null;
+
+    public NewStringEntry ToEntry() => new()
+    {
+        Name = Name,
+        Material = Material,
+        GaugeMm = GaugeMm,
+        Place = Place,
+    };
 }

@@ -1,16 +1,17 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Pages.My;
+using TagPage.Records.Jobs;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Mail;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class ReadyModel(JobStore jobs, ReadyStore store) : PageModel
+public sealed class ReadyModel(JobStore jobs, ReadyStore store, JobMails notices) : PageModel
 {
     public JobRow Job { get; private set; } = new();
 
-    public CornerNotices.Notice Words { get; private set; } = new("", "", "");
+    public JobMails.Notice Words { get; private set; } = new("", "", "");
 
     public IActionResult OnGet(long id) => Load(id) ? Page() : NotFound();
 
@@ -33,7 +34,7 @@ public sealed class ReadyModel(JobStore jobs, ReadyStore store) : PageModel
     {
         if (jobs.Get(id) is not { } job)
             return false;
-        (Job, Words) = (job, store.Words(id));
+        (Job, Words) = (job, notices.Ready(store.Notice(id)!));
         return true;
     }
 }

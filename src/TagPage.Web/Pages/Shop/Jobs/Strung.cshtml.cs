@@ -1,11 +1,14 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Jobs;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesStore choices, HabitStore habits, NewJobStore rackets, ShopClock clock) : PageModel
+public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader choices, LastUsedStore habits, NewJobStore rackets, ShopClock clock) : PageModel
 {
     [BindProperty]
     public StrungInput Input { get; set; } = new();
@@ -42,7 +45,7 @@ public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesStore 
             .. ReadingRules.Of(Input.Reading, Input.InstrumentId)]);
         if (!ModelState.IsValid)
             return Page();
-        switch (moves.MarkStrung(id, Input))
+        switch (moves.MarkStrung(id, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();

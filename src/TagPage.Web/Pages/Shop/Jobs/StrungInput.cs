@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Jobs;
+using TagPage.Records.Jobs;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
@@ -21,4 +22,14 @@ public sealed record StrungInput
 
     /// <summary>How the strings before these ended, where nobody has noted it yet.</summary>
     public BedEnd OldEndedHow { get; init; } = BedEnd.CutOut;
+
+    public StrungEntry ToEntry() => new()
+    {
+        StrungOn = StrungOn!.Value,
+        StrungBy = StrungBy,
+        Machine = Machine,
+        Reading = Reading,
+        InstrumentId = InstrumentId,
+        OldEndedHow = OldEndedHow,
+    };
 }

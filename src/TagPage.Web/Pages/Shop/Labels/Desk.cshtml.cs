@@ -5,7 +5,8 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Content;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Render;
-using TagPage.Web.Data;
+using TagPage.Records.Shop;
+using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 

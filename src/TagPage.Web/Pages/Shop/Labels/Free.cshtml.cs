@@ -4,6 +4,8 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Content;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Render;
+using TagPage.Records.Labels;
+using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
+using TagPage.Records.Labels;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 

@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Players;
+using TagPage.Records.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 
@@ -34,4 +35,19 @@ public sealed record LabelInput
 
     [Required(ErrorMessage = "Write the first free place, counted from 1."), Range(1, 800, ErrorMessage = "Write a number from 1 to 800.")]
     public int? FirstFree { get; init; } = 1;
+
+    public LabelEntry ToEntry() => new()
+    {
+        Purpose = Purpose,
+        TapeColour = TapeColour,
+        InkColour = InkColour,
+        OwnLine = OwnLine,
+        AgreedName = AgreedName,
+        Whose = Whose,
+        Logo = Logo,
+        Fold = Fold,
+        Copies = Copies!.Value,
+        Pages = Pages,
+        FirstFree = FirstFree!.Value,
+    };
 }

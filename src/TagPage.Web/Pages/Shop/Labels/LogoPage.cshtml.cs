@@ -3,8 +3,9 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Content;
 using TagPage.Labels.Layout;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Labels;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 
@@ -44,7 +45,7 @@ public sealed class LogoPageModel(LogoStore store, LabelSettingsStore settings) 
         }
         var (png, fault) = Input.File is { } file ? await Read(file) : (store.Get()?.Png, "Choose a PNG or an SVG.");
         if (png is null)
-            return this.Refuse(new Outcome.Refused(nameof(Input.File), fault!));
+            return this.Refuse(new FieldFault(nameof(Input.File), fault!));
         store.Save(png, Input.Threshold!.Value);
         this.Say("The logo is saved. This is how it prints.");
         return Redirect("/shop/labels/logo");

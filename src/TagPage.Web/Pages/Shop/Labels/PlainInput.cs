@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using TagPage.Records.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 

@@ -2,10 +2,12 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Players;
 using TagPage.Labels.Layout;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Hosting;
-using TagPage.Web.Pages.Shop.Tags;
+using TagPage.Records.Labels;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 
@@ -56,12 +58,12 @@ public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock cl
         if (!Load(id))
             return NotFound();
         if (Racket.Junior && WhoseOnLabel.GivesAwayMore(Input.AgreedName ?? "", Racket.PlayerName))
-            this.Note([new Outcome.Refused(nameof(Input.AgreedName), "Write a given name or a nickname only: a family name leads to a child.")]);
+            this.Note([new FieldFault(nameof(Input.AgreedName), "Write a given name or a nickname only: a family name leads to a child.")]);
         if (ModelState.IsValid)
             Lay();
         if (!ModelState.IsValid || Preview || Label is null)
             return Page();
-        if (store.Remember(id, Input, clock.Today) is Outcome.Absent)
+        if (store.Remember(id, Input.ToEntry(), clock.Today) is Outcome.Absent)
             return NotFound();
         return Redirect(LabelLink.Of(id, Job, Input));
     }

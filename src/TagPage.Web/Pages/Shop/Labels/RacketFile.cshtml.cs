@@ -2,6 +2,8 @@ using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Render;
+using TagPage.Records.Labels;
+using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 

@@ -1,10 +1,12 @@
 using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Hosting;
-using TagPage.Web.Pages.Shop.Tags;
+using TagPage.Records.Labels;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 
@@ -30,7 +32,7 @@ public sealed class RollsModel(RollStore rolls, LabelSettingsStore settings, Pub
 
     public string Path(RollStore.Row roll) => rolls.Path(roll);
 
-    public string Day(RollStore.Row roll) => Words.Shown.Day(DateOnly.FromDateTime(clock.OnTheWall(roll.MadeAt).Date));
+    public string Day(RollStore.Row roll) => Words.Formats.Day(DateOnly.FromDateTime(clock.OnTheWall(roll.MadeAt).Date));
 
     public void OnGet() => Input = new OrderInput { FormKey = FormKey.New() };
 

@@ -1,9 +1,11 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Geometry;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Hosting;
+using TagPage.Records.Labels;
+using TagPage.Records.Storage;
+using TagPage.Web.Http;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 

@@ -1,4 +1,6 @@
 using System.ComponentModel.DataAnnotations;
+using TagPage.Records.Labels;
+using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 

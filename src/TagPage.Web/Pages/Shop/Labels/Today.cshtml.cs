@@ -2,7 +2,9 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Render;
-using TagPage.Web.Data;
+using TagPage.Records.Labels;
+using TagPage.Records.Shop;
+using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 

@@ -1,7 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.PlayTime;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Pauses;
 
@@ -26,7 +27,7 @@ public sealed class EditModel(PauseStore store) : PageModel
             return NotFound();
         if (!ModelState.IsValid)
             return Page();
-        if (store.Change(id, Input) is Outcome.Absent)
+        if (store.Change(id, Input.ToEntry()) is Outcome.Absent)
             return NotFound();
         this.Say("The pause is saved.");
         return Redirect($"/shop/players/{Saved.PlayerId}");

@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.PlayTime;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Pauses;
 
@@ -28,7 +30,7 @@ public sealed class NewModel(PauseStore store, ShopClock clock) : PageModel
             return NotFound();
         if (!ModelState.IsValid)
             return Page();
-        switch (store.Add(player, Input))
+        switch (store.Add(player, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();

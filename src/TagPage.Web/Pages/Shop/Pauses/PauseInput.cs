@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using TagPage.Records.PlayTime;
 
 namespace TagPage.Web.Pages.Shop.Pauses;
 
@@ -22,4 +23,12 @@ public sealed record PauseInput : IValidatableObject
         if (ToOn < FromOn)
             yield return new ValidationResult("The last day lies before the first.", [nameof(ToOn)]);
     }
+
+    public PauseEntry ToEntry() => new()
+    {
+        FormKey = FormKey,
+        FromOn = FromOn!.Value,
+        ToOn = ToOn,
+        Note = Note,
+    };
 }

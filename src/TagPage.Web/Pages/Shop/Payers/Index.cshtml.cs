@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Clients;
 
 namespace TagPage.Web.Pages.Shop.Payers;
 

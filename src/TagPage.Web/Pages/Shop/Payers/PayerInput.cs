@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
-using TagPage.Web.Forms;
+using TagPage.Records.Clients;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Payers;
 
@@ -23,4 +24,14 @@ public sealed record PayerInput
     [StringLength(1000, ErrorMessage = "Keep the note within 1,000 characters.")]
     [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
+
+    public PayerEntry ToEntry() => new()
+    {
+        FormKey = FormKey,
+        Version = Version,
+        Name = Name!,
+        Phone = Phone,
+        Mail = Mail,
+        Note = Note,
+    };
 }

@@ -1,7 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Players;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Players;
 
@@ -29,7 +30,7 @@ public sealed class NewModel(PlayerStore store) : PageModel
             return NotFound();
         if (!ModelState.IsValid)
             return Page();
-        switch (store.Add(Client, Input))
+        switch (store.Add(Client, Input.ToEntry()))
         {
             case Outcome.Refused refused:
                 return this.Refuse(refused);

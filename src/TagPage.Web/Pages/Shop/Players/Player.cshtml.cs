@@ -3,8 +3,9 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Forecast;
 using TagPage.Core.Players;
 using TagPage.Core.Rackets;
-using TagPage.Web.Data;
-using TagPage.Web.Pages.Shop.Pauses;
+using TagPage.Records.Players;
+using TagPage.Records.PlayTime;
+using TagPage.Records.Shop;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Players;

@@ -1,6 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Forecast;
 using TagPage.Core.Players;
+using TagPage.Records.Players;
 
 namespace TagPage.Web.Pages.Shop.Players;
 
@@ -40,4 +41,18 @@ public sealed record PlayerInput : IValidatableObject
         if (Rule == RestringRule.EveryWeeks && EveryWeeks is null)
             yield return new ValidationResult("Write after how many weeks.", [nameof(EveryWeeks)]);
     }
+
+    public PlayerEntry ToEntry() => new()
+    {
+        FormKey = FormKey,
+        Version = Version,
+        Name = Name!,
+        Junior = Junior,
+        TimesAWeek = TimesAWeek,
+        HoursATime = HoursATime,
+        Hitting = Hitting!.Value,
+        Rule = Rule,
+        EveryWeeks = EveryWeeks,
+        Note = Note,
+    };
 }

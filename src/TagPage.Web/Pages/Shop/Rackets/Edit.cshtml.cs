@@ -1,8 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Rackets;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Rackets;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -42,9 +43,9 @@ public sealed class EditModel(RacketStore store) : PageModel
     {
         if (!Load(id))
             return NotFound();
-        if (!ModelState.IsValid || this.Asks(Doubts(), Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(Questions(), Input.Confirmed))
             return Page();
-        switch (store.Change(id, Input))
+        switch (store.Change(id, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();
@@ -55,10 +56,10 @@ public sealed class EditModel(RacketStore store) : PageModel
         return Redirect($"/shop/rackets/{id}");
     }
 
-    private IReadOnlyList<Doubt> Doubts() =>
+    private IReadOnlyList<Question> Questions() =>
         Input.State == RacketState.Sold && Saved.IsTagged
-            ? [.. RacketDoubts.Of(Input), new Doubt(nameof(Input.State), "A sold racket’s tag stops working for good. Choose another state, or tick below to retire it.")]
-            : RacketDoubts.Of(Input);
+            ? [.. RacketQuestions.Of(Input), new Question(nameof(Input.State), "A sold racket’s tag stops working for good. Choose another state, or tick below to retire it.")]
+            : RacketQuestions.Of(Input);
 
     private bool Load(long id)
     {

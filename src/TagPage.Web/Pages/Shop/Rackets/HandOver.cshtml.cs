@@ -1,8 +1,10 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Pages.Shop.Players;
+using TagPage.Records.Players;
+using TagPage.Records.Rackets;
+using TagPage.Records.Search;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -38,7 +40,7 @@ public sealed class HandOverModel(RacketStore rackets, PlayerPickStore players, 
             return NotFound();
         if (!ModelState.IsValid)
             return Page();
-        switch (store.HandOver(id, Receiver.Id, Input))
+        switch (store.HandOver(id, Receiver.Id, Input.ToEntry()))
         {
             case Outcome.Refused refused:
                 return this.Refuse(refused, Racket.Version);

@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using TagPage.Records.Rackets;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -12,4 +13,11 @@ public sealed record HandOverInput
     [Required(ErrorMessage = "Write the number the racket gets.")]
     [Range(1, 999, ErrorMessage = "Write a number between 1 and 999.")]
     public int? Number { get; init; }
+
+    public HandOverEntry ToEntry() => new()
+    {
+        FormKey = FormKey,
+        Version = Version,
+        Number = Number!.Value,
+    };
 }

@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.LostAndFound;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -28,7 +30,7 @@ public sealed class LostModel(LostStore store, ShopClock clock) : PageModel
             return NotFound();
         if (!ModelState.IsValid)
             return Page();
-        switch (store.Lose(id, Input))
+        switch (store.Lose(id, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();

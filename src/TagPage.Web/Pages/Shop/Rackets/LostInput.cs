@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Rackets;
+using TagPage.Records.LostAndFound;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -11,4 +12,10 @@ public sealed record LostInput
 
     [StringLength(LostNote.Longest, ErrorMessage = "Keep the note within 140 characters.")]
     public string? Note { get; init; }
+
+    public LostEntry ToEntry() => new()
+    {
+        Since = Since!.Value,
+        Note = Note,
+    };
 }

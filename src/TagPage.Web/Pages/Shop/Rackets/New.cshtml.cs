@@ -1,7 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Rackets;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -27,9 +28,9 @@ public sealed class NewModel(RacketStore store) : PageModel
     {
         if (!Load())
             return NotFound();
-        if (!ModelState.IsValid || this.Asks(RacketDoubts.Of(Input), Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(RacketQuestions.Of(Input), Input.Confirmed))
             return Page();
-        switch (store.Add(Player, Input))
+        switch (store.Add(Player, Input.ToEntry()))
         {
             case Outcome.Refused refused:
                 return this.Refuse(refused);

@@ -1,6 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
+using TagPage.Records.Rackets;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -56,4 +57,24 @@ public sealed record RacketInput
     [StringLength(1000, ErrorMessage = "Keep the note within 1,000 characters.")]
     [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
+
+    public RacketEntry ToEntry() => new()
+    {
+        FormKey = FormKey,
+        Version = Version,
+        Number = Number!.Value,
+        State = State!.Value,
+        Sport = Sport!.Value,
+        Frame = Frame,
+        TapeColour = TapeColour,
+        HeadSize = HeadSize,
+        HeadSizeUnit = HeadSizeUnit,
+        PatternMains = PatternMains,
+        PatternCrosses = PatternCrosses,
+        LengthCm = LengthCm,
+        Grip = Grip,
+        OwnDate = OwnDate,
+        OwnDateNote = OwnDateNote,
+        Note = Note,
+    };
 }

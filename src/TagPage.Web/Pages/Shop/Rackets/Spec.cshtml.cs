@@ -1,7 +1,10 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Rackets;
+using TagPage.Records.Shop;
+using TagPage.Records.Specs;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -31,9 +34,9 @@ public sealed class SpecModel(RacketStore rackets, SpecStore store, ShopClock cl
     {
         if (!Load(id))
             return NotFound();
-        if (!ModelState.IsValid || this.Asks(SpecDoubts.Of(Racket.Sport, clock.Today, Input), Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(SpecQuestions.Of(Racket.Sport, clock.Today, Input), Input.Confirmed))
             return Page();
-        switch (store.Add(id, Input))
+        switch (store.Add(id, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();

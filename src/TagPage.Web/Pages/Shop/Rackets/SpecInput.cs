@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using TagPage.Records.Specs;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -52,4 +53,21 @@ public sealed record SpecInput : IValidatableObject
         if (Stiffness is not null && StiffnessScale is null)
             yield return new ValidationResult("Write which scale the stiffness is on: two scales cannot be compared.", [nameof(StiffnessScale)]);
     }
+
+    public SpecEntry ToEntry() => new()
+    {
+        FormKey = FormKey,
+        Version = Version,
+        MeasuredOn = MeasuredOn!.Value,
+        WeightG = WeightG,
+        BalanceMm = BalanceMm,
+        SwingWeight = SwingWeight,
+        Stiffness = Stiffness,
+        StiffnessScale = StiffnessScale,
+        LengthMm = LengthMm,
+        Strung = Strung,
+        GripOn = GripOn,
+        DampenerOn = DampenerOn,
+        Note = Note,
+    };
 }

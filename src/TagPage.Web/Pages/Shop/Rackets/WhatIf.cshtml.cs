@@ -2,8 +2,9 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Forecast;
 using TagPage.Core.Strings;
-using TagPage.Web.Data;
-using TagPage.Web.Pages.Shop.Jobs;
+using TagPage.Records.Jobs;
+using TagPage.Records.Rackets;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 

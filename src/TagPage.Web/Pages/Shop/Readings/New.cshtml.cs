@@ -1,13 +1,15 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using Microsoft.AspNetCore.Mvc.Rendering;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Pages.Shop.Jobs;
+using TagPage.Records.Readings;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Readings;
 
-public sealed class NewModel(LaterReadingStore store, JobChoicesStore choices, ShopClock clock) : PageModel
+public sealed class NewModel(LaterReadingStore store, JobChoicesReader choices, ShopClock clock) : PageModel
 {
     [BindProperty]
     public ReadingInput Input { get; set; } = new();
@@ -28,9 +30,9 @@ public sealed class NewModel(LaterReadingStore store, JobChoicesStore choices, S
     {
         if (!Load(job))
             return NotFound();
-        if (!ModelState.IsValid || this.Asks(Doubts, Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(Questions, Input.Confirmed))
             return Page();
-        switch (store.Add(job, Input))
+        switch (store.Add(job, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();
@@ -41,7 +43,7 @@ public sealed class NewModel(LaterReadingStore store, JobChoicesStore choices, S
         return Redirect($"/shop/rackets/{Bed.RacketId}#readings");
     }
 
-    private IReadOnlyList<Doubt> Doubts => ReadingDoubts.Of(
+    private IReadOnlyList<Question> Questions => ReadingQuestions.Of(
         Bed, clock.Today, Input.TakenOn, Input.Value, Input.InstrumentId, (nameof(Input.TakenOn), nameof(Input.Value), nameof(Input.InstrumentId)));
 
     private bool Load(long job)

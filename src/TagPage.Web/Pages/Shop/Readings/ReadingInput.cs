@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using TagPage.Records.Readings;
 
 namespace TagPage.Web.Pages.Shop.Readings;
 
@@ -25,4 +26,14 @@ public sealed record ReadingInput
 
     [StringLength(200, ErrorMessage = "Keep the note within 200 characters.")]
     public string? Note { get; init; }
+
+    public ReadingEntry ToEntry() => new()
+    {
+        FormKey = FormKey,
+        TakenOn = TakenOn!.Value,
+        TakenAt = TakenAt,
+        Value = Value!.Value,
+        InstrumentId = InstrumentId!.Value,
+        Note = Note,
+    };
 }

@@ -2,9 +2,10 @@ using Microsoft.AspNetCore.Html;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Colour;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Hosting;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Settings;
@@ -39,7 +40,7 @@ public sealed class HomePageModel(SettingsStore store, ShopStore shops, PublicSt
             Previewed = OwnersMarkdown.Render(Input.HomeMarkdown ?? "");
             return Page();
         }
-        if (store.SavePage(Input) is Outcome.Refused refused)
+        if (store.SavePage(Input.ToEntry()) is Outcome.Refused refused)
             return this.Refuse(refused, shops.Get().Version);
         this.Say("Your page is saved.", "Look at it", "/");
         return Redirect("/shop/settings/page");

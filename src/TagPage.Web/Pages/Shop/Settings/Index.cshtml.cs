@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Forecast;
-using TagPage.Web.Data;
-using TagPage.Web.Hosting;
+using TagPage.Records.Shop;
+using TagPage.Web.Http;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 

@@ -1,10 +1,10 @@
 using Microsoft.AspNetCore.Mvc;
-using TagPage.Web.Data;
-using TagPage.Web.Data.Dates;
+using TagPage.Records.DueDates;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
-public sealed class LivesModel(SettingsStore store, DateEffectStore effects, ShopStore shops, KeptDates dates)
+public sealed class LivesModel(SettingsStore store, DateEffectStore effects, ShopStore shops, DueDateKeeper dates)
     : StartingValuesForm(store, effects, shops, dates)
 {
     [BindProperty]

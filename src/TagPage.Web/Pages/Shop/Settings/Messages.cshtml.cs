@@ -1,7 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
@@ -16,7 +17,7 @@ public sealed class MessagesModel(SettingsStore store, ShopStore shops) : PageMo
     {
         if (!ModelState.IsValid)
             return Page();
-        if (store.SaveMessages(Input) is Outcome.Refused refused)
+        if (store.SaveMessages(Input.ToEntry()) is Outcome.Refused refused)
             return this.Refuse(refused, shops.Get().Version);
         this.Say("The messages are saved.");
         return Redirect("/shop/settings");

@@ -1,5 +1,5 @@
 using System.ComponentModel.DataAnnotations;
-using TagPage.Web.Data;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
@@ -62,4 +62,17 @@ public sealed record MessagesInput : IValidatableObject
         .. RemindersInput.Unknown(NoticeText, nameof(NoticeText), "client", "shop", "events"),
         .. RemindersInput.Missing(NoticeText, nameof(NoticeText), "{events}", "Write {events} where it is told what finders did."),
     ];
+
+    public MessagesEntry ToEntry() => new()
+    {
+        Version = Version,
+        ReadySubject = ReadySubject,
+        ReadyMarkdown = ReadyMarkdown,
+        ReceivedSubject = ReceivedSubject,
+        ReceivedMarkdown = ReceivedMarkdown,
+        NoticeSubject = NoticeSubject,
+        NoticeText = NoticeText,
+        QuietFromHour = QuietFromHour!.Value,
+        QuietUntilHour = QuietUntilHour!.Value,
+    };
 }

@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Colour;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
@@ -20,4 +21,11 @@ public sealed record PageInput : IValidatableObject
         if (Accent is not null && !Rgb.TryParse(Accent, out _))
             yield return new("Write the colour as # and six digits or letters A to F, like #1E5B49.", [nameof(Accent)]);
     }
+
+    public HomePageEntry ToEntry() => new()
+    {
+        Version = Version,
+        HomeMarkdown = HomeMarkdown,
+        Accent = Accent,
+    };
 }

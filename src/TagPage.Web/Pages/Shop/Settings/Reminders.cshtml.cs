@@ -1,10 +1,11 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Forecast;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Hosting;
-using TagPage.Web.Pages.Shop.Nudges;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Mail;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Settings;
@@ -19,7 +20,7 @@ public sealed class RemindersModel(SettingsStore store, ShopStore shops, ShopClo
     public bool Preview { get; set; }
 
     /// <summary>A reminder to an invented household.</summary>
-    public NudgeWords? Previewed { get; private set; }
+    public ReminderMailWords? Previewed { get; private set; }
 
     public string SampleLink => address.Of("/n/12-AAAAAAAAAAAAAAAAAAAAAA");
 
@@ -33,10 +34,10 @@ public sealed class RemindersModel(SettingsStore store, ShopStore shops, ShopClo
             return Page();
         if (Preview)
         {
-            Previewed = new NudgeWords(Input.On(shops.Get()), Languages.English, "Wilma Sample", [Sample("Kim", 1, -9), Sample("Kim", 2, 4)]);
+            Previewed = new ReminderMailWords(Input.On(shops.Get()), Languages.English, "Wilma Sample", [Sample("Kim", 1, -9), Sample("Kim", 2, 4)]);
             return Page();
         }
-        if (store.SaveReminders(Input) is Outcome.Refused refused)
+        if (store.SaveReminders(Input.ToEntry()) is Outcome.Refused refused)
             return this.Refuse(refused, shops.Get().Version);
         this.Say("The reminders are saved.");
         return Redirect("/shop/settings");

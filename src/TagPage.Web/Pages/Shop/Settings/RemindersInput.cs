@@ -1,7 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using System.Text.RegularExpressions;
-using TagPage.Web.Data;
-using TagPage.Web.Pages.Shop.Nudges;
+using TagPage.Records.Shop;
+using TagPage.Web.Mail;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
@@ -28,19 +28,19 @@ public sealed partial record RemindersInput : IValidatableObject
     public static RemindersInput Of(ShopDetails shop) => new()
     {
         Version = shop.Version,
-        DaysBetween = shop.DaysBetweenNudges,
-        Subject = shop.NudgeSubject,
-        Markdown = shop.NudgeMarkdown,
-        Sms = shop.NudgeSms,
+        DaysBetween = shop.DaysBetweenReminders,
+        Subject = shop.ReminderSubject,
+        Markdown = shop.ReminderMarkdown,
+        Sms = shop.ReminderSms,
     };
 
-    public ShopDetails On(ShopDetails shop) => shop with { NudgeSubject = Subject ?? "", NudgeMarkdown = Markdown ?? "", NudgeSms = Sms ?? "" };
+    public ShopDetails On(ShopDetails shop) => shop with { ReminderSubject = Subject ?? "", ReminderMarkdown = Markdown ?? "", ReminderSms = Sms ?? "" };
 
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext) =>
     [
         .. Unknown(Subject, nameof(Subject), "client", "shop"),
-        .. Unknown(Markdown, nameof(Markdown), NudgeWords.Placeholders),
-        .. Unknown(Sms, nameof(Sms), NudgeWords.Placeholders),
+        .. Unknown(Markdown, nameof(Markdown), ReminderMailWords.Placeholders),
+        .. Unknown(Sms, nameof(Sms), ReminderMailWords.Placeholders),
         .. Missing(Markdown, nameof(Markdown), "{link}", "Write {link} where the household’s link goes."),
         .. Missing(Markdown, nameof(Markdown), "{stop}", "Write {stop} where the link to stop reminders goes: everybody must find it."),
         .. Missing(Sms, nameof(Sms), "{link}", "Write {link} where the household’s link goes."),
@@ -60,4 +60,13 @@ public sealed partial record RemindersInput : IValidatableObject
 
     [GeneratedRegex(@"\{(\w*)\}")]
     private static partial Regex Braces();
+
+    public RemindersEntry ToEntry() => new()
+    {
+        Version = Version,
+        DaysBetween = DaysBetween!.Value,
+        Subject = Subject,
+        Markdown = Markdown,
+        Sms = Sms,
+    };
 }

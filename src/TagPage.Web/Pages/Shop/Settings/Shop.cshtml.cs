@@ -1,7 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
@@ -16,7 +17,7 @@ public sealed class ShopModel(SettingsStore store, ShopStore shops) : PageModel
     {
         if (!ModelState.IsValid)
             return Page();
-        if (store.SaveShop(Input) is Outcome.Refused refused)
+        if (store.SaveShop(Input.ToEntry()) is Outcome.Refused refused)
             return this.Refuse(refused, shops.Get().Version);
         this.Say("The shop's details are saved.");
         return Redirect("/shop/settings");

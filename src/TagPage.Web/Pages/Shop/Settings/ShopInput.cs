@@ -1,7 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Units;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Shop;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Settings;
@@ -71,4 +71,20 @@ public sealed record ShopInput : IValidatableObject
         if (!Currencies.All.Contains(Currency))
             yield return new("Choose a currency from the list.", [nameof(Currency)]);
     }
+
+    public ShopEntry ToEntry() => new()
+    {
+        Version = Version,
+        Name = Name!,
+        Phone = Phone,
+        Mail = Mail,
+        Street = Street,
+        Town = Town,
+        Country = Country,
+        OpeningHours = OpeningHours,
+        TimeZone = TimeZone,
+        Currency = Currency,
+        TensionUnit = TensionUnit,
+        UnseenMonths = UnseenMonths!.Value,
+    };
 }

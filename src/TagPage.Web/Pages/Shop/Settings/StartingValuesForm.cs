@@ -3,9 +3,10 @@ using System.Text.Json;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Forecast;
-using TagPage.Web.Data;
-using TagPage.Web.Data.Dates;
-using TagPage.Web.Forms;
+using TagPage.Records.DueDates;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
@@ -13,7 +14,7 @@ namespace TagPage.Web.Pages.Shop.Settings;
 /// A form about starting values. It first shows what they would do to the restring-by dates; sent once more unchanged,
 /// it saves them.
 /// </summary>
-public abstract class StartingValuesForm(SettingsStore store, DateEffectStore effects, ShopStore shops, KeptDates dates) : PageModel
+public abstract class StartingValuesForm(SettingsStore store, DateEffectStore effects, ShopStore shops, DueDateKeeper dates) : PageModel
 {
     /// <summary>Marks the values whose effect was shown.</summary>
     [BindProperty]

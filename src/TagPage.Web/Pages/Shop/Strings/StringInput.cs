@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Strings;
+using TagPage.Records.Strings;
 
 namespace TagPage.Web.Pages.Shop.Strings;
 
@@ -26,4 +27,15 @@ public sealed record StringInput
     [StringLength(500, ErrorMessage = "Keep the note within 500 characters.")]
     [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
+
+    public StringEntry ToEntry() => new()
+    {
+        FormKey = FormKey,
+        Version = Version,
+        Name = Name!,
+        Material = Material!.Value,
+        GaugeMm = GaugeMm!.Value,
+        Offered = Offered,
+        Note = Note,
+    };
 }

@@ -1,8 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
-using TagPage.Web.Pages.Shop.Rackets;
+using TagPage.Records.Rackets;
+using TagPage.Records.Storage;
+using TagPage.Records.Tags;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Tags;
 
@@ -20,7 +21,7 @@ public sealed class NewModel(TagStore store, RacketStore rackets) : PageModel
     {
         if (!Load())
             return NotFound();
-        FormKey = Forms.FormKey.New();
+        FormKey = Records.Storage.FormKey.New();
         return Page();
     }
 

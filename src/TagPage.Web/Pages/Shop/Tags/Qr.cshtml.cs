@@ -3,7 +3,9 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Tags;
 using TagPage.Labels;
-using TagPage.Web.Hosting;
+using TagPage.Records.Tags;
+using TagPage.Web.Http;
+using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Tags;
 

@@ -1,8 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Tags;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Storage;
+using TagPage.Records.Tags;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Tags;
 

@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Strings;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Settings.Care;
 
@@ -26,4 +27,14 @@ public sealed record CareGuideInput
     [StringLength(20000, ErrorMessage = "Keep the guide within 20,000 characters.")]
     [DataType(DataType.MultilineText)]
     public string? Markdown { get; init; }
+
+    public CareGuideEntry ToEntry() => new()
+    {
+        FormKey = FormKey,
+        Version = Version,
+        Title = Title!,
+        Name = Name!,
+        ForMaterial = ForMaterial,
+        Markdown = Markdown!,
+    };
 }

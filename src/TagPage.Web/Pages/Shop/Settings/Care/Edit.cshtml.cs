@@ -1,8 +1,9 @@
 using Microsoft.AspNetCore.Html;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Settings.Care;
@@ -46,7 +47,7 @@ public sealed class EditModel(CareGuideStore store) : PageModel
             Previewed = OwnersMarkdown.Render(Input.Markdown!);
             return Page();
         }
-        switch (store.Change(id, Input))
+        switch (store.Change(id, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();

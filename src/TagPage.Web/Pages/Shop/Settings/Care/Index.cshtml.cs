@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Settings.Care;
 

@@ -1,8 +1,9 @@
 using Microsoft.AspNetCore.Html;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Settings.Care;
@@ -29,7 +30,7 @@ public sealed class NewModel(CareGuideStore store) : PageModel
             Previewed = OwnersMarkdown.Render(Input.Markdown!);
             return Page();
         }
-        if (store.Add(Input) is Outcome.Refused refused)
+        if (store.Add(Input.ToEntry()) is Outcome.Refused refused)
             return this.Refuse(refused);
         this.Say($"{Input.Title} is open to everybody.", "Look at it", $"/care/{Input.Name}");
         return Redirect("/shop/settings/care");

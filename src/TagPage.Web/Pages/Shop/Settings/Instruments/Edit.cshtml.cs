@@ -1,7 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Readings;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Settings.Instruments;
 
@@ -26,7 +27,7 @@ public sealed class EditModel(InstrumentStore store) : PageModel
             return NotFound();
         if (!ModelState.IsValid)
             return Page();
-        switch (store.Change(id, Input))
+        switch (store.Change(id, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Readings;
 
 namespace TagPage.Web.Pages.Shop.Settings.Instruments;
 

@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Strings;
+using TagPage.Records.Readings;
 
 namespace TagPage.Web.Pages.Shop.Settings.Instruments;
 
@@ -16,4 +17,12 @@ public sealed record InstrumentInput
 
     [Required(ErrorMessage = "Choose what it shows.")]
     public ReadingScale? Scale { get; init; }
+
+    public InstrumentEntry ToEntry() => new()
+    {
+        FormKey = FormKey,
+        Version = Version,
+        Name = Name!,
+        Scale = Scale!.Value,
+    };
 }

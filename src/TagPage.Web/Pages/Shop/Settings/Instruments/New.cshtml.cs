@@ -1,7 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Web.Data;
-using TagPage.Web.Forms;
+using TagPage.Records.Readings;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Settings.Instruments;
 
@@ -16,7 +17,7 @@ public sealed class NewModel(InstrumentStore store) : PageModel
     {
         if (!ModelState.IsValid)
             return Page();
-        if (store.Add(Input) is Outcome.Refused refused)
+        if (store.Add(Input.ToEntry()) is Outcome.Refused refused)
             return this.Refuse(refused);
         this.Say($"{Input.Name} is on the list.");
         return Redirect("/shop/settings/instruments");

@@ -1,0 +1,37 @@
+using System.Globalization;
+using System.Text;
+
+namespace TagPage.Core.Text;
+
+/// <summary>What people type, whoever they are and wherever it comes in: the one rule for lines and for what nobody sees.</summary>
+public static class TypedText
+{
+    /// <summary>With every way to begin a new line (Unicode Standard, 5.8: CR, LF, NEL, VT, FF, LS, PS) as the one we keep.</summary>
+    public static string Lines(string text) => text.ReplaceLineEndings("\n").Replace('\v', '\n');
+
+    /// <summary>No way to begin another line, no other control characters, and nothing that turns the text after it about.</summary>
+    public static bool IsOneLine(string text) => !text.Any(c => char.IsControl(c) || c is '\u2028' or '\u2029' || TurnsAbout(c));
+
+    /// <summary>
+    /// The way typed text is kept: composed (NFC), without spaces around it, and empty where there is nothing but what
+    /// nobody sees. Text of one line keeps what it must be refused for.
+    /// </summary>
+    public static string Kept(string typed, bool mayHaveLines)
+    {
+        var kept = new StringBuilder();
+        foreach (var c in mayHaveLines ? Lines(typed) : typed)
+            if (!(IsHidden(c) || (mayHaveLines && (TurnsAbout(c) || (char.IsControl(c) && c is not ('\n' or '\t'))))))
+                kept.Append(c);
+        var text = kept.ToString().Trim().Normalize(NormalizationForm.FormC);
+        return text.All(IsUnseen) ? "" : text;
+    }
+
+    /// <summary>Embeddings, overrides and isolates of the Unicode bidirectional algorithm (UAX #9).</summary>
+    private static bool TurnsAbout(char c) => c is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
+
+    /// <summary>U+FFFE and U+FFFF are no characters; composing would throw. The others hide in a name.</summary>
+    private static bool IsHidden(char c) => c is '\uFFFE' or '\uFFFF' or '\uFEFF' or '\u200B';
+
+    /// <summary>Joiners belong into names of many scripts, but make none by themselves.</summary>
+    private static bool IsUnseen(char c) => char.IsWhiteSpace(c) || char.GetUnicodeCategory(c) == UnicodeCategory.Format;
+}

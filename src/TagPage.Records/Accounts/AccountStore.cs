@@ -1,0 +1,82 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Accounts;
+
+/// <summary>Those who may sign in to the shop area.</summary>
+public sealed class AccountStore(Database database, TimeProvider clock)
+{
+    /// <summary>False on a fresh install: nobody can sign in until the shop is set up.</summary>
+    public bool Any() => database.Read(Any);
+
+    public static bool Any(SqliteConnection connection) => connection.ExecuteScalar<bool>(AnySql);
+
+    private const string AnySql = "SELECT EXISTS (SELECT 1 FROM account)";
+
+    public void Add(Account account) => database.Write(c => Insert(c, account, clock.GetUtcNow()));
+
+    /// <summary>For callers that make the account in a transaction of their own.</summary>
+    public static void Insert(SqliteConnection connection, Account account, DateTimeOffset now) => connection.Execute(InsertSql, new
+    {
+        account.Id,
+        account.Name,
+        account.NormalizedName,
+        account.PasswordHash,
+        account.SecurityStamp,
+        account.ConcurrencyStamp,
+        account.Role,
+        Now = now,
+    });
+
+    private const string InsertSql = """
+        INSERT INTO account (id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, made_at)
+        VALUES (@Id, @Name, @NormalizedName, @PasswordHash, @SecurityStamp, @ConcurrencyStamp, @Role, @Now)
+        """;
+
+    /// <summary>False, and nothing is changed, where somebody else saved the account since it was read.</summary>
+    public bool Change(Account account)
+    {
+        var next = Guid.NewGuid().ToString("N");
+        var saved = database.Write(c => c.Execute(UpdateSql, new
+        {
+            account.Id,
+            account.Name,
+            account.NormalizedName,
+            account.PasswordHash,
+            account.SecurityStamp,
+            account.ConcurrencyStamp,
+            Next = next,
+        }));
+        if (saved == 1)
+            account.ConcurrencyStamp = next;
+        return saved == 1;
+    }
+
+    private const string UpdateSql = """
+        UPDATE account
+        SET name = @Name, normalized_name = @NormalizedName, password_hash = @PasswordHash,
+            security_stamp = @SecurityStamp, concurrency_stamp = @Next
+        WHERE id = @Id AND concurrency_stamp = @ConcurrencyStamp
+        """;
+
+    public void Remove(string id) => database.Write(c => c.Execute(DeleteSql, new { id }));
+
+    private const string DeleteSql = "DELETE FROM account WHERE id = @id";
+
+    public Account? Get(string id) => database.Read(c => c.QuerySingleOrDefault<Account>(ByIdSql, new { id }));
+
+    private const string ByIdSql = """
+        SELECT id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role
+        FROM account
+        WHERE id = @id
+        """;
+
+    public Account? Named(string normalizedName) => database.Read(c => c.QuerySingleOrDefault<Account>(ByNameSql, new { normalizedName }));
+
+    private const string ByNameSql = """
+        SELECT id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role
+        FROM account
+        WHERE normalized_name = @normalizedName
+        """;
+}

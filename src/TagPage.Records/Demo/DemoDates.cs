@@ -1,0 +1,25 @@
+namespace TagPage.Records.Demo;
+
+/// <summary>Every column that holds a day, by table. The demo moves them all, so that it is always of today.</summary>
+public static class DemoDates
+{
+    public static IReadOnlyDictionary<string, IReadOnlyList<string>> Columns { get; } = new Dictionary<string, IReadOnlyList<string>>
+    {
+        ["racket"] = ["own_date", "lost_since", "not_before", "elsewhere_on", "due_on", "soon_on"],
+        ["client"] = ["found_choice_on", "reminders_changed_on"],
+        ["player"] = ["label_name_on"],
+        ["spec"] = ["measured_on"],
+        ["job"] = ["received_on", "promised_for", "strung_on", "collected_on", "paid_on", "ended_on", "label_date", "drop_off_by", "needed_by"],
+        ["reading"] = ["taken_on"],
+        ["pause"] = ["from_on", "to_on"],
+        ["logged_hours"] = ["played_on"],
+        ["due_day"] = ["day"],
+        ["reminder_racket"] = ["due", "elsewhere_on", "elsewhere_before"],
+        ["feel"] = ["said_on"],
+        ["past_job"] = ["received_on", "strung_on", "paid_on"],
+        ["demo"] = ["day"],
+    };
+
+    /// <summary>Instants that the pages show beside those days.</summary>
+    public static IReadOnlyList<(string Table, string Column)> Instants { get; } = [("found_event", "at")];
+}

@@ -1,0 +1,121 @@
+using System.Text.Json;
+using Dapper;
+using TagPage.Records.Reminders;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.DueDates;
+
+/// <summary>Who is due, found and sorted by the date kept at the racket; worked out with reasons only for those shown.</summary>
+public sealed class DueStore(Database database, ShopStore shops, ShopClock clock)
+{
+    /// <summary>Households on a page.</summary>
+    public const int APage = 40;
+
+    /// <summary>Rackets of one kind that are counted; what goes beyond is "more than so many".</summary>
+    public const int MostCounted = 1000;
+
+    private sealed record Sum
+    {
+        public int Clients { get; init; }
+        public int Rackets { get; init; }
+        public int Unseen { get; init; }
+        public int Silent { get; init; }
+        public bool MoreThanCounted { get; init; }
+        public bool MoreUnseen { get; init; }
+        public bool MoreSilent { get; init; }
+    }
+
+    /// <param name="withUnseen">Those too who have not been seen for long or want no reminders.</param>
+    /// <param name="after">The last household of the page before.</param>
+    /// <param name="most">Households to show.</param>
+    public DueList List(bool withUnseen, DueKey? after = null, int most = APage) => database.Read(c =>
+    {
+        var (today, shop) = (clock.Today, shops.Get());
+        var seenSince = today.AddMonths(-shop.UnseenMonths);
+        var asked = new { today, seenSince, withUnseen, due = after?.Due ?? DateOnly.MinValue, client = after?.ClientId ?? 0, most = most + 1, MostCounted };
+        var places = c.Query<(DateOnly Due, long ClientId)>(PlacesSql, asked).Select(place => new DueKey(place.Due, place.ClientId)).ToList();
+        var page = places.Take(most).ToList();
+        var clients = JsonSerializer.Serialize(page.Select(place => place.ClientId));
+        var rows = Histories.Into(c, c.Query<DueRow>(OfClientsSql, new { clients, seenSince, today }));
+        var sum = c.QuerySingle<Sum>(SumSql, asked);
+        return new DueList(DueList.Group(rows, today, shop.StartingValues))
+        {
+            Clients = sum.Clients,
+            Rackets = sum.Rackets,
+            MoreThanCounted = sum.MoreThanCounted,
+            Unseen = withUnseen ? 0 : sum.Unseen,
+            Silent = withUnseen ? 0 : sum.Silent,
+            MoreUnseen = sum.MoreUnseen,
+            MoreSilent = sum.MoreSilent,
+            Next = places.Count > most ? page[^1] : null,
+        };
+    });
+
+    private const string Seen = """
+        EXISTS (SELECT 1 FROM player s JOIN racket o ON o.player_id = s.id JOIN job j ON j.racket_id = o.id
+                WHERE s.client_id = c.id AND j.received_on >= @seenSince)
+        """;
+
+    /// <summary>SQL: a racket may be asked for: not at the bench, and not put off by its client.</summary>
+    private static string Free(string racket) => $"""
+        ({racket}.not_before IS NULL OR {racket}.not_before <= @today)
+          AND NOT EXISTS (SELECT 1 FROM job b WHERE b.racket_id = {racket}.id AND b.state IN ('Waiting', 'OnMachine', 'Strung'))
+        """;
+
+    // Rackets in the order of their dates; each client stands at the first of theirs. The joins keep to that order.
+    private static readonly string PlacesSql = $"""
+        SELECT r.due_on AS due, c.id AS client_id
+        FROM racket r
+        CROSS JOIN player p ON p.id = r.player_id
+        CROSS JOIN client c ON c.id = p.client_id
+        WHERE r.due_on >= @due AND (r.due_on, c.id) > (@due, @client) AND r.soon_on <= @today
+          AND (@withUnseen OR (c.reminders = 1 AND {Seen}))
+          AND {Free("r")}
+          AND NOT EXISTS (
+            SELECT 1 FROM player q JOIN racket e ON e.player_id = q.id
+            WHERE q.client_id = c.id AND e.soon_on <= @today AND (e.due_on, e.id) < (r.due_on, r.id) AND {Free("e")})
+        ORDER BY r.due_on, c.id
+        LIMIT @most
+        """;
+
+    // Each kind is counted up to its own limit: many of one kind leave the count of another right.
+    private static readonly string SumSql = $"""
+        WITH shown AS ({CountedSql($"@withUnseen OR (c.reminders = 1 AND {Seen})")}),
+             unseen AS ({CountedSql($"NOT @withUnseen AND c.reminders = 1 AND NOT {Seen}")}),
+             silent AS ({CountedSql("NOT @withUnseen AND c.reminders = 0")})
+        SELECT (SELECT MIN(COUNT(*), @MostCounted) FROM shown) AS rackets,
+               (SELECT COUNT(DISTINCT id) FROM shown) AS clients,
+               (SELECT COUNT(*) > @MostCounted FROM shown) AS more_than_counted,
+               (SELECT COUNT(DISTINCT id) FROM unseen) AS unseen,
+               (SELECT COUNT(*) > @MostCounted FROM unseen) AS more_unseen,
+               (SELECT COUNT(DISTINCT id) FROM silent) AS silent,
+               (SELECT COUNT(*) > @MostCounted FROM silent) AS more_silent
+        """;
+
+    private static string CountedSql(string which) => $"""
+        SELECT c.id
+        FROM racket r
+        CROSS JOIN player p ON p.id = r.player_id
+        CROSS JOIN client c ON c.id = p.client_id
+        WHERE r.due_on IS NOT NULL AND r.soon_on <= @today AND ({which}) AND {Free("r")}
+        LIMIT @MostCounted + 1
+        """;
+
+    private static readonly string RowsSql = $"""
+        SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, p.name AS player,
+               c.id AS client_id, c.name AS client, c.phone, c.reminders, h.id AS reminder_id, COALESCE(h.sent_at, h.made_at) AS reminded_at, h.sent_at IS NOT NULL AS is_sent, {Seen} AS seen
+        FROM client c
+        JOIN player p ON p.client_id = c.id
+        JOIN racket r ON r.player_id = p.id
+        JOIN forecast f ON f.racket_id = r.id
+        LEFT JOIN reminder h ON h.id = (SELECT MAX(n.id) FROM reminder n WHERE n.client_id = c.id AND {ReminderStore.Reminded})
+        WHERE f.state IN ('InTurn', 'Spare') AND f.strung_on IS NOT NULL AND f.ended_on IS NULL
+          AND {Free("r")}
+        """;
+
+    /// <summary>What could be due of one client.</summary>
+    internal static readonly string OfClientSql = RowsSql + "\n  AND c.id = @client";
+
+    private static readonly string OfClientsSql = RowsSql + "\n  AND r.soon_on <= @today AND c.id IN (SELECT value FROM json_each(@clients))";
+}

@@ -1,0 +1,146 @@
+using TagPage.Core.Forecast;
+using TagPage.Core.Jobs;
+using TagPage.Core.Players;
+using TagPage.Core.Rackets;
+using TagPage.Core.Sports;
+using TagPage.Core.Strings;
+using TagPage.Core.Tags;
+using TagPage.Core.Units;
+
+namespace TagPage.Records.Import;
+
+/// <summary>A line of a file. Its number in the database is known once it is saved. Enumerations are stored by name.</summary>
+public abstract record ImportRow
+{
+    public long Id { get; set; }
+
+    /// <summary>Where it stands in its file.</summary>
+    public int Line { get; init; }
+}
+
+public sealed record PayerRow(string Name, string? Phone, string? Mail);
+
+public sealed record ClientRow : ImportRow
+{
+    public string Name { get; init; } = "";
+    public string? Phone { get; init; }
+    public string? Mail { get; init; }
+    public string Language { get; init; } = "";
+    public PayerRow? Payer { get; init; }
+    public long? PayerId { get; set; }
+    public bool Reminders { get; init; }
+    public string Note { get; init; } = "";
+}
+
+public sealed record PlayerRow : ImportRow
+{
+    public ClientRow? Client { get; init; }
+    public long ClientId => Client!.Id;
+    public string Name { get; init; } = "";
+    public bool Junior { get; init; }
+    public decimal TimesAWeek { get; init; }
+    public decimal HoursATime { get; init; }
+    public Hitting Hitting { get; init; }
+    public string HittingName => Hitting.ToString();
+    public RestringRule? Rule { get; init; }
+    public string? RuleName => Rule?.ToString();
+    public int? EveryWeeks { get; init; }
+    public string Note { get; init; } = "";
+}
+
+public sealed record StringRow : ImportRow
+{
+    public string Name { get; init; } = "";
+    public Material Material { get; init; }
+    public string MaterialName => Material.ToString();
+    public decimal GaugeMm { get; init; }
+    public string Note { get; init; } = "";
+}
+
+public sealed record RacketRow : ImportRow
+{
+    public PlayerRow? Player { get; init; }
+    public long PlayerId => Player!.Id;
+    public int Number { get; init; }
+    public RacketState State { get; init; }
+    public string StateName => State.ToString();
+    public Sport Sport { get; init; }
+    public string SportName => Sport.ToString();
+    public string Frame { get; init; } = "";
+    public string TapeColour { get; init; } = "";
+    public decimal? HeadSize { get; init; }
+    public string HeadSizeUnit { get; init; } = "";
+    public int? Mains { get; init; }
+    public int? Crosses { get; init; }
+    public decimal? LengthCm { get; init; }
+    public string Grip { get; init; } = "";
+    public DateOnly? OwnDate { get; init; }
+    public string OwnDateNote { get; init; } = "";
+    public DateOnly? LostSince { get; init; }
+    public IReadOnlyList<TagRow> Tags { get; init; } = [];
+}
+
+/// <summary>A tag of a racket, with the line and the column of the cell it stands in.</summary>
+public sealed record TagRow(TagCode Code, bool IsLive, int Line, string Column)
+{
+    public long RacketId { get; set; }
+    public DateTimeOffset MadeAt { get; set; }
+    public DateTimeOffset? RetiredAt => IsLive ? null : MadeAt;
+    public string State => IsLive ? "Live" : "Retired";
+}
+
+public sealed record SpecRow : ImportRow
+{
+    public RacketRow? Racket { get; init; }
+    public long RacketId => Racket!.Id;
+    public DateOnly MeasuredOn { get; init; }
+    public decimal? WeightG { get; init; }
+    public decimal? BalanceMm { get; init; }
+    public decimal? SwingWeight { get; init; }
+    public decimal? Stiffness { get; init; }
+    public string StiffnessScale { get; init; } = "";
+    public decimal? LengthMm { get; init; }
+    public bool Strung { get; init; }
+    public bool GripOn { get; init; }
+    public bool DampenerOn { get; init; }
+    public string Note { get; init; } = "";
+}
+
+public sealed record JobRow : ImportRow
+{
+    public int Ticket { get; init; }
+    public RacketRow? Racket { get; init; }
+    public long RacketId => Racket!.Id;
+    public JobState State { get; init; }
+    public string StateName => State.ToString();
+    public StringRow? Mains { get; init; }
+    public long MainsId => Mains!.Id;
+    public StringRow? Crosses { get; init; }
+    public long CrossesId => Crosses!.Id;
+    public Supplier MainsSuppliedBy { get; init; }
+    public string MainsSupplier => MainsSuppliedBy.ToString();
+    public Supplier CrossesSuppliedBy { get; init; }
+    public string CrossesSupplier => CrossesSuppliedBy.ToString();
+    public decimal MainsTension { get; init; }
+    public decimal CrossesTension { get; init; }
+    public TensionUnit TensionUnit { get; init; }
+    public string TensionUnitName => TensionUnit.ToString();
+    public int PreStretchPercent { get; init; }
+    public int Pieces { get; init; }
+    public DateOnly ReceivedOn { get; init; }
+    public string ReceivedWhere { get; init; } = "";
+    public DateOnly? PromisedFor { get; init; }
+    public DateOnly? StrungOn { get; init; }
+    public string StrungBy { get; init; } = "";
+    public string Machine { get; init; } = "";
+    public DateOnly? CollectedOn { get; init; }
+    public long? PriceMinor { get; init; }
+    public DateOnly? PaidOn { get; init; }
+    public decimal? Reading { get; init; }
+    public string Instrument { get; init; } = "";
+    public long InstrumentId { get; set; }
+    public string Note { get; init; } = "";
+    public DateOnly? EndedOn { get; init; }
+    public BedEnd? EndedHow { get; init; }
+    public string? EndedHowName => EndedHow?.ToString();
+}

@@ -1,0 +1,61 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Core.Jobs;
+
+namespace TagPage.Records.Jobs;
+
+/// <summary>
+/// The strings of one racket follow each other: what a stringing does to the strings before it. Runs in the caller's
+/// transaction.
+/// </summary>
+public static class BedStore
+{
+    /// <summary>The strings in the racket, as long as nobody noted their end; null without any.</summary>
+    public sealed record Open
+    {
+        public long JobId { get; init; }
+        public long Ticket { get; init; }
+        public DateOnly StrungOn { get; init; }
+        public string Mains { get; init; } = "";
+    }
+
+    public static Open? Current(SqliteConnection connection, long racketId) =>
+        connection.QuerySingleOrDefault<Open>(CurrentSql, new { racketId });
+
+    private const string CurrentSql = """
+        SELECT b.job_id, j.ticket, b.strung_on, m.name AS mains
+        FROM bed b
+        JOIN job j ON j.id = b.job_id
+        JOIN string_kind m ON m.id = b.mains_id
+        WHERE b.racket_id = @racketId AND b.ended_on IS NULL
+        """;
+
+    public static void End(SqliteConnection connection, long jobId, DateOnly on, BedEnd how) =>
+        connection.Execute(EndSql, new { jobId, on, how = how.ToString() });
+
+    private const string EndSql = """
+        UPDATE job SET ended_on = @on, ended_how = @how, version = version + 1
+        WHERE id = @jobId AND strung_on IS NOT NULL AND ended_on IS NULL
+        """;
+
+    /// <summary>Strings that others have followed and whose end nobody noted ended, at the latest, when those went in.</summary>
+    public static void EndFollowed(SqliteConnection connection, long racketId, BedEnd how) =>
+        connection.Execute(EndFollowedSql, new { racketId, how = how.ToString() });
+
+    private const string EndFollowedSql = """
+        UPDATE job SET ended_on = followed.next_on, ended_how = @how, version = version + 1
+        FROM (SELECT id, LEAD(strung_on) OVER (ORDER BY strung_on, id) AS next_on
+              FROM job
+              WHERE racket_id = @racketId AND strung_on IS NOT NULL) followed
+        WHERE job.id = followed.id AND job.ended_on IS NULL AND followed.next_on IS NOT NULL
+        """;
+
+    /// <summary>Takes back that the strings before were cut out for a stringing on that day.</summary>
+    public static void Reopen(SqliteConnection connection, long racketId, DateOnly strungOn) =>
+        connection.Execute(ReopenSql, new { racketId, strungOn });
+
+    private const string ReopenSql = """
+        UPDATE job SET ended_on = NULL, ended_how = NULL, version = version + 1
+        WHERE id = (SELECT job_id FROM bed WHERE racket_id = @racketId) AND ended_on = @strungOn AND ended_how = 'CutOut'
+        """;
+}

@@ -1,0 +1,8 @@
+namespace TagPage.Records.Jobs;
+
+/// <summary>What is noted when a racket is handed out.</summary>
+public sealed record CollectEntry
+{
+    public DateOnly CollectedOn { get; init; }
+    public bool Paid { get; init; }
+}

@@ -1,0 +1,40 @@
+using Dapper;
+using TagPage.Core.Jobs;
+using TagPage.Records.Readings;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Jobs;
+
+/// <summary>Changes everything about a job, past days too.</summary>
+public sealed class EditJobStore(Database database, ShopStore shops)
+{
+    public Outcome Change(long id, ChangedJobEntry input) => database.Write<Outcome>(c =>
+    {
+        if (JobStore.Get(c, id) is not { } job)
+            return new Outcome.Absent();
+        if (job.Version != input.Version)
+            return Outcome.Stale;
+        if (job.State == JobState.Cancelled && input.StrungOn is not null)
+            return new Outcome.Refused(new TicketCancelled());
+        var (strings, refused) = StringPickStore.Pick(c, input);
+        if (strings is null)
+            return refused!;
+        c.Execute(ChangeSql, new ChangedJobValues(id, input, strings, shops.Get(), job.State));
+        ReadingStore.SetFirst(c, id, input.StrungOn ?? input.ReceivedOn, input.Reading, input.InstrumentId);
+        BedStore.EndFollowed(c, job.RacketId, BedEnd.Unknown);
+        return new Outcome.Done(id);
+    });
+
+    private const string ChangeSql = """
+        UPDATE job
+        SET state = @State, mains_id = @MainsId, crosses_id = @CrossesId, mains_supplied_by = @MainsSuppliedBy,
+            crosses_supplied_by = @CrossesSuppliedBy, mains_tension = @MainsTension, crosses_tension = @CrossesTension,
+            tension_unit = @TensionUnit, pre_stretch_percent = @PreStretchPercent, pieces = @Pieces,
+            received_on = @ReceivedOn, received_where = @ReceivedWhere, promised_for = @PromisedFor,
+            strung_on = @StrungOn, strung_by = @StrungBy, machine = @Machine, collected_on = @CollectedOn,
+            price_minor = @PriceMinor, paid_on = @PaidOn, note = @Note, ended_on = @EndedOn, ended_how = @EndedHow,
+            expected = CASE WHEN @State = 'Waiting' THEN expected ELSE 0 END, version = version + 1
+        WHERE id = @Id AND version = @Version
+        """;
+}

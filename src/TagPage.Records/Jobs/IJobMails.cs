@@ -1,0 +1,12 @@
+using TagPage.Records.Outbox;
+
+namespace TagPage.Records.Jobs;
+
+/// <summary>Writes the mails about a job: the shop's own words where it has some, else the product's in the client's language.</summary>
+public interface IJobMails
+{
+    WrittenMail Ready(JobNotice job);
+
+    /// <summary>The shop got the client's request.</summary>
+    WrittenMail Received(JobNotice job);
+}

@@ -1,0 +1,28 @@
+using TagPage.Core.Jobs;
+using TagPage.Core.Units;
+
+namespace TagPage.Records.Jobs;
+
+/// <summary>What is ordered and for when: what a new and a changed job share.</summary>
+public record JobEntry
+{
+    public long? MainsId { get; init; }
+
+    /// <summary>Null for the same string as the mains; likewise for the crosses' tension and supplier.</summary>
+    public long? CrossesId { get; init; }
+    public NewStringEntry NewString { get; init; } = new();
+    public Supplier MainsSuppliedBy { get; init; }
+    public Supplier? CrossesSuppliedBy { get; init; }
+    public decimal MainsTension { get; init; }
+    public decimal? CrossesTension { get; init; }
+    public TensionUnit TensionUnit { get; init; }
+    public int? PreStretchPercent { get; init; }
+    public int Pieces { get; init; } = 2;
+    public DateOnly ReceivedOn { get; init; }
+    public string? ReceivedWhere { get; init; }
+    public DateOnly? PromisedFor { get; init; }
+
+    /// <summary>In the shop's currency, 24.50.</summary>
+    public decimal? Price { get; init; }
+    public string? Note { get; init; }
+}

@@ -1,0 +1,78 @@
+using TagPage.Core.Jobs;
+using TagPage.Core.Sports;
+using TagPage.Core.Strings;
+using TagPage.Core.Units;
+
+namespace TagPage.Records.Jobs;
+
+/// <summary>A job with its racket and whose it is, as the shop's pages show it.</summary>
+public sealed record JobRow
+{
+    public long Id { get; init; }
+    public long Ticket { get; init; }
+    public JobState State { get; init; }
+    public int Version { get; init; }
+
+    public long RacketId { get; init; }
+    public int Number { get; init; }
+    public string Frame { get; init; } = "";
+    public string TapeColour { get; init; } = "";
+    public Sport Sport { get; init; }
+    public int? PatternMains { get; init; }
+    public int? PatternCrosses { get; init; }
+    public string Player { get; init; } = "";
+    public bool Junior { get; init; }
+    public long ClientId { get; init; }
+    public string Client { get; init; } = "";
+    public string? ClientMail { get; init; }
+    public string? ClientPhone { get; init; }
+    public string? Payer { get; init; }
+
+    public long MainsId { get; init; }
+    public string MainsName { get; init; } = "";
+    public Material MainsMaterial { get; init; }
+    public decimal MainsGaugeMm { get; init; }
+    public Supplier MainsSuppliedBy { get; init; }
+    public decimal MainsTension { get; init; }
+    public long CrossesId { get; init; }
+    public string CrossesName { get; init; } = "";
+    public Material CrossesMaterial { get; init; }
+    public decimal CrossesGaugeMm { get; init; }
+    public Supplier CrossesSuppliedBy { get; init; }
+    public decimal CrossesTension { get; init; }
+    public TensionUnit TensionUnit { get; init; }
+    public int PreStretchPercent { get; init; }
+    public int Pieces { get; init; }
+
+    public DateOnly ReceivedOn { get; init; }
+    public string ReceivedWhere { get; init; } = "";
+    public DateOnly? PromisedFor { get; init; }
+    public DateOnly? StrungOn { get; init; }
+    public string StrungBy { get; init; } = "";
+    public string Machine { get; init; } = "";
+    public DateOnly? CollectedOn { get; init; }
+    public long? PriceMinor { get; init; }
+    public DateOnly? PaidOn { get; init; }
+    public string Note { get; init; } = "";
+    public string Wish { get; init; } = "";
+    public bool Expected { get; init; }
+    public bool AskedByClient { get; init; }
+    public string DropOffWhere { get; init; } = "";
+    public DateOnly? DropOffBy { get; init; }
+    public DateOnly? NeededBy { get; init; }
+
+    /// <summary>When the client was told that it is ready.</summary>
+    public DateTimeOffset? ToldReadyAt { get; init; }
+    public DateOnly? EndedOn { get; init; }
+    public BedEnd? EndedHow { get; init; }
+
+    public decimal? Reading { get; init; }
+    public long? InstrumentId { get; init; }
+    public string? Instrument { get; init; }
+
+    public Tension Mains => new(MainsTension, TensionUnit);
+
+    public Tension Crosses => new(CrossesTension, TensionUnit);
+
+    public bool IsOpen => State is JobState.Waiting or JobState.OnMachine;
+}

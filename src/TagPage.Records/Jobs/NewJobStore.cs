@@ -1,0 +1,92 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Core.Rackets;
+using TagPage.Core.Sports;
+using TagPage.Records.Readings;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Jobs;
+
+/// <summary>Takes a racket in: what is known of it, and the new job.</summary>
+public sealed class NewJobStore(Database database, ShopStore shops, TimeProvider clock)
+{
+    public sealed record RacketRow
+    {
+        public long Id { get; init; }
+        public int Number { get; init; }
+        public string Frame { get; init; } = "";
+        public string TapeColour { get; init; } = "";
+        public Sport Sport { get; init; }
+        public RacketState State { get; init; }
+        public int? PatternMains { get; init; }
+        public int? PatternCrosses { get; init; }
+        public string Player { get; init; } = "";
+        public bool Junior { get; init; }
+        public long ClientId { get; init; }
+        public string Client { get; init; } = "";
+
+        /// <summary>A job of this racket that is still on the bench.</summary>
+        public long? OpenJobId { get; init; }
+        public long? OpenTicket { get; init; }
+
+        /// <summary>The racket's last job, or the player's last one in this sport.</summary>
+        public long? LastJobId { get; init; }
+    }
+
+    public RacketRow? Racket(long id) => database.Read(c => Racket(c, id));
+
+    public BedStore.Open? CurrentBed(long racketId) => database.Read(c => BedStore.Current(c, racketId));
+
+    private static RacketRow? Racket(SqliteConnection connection, long id) =>
+        connection.QuerySingleOrDefault<RacketRow>(RacketSql, new { id });
+
+    private const string RacketSql = """
+        SELECT r.id, r.number, r.frame, r.tape_colour, r.sport, r.state, r.pattern_mains, r.pattern_crosses,
+               p.name AS player, p.junior, c.id AS client_id, c.name AS client, o.id AS open_job_id, o.ticket AS open_ticket,
+               COALESCE(
+                 (SELECT j.id FROM job j WHERE j.racket_id = r.id AND j.state <> 'Cancelled'
+                  ORDER BY COALESCE(j.strung_on, j.received_on) DESC, j.id DESC LIMIT 1),
+                 (SELECT j.id FROM racket s JOIN job j ON j.racket_id = s.id
+                  WHERE s.player_id = r.player_id AND s.sport = r.sport AND j.state <> 'Cancelled'
+                  ORDER BY COALESCE(j.strung_on, j.received_on) DESC, j.id DESC LIMIT 1)) AS last_job_id
+        FROM racket r
+        JOIN player p ON p.id = r.player_id
+        JOIN client c ON c.id = p.client_id
+        LEFT JOIN job o ON o.id = (SELECT MAX(j.id) FROM job j WHERE j.racket_id = r.id AND j.state IN ('Waiting', 'OnMachine'))
+        WHERE r.id = @id
+        """;
+
+    public Outcome Add(long racketId, NewJobEntry input) => database.Write(c =>
+        FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () => Add(c, racketId, input)));
+
+    private Outcome Add(SqliteConnection connection, long racketId, NewJobEntry input)
+    {
+        if (Racket(connection, racketId) is null)
+            return new Outcome.Absent();
+        var bed = BedStore.Current(connection, racketId);
+        var endedOn = input.OldEndedOn ?? input.ReceivedOn;
+        if (input.OldEndedHow is not null && endedOn < bed?.StrungOn)
+            return new Outcome.Refused(new EndsBeforeStrung(bed.StrungOn));
+        if (input.OldReading is not null && !LaterReadingStore.HasInstrument(connection, input.OldInstrumentId))
+            return new Outcome.Refused(new InstrumentUnknown(nameof(input.OldInstrumentId)));
+        var (strings, refused) = StringPickStore.Pick(connection, input);
+        if (strings is null)
+            return refused!;
+        if (bed is not null && input is { OldReading: { } reading, OldInstrumentId: { } instrument })
+            LaterReadingStore.Add(connection, bed.JobId, new ReadingEntry { TakenOn = input.OldReadOn, Value = reading, InstrumentId = instrument });
+        if (bed is not null && input.OldEndedHow is { } how)
+            BedStore.End(connection, bed.JobId, endedOn, how);
+        return new Outcome.Done(connection.ExecuteScalar<long>(AddSql, new NewJobValues(racketId, input, strings, shops.Get())));
+    }
+
+    private const string AddSql = $"""
+        INSERT INTO job (ticket, racket_id, state, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by,
+                         mains_tension, crosses_tension, tension_unit, pre_stretch_percent, pieces,
+                         received_on, received_where, promised_for, price_minor, note)
+        VALUES ({RequestedJob.NextTicket}, @RacketId, 'Waiting', @MainsId, @CrossesId, @MainsSuppliedBy,
+                @CrossesSuppliedBy, @MainsTension, @CrossesTension, @TensionUnit, @PreStretchPercent, @Pieces,
+                @ReceivedOn, @ReceivedWhere, @PromisedFor, @PriceMinor, @Note)
+        RETURNING id
+        """;
+}

@@ -1,0 +1,57 @@
+using TagPage.Core.Players;
+using TagPage.Core.Tags;
+using TagPage.Core.Units;
+
+namespace TagPage.Records.Labels;
+
+/// <summary>A racket as its labels know it.</summary>
+public sealed record LabelRow
+{
+    public long RacketId { get; init; }
+    public int Number { get; init; }
+    public string Frame { get; init; } = "";
+    public string TapeColour { get; init; } = "";
+    public string LabelInk { get; init; } = "";
+    public string LabelLine { get; init; } = "";
+    public long PlayerId { get; init; }
+    public string PlayerName { get; init; } = "";
+    public bool Junior { get; init; }
+    public string LabelName { get; init; } = "";
+    public TagCode? Code { get; init; }
+    public JobPart? Job { get; init; }
+    public SpecPart? Spec { get; init; }
+
+    public string Whose => WhoseOnLabel.Of(Junior, PlayerName, LabelName, Number, Job?.Ticket);
+
+    /// <summary>The job a label is about, or the newest that is strung.</summary>
+    public sealed record JobPart
+    {
+        public long Id { get; init; }
+        public long Ticket { get; init; }
+        public DateOnly StrungOn { get; init; }
+        /// <summary>The restring-by date as it was right after stringing; a label says the same however often it is printed.</summary>
+        public DateOnly? LabelDate { get; init; }
+
+        public string MainsName { get; init; } = "";
+        public decimal MainsGaugeMm { get; init; }
+        public string CrossesName { get; init; } = "";
+        public decimal CrossesGaugeMm { get; init; }
+        public decimal MainsTension { get; init; }
+        public decimal CrossesTension { get; init; }
+        public TensionUnit TensionUnit { get; init; }
+        public decimal? Reading { get; init; }
+        public string? Instrument { get; init; }
+    }
+
+    /// <summary>What the racket measured last.</summary>
+    public sealed record SpecPart
+    {
+        public DateOnly MeasuredOn { get; init; }
+        public decimal? WeightG { get; init; }
+        public decimal? BalanceMm { get; init; }
+        public decimal? SwingWeight { get; init; }
+        public decimal? Stiffness { get; init; }
+        public string StiffnessScale { get; init; } = "";
+        public bool Strung { get; init; }
+    }
+}

@@ -1,0 +1,47 @@
+using Dapper;
+using TagPage.Records.Outbox;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.LostAndFound;
+
+/// <summary>
+/// The one answer that goes to an address a stranger typed: by the person who looks after the racket, once. Void when
+/// the finder's words are wiped.
+/// </summary>
+public sealed class FinderReplyStore(Database database, OutboxStore outbox, IFinderMails mails, TimeProvider clock)
+{
+    public sealed record Row
+    {
+        public long Id { get; init; }
+        public string Secret { get; init; } = "";
+        public long ClientId { get; init; }
+        public DateTimeOffset At { get; init; }
+        public string Message { get; init; } = "";
+        public string Reach { get; init; } = "";
+        public string Language { get; init; } = "en";
+        public DateTimeOffset? AnsweredAt { get; init; }
+    }
+
+    public Row? Get(long id) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { id }));
+
+    private const string GetSql = """
+        SELECT id, secret, client_id, at, message, reach, language, answered_at
+        FROM found_event
+        WHERE id = @id AND kind = 'Message' AND reach <> '' AND wiped_at IS NULL
+        """;
+
+    /// <summary>False where it was answered before: then nothing is sent.</summary>
+    public bool Send(Row to, string answer) => database.Write(c =>
+    {
+        if (c.Execute(AnswerSql, new { to.Id, Now = clock.GetUtcNow() }) == 0)
+            return false;
+        var mail = mails.Answer(to.Language, answer);
+        outbox.Queue(c, new NewMail(MailKind.FinderAnswer, to.ClientId, mail.Subject, mail.Body) { EventId = to.Id });
+        return true;
+    });
+
+    private const string AnswerSql = """
+        UPDATE found_event SET answered_at = @Now
+        WHERE id = @Id AND answered_at IS NULL AND kind = 'Message' AND reach <> '' AND wiped_at IS NULL
+        """;
+}

@@ -1,0 +1,13 @@
+using TagPage.Core.Rackets;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.LostAndFound;
+
+/// <summary>There is neither a number nor a mail address that a finder could be shown.</summary>
+public sealed record NothingToShow() : Refusal(nameof(FoundChoiceEntry.Choice));
+
+/// <summary>A racket cannot have been lost on a day that is still to come.</summary>
+public sealed record LostInFuture() : Refusal(nameof(LostEntry.Since));
+
+/// <summary>Everybody can read the note, and it holds what it must not.</summary>
+public sealed record LostNoteUnfit(LostNoteFault Fault) : Refusal(nameof(LostEntry.Note));

@@ -1,0 +1,49 @@
+namespace TagPage.Records.Outbox;
+
+/// <summary>
+/// Has it written down how mails fared. What cannot be written now, on a full or locked disk, is kept in mind and
+/// written before the next mail is claimed; until then the mail stays claimed and does not go again.
+/// </summary>
+public sealed class MailFates
+{
+    private readonly Lock _lock = new();
+    private readonly ILogger _log;
+
+    /// <summary>In the order in which they came to pass; first of all what an earlier process left behind.</summary>
+    private readonly Queue<Action> _unwritten = new();
+
+    public MailFates(MailFateStore store, ILogger<MailFates> log)
+    {
+        _log = log;
+        _unwritten.Enqueue(() => store.LeftBehind());
+    }
+
+    public void Note(Action write)
+    {
+        lock (_lock)
+        {
+            _unwritten.Enqueue(write);
+            try
+            {
+                CatchUp();
+            }
+            catch (Exception e)
+            {
+                _log.LogError(e, "What became of a mail could not be written; no other mail leaves until it can.");
+            }
+        }
+    }
+
+    /// <summary>Writes what is still unwritten, or throws what is in the way.</summary>
+    public void CatchUp()
+    {
+        lock (_lock)
+        {
+            while (_unwritten.TryPeek(out var write))
+            {
+                write();
+                _unwritten.Dequeue();
+            }
+        }
+    }
+}

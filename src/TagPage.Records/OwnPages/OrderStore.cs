@@ -1,0 +1,74 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Core.Rackets;
+using TagPage.Records.Jobs;
+using TagPage.Records.Outbox;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.OwnPages;
+
+/// <summary>A restring that a client asks for: a ticket that waits for the racket to be brought.</summary>
+public sealed class OrderStore(Database database, OutboxStore outbox, ShopStore shops, IJobMails mails, ShopClock clock)
+{
+    /// <param name="Wish">What should be different; empty for the same again.</param>
+    /// <param name="Where">Where it will be dropped off.</param>
+    /// <param name="By">By when.</param>
+    /// <param name="NeededBy">When it is needed again.</param>
+    public sealed record Order(string Wish, string Where, DateOnly? By, DateOnly? NeededBy);
+
+    /// <summary>Of one racket; each leaves a ticket and a mail, taken back or not.</summary>
+    public const int MostADay = 3;
+
+    /// <summary>Done carries the number of the ticket.</summary>
+    public Outcome Ask(long client, long racket, string formKey, Order order) => database.Write<Outcome>(c =>
+        OwnPageRacketStore.Get(c, client, racket) is not { } row ? new Outcome.Absent()
+        : !row.IsMine || row.State is RacketState.Gone ? new Outcome.Refused(new RacketGone())
+        : FormKeys.Once(c, formKey, clock.Now, () => Make(c, client, row, order)));
+
+    private Outcome Make(SqliteConnection connection, long client, OwnPageRacket racket, Order order)
+    {
+        var today = clock.Today;
+        if (racket.JobId is not null)
+            return new Outcome.Refused(new RacketAtShop());
+        if (connection.ExecuteScalar<int>(AskedTodaySql, new { racket.RacketId, today }) >= MostADay)
+            return new Outcome.Refused(new OrderedEnough(MostADay));
+        if (RequestedJob.Make(connection, racket.RacketId, today, order.Wish) is not { } job)
+            return new Outcome.Refused(new NeverStrung());
+        connection.Execute(DetailsSql, new { job, order.Where, order.By, order.NeededBy });
+        Thank(connection, client, job);
+        return new Outcome.Done(job);
+    }
+
+    private const string AskedTodaySql = "SELECT COUNT(*) FROM job WHERE racket_id = @RacketId AND asked_by_client = 1 AND received_on = @today";
+
+    private void Thank(SqliteConnection connection, long client, long job)
+    {
+        if (shops.Get().Mail is null || JobNotice.Of(connection, job) is not { Mail: not null } notice)
+            return;
+        var mail = mails.Received(notice);
+        outbox.Queue(connection, new NewMail(MailKind.ClientNotice, client, mail.Subject, mail.Body));
+    }
+
+    private const string DetailsSql = """
+        UPDATE job SET drop_off_where = @Where, drop_off_by = @By, needed_by = @NeededBy, asked_by_client = 1 WHERE id = @job
+        """;
+
+    /// <summary>Until it is on the machine. Done tells the racket.</summary>
+    public Outcome Cancel(long client, long job) => database.Write<Outcome>(c =>
+    {
+        if (c.QuerySingleOrDefault<long?>(RacketSql, new { client, job }) is not { } racket)
+            return new Outcome.Absent();
+        return c.Execute(CancelSql, new { job }) == 1 ? new Outcome.Done(racket) : new Outcome.Refused(new OrderUnderWay(racket));
+    });
+
+    private const string RacketSql = """
+        SELECT r.id
+        FROM job j
+        JOIN racket r ON r.id = j.racket_id
+        JOIN player p ON p.id = r.player_id
+        WHERE j.id = @job AND p.client_id = @client AND (j.expected = 1 OR j.asked_by_client = 1)
+        """;
+
+    private const string CancelSql = "UPDATE job SET state = 'Cancelled', version = version + 1 WHERE id = @job AND state = 'Waiting'";
+}

@@ -1,0 +1,32 @@
+using TagPage.Core.Jobs;
+using TagPage.Core.Rackets;
+using TagPage.Records.Tags;
+
+namespace TagPage.Records.OwnPages;
+
+/// <summary>A racket as its own household sees it.</summary>
+public sealed record OwnPageRacket : TagRow
+{
+    public string Frame { get; init; } = "";
+    public DateOnly? LostSince { get; init; }
+    public string Player { get; init; } = "";
+
+    /// <summary>The ticket that is open for it, and its state; null for none.</summary>
+    public long? JobId { get; init; }
+    public JobState? JobState { get; init; }
+    public bool Expected { get; init; }
+    public bool AskedByClient { get; init; }
+    public long? PriceMinor { get; init; }
+    public DateOnly? PromisedFor { get; init; }
+    public string Wish { get; init; } = "";
+    public string DropOffWhere { get; init; } = "";
+    public DateOnly? DropOffBy { get; init; }
+    public DateOnly? NeededBy { get; init; }
+
+    public bool IsMine => State is not RacketState.Sold;
+
+    public bool CanOrder => JobId is null && State is not (RacketState.Sold or RacketState.Gone);
+
+    /// <summary>A ticket that the client asked for, and that is not on the machine yet.</summary>
+    public bool CanCancel => JobState is Core.Jobs.JobState.Waiting && (Expected || AskedByClient);
+}

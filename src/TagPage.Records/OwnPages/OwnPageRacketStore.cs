@@ -1,0 +1,61 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Core.Rackets;
+using TagPage.Records.DueDates;
+using TagPage.Records.Storage;
+using TagPage.Records.Tags;
+
+namespace TagPage.Records.OwnPages;
+
+/// <summary>The rackets of a client's players. Whatever is asked for, it is this client's or it is not there.</summary>
+public sealed class OwnPageRacketStore(Database database)
+{
+    public IReadOnlyList<OwnPageRacket> OfClient(long client) => database.Read(c => Histories.Into(c, c.Query<OwnPageRacket>(OfClientSql, new { client })));
+
+    private const string OfClientSql = $"""
+        {Columns}
+        WHERE p.client_id = @client
+        ORDER BY p.name COLLATE NOCASE, p.id, r.state IN ('Sold', 'Gone'), r.number
+        """;
+
+    public OwnPageRacket? Get(long client, long racket) => database.Read(c => Get(c, client, racket));
+
+    internal static OwnPageRacket? Get(SqliteConnection connection, long client, long racket) =>
+        Histories.Into(connection, connection.QuerySingleOrDefault<OwnPageRacket>(Columns + " WHERE r.id = @racket AND p.client_id = @client", new { client, racket }));
+
+    private const string Columns = $"""
+        SELECT {ForecastRow.Columns}, r.number, r.tape_colour, r.frame, r.lost_since IS NOT NULL AS is_lost, r.lost_since, r.lost_note,
+               p.name AS player, j.id AS job_id, j.state AS job_state, j.expected, j.asked_by_client, j.price_minor,
+               j.promised_for, j.wish, j.drop_off_where, j.drop_off_by, j.needed_by
+        FROM player p
+        JOIN racket r ON r.player_id = p.id
+        JOIN forecast f ON f.racket_id = r.id
+        LEFT JOIN job j ON j.id = (SELECT MIN(o.id) FROM job o WHERE o.racket_id = r.id AND o.state IN ('Waiting', 'OnMachine', 'Strung'))
+        """;
+
+    /// <summary>The newest <paramref name="most"/> stringings, newest first.</summary>
+    public IReadOnlyList<StringingRow> Stringings(long client, long racket, int most) =>
+        database.Read(c => c.Query<StringingRow>(StringingsSql, new { client, racket, most }).AsList());
+
+    private const string StringingsSql = $"""
+        SELECT {StringingRow.Columns}
+        FROM job j
+        JOIN racket r ON r.id = j.racket_id
+        JOIN player p ON p.id = r.player_id
+        {StringingRow.Joins}
+        WHERE r.id = @racket AND p.client_id = @client AND j.strung_on IS NOT NULL
+        ORDER BY j.strung_on DESC, j.id DESC
+        LIMIT @most
+        """;
+
+    /// <summary>The roles a client may give. What was sold stays sold.</summary>
+    public static readonly RacketState[] Roles = [RacketState.InTurn, RacketState.Spare, RacketState.Resting, RacketState.Gone];
+
+    public Outcome SetRole(long client, long racket, RacketState role) => database.Write<Outcome>(c =>
+        c.Execute(SetRoleSql, new { client, racket, Role = role.ToString() }) == 1 ? new Outcome.Done(racket) : new Outcome.Absent());
+
+    private const string SetRoleSql = """
+        UPDATE racket SET version = version + (state <> @Role), state = @Role
+        WHERE id = @racket AND state <> 'Sold' AND player_id IN (SELECT id FROM player WHERE client_id = @client)
+        """;
+}

@@ -1,0 +1,72 @@
+using System.Buffers.Text;
+using System.Security.Cryptography;
+using System.Text;
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.OwnPages;
+
+/// <summary>The browsers in which a client's private link was exchanged, one row each.</summary>
+public sealed class OwnPageSessionStore(Database database, TimeProvider clock)
+{
+    public static readonly TimeSpan Longest = TimeSpan.FromDays(30);
+
+    private const int SecretBytes = 16;
+
+    public sealed record Row
+    {
+        public string IdHash { get; init; } = "";
+        public long ClientId { get; init; }
+    }
+
+    /// <summary>Null once signed out, too old, or with a link that was taken back since.</summary>
+    public Row? Find(string? secret) => secret is { Length: > 0 and < 100 }
+        ? database.Read(c => c.QuerySingleOrDefault<Row>(FindSql, new { Hash = Hash(secret), Oldest = clock.GetUtcNow() - Longest }))
+        : null;
+
+    private const string FindSql = "SELECT id_hash, client_id FROM own_page_session WHERE id_hash = @Hash AND began_at > @Oldest";
+
+    /// <summary>The cookie's value for a new session; null where the link was taken back meanwhile.</summary>
+    public string? Begin(OwnPageLinkStore.Row link)
+    {
+        var secret = Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(SecretBytes));
+        var now = clock.GetUtcNow();
+        return database.Write(c =>
+        {
+            c.Execute(ForgetSql, new { Oldest = now - Longest });
+            return c.Execute(BeginSql, new { Hash = Hash(secret), link.Id, link.Secret, now }) == 1;
+        }) ? secret : null;
+    }
+
+    private const string ForgetSql = "DELETE FROM own_page_session WHERE began_at <= @Oldest";
+
+    private const string BeginSql = """
+        INSERT INTO own_page_session (id_hash, client_id, link_id, began_at)
+        SELECT @Hash, client_id, id, @now FROM own_page_link WHERE id = @Id AND secret = @Secret AND revoked_at IS NULL AND expires_at > @now
+        """;
+
+    public void End(string idHash) => database.Write(c => c.Execute("DELETE FROM own_page_session WHERE id_hash = @idHash", new { idHash }));
+
+    /// <summary>
+    /// Every browser is signed out and every link is void, those of reminders and of notices too: what somebody else may
+    /// have seen opens nothing any more. Mails still on their way bring links that work, and reminders can be stopped.
+    /// </summary>
+    public void EndAll(long client) => database.Write(c => c.Execute(EndAllSql, new { client, Now = clock.GetUtcNow() }));
+
+    private const string EndAllSql = """
+        DELETE FROM own_page_session WHERE client_id = @client;
+        UPDATE own_page_link SET revoked_at = @Now WHERE client_id = @client AND revoked_at IS NULL;
+        UPDATE reminder SET secret = lower(hex(randomblob(16))) WHERE client_id = @client;
+        UPDATE found_event SET secret = lower(hex(randomblob(16))) WHERE client_id = @client;
+        """;
+
+    /// <summary>Of all clients, in the caller's transaction. Their links are not touched: those die with the key they were made with.</summary>
+    public static void EndEverybodys(SqliteConnection connection) => connection.Execute("DELETE FROM own_page_session");
+
+    public int Count(long client) => database.Read(c => c.ExecuteScalar<int>(CountSql, new { client, Oldest = clock.GetUtcNow() - Longest }));
+
+    private const string CountSql = "SELECT COUNT(*) FROM own_page_session WHERE client_id = @client AND began_at > @Oldest";
+
+    private static string Hash(string secret) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(secret)));
+}

@@ -1,0 +1,73 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Records.Import;
+using TagPage.Records.Outbox;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Privacy;
+
+/// <summary>
+/// Takes a client out of everything that lies in the data folder but dated copies: records, search words, mails, mail
+/// files, uploads, and what the log of changes still holds. Job counts and money stay, of nobody.
+/// </summary>
+public sealed class EraseStore(Database database, MailFiles files, Uploads uploads)
+{
+    public void Erase(long client)
+    {
+        var mails = database.Write(c =>
+        {
+            var gone = c.Query<string>(MailsSql, new { client }).ToList();
+            c.Execute(KeepCountsSql, new { client });
+            var payer = c.ExecuteScalar<long?>("SELECT payer_id FROM client WHERE id = @client", new { client });
+            c.Execute(EraseSql, new { client });
+            c.Execute(PayerSql, new { payer });
+            return gone;
+        });
+        foreach (var mail in mails)
+            File.Delete(files.PathOf(mail));
+        uploads.RemoveAll();
+        Checkpoint(database);
+    }
+
+    /// <summary>secure_delete cleans the database's pages; what the log of changes still holds goes with this.</summary>
+    private static void Checkpoint(Database database) => database.Read(c => c.Execute("PRAGMA wal_checkpoint(TRUNCATE)"));
+
+    private const string MailsSql = """
+        SELECT message_id FROM outbox
+        WHERE to_client_id = @client OR event_id IN (SELECT id FROM found_event WHERE client_id = @client)
+        """;
+
+    private const string Rackets = "(SELECT r.id FROM racket r JOIN player p ON p.id = r.player_id WHERE p.client_id = @client)";
+
+    private const string Jobs = $"(SELECT id FROM job WHERE racket_id IN {Rackets})";
+
+    private const string KeepCountsSql = $"""
+        INSERT INTO past_job (ticket, sport, mains_id, crosses_id, received_on, strung_on, price_minor, paid_on)
+        SELECT j.ticket, r.sport, j.mains_id, j.crosses_id, j.received_on, j.strung_on, j.price_minor, j.paid_on
+        FROM job j
+        JOIN racket r ON r.id = j.racket_id
+        WHERE j.state <> 'Cancelled' AND j.id IN {Jobs}
+        """;
+
+    // From the leaves to the root; a table that hangs on these and is not named here stops the erasure instead of outliving it.
+    private const string EraseSql = $"""
+        UPDATE found_event SET notice_id = NULL WHERE client_id = @client OR racket_id IN {Rackets};
+        DELETE FROM outbox WHERE to_client_id = @client OR event_id IN (SELECT id FROM found_event WHERE client_id = @client OR racket_id IN {Rackets});
+        DELETE FROM found_event WHERE client_id = @client OR racket_id IN {Rackets};
+        DELETE FROM reminder_racket WHERE racket_id IN {Rackets};
+        DELETE FROM reminder WHERE client_id = @client;
+        DELETE FROM feel WHERE job_id IN {Jobs};
+        DELETE FROM reading WHERE job_id IN {Jobs};
+        DELETE FROM job WHERE racket_id IN {Rackets};
+        DELETE FROM spec WHERE racket_id IN {Rackets};
+        DELETE FROM logged_hours WHERE racket_id IN {Rackets};
+        DELETE FROM pause WHERE player_id IN (SELECT id FROM player WHERE client_id = @client);
+        UPDATE tag SET state = 'Retired', retired_at = COALESCE(retired_at, linked_at, made_at), racket_id = NULL, linked_at = NULL WHERE racket_id IN {Rackets};
+        UPDATE racket SET came_from_id = NULL WHERE came_from_id IN {Rackets};
+        DELETE FROM racket WHERE player_id IN (SELECT id FROM player WHERE client_id = @client);
+        DELETE FROM player WHERE client_id = @client;
+        DELETE FROM client WHERE id = @client;
+        """;
+
+    private const string PayerSql = "DELETE FROM payer WHERE id = @payer AND NOT EXISTS (SELECT 1 FROM client WHERE payer_id = @payer)";
+}

@@ -1,0 +1,90 @@
+namespace TagPage.Records.Privacy;
+
+/// <summary>
+/// What of each table a client can take away, column by column. A column that stands in neither list has no decision yet,
+/// and a test says so.
+/// </summary>
+public static class ExportPlan
+{
+    /// <param name="Name">Of the table, and of its file.</param>
+    /// <param name="Where">SQL: which of its rows are the client's (@client).</param>
+    /// <param name="Given">Columns that are given.</param>
+    /// <param name="Kept">Columns that are not, because they say nothing about a person or are somebody else's.</param>
+    public sealed record Table(string Name, string Where, string Given, string Kept = "")
+    {
+        /// <summary>The column that keeps a mail in its pieces and is given as words.</summary>
+        public string Mail { get; init; } = "";
+
+        public IReadOnlyList<string> Columns { get; } = Given.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+
+        public IEnumerable<string> Decided => Columns.Concat(Kept.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+    }
+
+    private const string Players = "SELECT id FROM player WHERE client_id = @client";
+    private const string Rackets = $"SELECT id FROM racket WHERE player_id IN ({Players})";
+    private const string Jobs = $"SELECT id FROM job WHERE racket_id IN ({Rackets})";
+    private const string Reminders = "SELECT id FROM reminder WHERE client_id = @client";
+
+    /// <summary>Strings, instruments and the payer go along where the client's rows name them. Versions only count changes.</summary>
+    public static IReadOnlyList<Table> Given { get; } =
+    [
+        new("client", "id = @client",
+            "id name phone mail language payer_id reminders reminders_changed_on remind_by quiet_months found_choice found_choice_on found_always "
+            + "found_shows_mail second_name second_phone second_mail forget_at note", "version"),
+        new("payer", "id IN (SELECT payer_id FROM client WHERE id = @client)", "id name", "phone mail note version"),
+        new("player", "client_id = @client", "id client_id name junior times_a_week hours_a_time hitting rule every_weeks label_name label_name_on note", "version"),
+        new("pause", $"player_id IN ({Players})", "id player_id from_on to_on note"),
+        new("logged_hours", $"racket_id IN ({Rackets})", "id racket_id played_on hours note"),
+        new("racket", $"id IN ({Rackets})",
+            "id player_id number state sport frame tape_colour head_size head_size_unit pattern_mains pattern_crosses length_cm grip own_date "
+            + "own_date_note lost_since lost_note not_before elsewhere_on due_on due_because label_ink label_line note", "came_from_id soon_on version"),
+        new("spec", $"racket_id IN ({Rackets})",
+            "id racket_id measured_on weight_g balance_mm swing_weight stiffness stiffness_scale length_mm strung grip_on dampener_on note", "version"),
+        new("tag", $"racket_id IN ({Rackets})", "code state racket_id made_at linked_at retired_at found_blocked_at", "roll_id"),
+        new("job", $"id IN ({Jobs})",
+            "id ticket racket_id state mains_id crosses_id mains_supplied_by crosses_supplied_by mains_tension crosses_tension tension_unit "
+            + "pre_stretch_percent pieces received_on received_where promised_for strung_on strung_by machine collected_on price_minor paid_on note "
+            + "wish expected asked_by_client drop_off_where drop_off_by needed_by told_ready_at ended_on ended_how hours_played label_date", "version"),
+        new("reading", $"job_id IN ({Jobs})", "id job_id first taken_on taken_at instrument_id value hours note"),
+        new("feel", $"job_id IN ({Jobs})", "job_id bed more_spin more_control more_comfort note said_on"),
+        new("string_kind", $"id IN (SELECT mains_id FROM job WHERE id IN ({Jobs}) UNION SELECT crosses_id FROM job WHERE id IN ({Jobs}))",
+            "id name material gauge_mm", "offered note version"),
+        new("instrument", $"id IN (SELECT instrument_id FROM reading WHERE job_id IN ({Jobs}))", "id name scale", "version"),
+        new("reminder", "client_id = @client", "id made_at expires_at sent_how sent_at discarded", "client_id secret stop_secret"),
+        new("reminder_racket", $"reminder_id IN ({Reminders})",
+            "reminder_id racket_id due answer answered_at answered_by weeks elsewhere_on wish_strings wish_tension wish_note job_id", "state_before elsewhere_before"),
+        new("found_event", $"client_id = @client AND racket_id IN ({Rackets})", "id code racket_id kind at message reach answered_at wiped_at",
+            "secret client_id source form_key language notice_id"),
+        new("own_page_link", "client_id = @client", "made_by made_at expires_at revoked_at", "id client_id secret"),
+        new("own_page_session", "client_id = @client", "began_at", "id_hash client_id link_id fresh_until"),
+        new("own_page_code", "client_id = @client", "made_at used_at", "id client_id secret expires_at tries"),
+        new("client_request", "client_id = @client", "kind words asked_at done_at", "id client_id"),
+        new("outbox", "to_client_id = @client", "kind subject body state made_at sent_at to_address",
+            "id to_client_id reminder_id event_id link_id code_id message_id not_before tries last_error maybe_sent") { Mail = "body" },
+        new("reminder_batch_client", "client_id = @client", "state", "batch_id client_id why reminder_id"),
+    ];
+
+    /// <summary>Tables that hold nothing of a client's, each with why.</summary>
+    public static IReadOnlyDictionary<string, string> NotGiven { get; } = new Dictionary<string, string>
+    {
+        ["shop"] = "the shop itself",
+        ["account"] = "who signs in to the shop",
+        ["session"] = "browsers of the shop",
+        ["setup_link"] = "sign-in of the shop",
+        ["used_form_key"] = "random keys, tied to nobody",
+        ["write_probe"] = "always empty",
+        ["link_request"] = "gone within seconds",
+        ["past_job"] = "jobs of clients who were forgotten: of no person any more",
+        ["reminder_batch"] = "times of batches, of no person",
+        ["label_setting"] = "how the shop prints labels",
+        ["label_logo"] = "the shop's mark",
+        ["tag_roll"] = "rolls of tags that belonged to nobody when they were made",
+        ["care_guide"] = "open to everybody",
+        ["used_address"] = "the shop's own web addresses",
+        ["due_again"] = "which dates are to be worked out again, for moments",
+        ["due_day"] = "the day all dates are of",
+        ["finder"] = "words of the search box, the same as in client, player and racket",
+        ["demo"] = "of the demo",
+        ["migration"] = "schema changes",
+    };
+}

@@ -1,0 +1,65 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Records.Clients;
+using TagPage.Records.Outbox;
+using TagPage.Records.OwnPages;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Privacy;
+
+/// <summary>Clients who asked to be forgotten, until it happens.</summary>
+public sealed class ForgetStore(Database database, OutboxStore outbox, IOwnPageMails mails, ShopClock clock)
+{
+    public static readonly TimeSpan Grace = TimeSpan.FromDays(7);
+
+    public enum Answer { Done, NotFresh, Open, Absent }
+
+    /// <param name="client">Who asks.</param>
+    /// <param name="session">The browser, which must have typed a code; null where the shop does it.</param>
+    public Answer Ask(long client, string? session)
+    {
+        var now = clock.Now;
+        return database.Write(c =>
+        {
+            if (session is not null && !OwnPageCodeStore.IsFresh(c, session, now))
+                return Answer.NotFresh;
+            if (IsOpen(c, client))
+                return Answer.Open;
+            if (c.Execute("UPDATE client SET forget_at = @At, version = version + 1 WHERE id = @client AND forget_at IS NULL", new { client, At = now + Grace }) == 0)
+                return c.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM client WHERE id = @client)", new { client }) ? Answer.Done : Answer.Absent;
+            if (session is not null)
+                ClientRequestStore.Add(c, client, RequestKind.Forget, "", now);
+            Tell(c, client, now);
+            return Answer.Done;
+        });
+    }
+
+    private void Tell(SqliteConnection connection, long client, DateTimeOffset now)
+    {
+        var to = Addressee.Of(connection, client);
+        if (to.Mail is null)
+            return;
+        var mail = mails.Forgetting(to, clock.DayOf(now + Grace));
+        outbox.Queue(connection, new NewMail(MailKind.ClientNotice, client, mail.Subject, mail.Body));
+    }
+
+    /// <summary>Something is still to be strung, collected or paid.</summary>
+    internal static bool IsOpen(SqliteConnection connection, long client) => connection.ExecuteScalar<bool>(OpenSql, new { client });
+
+    private const string OpenSql = """
+        SELECT EXISTS (SELECT 1 FROM job j JOIN racket r ON r.id = j.racket_id JOIN player p ON p.id = r.player_id
+                       WHERE p.client_id = @client AND (j.state IN ('Waiting', 'OnMachine', 'Strung') OR (j.state <> 'Cancelled' AND j.paid_on IS NULL)))
+        """;
+
+    public void Undo(long client) => database.Write(c => c.Execute(UndoSql, new { client }));
+
+    private const string UndoSql = """
+        UPDATE client SET forget_at = NULL, version = version + 1 WHERE id = @client AND forget_at IS NOT NULL;
+        DELETE FROM client_request WHERE client_id = @client AND kind = 'Forget';
+        """;
+
+    /// <summary>Those whose days of grace are over. Who brought a racket meanwhile waits until that is settled.</summary>
+    public IReadOnlyList<long> Due() => database.Read(c =>
+        c.Query<long>("SELECT id FROM client WHERE forget_at <= @Now ORDER BY forget_at", new { clock.Now }).Where(id => !IsOpen(c, id)).ToList());
+}

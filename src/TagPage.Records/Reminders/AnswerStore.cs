@@ -1,0 +1,62 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Records.Outbox;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Reminders;
+
+/// <summary>Keeps what a household answers and makes it come true, all of it or nothing.</summary>
+public sealed class AnswerStore(Database database, ShopClock clock)
+{
+    /// <summary>What was answered.</summary>
+    /// <param name="Rackets">One for each racket that an answer was chosen for.</param>
+    /// <param name="Reminders">False to stop them, true to have them again, null to leave it.</param>
+    /// <param name="By">Who says so.</param>
+    public sealed record Given(IReadOnlyList<RacketAnswer> Rackets, bool? Reminders, AnsweredBy By);
+
+    /// <summary>
+    /// Saved again unchanged, an answer does nothing. Returns the rackets whose answer can no longer be changed; where
+    /// there are any, nothing was saved.
+    /// </summary>
+    public IReadOnlyList<long> Save(ReminderStore.Row reminder, Given given) => database.Write<IReadOnlyList<long>>(c =>
+    {
+        var changes = Changes(c, reminder.Id, given.Rackets);
+        List<long> shut = [.. changes.Where(change => !change.Racket.IsOpen).Select(change => change.Racket.RacketId)];
+        if (shut.Count > 0)
+            return shut;
+        foreach (var (racket, answer) in changes)
+            new AnswerEffects(c, clock.Today, clock.Now).Change(reminder.Id, racket, answer, given.By);
+        if (given.Reminders is { } wanted)
+            SetReminders(c, reminder.ClientId, wanted);
+        return [];
+    });
+
+    private List<(ReminderRacket Racket, RacketAnswer Answer)> Changes(SqliteConnection connection, long reminder, IEnumerable<RacketAnswer> answers)
+    {
+        var rackets = ReminderStore.Rackets(connection, reminder, clock).ToDictionary(r => r.RacketId);
+        return [.. answers
+            .Where(a => rackets.TryGetValue(a.RacketId, out var racket) && racket.Given != a)
+            .Select(a => (rackets[a.RacketId], a))];
+    }
+
+    /// <summary>No more reminders to the household; those on their way are held back.</summary>
+    public void Stop(long client) => database.Write(c => SetReminders(c, client, wanted: false));
+
+    private void SetReminders(SqliteConnection connection, long client, bool wanted)
+    {
+        connection.Execute(RemindersSql, new { client, wanted, clock.Today });
+        if (!wanted)
+            connection.Execute(HoldBackSql, new { client });
+    }
+
+    private const string RemindersSql = """
+        UPDATE client SET reminders = @wanted, reminders_changed_on = @Today, version = version + 1
+        WHERE id = @client AND reminders <> @wanted
+        """;
+
+    internal const string HoldBackSql = $"""
+        UPDATE outbox SET state = {MailFateStore.GivenUp}, last_error = 'The client wants no more reminders.'
+        WHERE to_client_id = @client AND kind = 'Reminder' AND state = 'Queued'
+        """;
+}

@@ -1,0 +1,101 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Records.Clients;
+using TagPage.Records.DueDates;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Reminders;
+
+/// <summary>Makes a reminder to a household about the rackets that are due.</summary>
+public sealed class NewReminderStore(Database database, ShopStore shops, ShopClock clock)
+{
+    /// <summary>How long a private link works.</summary>
+    private static readonly TimeSpan GoodFor = TimeSpan.FromDays(60);
+
+    public sealed record Household
+    {
+        public long Id { get; init; }
+        public string Name { get; init; } = "";
+        public string Language { get; init; } = "en";
+        public string? Phone { get; init; }
+        public string? Mail { get; init; }
+        public bool Reminders { get; init; }
+        public RemindBy RemindBy { get; init; }
+        public int QuietMonths { get; init; }
+
+        /// <summary>When it was reminded last; null for never.</summary>
+        public DateTimeOffset? RemindedAt { get; init; }
+
+        public IReadOnlyList<DueRacket> Due { get; init; } = [];
+    }
+
+    public Household? Get(long client) => database.Read(c => Get(c, client));
+
+    internal Household? Get(SqliteConnection connection, long client)
+    {
+        var (today, values) = (clock.Today, shops.Get().StartingValues);
+        return connection.QuerySingleOrDefault<Household>(ClientSql, new { client }) is { } household
+            ? household with
+            {
+                Due = [.. Histories.Into(connection, connection.Query<DueRow>(DueStore.OfClientSql, new { client, today, seenSince = today }))
+                    .Select(row => new DueRacket(row, row.Work(today, values)))
+                    .Where(due => due.By.IsDue)
+                    .OrderBy(due => due.By.DaysLeft).ThenBy(due => due.Racket.RacketId)],
+            }
+            : null;
+    }
+
+    private const string ClientSql = $"""
+        SELECT c.id, c.name, c.language, c.phone, c.mail, c.reminders, c.remind_by, c.quiet_months,
+               (SELECT MAX(n.made_at) FROM reminder n WHERE n.client_id = c.id AND {ReminderStore.Reminded}) AS reminded_at
+        FROM client c
+        WHERE c.id = @client
+        """;
+
+    /// <summary>Whether the shop's own rule lets the household be reminded again.</summary>
+    public bool IsTooSoon(Household household) =>
+        household.RemindedAt is { } last && clock.Now < last.AddDays(shops.Get().DaysBetweenReminders);
+
+    /// <summary>Whether the client wants to be left alone this month.</summary>
+    public bool IsQuiet(Household household) => QuietMonths.Has(household.QuietMonths, clock.Today.Month);
+
+    /// <summary>Done carries the reminder's number.</summary>
+    public Outcome Add(long client, NewReminderEntry input) => database.Write(c => FormKeys.Once(c, input.FormKey, clock.Now, () =>
+        Get(c, client) is not { } household ? new Outcome.Absent() : WhyNot(household, input) is { } why ? new Outcome.Refused(why) : new Outcome.Done(Insert(c, household, clock.Now, input.ByPhone))));
+
+    private Refusal? WhyNot(Household household, NewReminderEntry input)
+    {
+        if (household.Due.Count == 0)
+            return new NothingDue();
+        if (input.ByPhone)
+            return null;
+        if (!household.Reminders)
+            return new RemindersUnwanted();
+        if (IsQuiet(household) && !input.Insist)
+            return new QuietMonth();
+        return IsTooSoon(household) && !input.Insist ? new RemindedLately(shops.Get().DaysBetweenReminders) : null;
+    }
+
+    /// <summary>In the caller's transaction; nothing is sent by it.</summary>
+    internal static long Insert(SqliteConnection connection, Household household, DateTimeOffset now, bool byPhone)
+    {
+        var id = connection.ExecuteScalar<long>(AddSql, new
+        {
+            household.Id,
+            Now = now,
+            Expires = now + GoodFor,
+            SentHow = byPhone ? nameof(SentHow.Phone) : null,
+            SentAt = byPhone ? now : (DateTimeOffset?)null,
+        });
+        foreach (var due in household.Due)
+            connection.Execute(AddRacketSql, new { id, due.Racket.RacketId, due.By.Due });
+        return id;
+    }
+
+    private const string AddSql = """
+        INSERT INTO reminder (client_id, made_at, expires_at, sent_how, sent_at) VALUES (@Id, @Now, @Expires, @SentHow, @SentAt) RETURNING id
+        """;
+
+    private const string AddRacketSql = "INSERT INTO reminder_racket (reminder_id, racket_id, due) VALUES (@id, @RacketId, @Due)";
+}

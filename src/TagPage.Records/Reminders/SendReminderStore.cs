@@ -1,0 +1,87 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Records.Outbox;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Reminders;
+
+/// <summary>What happens to a reminder after it was made: sent, noted as sent, taken back, tried again.</summary>
+public sealed class SendReminderStore(Database database, OutboxStore outbox, ShopStore shops, ShopClock clock)
+{
+    /// <summary>Puts the mail into the outbox.</summary>
+    public Outcome Mail(long id, string subject, MailText body) => database.Write<Outcome>(c =>
+    {
+        if (Get(c, id) is not { } reminder)
+            return new Outcome.Absent();
+        if (WhyNot(reminder) is { } why)
+            return new Outcome.Refused(why);
+        outbox.Queue(c, new NewMail(MailKind.Reminder, reminder.ClientId, subject, body) { ReminderId = id });
+        c.Execute(SentSql, new { id, How = nameof(SentHow.Mail), clock.Now });
+        return new Outcome.Done(id);
+    });
+
+    private Refusal? WhyNot(Row reminder) => reminder switch
+    {
+        { IsVoid: true } => new ReminderVoid(),
+        { Reminders: false } => new RemindersUnwanted(),
+        { Mail: null } => new ClientHasNoMail(),
+        { IsMailed: true } => new MailedAlready(),
+        _ when shops.Get().Mail is null => new ShopHasNoMail(),
+        _ => null,
+    };
+
+    private sealed record Row
+    {
+        public long ClientId { get; init; }
+        public string? Mail { get; init; }
+        public bool Reminders { get; init; }
+        public bool IsVoid { get; init; }
+        public bool IsMailed { get; init; }
+    }
+
+    private static Row? Get(SqliteConnection connection, long id) => connection.QuerySingleOrDefault<Row>(GetSql, new { id });
+
+    private const string GetSql = $"""
+        SELECT n.client_id, c.mail, c.reminders,
+               n.discarded = 1 OR {ReminderStore.Replaced} AS is_void,
+               EXISTS (SELECT 1 FROM outbox o WHERE o.reminder_id = n.id AND o.state <> 'Failed') AS is_mailed
+        FROM reminder n
+        JOIN client c ON c.id = n.client_id
+        WHERE n.id = @id
+        """;
+
+    private const string SentSql = "UPDATE reminder SET sent_how = @How, sent_at = @Now WHERE id = @id";
+
+    /// <summary>The owner sent it with an app of their own, which cannot tell us.</summary>
+    public Outcome NoteSent(long id, SentHow how) => database.Write<Outcome>(c =>
+        c.Execute(SentSql, new { id, How = how.ToString(), clock.Now }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
+
+    /// <summary>Its link opens nothing any more, and its mail does not go out; the link to stop still works.</summary>
+    public Outcome Discard(long id) => database.Write<Outcome>(c =>
+    {
+        if (c.Execute(DiscardSql, new { id }) == 0)
+            return new Outcome.Absent();
+        c.Execute(HoldBackSql, new { id });
+        return new Outcome.Done(id);
+    });
+
+    private const string DiscardSql = "UPDATE reminder SET discarded = 1 WHERE id = @id AND discarded = 0";
+
+    private const string HoldBackSql = $"""
+        UPDATE outbox SET state = {MailFateStore.GivenUp}, last_error = 'The reminder was taken back.' WHERE reminder_id = @id AND state = 'Queued'
+        """;
+
+    /// <summary>A mail that was given up, or may have gone out, is tried once more from the beginning; a reminder only while it still holds.</summary>
+    public Outcome Retry(long mail) => database.Write<Outcome>(c =>
+        c.Execute(RetrySql, new { mail, clock.Now }) == 1
+            ? new Outcome.Done(mail)
+            : new Outcome.Refused(new MailNotGivenUp()));
+
+    private const string RetrySql = """
+        UPDATE outbox SET state = 'Queued', tries = 0, not_before = @Now, last_error = ''
+        WHERE id = @mail AND state IN ('Failed', 'MaybeSent')
+          AND (reminder_id IS NULL OR EXISTS (
+            SELECT 1 FROM reminder n JOIN client c ON c.id = n.client_id WHERE n.id = outbox.reminder_id AND n.discarded = 0 AND c.reminders = 1))
+        """;
+}

@@ -1,0 +1,59 @@
+using System.Text;
+using TagPage.Core.Tags;
+
+namespace TagPage.Records.Search;
+
+/// <summary>What was typed into the search box, read in every way it could be meant.</summary>
+public sealed record Asked
+{
+    /// <summary>A longer text is no name, number or address.</summary>
+    public const int Longest = 300;
+
+    private const int FewestPhoneDigits = 3;
+    private const int MostWords = 8;
+
+    public Asked(string? typed)
+    {
+        Typed = typed?.Trim() ?? "";
+        if (Typed.Length > Longest)
+            return;
+        Tag = TagCode.Read(Typed);
+        var number = Typed.TrimStart('#', '№');
+        var digits = new string([.. number.Where(char.IsAsciiDigit)]);
+        IsNumber = digits.Length > 0 && number.All(c => char.IsAsciiDigit(c) || char.IsWhiteSpace(c) || "+-()/.".Contains(c, StringComparison.Ordinal));
+        if (IsNumber && long.TryParse(number.Trim(), out var ticket) && ticket > 0)
+            Ticket = ticket;
+        // Only the number's last digits are asked for: a leading 0 stands for the country code on file.
+        if (IsNumber && number.Length == Typed.Length && digits.TrimStart('0').Length >= FewestPhoneDigits)
+            PhoneEnd = digits.TrimStart('0');
+        Words = ToWords(Typed);
+    }
+
+    public string Typed { get; }
+
+    public TagCodeReading Tag { get; }
+
+    public bool IsNumber { get; }
+
+    public long? Ticket { get; }
+
+    public string? PhoneEnd { get; }
+
+    /// <summary>
+    /// The words as a full-text query in which every word is quoted and may go on: "mar"* "fer"*. Nothing typed is
+    /// read as an operator. Null without any word.
+    /// </summary>
+    public string? Words { get; }
+
+    private static string? ToWords(string typed)
+    {
+        var kept = new StringBuilder(typed.Length);
+        foreach (var rune in typed.EnumerateRunes())
+            kept.Append(Rune.IsLetterOrDigit(rune) || IsMark(rune) ? rune.ToString() : " ");
+        var words = kept.ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries).Take(MostWords).Select(w => $"\"{w}\"*");
+        return string.Join(' ', words) is { Length: > 0 } query ? query : null;
+    }
+
+    private static bool IsMark(Rune rune) => Rune.GetUnicodeCategory(rune)
+        is System.Globalization.UnicodeCategory.NonSpacingMark or System.Globalization.UnicodeCategory.SpacingCombiningMark;
+}

@@ -1,0 +1,91 @@
+using Dapper;
+using TagPage.Core.Tags;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Search;
+
+/// <summary>Looks for clients, players, rackets, tickets and tags.</summary>
+public sealed class FindStore(Database database)
+{
+    /// <summary>Where more fit, the words were too few.</summary>
+    public const int Most = 60;
+
+    private const string Columns = """
+        c.id AS client_id, c.name AS client, c.phone, p.name AS player,
+        r.id AS racket_id, r.number, r.frame, r.tape_colour, r.state
+        """;
+
+    /// <summary>
+    /// The row id of finder names the record: 4 × id + 0 client, + 1 player, + 2 racket. Whoever is found brings all
+    /// their rackets along. Names that fit wholly come before those that only begin so.
+    /// </summary>
+    public IReadOnlyList<FoundRow> ByWords(string words) => database.Read(c => c.Query<FoundRow>(ByWordsSql, new { words, Most }).ToList());
+
+    private const string ByWordsSql = $"""
+        WITH hit AS MATERIALIZED (
+          SELECT rowid AS key, rank AS place FROM finder WHERE finder MATCH @words ORDER BY rank LIMIT @Most),
+        line AS (
+          SELECT h.place, p.client_id, p.id AS player_id, r.id AS racket_id
+          FROM hit h JOIN racket r ON r.id = h.key / 4 JOIN player p ON p.id = r.player_id
+          WHERE h.key % 4 = 2
+          UNION ALL
+          SELECT h.place, p.client_id, p.id, r.id
+          FROM hit h JOIN player p ON p.id = h.key / 4 LEFT JOIN racket r ON r.player_id = p.id
+          WHERE h.key % 4 = 1
+          UNION ALL
+          SELECT h.place, h.key / 4, p.id, r.id
+          FROM hit h LEFT JOIN player p ON p.client_id = h.key / 4 LEFT JOIN racket r ON r.player_id = p.id
+          WHERE h.key % 4 = 0)
+        SELECT {Columns}
+        FROM (SELECT client_id, player_id, racket_id, MIN(place) AS place FROM line GROUP BY client_id, player_id, racket_id) l
+        JOIN client c ON c.id = l.client_id
+        LEFT JOIN player p ON p.id = l.player_id
+        LEFT JOIN racket r ON r.id = l.racket_id
+        ORDER BY MIN(l.place) OVER (PARTITION BY l.client_id), c.name COLLATE NOCASE, c.id, p.name COLLATE NOCASE, p.id, r.number
+        LIMIT @Most
+        """;
+
+    public IReadOnlyList<FoundRow> ByPhone(string end) => database.Read(c => c.Query<FoundRow>(ByPhoneSql, new { end = "%" + end, Most }).ToList());
+
+    private const string ByPhoneSql = $"""
+        SELECT {Columns}
+        FROM client c
+        LEFT JOIN player p ON p.client_id = c.id
+        LEFT JOIN racket r ON r.player_id = p.id
+        WHERE c.phone LIKE @end
+        ORDER BY c.name COLLATE NOCASE, c.id, p.name COLLATE NOCASE, p.id, r.number
+        LIMIT @Most
+        """;
+
+    public FoundRow? ByTicket(long ticket) => database.Read(c => c.QuerySingleOrDefault<FoundRow>(ByTicketSql, new { ticket }));
+
+    private const string ByTicketSql = $"""
+        SELECT {Columns}, j.id AS job_id, j.ticket
+        FROM job j
+        JOIN racket r ON r.id = j.racket_id
+        JOIN player p ON p.id = r.player_id
+        JOIN client c ON c.id = p.client_id
+        WHERE j.ticket = @ticket
+        """;
+
+    public sealed record TagRow
+    {
+        public TagCode Code { get; init; }
+        public TagState State { get; init; }
+        public long? RacketId { get; init; }
+        public string? Player { get; init; }
+        public int? Number { get; init; }
+    }
+
+    public enum TagState { Unassigned, Live, Retired }
+
+    public TagRow? ByTag(TagCode code) => database.Read(c => c.QuerySingleOrDefault<TagRow>(ByTagSql, new { code }));
+
+    private const string ByTagSql = """
+        SELECT t.code, t.state, t.racket_id, p.name AS player, r.number
+        FROM tag t
+        LEFT JOIN racket r ON r.id = t.racket_id
+        LEFT JOIN player p ON p.id = r.player_id
+        WHERE t.code = @code
+        """;
+}

@@ -1,0 +1,93 @@
+using Dapper;
+using TagPage.Core.Forecast;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Shop;
+
+/// <summary>Writes the shop's one row, a topic at a time; every topic counts the same version.</summary>
+public sealed class SettingsStore(Database database)
+{
+    public Outcome SaveShop(ShopEntry input) => Save(SaveShopSql, new
+    {
+        input.Version,
+        input.Name,
+        Phone = Phones.Read(input.Phone, input.Country!),
+        input.Mail,
+        Street = input.Street ?? "",
+        Town = input.Town ?? "",
+        input.Country,
+        OpeningHours = input.OpeningHours ?? "",
+        input.TimeZone,
+        input.Currency,
+        TensionUnit = input.TensionUnit.ToString(),
+        input.UnseenMonths,
+    });
+
+    // The first save makes the row; after that only the version it was read under may be replaced.
+    private const string SaveShopSql = """
+        INSERT INTO shop (id, name, phone, mail, street, town, country, opening_hours, time_zone, currency, tension_unit, unseen_months)
+        VALUES (1, @Name, @Phone, @Mail, @Street, @Town, @Country, @OpeningHours, @TimeZone, @Currency, @TensionUnit, @UnseenMonths)
+        ON CONFLICT (id) DO UPDATE
+        SET name = @Name, phone = @Phone, mail = @Mail, street = @Street, town = @Town, country = @Country,
+            opening_hours = @OpeningHours, time_zone = @TimeZone, currency = @Currency, tension_unit = @TensionUnit,
+            unseen_months = @UnseenMonths, version = version + 1
+        WHERE version = @Version
+        """;
+
+    public Outcome SavePage(HomePageEntry input) => Save(SavePageSql, new
+    {
+        input.Version,
+        HomeMarkdown = input.HomeMarkdown ?? "",
+        Accent = input.Accent?.ToUpperInvariant(),
+    });
+
+    private const string SavePageSql = """
+        UPDATE shop SET home_markdown = @HomeMarkdown, accent = @Accent, version = version + 1 WHERE id = 1 AND version = @Version
+        """;
+
+    /// <summary>Values that are the product's own are not kept, so that they follow the product.</summary>
+    public Outcome SaveLives(int version, StartingValues values) =>
+        Save(SaveLivesSql, new { Version = version, Values = values == StartingValues.Default ? null : values });
+
+    private const string SaveLivesSql = """
+        UPDATE shop SET starting_values = @Values, version = version + 1 WHERE id = 1 AND version = @Version
+        """;
+
+    public Outcome SaveReminders(RemindersEntry input) => Save(SaveRemindersSql, new
+    {
+        input.Version,
+        input.DaysBetween,
+        Subject = input.Subject ?? "",
+        Markdown = input.Markdown ?? "",
+        Sms = input.Sms ?? "",
+    });
+
+    private const string SaveRemindersSql = """
+        UPDATE shop
+        SET days_between_reminders = @DaysBetween, reminder_subject = @Subject, reminder_markdown = @Markdown, reminder_sms = @Sms, version = version + 1
+        WHERE id = 1 AND version = @Version
+        """;
+
+    public Outcome SaveMessages(MessagesEntry input) => Save(SaveMessagesSql, new
+    {
+        input.Version,
+        ReadySubject = input.ReadySubject ?? "",
+        ReadyMarkdown = input.ReadyMarkdown ?? "",
+        ReceivedSubject = input.ReceivedSubject ?? "",
+        ReceivedMarkdown = input.ReceivedMarkdown ?? "",
+        NoticeSubject = input.NoticeSubject ?? "",
+        NoticeText = input.NoticeText ?? "",
+        input.QuietFromHour,
+        input.QuietUntilHour,
+    });
+
+    private const string SaveMessagesSql = """
+        UPDATE shop
+        SET ready_subject = @ReadySubject, ready_markdown = @ReadyMarkdown, received_subject = @ReceivedSubject, received_markdown = @ReceivedMarkdown,
+            notice_subject = @NoticeSubject, notice_text = @NoticeText,
+            quiet_from_hour = @QuietFromHour, quiet_until_hour = @QuietUntilHour, version = version + 1
+        WHERE id = 1 AND version = @Version
+        """;
+
+    private Outcome Save(string sql, object values) => database.Write<Outcome>(c => c.Execute(sql, values) == 1 ? new Outcome.Done(1) : Outcome.Stale);
+}

@@ -1,0 +1,30 @@
+namespace TagPage.Records.Shop;
+
+/// <summary>Now and today as the shop's own clock on the wall shows them.</summary>
+public sealed class ShopClock(TimeProvider clock, ShopStore shops)
+{
+    public DateTimeOffset Now => clock.GetUtcNow();
+
+    public DateOnly Today => DayOf(Now);
+
+    /// <summary>The day of an instant on that clock.</summary>
+    public DateOnly DayOf(DateTimeOffset instant) => DateOnly.FromDateTime(OnTheWall(instant).DateTime);
+
+    /// <summary>The first instant of tomorrow.</summary>
+    public DateTimeOffset Midnight
+    {
+        get
+        {
+            var midnight = Today.AddDays(1).ToDateTime(TimeOnly.MinValue);
+            var zone = Zone;
+            while (zone.IsInvalidTime(midnight))
+                midnight = midnight.AddMinutes(15);
+            return new DateTimeOffset(midnight, zone.GetUtcOffset(midnight));
+        }
+    }
+
+    /// <summary>An instant as that clock shows it.</summary>
+    public DateTimeOffset OnTheWall(DateTimeOffset instant) => TimeZoneInfo.ConvertTime(instant, Zone);
+
+    private TimeZoneInfo Zone => TimeZoneInfo.FindSystemTimeZoneById(shops.Get().TimeZone);
+}

@@ -1,0 +1,60 @@
+using TagPage.Core.Forecast;
+using TagPage.Core.Units;
+
+namespace TagPage.Records.Shop;
+
+/// <summary>The shop itself: who it is, where, and how it works.</summary>
+public sealed record ShopDetails
+{
+    public string Name { get; init; } = "";
+    public string? Phone { get; init; }
+    public string? Mail { get; init; }
+    public string Street { get; init; } = "";
+    public string Town { get; init; } = "";
+
+    /// <summary>ISO 3166-1 alpha-2; numbers typed without a country code are read as this country's.</summary>
+    public string Country { get; init; } = "GB";
+
+    public string OpeningHours { get; init; } = "";
+    public string HomeMarkdown { get; init; } = "";
+
+    /// <summary>#RRGGBB in capitals, or null for the product's own.</summary>
+    public string? Accent { get; init; }
+
+    /// <summary>IANA name.</summary>
+    public string TimeZone { get; init; } = "Etc/UTC";
+
+    /// <summary>ISO 4217.</summary>
+    public string Currency { get; init; } = "GBP";
+
+    public TensionUnit TensionUnit { get; init; }
+
+    /// <summary>Clients not seen for this many months are left out of the due list.</summary>
+    public int UnseenMonths { get; init; } = 12;
+
+    /// <summary>No second reminder to a household within so many days, unless the owner insists.</summary>
+    public int DaysBetweenReminders { get; init; } = 14;
+
+    /// <summary>The owner's own words of a reminder; empty for the product's, in the client's language. Likewise the mail (Markdown) and the SMS.</summary>
+    public string ReminderSubject { get; init; } = "";
+    public string ReminderMarkdown { get; init; } = "";
+    public string ReminderSms { get; init; } = "";
+
+    /// <summary>The same for "ready to be collected" and for "we got your request".</summary>
+    public string ReadySubject { get; init; } = "";
+    public string ReadyMarkdown { get; init; } = "";
+    public string ReceivedSubject { get; init; } = "";
+    public string ReceivedMarkdown { get; init; } = "";
+
+    /// <summary>The same for notices about finders; plain text around what happened.</summary>
+    public string NoticeSubject { get; init; } = "";
+    public string NoticeText { get; init; } = "";
+
+    /// <summary>Reminders to many at once rest between these hours of the shop's clock; alike for no rest.</summary>
+    public int QuietFromHour { get; init; } = 20;
+    public int QuietUntilHour { get; init; } = 8;
+
+    public StartingValues StartingValues { get; init; } = new();
+
+    public int Version { get; init; }
+}

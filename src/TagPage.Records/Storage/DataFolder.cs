@@ -1,0 +1,50 @@
+namespace TagPage.Records.Storage;
+
+/// <summary>The one folder under which everything that lives is kept: database, keys, copies, outgoing mail.</summary>
+public sealed class DataFolder
+{
+    /// <exception cref="CannotStartException">The folder cannot be made, or not be written.</exception>
+    public DataFolder(string path)
+    {
+        Root = Path.GetFullPath(path);
+        try
+        {
+            Directory.CreateDirectory(Root);
+            TryWriting();
+            CloseToOthers(Root);
+        }
+        catch (Exception e) when (e is UnauthorizedAccessException or IOException)
+        {
+            throw new CannotStartException($"The data folder {Root} cannot be written; give it to this user, or name another with --TagPage:DataFolder=….");
+        }
+    }
+
+    public string Root { get; }
+
+    public string DatabaseFile => Path.Combine(Root, "tagpage.db");
+
+    public string Keys => Directory.CreateDirectory(Path.Combine(Root, "keys")).FullName;
+
+    public string Uploads => Directory.CreateDirectory(Path.Combine(Root, "uploads")).FullName;
+
+    public string Mail => Directory.CreateDirectory(Path.Combine(Root, "mail")).FullName;
+
+    public string Copies => Directory.CreateDirectory(Path.Combine(Root, "copies")).FullName;
+
+    /// <summary>Takes away what others may do with a folder or file, and gives nobody anything.</summary>
+    public static void CloseToOthers(string path)
+    {
+        if (!OperatingSystem.IsWindows())
+            File.SetUnixFileMode(path, File.GetUnixFileMode(path) & (UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute));
+    }
+
+    private void TryWriting()
+    {
+        using var probe = new FileStream(Path.Combine(Root, ".writing-" + Guid.NewGuid().ToString("N")), new FileStreamOptions
+        {
+            Mode = FileMode.CreateNew,
+            Access = FileAccess.Write,
+            Options = FileOptions.DeleteOnClose,
+        });
+    }
+}

@@ -1,0 +1,42 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace TagPage.Records.Storage;
+
+/// <summary>Looks through the database once a day, as the start did, and remembers what it found.</summary>
+public sealed class DatabaseCheck(Database database, TimeProvider clock, ILogger<DatabaseCheck> log)
+    : PeriodicWork(TimeSpan.FromDays(1), clock, log, "The database could not be looked through; it is tried again tomorrow.", atStart: false)
+{
+    private const int Corrupt = 11;
+
+    private volatile bool _damaged;
+
+    public bool IsSound => !_damaged;
+
+    /// <summary>Looks through it now.</summary>
+    public void Look()
+    {
+        var finding = Find();
+        _damaged = finding is not null;
+        if (finding is not null)
+            log.LogCritical("The database is damaged ({Finding}). Stop the program and go back to a copy.", finding);
+    }
+
+    protected override void Work() => Look();
+
+    private string? Find()
+    {
+        try
+        {
+            return database.Read(Finding);
+        }
+        catch (SqliteException e) when (e.SqliteErrorCode is Corrupt)
+        {
+            return e.Message;
+        }
+    }
+
+    /// <summary>The first thing that is wrong; null where all is well.</summary>
+    internal static string? Finding(SqliteConnection connection) =>
+        connection.ExecuteScalar<string>("PRAGMA quick_check(1)") is var told and not "ok" ? told : null;
+}

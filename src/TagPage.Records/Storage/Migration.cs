@@ -1,0 +1,23 @@
+using System.Reflection;
+
+namespace TagPage.Records.Storage;
+
+/// <summary>One step of the schema. Names sort in the order of the steps.</summary>
+public sealed record Migration(string Name, string Sql)
+{
+    private static readonly string Prefix = typeof(Migration).Namespace + ".Migrations.";
+
+    /// <summary>All steps this program knows: its embedded .sql files, oldest first.</summary>
+    public static IReadOnlyList<Migration> Embedded { get; } =
+        [.. Assembly.GetExecutingAssembly().GetManifestResourceNames()
+            .Where(n => n.StartsWith(Prefix, StringComparison.Ordinal))
+            .Order(StringComparer.Ordinal)
+            .Select(n => new Migration(n[Prefix.Length..], Text(n)))];
+
+    private static string Text(string resource)
+    {
+        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(resource)!;
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd();
+    }
+}

@@ -1,0 +1,75 @@
+using System.Data;
+using System.Globalization;
+using System.Text.Json;
+using Dapper;
+using TagPage.Core.Forecast;
+using TagPage.Core.Tags;
+
+namespace TagPage.Records.Storage;
+
+/// <summary>How dates, instants, tag codes and starting values stand in the database.</summary>
+internal static class TypeHandlers
+{
+    private static readonly Lock Once = new();
+    private static bool _registered;
+
+    public static void Register()
+    {
+        lock (Once)
+        {
+            if (_registered)
+                return;
+            // Dapper's own map would win over a handler on the way in.
+            foreach (var type in new[] { typeof(DateOnly), typeof(DateOnly?), typeof(DateTimeOffset), typeof(DateTimeOffset?) })
+                SqlMapper.RemoveTypeMap(type);
+            SqlMapper.AddTypeHandler(new DayHandler());
+            SqlMapper.AddTypeHandler(new InstantHandler());
+            SqlMapper.AddTypeHandler(new TagCodeHandler());
+            SqlMapper.AddTypeHandler(new StartingValuesHandler());
+            DefaultTypeMap.MatchNamesWithUnderscores = true;
+            _registered = true;
+        }
+    }
+
+    private sealed class DayHandler : SqlMapper.TypeHandler<DateOnly>
+    {
+        public override void SetValue(IDbDataParameter parameter, DateOnly value) =>
+            SetText(parameter, value.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+
+        public override DateOnly Parse(object value) =>
+            DateOnly.ParseExact((string)value, "yyyy-MM-dd", CultureInfo.InvariantCulture);
+    }
+
+    private sealed class InstantHandler : SqlMapper.TypeHandler<DateTimeOffset>
+    {
+        private const string Format = "yyyy-MM-ddTHH:mm:ss.fffZ";
+
+        public override void SetValue(IDbDataParameter parameter, DateTimeOffset value) =>
+            SetText(parameter, value.UtcDateTime.ToString(Format, CultureInfo.InvariantCulture));
+
+        public override DateTimeOffset Parse(object value) =>
+            DateTimeOffset.ParseExact((string)value, Format, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal);
+    }
+
+    private sealed class TagCodeHandler : SqlMapper.TypeHandler<TagCode>
+    {
+        public override void SetValue(IDbDataParameter parameter, TagCode value) => SetText(parameter, value.ToString());
+
+        public override TagCode Parse(object value) => TagCode.Read((string)value).Code
+            ?? throw new FormatException("A stored tag code does not read as one.");
+    }
+
+    private sealed class StartingValuesHandler : SqlMapper.TypeHandler<StartingValues>
+    {
+        public override void SetValue(IDbDataParameter parameter, StartingValues? value) =>
+            SetText(parameter, JsonSerializer.Serialize(value));
+
+        public override StartingValues? Parse(object value) => JsonSerializer.Deserialize<StartingValues>((string)value);
+    }
+
+    private static void SetText(IDbDataParameter parameter, string text)
+    {
+        parameter.DbType = DbType.String;
+        parameter.Value = text;
+    }
+}

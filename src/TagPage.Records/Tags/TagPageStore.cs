@@ -1,0 +1,41 @@
+using Dapper;
+using TagPage.Core.Tags;
+using TagPage.Records.DueDates;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Tags;
+
+/// <summary>What a tag's code opens to everybody.</summary>
+public sealed class TagPageStore(Database database)
+{
+    /// <summary>Null for a code that no tag has.</summary>
+    public TagState? StateOf(TagCode code) =>
+        database.Read(c => c.QuerySingleOrDefault<string>(StateSql, new { code })) is { } state ? Enum.Parse<TagState>(state) : null;
+
+    private const string StateSql = "SELECT state FROM tag WHERE code = @code";
+
+    /// <summary>Null unless the tag is live.</summary>
+    public TagRow? Racket(TagCode code) => database.Read(c => Histories.Into(c, c.QuerySingleOrDefault<TagRow>(RacketSql, new { code })));
+
+    private const string RacketSql = $"""
+        SELECT r.number, r.tape_colour, r.lost_since IS NOT NULL AS is_lost, r.lost_note, {ForecastRow.Columns}
+        FROM tag t
+        JOIN racket r ON r.id = t.racket_id
+        JOIN forecast f ON f.racket_id = t.racket_id
+        WHERE t.code = @code AND t.state = 'Live'
+        """;
+
+    /// <summary>The newest <paramref name="most"/> stringings behind a live tag, newest first.</summary>
+    public IReadOnlyList<StringingRow> Stringings(TagCode code, int most) =>
+        database.Read(c => c.Query<StringingRow>(StringingsSql, new { code, most }).AsList());
+
+    private const string StringingsSql = $"""
+        SELECT {StringingRow.Columns}
+        FROM tag t
+        JOIN job j ON j.racket_id = t.racket_id
+        {StringingRow.Joins}
+        WHERE t.code = @code AND t.state = 'Live' AND j.strung_on IS NOT NULL
+        ORDER BY j.strung_on DESC, j.id DESC
+        LIMIT @most
+        """;
+}

@@ -1,3 +1,0 @@
-namespace TagPage.Web.Forms;
-
-public enum FieldKind { Text, Number, Date, Tel, Mail, Password, Area, Select, Radio, Check, Files }

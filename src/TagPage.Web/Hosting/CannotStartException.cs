@@ -1,9 +1,0 @@
-namespace TagPage.Web.Hosting;
-
-/// <summary>A setting or a data folder with which the program cannot start; the message says to the owner what to do.</summary>
-public sealed class CannotStartException : InvalidOperationException
-{
-    public CannotStartException(string sentence) : base(sentence)
-    {
-    }
-}

@@ -1,0 +1,79 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Storage;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Http.Forms;
+
+public static class PageModelExtensions
+{
+    internal const string Questions = "Questions";
+
+    private const string Line = "StatusLine";
+    private const string Next = "StatusNext";
+    private const string NextAddress = "StatusNextAddress";
+
+    /// <summary>Puts a refusal, in the shop's words, beside its field; the page is shown again with all that was typed.</summary>
+    public static IActionResult Refuse(this PageModel page, Outcome.Refused refused) =>
+        page.Refuse(new FieldFault(refused.Why.Field, ShopRefusals.Of(refused.Why)));
+
+    public static IActionResult Refuse(this PageModel page, FieldFault fault)
+    {
+        page.ModelState.AddModelError(fault.Field.Length == 0 ? "" : "Input." + fault.Field, fault.Sentence);
+        return page.Page();
+    }
+
+    /// <summary>Puts each fault beside its field; the page is then shown because its input does not hold.</summary>
+    public static void Note(this PageModel page, IEnumerable<FieldFault> faults)
+    {
+        foreach (var fault in faults)
+            page.Refuse(fault);
+    }
+
+    /// <summary>
+    /// The same for a form that changes a record: once told that somebody else saved it, the owner's next press may
+    /// replace the version now stored.
+    /// </summary>
+    public static IActionResult Refuse(this PageModel page, Outcome.Refused refused, int storedVersion)
+    {
+        if (refused == Outcome.Stale)
+            page.ModelState.SetModelValue("Input.Version", storedVersion, storedVersion.ToString(CultureInfo.InvariantCulture));
+        return page.Refuse(refused);
+    }
+
+    /// <summary>
+    /// Asks about what looks like a slip, beside each field and with one tick for them all. False when there is nothing
+    /// to ask, or when exactly this was asked before and ticked.
+    /// </summary>
+    /// <param name="page">Its view has a <c>&lt;confirm /&gt;</c> within the form.</param>
+    /// <param name="questions">What is odd about the input.</param>
+    /// <param name="confirmed">What the form posted as Input.Confirmed.</param>
+    public static bool Asks(this PageModel page, IReadOnlyCollection<Question> questions, string? confirmed)
+    {
+        var asked = string.Join(' ', questions.Select(d => d.Sentence));
+        if (asked == (confirmed ?? ""))
+            return false;
+        foreach (var question in questions)
+            page.ModelState.AddModelError("Input." + question.Field, question.Sentence);
+        if (questions.Count > 0)
+            page.ViewData[Questions] = asked;
+        return questions.Count > 0;
+    }
+
+    /// <summary>Says on the next page what was done.</summary>
+    public static void Say(this PageModel page, string sentence) => page.TempData[Line] = sentence;
+
+    /// <summary>Says what was done and links to what is usually done next.</summary>
+    public static void Say(this PageModel page, string sentence, string next, string nextAddress)
+    {
+        page.Say(sentence);
+        page.TempData[Next] = next;
+        page.TempData[NextAddress] = nextAddress;
+    }
+
+    public static string? StatusLine(this Microsoft.AspNetCore.Mvc.ViewFeatures.ITempDataDictionary tempData) => tempData[Line] as string;
+
+    public static (string Words, string Address)? StatusNext(this Microsoft.AspNetCore.Mvc.ViewFeatures.ITempDataDictionary tempData) =>
+        tempData[Next] is string words && tempData[NextAddress] is string address ? (words, address) : null;
+}

@@ -1,0 +1,18 @@
+namespace TagPage.Web.Http.Limits;
+
+/// <summary>
+/// Refuses what another web page makes a visitor's browser load from behind a tag's code, as a picture or a frame, say:
+/// it is nobody who scans, and it must use up nobody's tries. Links are let through. The browser itself says which is which
+/// (W3C Fetch Metadata, sections 2.1 and 2.4); over plain http it says nothing.
+/// </summary>
+public sealed class CrossSite(RequestDelegate next)
+{
+    public Task InvokeAsync(HttpContext context)
+    {
+        var request = context.Request;
+        if (!request.Path.StartsWithSegments("/t") || request.Headers["Sec-Fetch-Site"] != "cross-site" || request.Headers["Sec-Fetch-Dest"] == "document")
+            return next(context);
+        context.Response.StatusCode = StatusCodes.Status403Forbidden;
+        return Task.CompletedTask;
+    }
+}

@@ -1,0 +1,40 @@
+using TagPage.Core.Tags;
+using TagPage.Records.Shop;
+using TagPage.Records.Tags;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Http.Limits;
+
+/// <summary>Finds what a code in an address opens, counts the wrong ones, and turns away who tried too many.</summary>
+public sealed class TagLookup(TagPageStore tags, CareStore care, ShopStore shops, ShopClock clock, CodeGuard guard)
+{
+    /// <param name="typed">The code as the address has it, in any case and spelling.</param>
+    /// <param name="visitor">Who asks.</param>
+    public TagVisit Open(string typed, HttpContext visitor)
+    {
+        var reading = TagCode.Read(typed);
+        if (reading.Code is not { } code)
+            return new TagVisit(TagVisit.Unread(reading.Outcome));
+        if (guard.Wait(visitor, code) is var wait && wait > TimeSpan.Zero)
+            return new TagVisit(TagAnswer.Refused) { Wait = wait };
+        var state = tags.StateOf(code);
+        if (state is TagState.Live && View(code) is { } view)
+        {
+            guard.Right(visitor, code);
+            return new TagVisit(TagAnswer.Live, code, view.Racket.RacketId, view.View);
+        }
+        if (state is TagState.Retired)
+            return new TagVisit(TagAnswer.Retired, code);
+        // A tag that is not in use yet tells a guesser as little as an unknown one, so it counts as wrong too.
+        guard.Wrong(visitor);
+        return new TagVisit(state is TagState.Unassigned ? TagAnswer.Unassigned : TagAnswer.Unknown, code);
+    }
+
+    private (TagRow Racket, TagView View)? View(TagCode code)
+    {
+        if (tags.Racket(code) is not { } racket)
+            return null;
+        var stringings = tags.Stringings(code, 1 + TagView.MostEarlier);
+        return (racket, TagView.Of(code, racket, stringings, clock.Today, shops.Get().StartingValues) with { Guides = care.For(racket.RacketId) });
+    }
+}

@@ -1,0 +1,45 @@
+namespace TagPage.Web.Http;
+
+/// <summary>The headers every response carries, errors included.</summary>
+public sealed class SecurityHeaders(RequestDelegate next)
+{
+    private const string SignedInPolicy =
+        "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self' data:; connect-src 'self'; "
+        + "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+    /// <summary>Set in the request's items by the one page that listens; everywhere else the microphone is off.</summary>
+    public static readonly object Microphone = new();
+
+    public Task InvokeAsync(HttpContext context)
+    {
+        // Set as the response starts, since the error handler clears what stood there before.
+        context.Response.OnStarting(() =>
+        {
+            Write(context);
+            return Task.CompletedTask;
+        });
+        return next(context);
+    }
+
+    private static void Write(HttpContext context)
+    {
+        var headers = context.Response.Headers;
+        headers.ContentSecurityPolicy = context.Items[typeof(PublicStyle)] is PublicSheet sheet ? PublicPolicy(sheet) : SignedInPolicy;
+        headers.XContentTypeOptions = "nosniff";
+        headers["Referrer-Policy"] = "no-referrer";
+        headers["Permissions-Policy"] = context.Items.ContainsKey(Microphone)
+            ? "camera=(), geolocation=(), microphone=(self), payment=(), usb=()"
+            : "camera=(), geolocation=(), microphone=(), payment=(), usb=()";
+        headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        headers["Cross-Origin-Resource-Policy"] = "same-origin";
+        headers.XFrameOptions = "DENY";
+        if (context.Request.IsHttps)
+            headers.StrictTransportSecurity = "max-age=31536000";
+        if (!headers.ContainsKey("Cache-Control"))
+            headers.CacheControl = "no-store";
+    }
+
+    /// <summary>Public pages run no script at all; their one inline style is allowed by its hash.</summary>
+    private static string PublicPolicy(PublicSheet sheet) =>
+        $"default-src 'none'; style-src {sheet.CspHash}; img-src 'self' data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+}

@@ -1,0 +1,54 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using Microsoft.AspNetCore.DataProtection;
+
+namespace TagPage.Web.Http.SignIn;
+
+/// <summary>
+/// A signed cookie of a browser that has signed in before. It opens nothing; it only lets its bearer try a password
+/// when strangers have used up the account's tries.
+/// </summary>
+public sealed class KnownDevice(IDataProtectionProvider protection, CookieRules cookies, TimeProvider clock)
+{
+    private static readonly TimeSpan Lifetime = TimeSpan.FromDays(365);
+
+    private readonly IDataProtector _protector = protection.CreateProtector("known device");
+
+    /// <summary>The device's own random name, or null for a browser not known for this account.</summary>
+    public string? Of(HttpContext context, string account)
+    {
+        if (!context.Request.Cookies.TryGetValue(Name, out var value) || Read(value) is not [var known, var device, var since])
+            return null;
+        var age = clock.GetUtcNow() - DateTimeOffset.Parse(since, CultureInfo.InvariantCulture);
+        return known == account && age < Lifetime ? device : null;
+    }
+
+    public void Remember(HttpContext context, string account)
+    {
+        var device = Of(context, account) ?? RandomNumberGenerator.GetHexString(32, lowercase: true);
+        var value = string.Join('\n', account, device, clock.GetUtcNow().ToString("O", CultureInfo.InvariantCulture));
+        context.Response.Cookies.Append(Name, _protector.Protect(value), new CookieOptions
+        {
+            HttpOnly = true,
+            IsEssential = true,
+            MaxAge = Lifetime,
+            Path = "/",
+            SameSite = SameSiteMode.Lax,
+            Secure = cookies.AlwaysSecure || context.Request.IsHttps,
+        });
+    }
+
+    private string Name => cookies.Name("device");
+
+    private string[]? Read(string value)
+    {
+        try
+        {
+            return _protector.Unprotect(value).Split('\n');
+        }
+        catch (CryptographicException)
+        {
+            return null;
+        }
+    }
+}

@@ -1,0 +1,87 @@
+using System.Security.Claims;
+using Microsoft.AspNetCore.Authentication;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.Extensions.Options;
+using TagPage.Records.Accounts;
+using TagPage.Web.Http.Limits;
+
+namespace TagPage.Web.Http.SignIn;
+
+/// <summary>Checks passwords within the limits, and begins and ends sessions.</summary>
+public sealed class SignIns(
+    UserManager<Account> users, SignInManager<Account> cookies, SessionStore sessions, SignInLimits limits, PasswordGate gate, KnownDevice devices,
+    DecoyHash decoy, SourceMark marks, ILogger<SignIns> log)
+{
+    /// <param name="Account">Null where name or password was wrong; the answer must not tell which.</param>
+    /// <param name="Wait">Above zero where nothing was checked, since too much was tried before.</param>
+    public readonly record struct Check(Account? Account, TimeSpan Wait)
+    {
+        /// <summary>Nothing was checked and no try used up, since too many others wait.</summary>
+        public bool IsBusy { get; init; }
+    }
+
+    public const string Busy = "Very many passwords wait to be checked at this moment, so yours was not. Wait a few seconds, then try once more.";
+
+    public async Task<Check> TryPassword(HttpContext context, string name, string password)
+    {
+        var (key, source) = (users.NormalizeName(name)!, Source.Of(context));
+        var device = devices.Of(context, key);
+        if (limits.Wait(key, source, device) is { Ticks: > 0 } early)
+            return Refuse(context, early);
+        using var turn = await gate.Enter(isKnown: device is not null, context.RequestAborted);
+        if (turn is null)
+        {
+            log.LogWarning("Sign-in put off: too many at once. Source {Source}.", marks.Of(context));
+            return new Check { IsBusy = true };
+        }
+        // Those who waited together may have used up the tries meanwhile.
+        if (limits.Take(key, source, device) is { Ticks: > 0 } late)
+            return Refuse(context, late);
+        var account = await users.FindByNameAsync(name);
+        if (account is null)
+            decoy.Verify(password);
+        if (account is null || !await users.CheckPasswordAsync(account, password))
+        {
+            log.LogWarning("Sign-in failed: {Account}. Source {Source}.", account?.Id ?? "no such account", marks.Of(context));
+            return default;
+        }
+        limits.Forgive(key, source, device);
+        return new Check(account, TimeSpan.Zero);
+    }
+
+    private Check Refuse(HttpContext context, TimeSpan wait)
+    {
+        log.LogWarning("Sign-in refused: too many tries. Source {Source}.", marks.Of(context));
+        return new Check(null, wait);
+    }
+
+    /// <summary>Begins a session of its own for this browser.</summary>
+    public async Task Begin(HttpContext context, Account account)
+    {
+        var claims = new Claim[]
+        {
+            new(WhoIsSignedIn.SessionClaim, sessions.Begin(account.Id)),
+            new(WhoIsSignedIn.StampClaim, account.SecurityStamp),
+            new(ClaimTypes.Role, account.Role),
+        };
+        await cookies.SignInWithClaimsAsync(account, new AuthenticationProperties { IsPersistent = true }, claims);
+        devices.Remember(context, account.NormalizedName);
+        log.LogInformation("Signed in: {Account}. Source {Source}.", account.Id, marks.Of(context));
+    }
+
+    public async Task End(HttpContext context)
+    {
+        sessions.End(context.User.SessionId());
+        await cookies.SignOutAsync();
+        log.LogInformation("Signed out: {Account}. Source {Source}.", context.User.AccountId(), marks.Of(context));
+    }
+}
+
+/// <summary>A hash of nobody's password, so that an unknown name takes as long to refuse as a wrong password.</summary>
+public sealed class DecoyHash(IOptions<PasswordHasherOptions> options)
+{
+    private readonly PasswordHasher<Account> _hasher = new(options);
+    private readonly string _hash = new PasswordHasher<Account>(options).HashPassword(new Account(), Guid.NewGuid().ToString());
+
+    public void Verify(string password) => _hasher.VerifyHashedPassword(new Account(), _hash, password);
+}

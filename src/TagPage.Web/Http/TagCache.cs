@@ -1,0 +1,171 @@
+using System.Collections.Concurrent;
+using System.IO.Compression;
+using System.Security.Cryptography;
+using Microsoft.AspNetCore.WebUtilities;
+using TagPage.Core.Tags;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Limits;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Http;
+
+/// <summary>
+/// Keeps the pages of live tags as they were sent, compressed. A kept page is good until anything is written, until the
+/// shop's midnight, and for a minute at most. The signed-in shop always gets a fresh page, and browsers ask again every
+/// time. Compressing is safe here: the page holds no secret and nothing of what the visitor sent.
+/// </summary>
+public sealed class TagCache(RequestDelegate next, Database database, ShopClock clock, CodeGuard guard)
+{
+    private const int MostPages = 500;
+    private const int MostBytes = 64 * 1024;
+    private const string Brotli = "br", Gzip = "gzip", Plain = "";
+
+    private static readonly TimeSpan MostAge = TimeSpan.FromSeconds(60);
+
+    private Shelf _shelf = new(-1);
+
+    private sealed record Key(TagCode Code, string Encoding, string Language, bool IsChosen);
+
+    private sealed record Kept(byte[] Body, string Tag, object? Style, DateTimeOffset From, DateTimeOffset Until);
+
+    /// <summary>The pages rendered under one generation. What is put on a shelf that is no longer current is never served.</summary>
+    private sealed record Shelf(long Generation)
+    {
+        private readonly ConcurrentDictionary<Key, Kept> _pages = new();
+
+        public Kept? Find(Key key, DateTimeOffset now) =>
+            _pages.TryGetValue(key, out var kept) && now >= kept.From && now < kept.Until ? kept : null;
+
+        public void Put(Key key, Kept page)
+        {
+            if (page.Body.Length > MostBytes)
+                return;
+            if (_pages.Count >= MostPages)
+                _pages.Clear();
+            _pages[key] = page;
+        }
+    }
+
+    public async Task InvokeAsync(HttpContext context)
+    {
+        if (KeyOf(context) is not { } key)
+        {
+            await next(context);
+            return;
+        }
+        var shelf = CurrentShelf();
+        var kept = shelf.Find(key, clock.Now);
+        if (kept is null)
+        {
+            kept = await Render(context, key.Encoding);
+            if (kept is null)
+                return;
+            shelf.Put(key, kept);
+        }
+        else
+        {
+            guard.Right(context, key.Code);
+        }
+        await Send(context, key.Encoding, kept);
+    }
+
+    /// <summary>Null for whatever is not a stranger's look at a tag's page, and for a source that is refused.</summary>
+    private Key? KeyOf(HttpContext context)
+    {
+        var request = context.Request;
+        if (!(HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method)) || context.User.Identity is { IsAuthenticated: true })
+            return null;
+        if (!request.Path.StartsWithSegments("/t", out var rest) || rest.Value is not { Length: > 1 } typed || typed.IndexOf('/', 1) >= 0)
+            return null;
+        if (TagCode.Read(typed[1..]).Code is not { } code || guard.Wait(context, code) > TimeSpan.Zero)
+            return null;
+        var spoken = PageLanguage.Of(context);
+        return new Key(code, EncodingFor(request), spoken.Language.Code, spoken.IsChosen);
+    }
+
+    private static string EncodingFor(HttpRequest request)
+    {
+        var accepted = request.GetTypedHeaders().AcceptEncoding;
+        return Takes(Brotli) ? Brotli : Takes(Gzip) ? Gzip : Plain;
+
+        bool Takes(string encoding) => accepted.Any(a => a.Quality != 0 && a.Value.Equals(encoding, StringComparison.OrdinalIgnoreCase));
+    }
+
+    private Shelf CurrentShelf()
+    {
+        var generation = database.Generation;
+        var shelf = _shelf;
+        return shelf.Generation == generation ? shelf : _shelf = new Shelf(generation);
+    }
+
+    /// <summary>Lets the page be made. Null where it turned out not to be a live tag's; that answer is already sent.</summary>
+    private async Task<Kept?> Render(HttpContext context, string encoding)
+    {
+        var from = clock.Now;
+        var until = Earlier(from + MostAge, clock.Midnight);
+        using var page = await Capture(context);
+        if (context.Response.StatusCode != StatusCodes.Status200OK)
+        {
+            await page.CopyToAsync(context.Response.Body);
+            return null;
+        }
+        var plain = page.ToArray();
+        var tag = $"\"{WebEncoders.Base64UrlEncode(SHA256.HashData(plain).AsSpan(0, 12))}{encoding}\"";
+        return new Kept(Compress(plain, encoding), tag, context.Items[typeof(PublicStyle)], from, until);
+    }
+
+    private async Task<MemoryStream> Capture(HttpContext context)
+    {
+        var sent = context.Response.Body;
+        var page = new MemoryStream();
+        context.Response.Body = page;
+        try
+        {
+            await next(context);
+        }
+        finally
+        {
+            context.Response.Body = sent;
+        }
+        page.Position = 0;
+        return page;
+    }
+
+    private static byte[] Compress(byte[] plain, string encoding)
+    {
+        if (encoding == Plain)
+            return plain;
+        using var small = new MemoryStream();
+        using (Stream packer = encoding == Brotli ? new BrotliStream(small, CompressionLevel.Optimal) : new GZipStream(small, CompressionLevel.Optimal))
+            packer.Write(plain);
+        return small.ToArray();
+    }
+
+    private static async Task Send(HttpContext context, string encoding, Kept kept)
+    {
+        var response = context.Response;
+        context.Items[typeof(PublicStyle)] = kept.Style;
+        response.Headers.CacheControl = "no-cache";
+        response.Headers.Vary = "Accept-Encoding, Accept-Language";
+        response.Headers.ETag = kept.Tag;
+        if (Has(context.Request, kept.Tag))
+        {
+            response.StatusCode = StatusCodes.Status304NotModified;
+            response.ContentType = null;
+            return;
+        }
+        response.ContentType = "text/html; charset=utf-8";
+        response.ContentLength = kept.Body.Length;
+        if (encoding != Plain)
+            response.Headers.ContentEncoding = encoding;
+        if (!HttpMethods.IsHead(context.Request.Method))
+            await response.Body.WriteAsync(kept.Body);
+    }
+
+    private static bool Has(HttpRequest request, string tag) =>
+        request.Headers.IfNoneMatch.Count > 0
+        && request.GetTypedHeaders().IfNoneMatch.Any(known => known.Tag == "*" || known.Tag == tag);
+
+    private static DateTimeOffset Earlier(DateTimeOffset one, DateTimeOffset other) => one < other ? one : other;
+}

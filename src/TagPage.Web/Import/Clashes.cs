@@ -1,0 +1,19 @@
+using TagPage.Records.Import;
+using TagPage.Web.Csv;
+
+namespace TagPage.Web.Import;
+
+/// <summary>What the shop has already, as problems of the files' lines.</summary>
+internal static class Clashes
+{
+    public static Problem Of(ImportClash clash) => clash switch
+    {
+        ImportClash.Ticket { Job: var job } => new(JobSheet.File, job.Line, JobColumns.Ticket.Name,
+            $"The shop has a job with ticket {job.Ticket} already. Take this line out, or give it another number."),
+        ImportClash.Tag { Row: var tag } => new(RacketSheet.File, tag.Line, tag.Column,
+            $"The shop has the tag {tag.Code.Display} already. Take it out here."),
+        ImportClash.Material { Kind: var kind } => new(StringSheet.File, kind.Line, StringSheet.Material.Name,
+            "The shop has a string of this name and gauge in another material. Correct the material, or give this string another name."),
+        _ => throw new ArgumentOutOfRangeException(nameof(clash)),
+    };
+}

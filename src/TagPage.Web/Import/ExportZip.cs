@@ -1,0 +1,46 @@
+using System.Globalization;
+using System.IO.Compression;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using TagPage.Records.Privacy;
+using TagPage.Web.Csv;
+
+namespace TagPage.Web.Import;
+
+/// <summary>The export as a zip: a CSV for each table, and all of them once more in one JSON file.</summary>
+public static class ExportZip
+{
+    private static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    public static byte[] Of(IReadOnlyList<ExportStore.Sheet> sheets)
+    {
+        using var zip = new MemoryStream();
+        using (var archive = new ZipArchive(zip, ZipArchiveMode.Create, leaveOpen: true))
+        {
+            foreach (var sheet in sheets)
+                Add(archive, sheet.Name + ".csv", Csv(sheet));
+            Add(archive, "everything.json", JsonSerializer.Serialize(sheets.ToDictionary(s => s.Name, Rows), Readable));
+        }
+        return zip.ToArray();
+    }
+
+    private static IEnumerable<Dictionary<string, object?>> Rows(ExportStore.Sheet sheet) =>
+        sheet.Rows.Select(row => sheet.Columns.Zip(row).ToDictionary(cell => cell.First, cell => cell.Second));
+
+    /// <summary>With the mark that spreadsheets need to read UTF-8.</summary>
+    private static void Add(ZipArchive archive, string name, string text)
+    {
+        using var writer = new StreamWriter(archive.CreateEntry(name).Open(), new UTF8Encoding(encoderShouldEmitUTF8Identifier: name.EndsWith(".csv", StringComparison.Ordinal)));
+        writer.Write(text);
+    }
+
+    private static string Csv(ExportStore.Sheet sheet) =>
+        string.Concat(new[] { string.Join(',', sheet.Columns) }.Concat(sheet.Rows.Select(row => string.Join(',', row.Select(Cell)))).Select(line => line + "\r\n"));
+
+    private static string Cell(object? value)
+    {
+        var text = FormulaGuard.Guard(Convert.ToString(value, CultureInfo.InvariantCulture) ?? "");
+        return text.AsSpan().IndexOfAny(",\"\r\n;") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+    }
+}

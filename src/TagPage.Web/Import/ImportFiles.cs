@@ -1,0 +1,44 @@
+using TagPage.Records.Import;
+using TagPage.Web.Csv;
+
+namespace TagPage.Web.Import;
+
+/// <summary>The files of one import by name, each within its limit of size.</summary>
+public sealed class ImportFiles
+{
+    private readonly Dictionary<string, byte[]> _files = [];
+
+    public IReadOnlyDictionary<string, byte[]> ByName => _files;
+
+    /// <summary>What was uploaded under a key; null when there is nothing, or no longer.</summary>
+    public static ImportFiles? Of(Uploads uploads, string key) => uploads.FolderOf(key) is { } folder ? From(folder) : null;
+
+    /// <summary>Known files of a folder; any others are left alone.</summary>
+    public static ImportFiles From(string folder)
+    {
+        var files = new ImportFiles();
+        foreach (var name in ImportSheets.FileNames)
+        {
+            var path = Path.Combine(folder, name);
+            if (File.Exists(path))
+                files._files[name] = ReadUpToLimit(path);
+        }
+        return files;
+    }
+
+    /// <summary>Adds a file of a known name, whatever its case; false for any other name and for a second file of the same.</summary>
+    public bool TryAdd(string name, byte[] bytes)
+    {
+        var known = ImportSheets.FileNames.FirstOrDefault(n => n.Equals(name, StringComparison.OrdinalIgnoreCase));
+        return known is not null && _files.TryAdd(known, bytes);
+    }
+
+    /// <summary>One byte more than allowed is enough to see that a file is too large.</summary>
+    private static byte[] ReadUpToLimit(string path)
+    {
+        using var stream = File.OpenRead(path);
+        var bytes = new byte[Math.Min(stream.Length, SheetText.MostBytes + 1)];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+}

@@ -1,0 +1,25 @@
+using TagPage.Web.Csv;
+
+namespace TagPage.Web.Import;
+
+/// <summary>The files of records, in the order in which one points at the other.</summary>
+internal static class ImportSheets
+{
+    /// <summary>The shop's own page in Markdown, for a shop that does not exist yet.</summary>
+    public const string HomeFile = "home.md";
+
+    public static IReadOnlyList<Sheet> All { get; } =
+        [ClientSheet.Sheet, PlayerSheet.Sheet, StringSheet.Sheet, RacketSheet.Sheet, SpecSheet.Sheet, JobSheet.Sheet];
+
+    /// <summary>Which files must come with a file, since it points at them.</summary>
+    public static IReadOnlyDictionary<string, string[]> Needs { get; } = new Dictionary<string, string[]>
+    {
+        [PlayerSheet.File] = [ClientSheet.File],
+        [RacketSheet.File] = [PlayerSheet.File],
+        [SpecSheet.File] = [RacketSheet.File],
+        [JobSheet.File] = [RacketSheet.File, StringSheet.File],
+    };
+
+    /// <summary>Every name that a file may have.</summary>
+    public static IReadOnlyList<string> FileNames { get; } = [ShopSheet.File, HomeFile, .. All.Select(s => s.File)];
+}

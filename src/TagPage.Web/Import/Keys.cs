@@ -1,0 +1,31 @@
+using TagPage.Records.Import;
+using TagPage.Web.Csv;
+
+namespace TagPage.Web.Import;
+
+/// <summary>Keys of one file and what points at them from others, with what is wrong among the problems of their row.</summary>
+internal static class Keys
+{
+    public static void Add<T>(this Keyed<T> rows, SheetRow row, Column<string> column, T value) where T : class
+    {
+        var key = row.Get(column);
+        if (!rows.Add(key, value))
+            row.Refuse(column, $"“{Kinds.Clip(key!)}” stands in this file twice. Give each line a key of its own.");
+    }
+
+    /// <summary>What a cell points at; null, with the reason among the problems, where there is no such key.</summary>
+    /// <param name="rows">Those it can point at.</param>
+    /// <param name="row">Where it stands.</param>
+    /// <param name="column">Its column.</param>
+    /// <param name="file">The name of the file that holds the keys.</param>
+    public static T? Find<T>(this Keyed<T> rows, SheetRow row, Column<string> column, string file) where T : class
+    {
+        if (row.Get(column) is not { } key)
+            return null;
+        if (rows.Find(key) is { } found)
+            return found;
+        if (rows.IsReadable)
+            row.Refuse(column, $"“{Kinds.Clip(key)}” does not stand in {file}. Add it there, or correct it here.");
+        return null;
+    }
+}

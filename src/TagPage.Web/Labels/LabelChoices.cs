@@ -1,0 +1,33 @@
+using Microsoft.AspNetCore.Mvc.Rendering;
+using TagPage.Records.Labels;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Labels;
+
+/// <summary>What the label forms offer.</summary>
+public static class LabelChoices
+{
+    public static IEnumerable<SelectListItem> Purposes =>
+    [
+        new("What was done", nameof(LabelPurpose.Done)),
+        new("How to return it", nameof(LabelPurpose.Return)),
+        new("What it measures", nameof(LabelPurpose.Measures)),
+    ];
+
+    public static IEnumerable<SelectListItem> Pages =>
+    [
+        new("tape, one label a page", nameof(LabelPages.OneEach)),
+        new("tape, one strip with cut marks", nameof(LabelPages.Strip)),
+        new("a sheet of labels", nameof(LabelPages.Sheet)),
+    ];
+
+    /// <summary>The colours offered, and the racket's own where it is another.</summary>
+    public static IEnumerable<SelectListItem> Tapes(string own, LabelSettings settings) =>
+    [
+        new($"as usual: {settings.TapeColour}", ""),
+        .. TapeColours.Names.Append(own).Where(name => name.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase).Select(name => new SelectListItem(name, name)),
+    ];
+
+    public static IEnumerable<SelectListItem> Inks(LabelSettings settings) =>
+        [new($"as usual: {settings.InkColour}", ""), .. InkColours.Names.Select(name => new SelectListItem(name, name))];
+}

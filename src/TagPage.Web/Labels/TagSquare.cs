@@ -1,0 +1,30 @@
+using TagPage.Core.Tags;
+using TagPage.Labels;
+using TagPage.Web.Http;
+
+namespace TagPage.Web.Labels;
+
+/// <summary>The QR of a tag's public address.</summary>
+public static class TagSquare
+{
+    /// <summary>Null where the shop's address holds characters that the dense mode of a QR does not have.</summary>
+    public static TagQr? Of(PublicAddress address, TagCode code)
+    {
+        try
+        {
+            return TagQr.Of(address.Of($"/t/{code}"));
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>Why a label should not be printed yet, or null when nothing speaks against it.</summary>
+    public static string? Warning(PublicAddress address) => (address.IsConfigured, address.IsHttps) switch
+    {
+        (false, _) => $"Do not print this yet: it leads to {address.Base}, which only this machine knows. Labels outlive a change of address; set TagPage:Address first.",
+        (_, false) => $"{address.Base} is not https. Labels outlive a change of address; settle it before you print.",
+        _ => null,
+    };
+}

@@ -1,0 +1,53 @@
+using TagPage.Core.Text;
+using TagPage.Records.Jobs;
+using TagPage.Records.Outbox;
+using TagPage.Records.Players;
+using TagPage.Records.Shop;
+using TagPage.Web.Words;
+using TagPage.Web.Words.OwnPage;
+
+namespace TagPage.Web.Mail;
+
+/// <summary>Mails about a racket at the shop: the owner's own words, or the product's in the client's language.</summary>
+public sealed class JobMails(ShopStore shops) : IJobMails
+{
+    /// <param name="Subject">One line.</param>
+    /// <param name="Body">Markdown.</param>
+    /// <param name="Sms">The same for an app of the owner's.</param>
+    public sealed record Notice(string Subject, MailText Body, string Sms);
+
+    /// <summary>"We got your request".</summary>
+    WrittenMail IJobMails.Received(JobNotice job)
+    {
+        var shop = shops.Get();
+        return Mail(Of(job, shop, m => (Or(shop.ReceivedSubject, m.ReceivedSubject), Or(shop.ReceivedMarkdown, m.ReceivedBody))));
+    }
+
+    WrittenMail IJobMails.Ready(JobNotice job) => Mail(Ready(job));
+
+    /// <summary>"Ready to be collected", whether or not a mail can go.</summary>
+    public Notice Ready(JobNotice job)
+    {
+        var shop = shops.Get();
+        return Of(job, shop, m => (Or(shop.ReadySubject, m.ReadySubject), Or(shop.ReadyMarkdown, m.ReadyBody)));
+    }
+
+    private static WrittenMail Mail(Notice notice) => new(notice.Subject, notice.Body);
+
+    private static Notice Of(JobNotice to, ShopDetails shop, Func<OwnPageMailPhrases, (string Subject, string Body)> which)
+    {
+        var language = OwnPageWords.Fitting(Languages.OfOrEnglish(to.Language));
+        var say = OwnPageWords.Of(language).Mail;
+        var racket = language.Phrases.Trade.RacketOf.Fill(("player", GivenNames.Of([to.Player])[to.Player]), ("number", $"{to.Number}"));
+        (string Name, string Value)[] values =
+        [
+            ("client", to.Client), ("shop", shop.Name), ("racket", racket), ("hours", shop.OpeningHours),
+            ("price", to.PriceMinor is { } price ? Formats.Money(price, shop) : "–"),
+        ];
+        var (subject, body) = which(say);
+        var sms = MailText.Fill(say.ReadySms, ("shop", Sms.Fold(shop.Name)), ("racket", Sms.Fold(racket)));
+        return new Notice(subject.Fill(values), MailText.Fill(body, [.. values.Select(v => (v.Name, (MailText)v.Value))]), PlainMail.Of(sms));
+    }
+
+    private static string Or(string own, string products) => own.Length > 0 ? own : products;
+}

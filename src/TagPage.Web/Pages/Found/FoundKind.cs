@@ -1,4 +1,0 @@
-namespace TagPage.Web.Pages.Found;
-
-/// <summary>What a finder did: had the contact shown, pressed a ready-made answer, or wrote.</summary>
-public enum FoundKind { Shown, AtDesk, HaveIt, StillThere, Message }

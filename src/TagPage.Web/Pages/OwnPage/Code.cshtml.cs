@@ -1,0 +1,51 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Records.OwnPages;
+using TagPage.Records.Shop;
+using TagPage.Web.Http.SignIn;
+
+namespace TagPage.Web.Pages.OwnPage;
+
+/// <summary>Before what could hurt: a code from the mail on file.</summary>
+public sealed class CodeModel(ClientOnFileStore clients, OwnPageCodeStore codes, ShopStore shops) : OwnPageModel(clients)
+{
+    public sealed record Fields
+    {
+        public string? Digits { get; init; }
+    }
+
+    [BindProperty]
+    public Fields Input { get; set; } = new();
+
+    /// <summary>Where to go on with a code that fits.</summary>
+    [BindProperty(SupportsGet = true, Name = "next")]
+    public string? Next { get; set; }
+
+    [BindProperty(SupportsGet = true, Name = "sent")]
+    public bool IsSent { get; set; }
+
+    /// <summary>The address as its owner knows it again and nobody else can read it.</summary>
+    public string? Mail => Me.Mail is { } mail ? $"{mail[0]}…{mail[mail.LastIndexOf('@')..]}" : null;
+
+    public ShopDetails Shop => shops.Get();
+
+    public string SendAddress => Link("/my/code/send", ("next", Onward));
+
+    private string Onward => IsBelowMy(Next) ? Next! : "/my";
+
+    public void OnGet() => ModelState.Clear();
+
+    public IActionResult OnPost()
+    {
+        switch (codes.Try(Me.Id, User.OwnPageSession(), Input.Digits ?? ""))
+        {
+            case OwnPageCodeStore.Tried.Fits:
+                return Redirect(Link(Onward));
+            case OwnPageCodeStore.Tried.Wrong:
+                ModelState.AddModelError("Input.Digits", Say.Code.Wrong);
+                return Page();
+            default:
+                ModelState.AddModelError("Input.Digits", Say.Code.Over);
+                return Page();
+        }
+    }
+}

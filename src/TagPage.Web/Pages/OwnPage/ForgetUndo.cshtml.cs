@@ -1,0 +1,19 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Records.OwnPages;
+using TagPage.Records.Privacy;
+using TagPage.Web.Http.Forms;
+
+namespace TagPage.Web.Pages.OwnPage;
+
+/// <summary>Changes one's mind about being forgotten.</summary>
+public sealed class ForgetUndoModel(ClientOnFileStore clients, ForgetStore store) : OwnPageModel(clients)
+{
+    public IActionResult OnGet() => Redirect(Link("/my/details"));
+
+    public IActionResult OnPost()
+    {
+        store.Undo(Me.Id);
+        this.Say(Say.Details.ForgetUndone);
+        return Redirect(Link("/my/details"));
+    }
+}

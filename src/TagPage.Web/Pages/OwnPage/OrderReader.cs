@@ -1,0 +1,64 @@
+using System.Globalization;
+using TagPage.Core.Text;
+using TagPage.Records.OwnPages;
+using TagPage.Records.Reminders;
+using TagPage.Web.Words;
+using TagPage.Web.Words.OwnPage;
+
+namespace TagPage.Web.Pages.OwnPage;
+
+/// <summary>Reads what a client asks for, and says in the reader's language what does not fit.</summary>
+public sealed class OrderReader(Language language, DateOnly today)
+{
+    private readonly List<(string Field, string Sentence)> _faults = [];
+    private readonly OwnPageOrderPhrases _say = OwnPageWords.Of(language).Order;
+    private readonly ReminderPhrases _words = language.Phrases.Reminder;
+
+    public IReadOnlyList<(string Field, string Sentence)> Faults => _faults;
+
+    public OrderStore.Order Read(OrderInput input)
+    {
+        var by = Day(nameof(input.By), input.By);
+        var needed = Day(nameof(input.NeededBy), input.NeededBy);
+        if (needed < by)
+            _faults.Add((nameof(input.NeededBy), _say.NeededTooEarly));
+        Limit(nameof(input.Where), input.Where, OrderInput.LongestWhere);
+        return new OrderStore.Order(Wish(input), input.Where ?? "", by, needed);
+    }
+
+    private string Wish(OrderInput input)
+    {
+        switch (input.Kind)
+        {
+            case nameof(AnswerKind.Same):
+                return "";
+            case nameof(AnswerKind.Different):
+                Limit(nameof(input.Strings), input.Strings, RacketAnswer.LongestStrings);
+                Limit(nameof(input.Tension), input.Tension, RacketAnswer.LongestTension);
+                Limit(nameof(input.Note), input.Note, RacketAnswer.LongestNote);
+                var answer = new RacketAnswer(0, AnswerKind.Different) { Strings = input.Strings ?? "", Tension = input.Tension ?? "", Note = input.Note ?? "" };
+                if (answer.Wish.Length == 0)
+                    _faults.Add((nameof(input.Strings), _words.WishMissing));
+                return answer.Wish;
+            default:
+                _faults.Add((nameof(input.Kind), _say.KindMissing));
+                return "";
+        }
+    }
+
+    private DateOnly? Day(string field, string? typed)
+    {
+        if (typed is null)
+            return null;
+        if (DateOnly.TryParseExact(typed, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day >= today && day <= today.AddYears(1))
+            return day;
+        _faults.Add((field, _say.DayUnread));
+        return null;
+    }
+
+    private void Limit(string field, string? text, int most)
+    {
+        if (text?.Length > most)
+            _faults.Add((field, _words.TextTooLong.Fill(("most", $"{most}"), ("n", $"{text.Length}"))));
+    }
+}

@@ -1,0 +1,21 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Records.OwnPages;
+using TagPage.Records.PlayTime;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+
+namespace TagPage.Web.Pages.OwnPage;
+
+/// <summary>A player does not play from today on.</summary>
+public sealed class PauseModel(ClientOnFileStore clients, OwnPagePlayStore store) : OwnPageModel(clients)
+{
+    public IActionResult OnGet() => Redirect(Link("/my"));
+
+    public IActionResult OnPost(long id)
+    {
+        if (store.Pause(Me.Id, id) is Outcome.Absent)
+            return NotFound();
+        this.Say(Say.Play.PauseSaved);
+        return Redirect(Link("/my"));
+    }
+}

@@ -1,0 +1,46 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Records.Clients;
+using TagPage.Records.OwnPages;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.OwnPage;
+
+/// <summary>How and when the client is reminded, and in which language.</summary>
+public sealed class RemindersModel(ClientOnFileStore clients, OwnPageDetailsStore store) : OwnPageModel(clients)
+{
+    private const string Never = "Never";
+
+    public sealed record Fields
+    {
+        public string? Way { get; init; }
+        public List<int> Quiet { get; init; } = [];
+        public string? Language { get; init; }
+    }
+
+    [BindProperty]
+    public Fields Input { get; set; } = new();
+
+    public void OnGet()
+    {
+        var row = store.Get(Me.Id);
+        Input = new Fields { Way = row.Reminders ? row.RemindBy.ToString() : Never, Quiet = [.. QuietMonths.Of(row.QuietMonths)], Language = row.Language };
+    }
+
+    public IActionResult OnPost()
+    {
+        if (Input.Way is not (Never or nameof(RemindBy.Mail) or nameof(RemindBy.Sms)))
+            ModelState.AddModelError("Input.Way", Say.Details.WayMissing);
+        if (Languages.Of(Input.Language) is not { } language)
+        {
+            ModelState.AddModelError("Input.Language", Say.Details.LanguageMissing);
+            return Page();
+        }
+        if (!ModelState.IsValid)
+            return Page();
+        var by = Input.Way == Never ? store.Get(Me.Id).RemindBy : Enum.Parse<RemindBy>(Input.Way!);
+        store.ChangeReminders(Me.Id, language.Code, Input.Way != Never, by, QuietMonths.From(Input.Quiet));
+        this.Say(Say.Details.Saved);
+        return Redirect(Link("/my/details"));
+    }
+}

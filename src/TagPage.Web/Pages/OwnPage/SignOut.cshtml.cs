@@ -1,0 +1,20 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Records.OwnPages;
+using TagPage.Web.Http;
+using TagPage.Web.Http.SignIn;
+
+namespace TagPage.Web.Pages.OwnPage;
+
+public sealed class SignOutModel(ClientOnFileStore clients, OwnPageSessionStore sessions, CookieRules cookies) : OwnPageModel(clients)
+{
+    public void OnGet()
+    {
+    }
+
+    public IActionResult OnPost()
+    {
+        sessions.End(User.OwnPageSession());
+        OwnPageCookie.TakeBack(HttpContext, cookies);
+        return Redirect(Link("/my/out"));
+    }
+}

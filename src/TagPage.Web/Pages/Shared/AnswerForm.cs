@@ -1,0 +1,70 @@
+using TagPage.Core.Forecast;
+using TagPage.Core.Text;
+using TagPage.Records.Players;
+using TagPage.Records.Reminders;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shared;
+
+/// <summary>What the answer form shows, on the private page and where the owner notes what was said on the phone.</summary>
+public sealed record AnswerForm(AnswerInput Input, IReadOnlyList<AnswerForm.Item> Items, Language Language)
+{
+    public sealed record Item(ReminderRacket Racket, string Name, RestringBy By);
+
+    public static AnswerForm Of(AnswerInput input, IReadOnlyList<ReminderRacket> rackets, Language language, DateOnly today, StartingValues values)
+    {
+        var names = GivenNames.Of(rackets.Select(r => r.Player));
+        return new AnswerForm(input, [.. rackets.Select(r => new Item(r, Name(r, names[r.Player], language), r.Work(today, values)))], language);
+    }
+
+    /// <summary>"Pim, racket 2".</summary>
+    public static string Name(ReminderRacket racket, string player, Language language) =>
+        language.Phrases.Trade.RacketOf.Fill(("player", player), ("number", $"{racket.Number}"));
+
+    /// <summary>Where in the form a racket's fields stand.</summary>
+    public int IndexOf(Item item) => Input.Rackets.FindIndex(r => r.RacketId == item.Racket.RacketId);
+
+    public string? Strings(ReminderRacket racket) => racket is { Mains: { } mains, Crosses: { } crosses }
+        ? (mains, racket.LastMainsGaugeMm) == (crosses, racket.LastCrossesGaugeMm)
+            ? Language.StringName(mains, racket.LastMainsGaugeMm!.Value)
+            : $"{Language.StringName(mains, racket.LastMainsGaugeMm!.Value)} / {Language.StringName(crosses, racket.LastCrossesGaugeMm!.Value)}"
+        : null;
+
+    public string AnswerName(AnswerKind kind)
+    {
+        var say = Language.Phrases.Reminder;
+        return kind switch
+        {
+            AnswerKind.Same => say.Same,
+            AnswerKind.Different => say.Different,
+            AnswerKind.NotYet => say.NotYet,
+            AnswerKind.Elsewhere => say.Elsewhere,
+            _ => say.Gone,
+        };
+    }
+
+    /// <summary>The answer on file as a sentence.</summary>
+    public string? Saved(Item item)
+    {
+        var say = Language.Phrases.Reminder;
+        return item.Racket.Answer switch
+        {
+            AnswerKind.Same => say.SavedSame.Fill(("racket", item.Name)),
+            AnswerKind.Different => say.SavedDifferent.Fill(("racket", item.Name)),
+            AnswerKind.NotYet when item.Racket.NotBefore is { } day => say.SavedNotYet.Fill(("racket", item.Name), ("day", Language.Day(day))),
+            AnswerKind.Elsewhere => say.SavedElsewhere.Fill(("racket", item.Name), ("day", Language.Day(item.Racket.AnsweredElsewhereOn!.Value))),
+            AnswerKind.Gone => say.SavedGone.Fill(("racket", item.Name)),
+            _ => null,
+        };
+    }
+
+    /// <summary>Why an answer can no longer be given or changed; null while it can.</summary>
+    public string? Shut(ReminderRacket racket)
+    {
+        var say = Language.Phrases.Reminder;
+        return racket.IsOpen ? null
+            : racket.IsStrungSince && racket.StrungHereOn is { } day ? say.Done.Fill(("day", Language.Day(day)))
+            : racket.IsOnMachine ? say.OnMachine
+            : say.AtShop;
+    }
+}

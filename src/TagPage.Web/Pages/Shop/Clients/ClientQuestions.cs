@@ -1,0 +1,20 @@
+using TagPage.Records.Clients;
+using TagPage.Web.Http.Forms;
+
+namespace TagPage.Web.Pages.Shop.Clients;
+
+/// <summary>A client who may be on file already.</summary>
+internal static class ClientQuestions
+{
+    public static IReadOnlyList<Question> Of(ClientStore.SameReach same) =>
+    [
+        .. Of(nameof(ClientInput.Phone), same.Phone, "phone number"),
+        .. Of(nameof(ClientInput.Mail), same.Mail, "mail address"),
+    ];
+
+    private static IEnumerable<Question> Of(string field, string? name, string what)
+    {
+        if (name is not null)
+            yield return new Question(field, $"{name} has this {what} already. Find that record, or tick below to add a second client.");
+    }
+}

@@ -1,7 +1,0 @@
-namespace TagPage.Web.Pages.Shop.Labels;
-
-/// <summary>What a racket's label is for.</summary>
-public enum LabelPurpose { Done, Return, Measures }
-
-/// <summary>How labels come out of the printer.</summary>
-public enum LabelPages { OneEach, Strip, Sheet }

@@ -1,0 +1,29 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.OwnPages;
+using TagPage.Records.Privacy;
+using TagPage.Web.Http.Forms;
+
+namespace TagPage.Web.Pages.Shop.OwnPages;
+
+/// <summary>A client asked the shop to be forgotten.</summary>
+public sealed class ForgetModel(ClientOnFileStore clients, ForgetStore store) : PageModel
+{
+    public IActionResult OnGet(long id) => clients.Get(id) is null ? NotFound() : Redirect($"/shop/corner/{id}");
+
+    public IActionResult OnPost(long id)
+    {
+        switch (store.Ask(id, session: null))
+        {
+            case ForgetStore.Answer.Absent:
+                return NotFound();
+            case ForgetStore.Answer.Open:
+                this.Say("Not yet: a ticket of this client is still to be strung, collected or paid.");
+                break;
+            default:
+                this.Say("The client will be forgotten in 7 days. Until then it can be undone.");
+                break;
+        }
+        return Redirect($"/shop/corner/{id}");
+    }
+}

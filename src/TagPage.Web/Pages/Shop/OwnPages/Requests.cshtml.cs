@@ -1,0 +1,20 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.OwnPages;
+
+namespace TagPage.Web.Pages.Shop.OwnPages;
+
+/// <summary>All that clients ask for and that is not ticked off, page by page.</summary>
+public sealed class RequestsModel(ClientRequestStore requests) : PageModel
+{
+    public ClientRequestStore.Part Open { get; private set; } = new([], 0, null);
+
+    /// <summary>Not the first page.</summary>
+    public bool IsLater { get; private set; }
+
+    public void OnGet(string? after)
+    {
+        var last = long.TryParse(after, NumberStyles.None, CultureInfo.InvariantCulture, out var id) ? id : 0;
+        (Open, IsLater) = (requests.Open(last), last > 0);
+    }
+}

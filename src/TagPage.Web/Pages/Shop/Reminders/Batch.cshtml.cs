@@ -1,0 +1,62 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.DueDates;
+using TagPage.Records.Reminders;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+
+namespace TagPage.Web.Pages.Shop.Reminders;
+
+/// <summary>All households that are due, to be looked through before reminders go out.</summary>
+public sealed class BatchModel(DueStore due, NewReminderStore news, BatchReminder reminder, BatchStore store, ShopStore shops) : PageModel
+{
+    public sealed record Fields
+    {
+        public string FormKey { get; init; } = "";
+
+        public List<long> Clients { get; init; } = [];
+    }
+
+    /// <summary>As many as somebody can look through; the next batch takes the rest.</summary>
+    private const int MostHouseholds = 300;
+
+    /// <param name="Household">Who is due.</param>
+    /// <param name="WhyNot">Why it is left out; null where it can be reminded.</param>
+    public sealed record Line(NewReminderStore.Household Household, LeftOut? WhyNot);
+
+    [BindProperty]
+    public Fields Input { get; set; } = new();
+
+    public IReadOnlyList<Line> Lines { get; private set; } = [];
+
+    public long? Running => store.Running();
+
+    public ShopDetails Shop => shops.Get();
+
+    public void OnGet()
+    {
+        Load();
+        Input = new Fields { FormKey = FormKey.New(), Clients = [.. Lines.Where(l => l.WhyNot is null).Select(l => l.Household.Id)] };
+    }
+
+    public IActionResult OnPost()
+    {
+        Load();
+        if (!ModelState.IsValid)
+            return Page();
+        switch (store.Make(Input.FormKey, [.. Input.Clients.Intersect(Lines.Select(l => l.Household.Id))]))
+        {
+            case Outcome.Refused refused:
+                return this.Refuse(refused);
+            case Outcome.Done done:
+                return Redirect($"/shop/nudges/batch/{done.Id}");
+            default:
+                throw new InvalidOperationException();
+        }
+    }
+
+    private void Load() => Lines = [.. due.List(withUnseen: false, most: MostHouseholds).Households
+        .Select(h => news.Get(h.Client.ClientId)).OfType<NewReminderStore.Household>()
+        .Select(h => new Line(h, reminder.WhyNot(h)))];
+}

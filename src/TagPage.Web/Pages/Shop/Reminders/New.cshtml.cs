@@ -1,0 +1,67 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Reminders;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Mail;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Reminders;
+
+public sealed class NewModel(NewReminderStore store, ShopStore shops, ShopClock clock) : PageModel
+{
+    [BindProperty(SupportsGet = true, Name = "client")]
+    public long ClientId { get; set; }
+
+    [BindProperty]
+    public NewReminderInput Input { get; set; } = new();
+
+    public NewReminderStore.Household Household { get; private set; } = new();
+
+    public bool IsTooSoon => store.IsTooSoon(Household);
+
+    public bool IsQuiet => store.IsQuiet(Household);
+
+    public DateOnly? RemindedOn => Household.RemindedAt is { } at ? clock.DayOf(at) : null;
+
+    /// <summary>The mail as it would be, its links still to come.</summary>
+    public ReminderMailWords Words => new(shops.Get(), Languages.OfOrEnglish(Household.Language), Household.Name,
+        NamedRacket.Of(Household.Due.Select(d => (d.Racket.Player, d.Racket.Number, d.By))));
+
+    public IActionResult OnGet()
+    {
+        if (!Load())
+            return NotFound();
+        Input = new NewReminderInput { FormKey = FormKey.New() };
+        return Page();
+    }
+
+    public IActionResult OnPost()
+    {
+        if (!Load())
+            return NotFound();
+        switch (store.Add(ClientId, Input.ToEntry()))
+        {
+            case Outcome.Absent:
+                return NotFound();
+            case Outcome.Refused refused:
+                return this.Refuse(refused);
+            case Outcome.Done done when Input.ByPhone:
+                return Redirect($"/shop/nudges/answer/{done.Id}");
+            case Outcome.Done done:
+                this.Say("The reminder is made. It is not sent yet.");
+                return Redirect($"/shop/nudges/{done.Id}");
+            default:
+                throw new InvalidOperationException();
+        }
+    }
+
+    private bool Load()
+    {
+        if (store.Get(ClientId) is not { } household)
+            return false;
+        Household = household;
+        return true;
+    }
+}

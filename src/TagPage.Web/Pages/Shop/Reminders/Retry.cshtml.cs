@@ -1,0 +1,18 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Reminders;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+
+namespace TagPage.Web.Pages.Shop.Reminders;
+
+public sealed class RetryModel(SendReminderStore sending) : PageModel
+{
+    public IActionResult OnPost(long id)
+    {
+        if (sending.Retry(id) is Outcome.Refused refused)
+            return this.Refuse(refused);
+        this.Say("The mail is on its way out once more.");
+        return Redirect("/shop/nudges");
+    }
+}

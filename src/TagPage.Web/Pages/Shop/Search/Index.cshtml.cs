@@ -1,0 +1,71 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Core.Rackets;
+using TagPage.Core.Tags;
+using TagPage.Records.Search;
+
+namespace TagPage.Web.Pages.Shop.Search;
+
+public sealed class IndexModel(FindStore store) : PageModel
+{
+    [BindProperty(SupportsGet = true, Name = "q")]
+    public string? Typed { get; set; }
+
+    public Asked Asked { get; private set; } = new(null);
+
+    /// <summary>A tag that is not in use any more, if that is what was scanned.</summary>
+    public FindStore.TagRow? Retired { get; private set; }
+
+    public IReadOnlyList<FoundRow> Found { get; private set; } = [];
+
+    public bool MayBeMore => Found.Count >= FindStore.Most;
+
+    /// <summary>Eleven characters that would be a tag's code if one of them were different.</summary>
+    public bool LooksLikeTag => Asked.Tag.Outcome == TagCodeOutcome.WrongCheckCharacter;
+
+    public IActionResult OnGet()
+    {
+        Asked = new Asked(Typed);
+        if (Asked.Typed.Length == 0)
+            return Page();
+        if (Asked.Tag.Code is { } code && store.ByTag(code) is { } tag)
+            return OfTag(tag);
+        Found = Look();
+        return OnlyAnswer() is { } address ? Redirect(address) : Page();
+    }
+
+    private IActionResult OfTag(FindStore.TagRow tag)
+    {
+        if (tag.State == FindStore.TagState.Live)
+            return Redirect($"/shop/rackets/{tag.RacketId}");
+        if (tag.State == FindStore.TagState.Unassigned)
+            return Redirect($"/shop/tags/link/{tag.Code}");
+        Retired = tag;
+        return Page();
+    }
+
+    private IReadOnlyList<FoundRow> Look()
+    {
+        var ticket = Asked.Ticket is { } number ? store.ByTicket(number) : null;
+        IReadOnlyList<FoundRow> others =
+            Asked.PhoneEnd is { } end && store.ByPhone(end) is { Count: > 0 } phones ? phones
+            : Asked.Words is { } words && !(Asked.IsNumber && ticket is not null) ? store.ByWords(words)
+            : [];
+        return ticket is null ? others : [ticket, .. others];
+    }
+
+    /// <summary>Where to go when only one thing can be meant: a racket, else a client; null to show them all.</summary>
+    private string? OnlyAnswer()
+    {
+        if (Found.Select(f => f.ClientId).Distinct().ToList() is not [var client])
+            return null;
+        if (Rackets(f => f.State is not (RacketState.Sold or RacketState.Gone)) is [{ } inHand])
+            return $"/shop/rackets/{inHand}";
+        if (Rackets(_ => true) is [{ } racket])
+            return $"/shop/rackets/{racket}";
+        return Found.All(f => f.JobId is null) ? $"/shop/clients/{client}" : null;
+    }
+
+    private List<long?> Rackets(Func<FoundRow, bool> which) =>
+        [.. Found.Where(f => f.RacketId is not null && which(f)).Select(f => f.RacketId).Distinct()];
+}

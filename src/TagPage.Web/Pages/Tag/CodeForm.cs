@@ -1,6 +1,0 @@
-namespace TagPage.Web.Pages.Tag;
-
-/// <summary>The form to type a tag's code.</summary>
-/// <param name="Typed">What was typed before, shown again.</param>
-/// <param name="Error">What to do about it.</param>
-public sealed record CodeForm(string? Typed = null, string? Error = null);

@@ -1,0 +1,91 @@
+namespace TagPage.Web.Start.CommandLine;
+
+/// <summary>The command line, taken apart: a command word first, its own words next, all else for the framework's configuration.</summary>
+public sealed record Arguments
+{
+    private static readonly string[] Help = ["--help", "-h", "-?", "help"];
+
+    private static readonly Dictionary<string, Command> Commands = new()
+    {
+        ["demo"] = Command.Demo,
+        ["import"] = Command.Import,
+        ["set-up-link"] = Command.SetUpLink,
+        ["copy"] = Command.Copy,
+        ["new-keys"] = Command.NewKeys,
+    };
+
+    public Command Command { get; private init; } = Command.Serve;
+
+    /// <summary>Of the command import: where the files lie; of copy: the folder to be made.</summary>
+    public string Folder { get; private init; } = "";
+
+    /// <summary>Of the command import: say what would happen and save nothing.</summary>
+    public bool CheckOnly { get; private init; }
+
+    /// <summary>Of the command demo: give its owner a new password.</summary>
+    public bool NewPassword { get; private init; }
+
+    /// <summary>Settings, in the forms that the framework reads.</summary>
+    public IReadOnlyList<string> Settings { get; private init; } = [];
+
+    /// <summary>What is wrong with the command line, as a sentence; null where it will do.</summary>
+    public string? Wrong { get; private init; }
+
+    public static Arguments Parse(IReadOnlyList<string> args)
+    {
+        if (args.Any(Help.Contains))
+            return new Arguments { Command = Command.Help };
+        if (args.Contains("--version"))
+            return new Arguments { Command = Command.Version };
+        if (args.Count == 0 || IsSetting(args[0]))
+            return new Arguments().WithRest(args);
+        return Commands.TryGetValue(args[0], out var command)
+            ? new Arguments { Command = command }.WithOwnWords([.. args.Skip(1)])
+            : new Arguments { Wrong = $"“{args[0]}” is not a command." };
+    }
+
+    private Arguments WithOwnWords(List<string> rest)
+    {
+        var own = this with
+        {
+            CheckOnly = Command == Command.Import && rest.Remove("--check"),
+            NewPassword = Command == Command.Demo && rest.Remove("--new-password"),
+        };
+        return Command switch
+        {
+            Command.Import => own.WithFolder(rest, "Write after import in which folder the files lie."),
+            Command.Copy => own.WithFolder(rest, "Write after copy which folder is to be made."),
+            _ => own.WithRest(rest),
+        };
+    }
+
+    private Arguments WithFolder(List<string> rest, string missing)
+    {
+        var at = 0;
+        while (at < rest.Count && IsSetting(rest[at]))
+            at += HasValue(rest[at]) ? 1 : 2;
+        if (at >= rest.Count)
+            return this with { Wrong = missing };
+        var folder = rest[at];
+        rest.RemoveAt(at);
+        return (this with { Folder = folder }).WithRest(rest);
+    }
+
+    private Arguments WithRest(IReadOnlyList<string> rest)
+    {
+        for (var i = 0; i < rest.Count; i++)
+        {
+            if (!IsSetting(rest[i]) || !KnownSettings.Contains(NameOf(rest[i])))
+                return this with { Wrong = $"“{rest[i]}” is not understood here." };
+            if (!HasValue(rest[i]) && (++i == rest.Count || rest[i].StartsWith("--", StringComparison.Ordinal)))
+                return this with { Wrong = $"“{rest[i - 1]}” needs a value behind it." };
+        }
+        return this with { Settings = [.. rest] };
+    }
+
+    private static bool IsSetting(string arg) => arg.StartsWith("--", StringComparison.Ordinal) || HasValue(arg);
+
+    private static bool HasValue(string arg) => arg.Contains('=', StringComparison.Ordinal);
+
+    private static string NameOf(string arg) => arg.TrimStart('-').Split('=')[0];
+}

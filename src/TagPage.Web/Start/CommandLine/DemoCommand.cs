@@ -1,0 +1,63 @@
+using TagPage.Records.Demo;
+using TagPage.Web.Http;
+using TagPage.Web.Start.Demo;
+
+namespace TagPage.Web.Start.CommandLine;
+
+/// <summary>The invented shop, to try things in.</summary>
+public static class DemoCommand
+{
+    private const string DataFolder = "data-demo";
+
+    public static async Task Run(string[] settings, bool newPassword)
+    {
+        var app = App.Build(App.CreateBuilder(settings, DataFolder), serves: true);
+        var demo = app.Services.GetRequiredService<DemoShop>();
+        demo.Prepare();
+        var password = await Password(app.Services, newPassword);
+        var reminder = app.Services.GetRequiredService<DemoReminder>();
+        var ownPage = app.Services.GetRequiredService<DemoOwnPage>();
+        await Server.Run(app, listening =>
+        {
+            var output = app.Services.GetRequiredService<TextWriter>();
+            var address = app.Services.GetRequiredService<PublicAddress>();
+            foreach (var line in Lines(listening, address, demo.Showcase.ToString(), demo.Lost?.ToString(), reminder.Path(), ownPage.Path(), password))
+                output.WriteLine(line);
+            app.Services.GetRequiredService<DemoStore>().SetTold(true);
+            output.WriteLine(Announcement.Qr(address.Of($"/t/{demo.Showcase}"), colours: !Console.IsOutputRedirected));
+        });
+    }
+
+    private static async Task<string?> Password(IServiceProvider services, bool renew)
+    {
+        using var scope = services.CreateScope();
+        return await scope.ServiceProvider.GetRequiredService<DemoOwner>().Password(renew);
+    }
+
+    /// <param name="listening">Where the program answers.</param>
+    /// <param name="address">The address that links carry, already aware of where it listens.</param>
+    /// <param name="code">Of the tag to try first.</param>
+    /// <param name="lost">Of the tag of the lost racket; null when it is back.</param>
+    /// <param name="reminder">Path of a household's private page; null where nobody is due.</param>
+    /// <param name="ownPage">Path of a client's private link to the own page; null without clients.</param>
+    /// <param name="password">Null where it was told at an earlier start.</param>
+    public static IEnumerable<string> Lines(Listening listening, PublicAddress address, string code, string? lost, string? reminder, string? ownPage, string? password)
+    {
+        // Passwords stay off unencrypted networks: without https the owner signs in at this machine only.
+        var signIn = address.IsHttps ? address.Base : listening.AtThisMachine;
+        var secret = password is null ? "the password printed at the first start (demo --new-password makes another)" : $"password {password}";
+        yield return Announcement.Line("Shop", address.Of("/"));
+        yield return Announcement.Line("Sign in", $"{signIn}/account/sign-in  name {DemoOwner.Name}, {secret}");
+        yield return Announcement.Line("Tag page", address.Of($"/t/{code}"));
+        if (lost is not null)
+            yield return Announcement.Line("Found page", address.Of($"/t/{lost}/found"));
+        if (reminder is not null)
+            yield return Announcement.Line("Reminder", address.Of(reminder));
+        if (ownPage is not null)
+            yield return Announcement.Line("Own page", signIn + ownPage);
+        if (!address.IsHttps && listening.FromOutside is not null)
+            yield return "Signing in and clients’ own pages need https from another device; on this machine the addresses above work.";
+        if (!address.IsConfigured && listening.FromOutside is null)
+            yield return "Only this machine gets through. To scan with a phone in the same network, start with --urls http://0.0.0.0:5080";
+    }
+}

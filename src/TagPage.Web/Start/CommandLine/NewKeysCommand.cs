@@ -1,0 +1,33 @@
+using TagPage.Records.Accounts;
+using TagPage.Records.OwnPages;
+using TagPage.Records.Storage;
+
+namespace TagPage.Web.Start.CommandLine;
+
+/// <summary>
+/// After a theft: ends every session and throws all keys away, so that nothing opens that was given out, or could be made,
+/// with the old ones. Tags need no key.
+/// </summary>
+internal static class NewKeysCommand
+{
+    public static void Run(string[] settings, TextWriter output)
+    {
+        // Not the whole start: damaged keys must not stand in the way of new ones.
+        using var app = App.CreateBuilder(settings).Build();
+        var folder = app.Services.GetRequiredService<DataFolder>();
+        if (!RecordsFile.IsThere(folder))
+            throw new CannotStartException($"There is no shop in {folder.Root}.");
+        // A shop that runs meanwhile would go on with the old keys until its next start.
+        App.OpenRecords(app.Services, alone: true);
+        app.Services.GetRequiredService<Database>().Write(c =>
+        {
+            SessionStore.EndEverybodys(c);
+            OwnPageSessionStore.EndEverybodys(c);
+        });
+        KeyFiles.Delete(folder);
+        output.WriteLine("Every browser is signed out and every link sent so far is void. Tags and their labels go on working.");
+        output.WriteLine("Start the shop and choose a new password:");
+        foreach (var line in SetUpLinkCommand.Lines(app))
+            output.WriteLine(line);
+    }
+}

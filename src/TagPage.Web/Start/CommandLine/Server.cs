@@ -1,0 +1,26 @@
+using TagPage.Records.Shop;
+using TagPage.Web.Http;
+
+namespace TagPage.Web.Start.CommandLine;
+
+/// <summary>Runs the web server until it is told to stop.</summary>
+internal static class Server
+{
+    /// <param name="app">Ready to start.</param>
+    /// <param name="announce">Called once it listens.</param>
+    public static async Task Run(WebApplication app, Action<Listening> announce)
+    {
+        await using (app)
+        {
+            if (app.Services.GetRequiredService<PublicAddress>() is { IsConfigured: true } address)
+                app.Services.GetRequiredService<UsedAddressStore>().Note(address.Base);
+            await app.StartAsync();
+            if (Listening.Of(app.Services) is { } listening)
+            {
+                app.Services.GetRequiredService<PublicAddress>().UseListening(listening.FromOutside ?? listening.AtThisMachine);
+                announce(listening);
+            }
+            await app.WaitForShutdownAsync();
+        }
+    }
+}

@@ -1,0 +1,27 @@
+using System.Reflection;
+
+namespace TagPage.Web.Start.CommandLine;
+
+internal static class Usage
+{
+    public const string Text = """
+        TagPage keeps a racket stringing shop's records and gives every racket a page of its own.
+
+          TagPage.Web                           start the shop
+          TagPage.Web demo [--new-password]     start an invented shop to try things in
+          TagPage.Web import FOLDER [--check]   bring records in from CSV files; --check saves nothing
+          TagPage.Web set-up-link               print a one-time link: set the shop up, or a forgotten password anew
+          TagPage.Web copy FOLDER               make a copy of everything, also while the shop runs
+          TagPage.Web new-keys                  end every sign-in and void every link, after a theft; stop the shop first
+          TagPage.Web --help | --version
+
+        Settings, behind the command, in the environment (TagPage__Address) or in appsettings.json:
+
+          --urls http://localhost:5080          where to listen; http://0.0.0.0:5080 lets phones in
+          --TagPage:DataFolder=data             where everything is kept; data-demo for the demo
+          --TagPage:Address=https://…           the address that tags carry
+        """;
+
+    public static string Version =>
+        "TagPage " + typeof(Usage).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
+}

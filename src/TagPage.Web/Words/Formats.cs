@@ -1,0 +1,32 @@
+using System.Globalization;
+using TagPage.Records.Shop;
+
+namespace TagPage.Web.Words;
+
+/// <summary>How values are written on English pages.</summary>
+public static class Formats
+{
+    /// <summary>14 Mar 2027: nobody can take the day for the month.</summary>
+    public static string Day(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+
+    public static string Day(DateOnly? day) => day is { } known ? Day(known) : "–";
+
+    /// <summary>At most <paramref name="decimals"/> places, none that are zero.</summary>
+    public static string Number(decimal value, int decimals = 2) =>
+        Math.Round(value, decimals).ToString("0.####", CultureInfo.InvariantCulture);
+
+    /// <summary>A string as it is asked for: Heron Spin 1.25.</summary>
+    public static string StringName(string name, decimal gaugeMm) => $"{name} {gaugeMm.ToString("0.00#", CultureInfo.InvariantCulture)}";
+
+    /// <summary>Minor units to an amount with its currency: 2450 → 24.50 GBP.</summary>
+    public static string Money(long minor, ShopDetails shop) => $"{Amount(minor, shop)} {shop.Currency}";
+
+    public static string Amount(long minor, ShopDetails shop)
+    {
+        var places = Currencies.Places(shop.Currency);
+        return Currencies.ToAmount(minor, shop.Currency).ToString("F" + places, CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>The unit of a head size as it is stored: in2 or cm2.</summary>
+    public static string AreaUnit(string? unit) => unit == "cm2" ? "cm²" : "in²";
+}

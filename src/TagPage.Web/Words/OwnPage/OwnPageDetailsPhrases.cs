@@ -1,0 +1,72 @@
+namespace TagPage.Web.Words.OwnPage;
+
+/// <summary>The client’s own details: contact, reminders, payer, players, taking data along and being forgotten.</summary>
+public sealed record OwnPageDetailsPhrases
+{
+    public required string ContactHeading { get; init; }
+    public required string ContactText { get; init; }
+    public required string ContactChange { get; init; }
+    public required string Name { get; init; }
+    public required string Phone { get; init; }
+    public required string Mail { get; init; }
+    public required string Second { get; init; }
+    public required string SecondHint { get; init; }
+    public required string Save { get; init; }
+    public required string Saved { get; init; }
+    public required string NameMissing { get; init; }
+    public required string PhoneUnread { get; init; }
+    public required string MailUnread { get; init; }
+    public required string ReachMissing { get; init; }
+    public required string RemindersHeading { get; init; }
+    public required string RemindersChange { get; init; }
+    public required string RemindMail { get; init; }
+    public required string RemindSms { get; init; }
+    public required string RemindNever { get; init; }
+    public required string QuietNow { get; init; }
+    public required string WayLabel { get; init; }
+    public required string WayMail { get; init; }
+    public required string WaySms { get; init; }
+    public required string WayNever { get; init; }
+    public required string WayMissing { get; init; }
+    public required string QuietLabel { get; init; }
+    public required string QuietHint { get; init; }
+    public required string LanguageLabel { get; init; }
+    public required string LanguageMissing { get; init; }
+    public required string PayerHeading { get; init; }
+    public required string PayerYou { get; init; }
+    public required string PayerLabel { get; init; }
+    public required string PayerSend { get; init; }
+    public required string PayerSent { get; init; }
+    public required string PayerTooMany { get; init; }
+    public required string PlayersHeading { get; init; }
+    public required string OwnLink { get; init; }
+    public required string OwnHeading { get; init; }
+    public required string OwnText { get; init; }
+    public required string OwnMail { get; init; }
+    public required string OwnMailHint { get; init; }
+    public required string OwnPhone { get; init; }
+    public required string OwnSend { get; init; }
+    public required string OwnDone { get; init; }
+    public required string PassLink { get; init; }
+    public required string PassHeading { get; init; }
+    public required string PassText { get; init; }
+    public required string PassSend { get; init; }
+    public required string PassDone { get; init; }
+    public required string PassAtShop { get; init; }
+    public required string DataHeading { get; init; }
+    public required string ExportHeading { get; init; }
+    public required string ExportText { get; init; }
+    public required string ExportSend { get; init; }
+    public required string ForgetHeading { get; init; }
+    public required string ForgetKeptHeading { get; init; }
+    public required string ForgetKept { get; init; }
+    public required string ForgetGoneHeading { get; init; }
+    public required string ForgetGone { get; init; }
+    public required string ForgetGrace { get; init; }
+    public required string ForgetSend { get; init; }
+    public required string ForgetAsked { get; init; }
+    public required string ForgetOpen { get; init; }
+    public required string ForgetPending { get; init; }
+    public required string ForgetUndo { get; init; }
+    public required string ForgetUndone { get; init; }
+}

@@ -1,0 +1,92 @@
+namespace TagPage.Web.Words.OwnPage;
+
+/// <summary>
+/// What the client's own page and its mails say. A file for each language beside this one; where a language has none yet,
+/// the own page is in English.
+/// </summary>
+public sealed record OwnPagePhrases
+{
+    public required OwnPageFramePhrases Frame { get; init; }
+    public required OwnPageLinkPhrases Link { get; init; }
+    public required OwnPageMailPhrases Mail { get; init; }
+    public required OwnPageHomePhrases Home { get; init; }
+    public required OwnPageRacketPhrases Racket { get; init; }
+    public required OwnPageOrderPhrases Order { get; init; }
+    public required OwnPageLostPhrases Lost { get; init; }
+    public required OwnPageCodePhrases Code { get; init; }
+    public required OwnPageDetailsPhrases Details { get; init; }
+    public required OwnPagePlayPhrases Play { get; init; }
+}
+
+/// <summary>What stands around every page of the own page.</summary>
+public sealed record OwnPageFramePhrases
+{
+    public required string Title { get; init; }
+    public required string Rackets { get; init; }
+    public required string Found { get; init; }
+    public required string Details { get; init; }
+    public required string SignOut { get; init; }
+    public required string Menu { get; init; }
+    public required string ToContent { get; init; }
+    public required string Error { get; init; }
+    public required string NotSaved { get; init; }
+    public required string Back { get; init; }
+}
+
+/// <summary>Getting in with a private link, asking for one, and getting out.</summary>
+public sealed record OwnPageLinkPhrases
+{
+    public required string EnterHeading { get; init; }
+    public required string EnterText { get; init; }
+    public required string EnterButton { get; init; }
+    public required string EnterHint { get; init; }
+    public required string VoidHeading { get; init; }
+    public required string VoidText { get; init; }
+    public required string AskHeading { get; init; }
+    public required string AskText { get; init; }
+    public required string AskLabel { get; init; }
+    public required string AskHint { get; init; }
+    public required string AskButton { get; init; }
+    public required string AskUnread { get; init; }
+    public required string AskTooMany { get; init; }
+    public required string AskedHeading { get; init; }
+    public required string AskedMail { get; init; }
+    public required string AskedPhone { get; init; }
+    public required string OutHeading { get; init; }
+    public required string OutText { get; init; }
+    public required string OutButton { get; init; }
+    public required string EverywhereHeading { get; init; }
+    public required string EverywhereText { get; init; }
+    public required string EverywhereButton { get; init; }
+    public required string IsOutHeading { get; init; }
+    public required string IsOutText { get; init; }
+    public required string IsOutEverywhereText { get; init; }
+}
+
+/// <summary>Mails and texts that have to do with the own page.</summary>
+public sealed record OwnPageMailPhrases
+{
+    public required string LinkSubject { get; init; }
+    public required string LinkBody { get; init; }
+    public required string LinkSms { get; init; }
+    public required string ReceivedSubject { get; init; }
+    public required string ReceivedBody { get; init; }
+    public required string ReadySubject { get; init; }
+    public required string ReadyBody { get; init; }
+    public required string ReadySms { get; init; }
+    public required string ContactSubject { get; init; }
+    public required string ContactBody { get; init; }
+    public required string ForgetSubject { get; init; }
+    public required string ForgetBody { get; init; }
+    public required string CodeSubject { get; init; }
+    public required string CodeBody { get; init; }
+    public required string ConsentSubject { get; init; }
+    public required string ConsentBody { get; init; }
+}
+
+/// <summary>The own page's first page.</summary>
+public sealed record OwnPageHomePhrases
+{
+    public required string Heading { get; init; }
+    public required string None { get; init; }
+}

@@ -1,0 +1,167 @@
+using System.Net;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.My;
+
+/// <summary>Odalys asks for a restring in her own page.</summary>
+public sealed class OrderTests : IAsyncLifetime
+{
+    private readonly TestShop _shop = new();
+    private long _odalys, _player, _racket;
+    private Visitor _phone = null!;
+
+    public async ValueTask InitializeAsync()
+    {
+        _shop.Records.Shop();
+        (_odalys, _player, _racket, _, _) = _shop.Records.Family();
+        _phone = await _shop.OnOwnPage(_odalys);
+    }
+
+    public ValueTask DisposeAsync() => _shop.DisposeAsync();
+
+    [Fact]
+    public async Task Same_again_waits_at_the_bench_as_it_was_strung_last_with_when_and_where_it_comes()
+    {
+        await Ask(("Input.Where", "club desk"), ("Input.By", "2026-11-28"), ("Input.NeededBy", "2026-12-02"));
+
+        Assert.Equal("Waiting|52.0|50.0|2450|1|1|club desk|2026-11-28|2026-12-02|",
+            _shop.Records.Text("SELECT state || '|' || mains_tension || '|' || crosses_tension || '|' || price_minor || '|' || expected || '|' || asked_by_client || '|' || drop_off_where || '|' || drop_off_by || '|' || needed_by || '|' || wish FROM job ORDER BY id DESC"));
+        var bench = (await _shop.Owner().Open("/shop")).Main;
+        Assert.Contains("asked for on the client’s page", bench, StringComparison.Ordinal);
+        Assert.Contains("comes: club desk by 28 Nov 2026", bench, StringComparison.Ordinal);
+        Assert.Contains("needed in 7 days", bench, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Changed_wish_is_read_at_the_bench_in_the_clients_words()
+    {
+        await Ask(("Input.Kind", "Different"), ("Input.Strings", "something softer"), ("Input.Tension", "two less"));
+
+        Assert.Contains("strings: something softer", (await _shop.Owner().Open("/shop")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Client_follows_it_to_the_counter_with_its_price()
+    {
+        await Ask();
+        await Shows("Asked for. Bring it to the shop.");
+        _shop.Records.Change("UPDATE job SET expected = 0 WHERE state = 'Waiting'");
+        await Shows("At the shop, waiting for its turn");
+        _shop.Records.Change("UPDATE job SET state = 'OnMachine' WHERE state = 'Waiting'");
+        await Shows("On the machine");
+        _shop.Records.Change("UPDATE job SET state = 'Strung', strung_on = '2026-11-25' WHERE state = 'OnMachine'");
+        await Shows("Ready to be collected");
+        _shop.Records.Change("UPDATE job SET state = 'Collected', collected_on = '2026-11-25' WHERE state = 'Strung'");
+        Assert.True((await _phone.Open($"/my/rackets/{_racket}")).Document.QuerySelector("main .job") is null);
+
+        async Task Shows(string state)
+        {
+            var job = (await _phone.Open($"/my/rackets/{_racket}")).Document.QuerySelector("main .job")!.TextContent;
+            Assert.Contains(state, job, StringComparison.Ordinal);
+            Assert.Contains("24.50 GBP", job, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public async Task Client_is_thanked_by_mail_and_the_mail_holds_no_link()
+    {
+        await Ask();
+
+        var mail = Assert.Single(await _shop.MailsSent());
+        Assert.Contains("your request for Pim, racket 1 is with us", mail, StringComparison.Ordinal);
+        Assert.DoesNotContain("http", mail, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Request_can_be_cancelled_until_it_is_on_the_machine()
+    {
+        await Ask();
+        var page = await _phone.Open($"/my/rackets/{_racket}");
+        var job = _shop.Records.Text("SELECT MAX(id) FROM job");
+        await _phone.Send(page, page.Form($"/my/cancel/{job}"));
+        Assert.Equal("Cancelled", _shop.Records.Text("SELECT state FROM job ORDER BY id DESC"));
+
+        await Ask();
+        page = await _phone.Open($"/my/rackets/{_racket}");
+        _shop.Records.Change("UPDATE job SET state = 'OnMachine', expected = 0 WHERE state = 'Waiting'");
+        job = _shop.Records.Text("SELECT MAX(id) FROM job");
+        var late = await _phone.Send(page, page.Form($"/my/cancel/{job}"));
+
+        Assert.Contains("on the machine already", (await _phone.Open(late.Location!)).Main, StringComparison.Ordinal);
+        Assert.Equal("OnMachine", _shop.Records.Text("SELECT state FROM job ORDER BY id DESC"));
+    }
+
+    [Fact]
+    public async Task Ticket_taken_in_at_the_counter_is_not_cancelled_from_afar()
+    {
+        var job = _shop.Records.Job(_racket);
+        var page = await _phone.Open($"/my/rackets/{_racket}");
+        Assert.False(page.HasForm($"/my/cancel/{job}"));
+        var form = page.Form($"/my/role/{_racket}");
+        form.SetAttribute("action", $"/my/cancel/{job}");
+
+        Assert.Equal(HttpStatusCode.NotFound, (await _phone.Send(page, form)).Status);
+        Assert.Equal("Waiting", _shop.Records.Text("SELECT state FROM job ORDER BY id DESC"));
+    }
+
+    [Fact]
+    public async Task Form_sent_twice_makes_one_ticket_and_one_mail()
+    {
+        var page = await _phone.Open($"/my/order/{_racket}");
+        await _phone.Send(page);
+        var again = await _phone.Send(page);
+
+        Assert.Equal(HttpStatusCode.Found, again.Status);
+        Assert.Equal(2, _shop.Records.Count("job"));
+        Assert.Equal(1, _shop.Records.Count("outbox"));
+    }
+
+    [Fact]
+    public async Task Racket_with_an_open_ticket_gets_no_second_one()
+    {
+        var page = await _phone.Open($"/my/order/{_racket}");
+        _shop.Records.Job(_racket);
+
+        var answer = await _phone.Send(page, ("Input.Where", "kept place"));
+
+        Assert.Contains("has an open ticket already", answer.Main, StringComparison.Ordinal);
+        Assert.Contains("kept place", answer.Text, StringComparison.Ordinal);
+        Assert.Equal(2, _shop.Records.Count("job"));
+    }
+
+    [Fact]
+    public async Task Racket_the_shop_never_strung_is_left_to_a_call()
+    {
+        var fresh = _shop.Records.Racket(_player, 2);
+
+        var answer = await _phone.Send(await _phone.Open($"/my/order/{fresh}"));
+
+        Assert.Contains("has not strung this racket yet", answer.Main, StringComparison.Ordinal);
+        Assert.Equal(1, _shop.Records.Count("job"));
+    }
+
+    [Theory]
+    [InlineData("Input.By", "2026-11-24", "Choose a day from today on")]
+    [InlineData("Input.By", "tomorrow", "Choose a day from today on")]
+    [InlineData("Input.NeededBy", "2028-01-01", "Choose a day from today on")]
+    [InlineData("Input.Kind", "", "Choose what the shop should do")]
+    [InlineData("Input.Kind", "Different", "Write what should be different")]
+    public async Task What_does_not_fit_is_said_and_nothing_is_made(string field, string value, string said)
+    {
+        var answer = await _phone.Send(await _phone.Open($"/my/order/{_racket}"), (field, value));
+
+        Assert.Contains(said, Assert.Single(answer.Errors), StringComparison.Ordinal);
+        Assert.Equal(1, _shop.Records.Count("job"));
+    }
+
+    [Fact]
+    public async Task Needed_before_it_is_brought_is_a_slip()
+    {
+        var answer = await _phone.Send(await _phone.Open($"/my/order/{_racket}"), ("Input.By", "2026-12-02"), ("Input.NeededBy", "2026-12-01"));
+
+        Assert.Contains("before you drop it off", Assert.Single(answer.Errors), StringComparison.Ordinal);
+    }
+
+    private async Task Ask(params (string, string)[] fields) =>
+        Assert.Equal($"/my/rackets/{_racket}", (await _phone.Send(await _phone.Open($"/my/order/{_racket}"), fields)).Location);
+}

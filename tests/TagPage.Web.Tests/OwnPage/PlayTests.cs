@@ -1,0 +1,204 @@
+using System.Net;
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.My;
+
+/// <summary>Hours, pauses, what-if and readings that Odalys notes for Pim.</summary>
+public sealed class PlayTests : IAsyncLifetime
+{
+    private readonly TestShop _shop = new();
+    private long _odalys, _player, _racket;
+    private Visitor _phone = null!;
+
+    public async ValueTask InitializeAsync()
+    {
+        _shop.Records.Shop();
+        (_odalys, _player, _racket, _, _) = _shop.Records.Family();
+        _phone = await _shop.OnOwnPage(_odalys);
+    }
+
+    public ValueTask DisposeAsync() => _shop.DisposeAsync();
+
+    private Task<WebPage> Racket() => _phone.Open($"/my/rackets/{_racket}");
+
+    [Fact]
+    public async Task Hours_are_noted_with_one_press_move_the_date_and_can_be_taken_back()
+    {
+        var due = _shop.Records.Text("SELECT due_on FROM racket");
+        var page = await Racket();
+
+        await _phone.Send(page, page.Form($"/my/hours/{_racket}"), ("hours", "3"));
+
+        Assert.Equal("2026-11-25|3.0", _shop.Records.Text("SELECT played_on || '|' || hours FROM logged_hours"));
+        Assert.NotEqual(due, _shop.Records.Text("SELECT due_on FROM racket"));
+        page = await Racket();
+        await _phone.Send(page, page.Form("/my/hours/remove/1"));
+        Assert.Equal(0, _shop.Records.Count("logged_hours"));
+        Assert.Equal(due, _shop.Records.Text("SELECT due_on FROM racket"));
+    }
+
+    [Fact]
+    public async Task Fifty_presses_of_one_opened_page_note_hours_once_and_a_page_opened_anew_notes_more()
+    {
+        var page = await Racket();
+        for (var n = 0; n < 50; n++)
+            await _phone.Send(page, page.Form($"/my/hours/{_racket}"), ("hours", "1"));
+        Assert.Equal(1, _shop.Records.Count("logged_hours"));
+
+        page = await Racket();
+        await _phone.Send(page, page.Form($"/my/hours/{_racket}"), ("hours", "1"));
+
+        Assert.Equal(2, _shop.Records.Count("logged_hours"));
+    }
+
+    [Fact]
+    public async Task Pitch_sent_twice_from_one_opened_page_is_kept_once()
+    {
+        var page = await _phone.Open($"/my/reading/{_racket}");
+        for (var n = 0; n < 2; n++)
+            await _phone.Send(page, ("Input.Hertz", "540"));
+
+        Assert.Equal(1, _shop.Records.Count("reading"));
+    }
+
+    [Theory]
+    [InlineData("hours")]
+    [InlineData("reading")]
+    public async Task Form_without_its_own_key_notes_nothing_and_says_nothing_was_saved(string what)
+    {
+        var page = what == "hours" ? await Racket() : await _phone.Open($"/my/reading/{_racket}");
+        var form = what == "hours" ? page.Form($"/my/hours/{_racket}") : page.Document.QuerySelector<IHtmlFormElement>("main form[method=post]")!;
+        foreach (var key in form.QuerySelectorAll("[name$=ormKey]"))
+            key.Remove();
+
+        await _phone.Send(page, form, ("hours", "1"), ("Input.Hertz", "540"));
+
+        Assert.Equal(0, _shop.Records.Count("logged_hours") + _shop.Records.Count("reading"));
+        Assert.DoesNotContain("Noted", (await Racket()).Main, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("0")]
+    [InlineData("-1")]
+    [InlineData("25")]
+    [InlineData("many")]
+    [InlineData("")]
+    public async Task Hours_that_a_day_does_not_have_are_not_noted(string hours)
+    {
+        var page = await Racket();
+        await _phone.Send(page, page.Form($"/my/hours/{_racket}"), ("hours", hours));
+
+        Assert.Equal(0, _shop.Records.Count("logged_hours"));
+    }
+
+    [Fact]
+    public async Task Pause_begins_with_one_press_moves_the_date_and_ends_with_another()
+    {
+        var due = _shop.Records.Text("SELECT due_on FROM racket");
+        var page = await Racket();
+        await _phone.Send(page, page.Form($"/my/pause/{_player}"));
+        await _phone.Send(page, page.Form($"/my/pause/{_player}"));
+        Assert.Equal("2026-11-25|", _shop.Records.Text("SELECT from_on || '|' || COALESCE(to_on, '') FROM pause"));
+        Assert.Equal(1, _shop.Records.Count("pause"));
+        Assert.True(string.CompareOrdinal(_shop.Records.Text("SELECT due_on FROM racket"), due) >= 0);
+
+        _shop.Clock.Advance(TimeSpan.FromDays(10));
+        page = await Racket();
+        Assert.Contains("Pim has paused since 25 Nov 2026", page.Main, StringComparison.Ordinal);
+        await _phone.Send(page, page.Form($"/my/resume/{_player}"));
+
+        Assert.Equal("2026-12-04", _shop.Records.Text("SELECT to_on FROM pause"));
+        Assert.DoesNotContain("has paused", (await Racket()).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Pause_that_ends_on_its_first_day_never_was()
+    {
+        var page = await Racket();
+        await _phone.Send(page, page.Form($"/my/pause/{_player}"));
+        page = await Racket();
+        await _phone.Send(page, page.Form($"/my/resume/{_player}"));
+
+        Assert.Equal(0, _shop.Records.Count("pause"));
+    }
+
+    [Fact]
+    public async Task What_if_shows_another_date_and_saves_nothing()
+    {
+        var before = _shop.Database.Dump();
+
+        var asked = await _phone.Open($"/my/what-if/{_racket}?times=6&hours=2,5&role=InTurn");
+
+        Assert.Contains("15 h a week", asked.Main, StringComparison.Ordinal);
+        Assert.NotNull(asked.Document.QuerySelector("[role=status]"));
+        Assert.Equal("2,5", asked.Document.QuerySelector("#hours")!.GetAttribute("value"));
+        Assert.Equal(before, _shop.Database.Dump());
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("?times=6&hours=2,5&role=InTurn")]
+    public async Task What_if_leaves_the_shops_own_date_out(string query)
+    {
+        static List<string> Dates(WebPage page) => [.. page.Document.QuerySelectorAll("strong").Select(d => d.TextContent)];
+        var without = Dates(await _phone.Open($"/my/what-if/{_racket}{query}"));
+        _shop.Records.Change("UPDATE racket SET own_date = '2027-05-01'");
+
+        var page = await _phone.Open($"/my/what-if/{_racket}{query}");
+
+        Assert.Equal(without, Dates(page));
+        Assert.Contains("The shop’s own date, 1 May 2027, is left out here.", page.Main, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("?times=often&hours=1")]
+    [InlineData("?times=22&hours=1")]
+    [InlineData("?times=-1&hours=1")]
+    [InlineData("")]
+    public async Task What_if_without_numbers_shows_the_date_of_now_alone(string query)
+    {
+        var page = await _phone.Open($"/my/what-if/{_racket}{query}");
+
+        Assert.Equal(HttpStatusCode.OK, page.Status);
+        Assert.Null(page.Document.QuerySelector("[role=status]"));
+    }
+
+    [Fact]
+    public async Task Pitch_typed_is_kept_apart_from_the_shops_instruments_and_its_loss_is_shown()
+    {
+        await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Hertz", "600"));
+        _shop.Clock.Advance(TimeSpan.FromDays(14));
+        await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Hertz", "570,5"));
+
+        var page = await _phone.Open($"/my/reading/{_racket}");
+
+        Assert.Equal("Clients’ phones|Hertz|2", _shop.Records.Text("SELECT i.name || '|' || i.scale || '|' || COUNT(*) FROM reading g JOIN instrument i ON i.id = g.instrument_id WHERE g.first = 0"));
+        // 100 · (1 − (570.5/600)²) = 9.6, by hand.
+        Assert.Contains("10 %", page.Document.QuerySelector("table")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("299")]
+    [InlineData("1401")]
+    [InlineData("high")]
+    [InlineData("")]
+    public async Task Pitch_that_no_strings_have_is_refused(string hertz)
+    {
+        var answer = await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Hertz", hertz));
+
+        Assert.Contains("from 300 to 1400", Assert.Single(answer.Errors), StringComparison.Ordinal);
+        Assert.Equal(0, _shop.Records.Count("reading"));
+    }
+
+    [Fact]
+    public async Task Microphone_is_allowed_on_the_reading_page_alone()
+    {
+        static string Policy(WebPage page) => page.Response.Headers.GetValues("Permissions-Policy").Single();
+
+        Assert.Contains("microphone=(self)", Policy(await _phone.Open($"/my/reading/{_racket}")), StringComparison.Ordinal);
+        Assert.Contains("microphone=()", Policy(await Racket()), StringComparison.Ordinal);
+        Assert.Contains("microphone=()", Policy(await _shop.Owner().Open("/shop")), StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,219 @@
+using Dapper;
+using TagPage.Core.Forecast;
+using TagPage.Core.Jobs;
+using TagPage.Records.DueDates;
+using TagPage.Records.Jobs;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Stores;
+
+/// <summary>The date kept at a racket is the one that a fresh computation gives, whatever went before, on a real file.</summary>
+public sealed class DueDateKeeperTests : IDisposable
+{
+    private const int Players = 3, RacketsEach = 3;
+
+    private readonly TestShop _shop = new();
+
+    private DateOnly Today => _shop.Get<ShopClock>().Today;
+
+    public void Dispose() => _shop.Dispose();
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    [InlineData(5)]
+    [InlineData(6)]
+    public void Kept_date_is_what_a_fresh_computation_gives_after_any_sequence_of_changes(int seed)
+    {
+        var random = new Random(seed);
+        Fill();
+        AssertFresh("the start");
+        for (var step = 0; step < 70; step++)
+        {
+            var change = Changes[random.Next(Changes.Length)];
+            change.Do(this, random);
+            AssertFresh($"step {step}, {change.Name}, seed {seed}");
+        }
+        Assert.NotEqual(0, _shop.Records.Count("racket", "due_on IS NOT NULL"));
+    }
+
+    [Fact]
+    public void Date_moves_in_the_transaction_of_what_moves_it_and_goes_back_with_it()
+    {
+        Fill();
+        var before = _shop.Records.Text("SELECT due_on FROM racket WHERE id = 1");
+
+        Assert.Throws<InvalidOperationException>(() => _shop.Database.Write(c =>
+        {
+            c.Execute("UPDATE racket SET own_date = '2027-03-01' WHERE id = 1");
+            throw new InvalidOperationException("The lights went out.");
+        }));
+
+        Assert.Equal(before, _shop.Records.Text("SELECT due_on FROM racket WHERE id = 1"));
+        _shop.Records.Change("UPDATE racket SET own_date = '2027-03-01' WHERE id = 1");
+        Assert.Equal("2027-03-01 OwnersDate", _shop.Records.Text("SELECT due_on || ' ' || due_because FROM racket WHERE id = 1"));
+    }
+
+    [Fact]
+    public void Settings_move_all_dates_in_the_background_and_say_how_far_it_got()
+    {
+        Fill();
+        var before = _shop.Records.Text("SELECT due_on FROM racket WHERE id = 1");
+        Assert.Equal((0, Players), _shop.Get<DueDateKeeper>().Progress());
+
+        Shorten(7);
+
+        Assert.Equal((Players, Players), _shop.Get<DueDateKeeper>().Progress());
+        Assert.Equal(before, _shop.Records.Text("SELECT due_on FROM racket WHERE id = 1"));
+        _shop.Get<DueDateWorker>().Run();
+        Assert.Equal((0, Players), _shop.Get<DueDateKeeper>().Progress());
+        Assert.NotEqual(before, _shop.Records.Text("SELECT due_on FROM racket WHERE id = 1"));
+    }
+
+    [Fact]
+    public void Logged_racket_moves_on_with_the_days_once_a_night()
+    {
+        Fill();
+        _shop.Records.Change("UPDATE player SET rule = 'Hours'; INSERT INTO logged_hours (racket_id, played_on, hours) VALUES (1, '2026-11-24', 2)");
+        var before = DateOnly.Parse(_shop.Records.Text("SELECT due_on FROM racket WHERE id = 1"), System.Globalization.CultureInfo.InvariantCulture);
+        _shop.Get<DueDateWorker>().Run();
+
+        _shop.Clock.Advance(TimeSpan.FromDays(1));
+        _shop.Get<DueDateWorker>().Run();
+
+        Assert.Equal(before.AddDays(1), DateOnly.Parse(_shop.Records.Text("SELECT due_on FROM racket WHERE id = 1"), System.Globalization.CultureInfo.InvariantCulture));
+    }
+
+    [Fact]
+    public void Hours_are_frozen_when_strings_come_out_and_later_habits_leave_them_alone()
+    {
+        Fill();
+        var job = _shop.Records.Text("SELECT bed_id FROM forecast WHERE racket_id = 1");
+        _shop.Records.Change($"UPDATE job SET ended_on = '2026-11-20', ended_how = 'Wear' WHERE id = {job}");
+        var frozen = _shop.Records.Text($"SELECT hours_played FROM job WHERE id = {job}");
+
+        _shop.Records.Change("UPDATE player SET times_a_week = 12");
+
+        Assert.NotEqual("", frozen);
+        Assert.Equal(frozen, _shop.Records.Text($"SELECT hours_played FROM job WHERE id = {job}"));
+        _shop.Records.Change($"UPDATE job SET ended_on = '2026-11-10' WHERE id = {job}");
+        Assert.NotEqual(frozen, _shop.Records.Text($"SELECT hours_played FROM job WHERE id = {job}"));
+    }
+
+    [Fact]
+    public void Label_keeps_the_date_it_was_printed_with()
+    {
+        Fill();
+        _shop.Get<MoveStore>().MarkStrung(_shop.Records.Job(1), new StrungEntry { StrungOn = Today });
+        var label = _shop.Records.Text("SELECT label_date FROM forecast WHERE racket_id = 1");
+        Assert.Equal(_shop.Records.Text("SELECT due_on FROM racket WHERE id = 1"), label);
+
+        _shop.Records.Change("UPDATE player SET times_a_week = 7");
+
+        Assert.NotEqual(_shop.Records.Text("SELECT due_on FROM racket WHERE id = 1"), label);
+        Assert.Equal(label, _shop.Records.Text("SELECT label_date FROM forecast WHERE racket_id = 1"));
+    }
+
+    private void Fill()
+    {
+        _shop.Records.Shop();
+        var client = _shop.Records.Client("Odalys Ferran");
+        _shop.Records.Change("INSERT INTO instrument (name, scale) VALUES ('Stiffness gauge', 'Stiffness'), ('Hertz gauge', 'Hertz')");
+        for (var p = 0; p < Players; p++)
+        {
+            var player = _shop.Records.Player(client, $"Player {p}", timesAWeek: 1 + p);
+            for (var r = 1; r <= RacketsEach; r++)
+            {
+                var racket = _shop.Records.Racket(player, r, r == 3 ? "Spare" : "InTurn");
+                _shop.Records.Reading(_shop.Records.Job(racket, Today.AddDays(-40 - r)), 62);
+            }
+        }
+        _shop.Get<DueDateWorker>().Run();
+    }
+
+    private void AssertFresh(string after)
+    {
+        var values = _shop.Get<ShopStore>().Get().StartingValues;
+        var rows = _shop.Database.Read(c => Histories.Into(c, c.Query<Row>($"SELECT {ForecastRow.Columns}, r.due_on, r.soon_on, r.due_because FROM racket r JOIN forecast f ON f.racket_id = r.id")));
+        foreach (var (row, by) in rows.Select(row => (row, row.Work(Today, values))))
+            Assert.True((row.DueOn, row.SoonOn, row.DueBecause) == (by.Due, by.SoonOn, by.DecidedBy), $"Racket {row.RacketId} after {after}: kept {row.DueOn} {row.DueBecause}, fresh {by.Due} {by.DecidedBy}");
+        Assert.Equal(0, _shop.Records.Count("due_again"));
+        Assert.Equal(0, _shop.Records.Count("job", "ended_on IS NOT NULL AND hours_played IS NULL"));
+    }
+
+    private sealed record Row : ForecastRow
+    {
+        public DateOnly? DueOn { get; init; }
+        public DateOnly? SoonOn { get; init; }
+        public LimitKind? DueBecause { get; init; }
+    }
+
+    private sealed record Change(string Name, Action<DueDateKeeperTests, Random> Do);
+
+    private static readonly Change[] Changes =
+    [
+        new("habit", (t, r) => t.Sql("UPDATE player SET times_a_week = @a, hours_a_time = @b WHERE id = @id", new { a = r.Next(1, 9), b = r.Next(1, 4), id = Player(r) })),
+        new("rule", (t, r) => t.Sql("UPDATE player SET rule = @rule, every_weeks = @weeks, hitting = @hitting WHERE id = @id", new
+        {
+            rule = r.Next(3) == 0 ? null : Enum.GetValues<RestringRule>()[r.Next(5)].ToString(),
+            weeks = r.Next(1, 30),
+            hitting = new[] { "Easy", "Average", "Hard" }[r.Next(3)],
+            id = Player(r),
+        })),
+        new("state", (t, r) => t.Sql("UPDATE racket SET state = @state WHERE id = @id", new { state = new[] { "InTurn", "Spare", "Resting", "Damaged" }[r.Next(4)], id = Racket(r) })),
+        new("own date", (t, r) => t.Sql("UPDATE racket SET own_date = @day WHERE id = @id", new { day = r.Next(2) == 0 ? t.Today.AddDays(r.Next(60)) : (DateOnly?)null, id = Racket(r) })),
+        new("pattern", (t, r) => t.Sql("UPDATE racket SET pattern_mains = @mains WHERE id = @id", new { mains = r.Next(14, 20), id = Racket(r) })),
+        new("elsewhere", (t, r) => t.Sql("UPDATE racket SET elsewhere_on = @day WHERE id = @id", new { day = r.Next(2) == 0 ? t.Today.AddDays(-r.Next(20)) : (DateOnly?)null, id = Racket(r) })),
+        new("other player", (t, r) => t.Sql("UPDATE racket SET player_id = @player, number = (SELECT MAX(number) + 1 FROM racket) WHERE id = @id", new { player = Player(r), id = Racket(r) })),
+        new("pause", (t, r) => t.Sql("INSERT INTO pause (player_id, from_on, to_on) VALUES (@id, @from, @to)", new { id = Player(r), from = t.Today.AddDays(-r.Next(40)), to = r.Next(4) == 0 ? null : (DateOnly?)t.Today.AddDays(r.Next(20)) })),
+        new("pause taken away", (t, _) => t.Sql("DELETE FROM pause WHERE id = (SELECT MAX(id) FROM pause)")),
+        new("hours logged", (t, r) => t.Sql("INSERT INTO logged_hours (racket_id, played_on, hours) VALUES (@id, @day, @hours)", new { id = Racket(r), day = t.Today.AddDays(-r.Next(30)), hours = r.Next(1, 8) })),
+        new("log taken away", (t, _) => t.Sql("DELETE FROM logged_hours WHERE id = (SELECT MIN(id) FROM logged_hours)")),
+        new("reading", (t, r) => t.Sql("""
+            INSERT INTO reading (job_id, first, taken_on, instrument_id, value)
+            SELECT job_id, 0, @day, instrument_id, @value FROM reading WHERE first = 1 AND taken_on <= @day ORDER BY job_id * @x % 97 LIMIT 1
+            """, new { day = t.Today.AddDays(-r.Next(20)), value = r.Next(40, 62), x = r.Next(1, 97) })),
+        new("reading taken away", (t, _) => t.Sql("DELETE FROM reading WHERE id = (SELECT MAX(id) FROM reading WHERE first = 0)")),
+        new("scale", (t, r) => t.Sql("UPDATE instrument SET scale = @scale WHERE id = 1", new { scale = r.Next(2) == 0 ? "Hertz" : "Stiffness" })),
+        new("material", (t, r) => t.Sql("UPDATE string_kind SET material = @material, gauge_mm = @gauge WHERE id = 1", new { material = new[] { "Polyester", "Aramid", "NaturalGut" }[r.Next(3)], gauge = 1.16 + (r.Next(5) * 0.05) })),
+        new("broke", (t, r) => t._shop.Database.Write(c =>
+        {
+            if (BedStore.Current(c, Racket(r)) is { } bed)
+                BedStore.End(c, bed.JobId, bed.StrungOn.AddDays(r.Next(30)), Enum.GetValues<BedEnd>()[r.Next(6)]);
+        })),
+        new("restring", (t, r) =>
+        {
+            var job = t._shop.Records.Job(Racket(r));
+            t._shop.Get<MoveStore>().MarkStrung(job, new StrungEntry { StrungOn = t.Today.AddDays(-r.Next(3)), Reading = r.Next(55, 66), InstrumentId = 1 });
+        }),
+        new("back", (t, r) => t._shop.Get<BackStore>().Back(r.Next(1, 20), JobState.Strung)),
+        new("day corrected", (t, r) => t.Sql("UPDATE job SET strung_on = date(strung_on, '-1 day') WHERE id = @id AND strung_on IS NOT NULL", new { id = r.Next(1, 20) })),
+        new("settings", (t, r) =>
+        {
+            t.Shorten(r.Next(5, 30));
+            t._shop.Get<DueDateWorker>().Run();
+        }),
+        new("a day later", (t, r) =>
+        {
+            t._shop.Clock.Advance(TimeSpan.FromDays(r.Next(1, 4)));
+            t._shop.Get<DueDateWorker>().Run();
+        }),
+    ];
+
+    private void Shorten(double hours)
+    {
+        var shop = _shop.Get<ShopStore>().Get();
+        var tennis = shop.StartingValues.Tennis with { Polyester = new MaterialValues(hours) };
+        Assert.IsType<Outcome.Done>(_shop.Get<SettingsStore>().SaveLives(shop.Version, shop.StartingValues with { Tennis = tennis }));
+    }
+
+    private static long Player(Random random) => random.Next(1, Players + 1);
+
+    private static long Racket(Random random) => random.Next(1, (Players * RacketsEach) + 1);
+
+    private void Sql(string sql, object? values = null) => _shop.Records.Change(sql, values);
+}
