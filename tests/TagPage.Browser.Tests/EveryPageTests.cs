@@ -48,6 +48,19 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
         await finder.HasNoAxeViolation();
     }
 
+    [Fact]
+    public async Task Fault_that_shows_in_the_dark_alone_is_found()
+    {
+        await using var stranger = await Journey.Phone(stage);
+        await stranger.Go("/t");
+        await stranger.HasNoAxeViolation();
+        await stranger.Page.EvaluateAsync("() => document.styleSheets[0].insertRule('@media (prefers-color-scheme: dark) { h1 { color: #222222 !important } }')");
+
+        var fault = await Assert.ThrowsAnyAsync<Xunit.Sdk.XunitException>(stranger.HasNoAxeViolation);
+
+        Assert.Contains("in Dark\ncolor-contrast:", fault.Message, StringComparison.Ordinal);
+    }
+
     private static async Task Walk(Journey person, IEnumerable<string> paths)
     {
         foreach (var path in paths)

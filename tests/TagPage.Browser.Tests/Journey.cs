@@ -1,6 +1,4 @@
 using System.Collections.Concurrent;
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace TagPage.Browser.Tests;
@@ -12,8 +10,6 @@ namespace TagPage.Browser.Tests;
 /// </summary>
 public sealed class Journey : IAsyncDisposable
 {
-    private static readonly string[] Rules = ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa", "best-practice"];
-
     private static readonly bool Traces = Environment.GetEnvironmentVariable("TRACES") == "1";
 
     private readonly IBrowserContext _session;
@@ -70,17 +66,8 @@ public sealed class Journey : IAsyncDisposable
         Assert.InRange(box.Y + box.Height, 1, Page.ViewportSize!.Height);
     }
 
-    /// <summary>In light and in dark, on the page as it was loaded.</summary>
-    public async Task HasNoAxeViolation()
-    {
-        foreach (var scheme in new[] { ColorScheme.Light, ColorScheme.Dark })
-        {
-            await Page.EmulateMediaAsync(new() { ColorScheme = scheme });
-            var result = await Page.RunAxe(new AxeRunOptions { RunOnly = new() { Type = "tag", Values = [.. Rules] } });
-            Assert.True(result.Violations.Length == 0, $"{Page.Url} in {scheme}\n" + string.Join('\n', result.Violations.Select(v =>
-                $"{v.Id}: {v.Help} {string.Join(" | ", v.Nodes.Select(n => n.Html))}")));
-        }
-    }
+    /// <summary>In light and in dark.</summary>
+    public Task HasNoAxeViolation() => Page.HasNoAxeViolation();
 
     public async ValueTask DisposeAsync()
     {
