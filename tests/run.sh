@@ -108,7 +108,7 @@ trace_failures() {
     filters+=(--filter-method "$method")
   done
   [ ${#filters[@]} = 0 ] && return
-  echo "Recording traces of what failed into tests/TagPage.Browser.Tests/TestResults:"
+  echo "Recording traces of what failed into TestResults."
   TRACES=1 dotnet test --project tests/TagPage.Browser.Tests --no-build --no-progress --timeout 10m "${filters[@]}" > /dev/null 2>&1
 }
 

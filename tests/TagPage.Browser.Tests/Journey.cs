@@ -110,7 +110,7 @@ public sealed class Journey : IAsyncDisposable
 
     private async Task KeepEvidence()
     {
-        var name = Path.Combine(Directory.CreateDirectory("TestResults").FullName, TestContext.Current.TestMethod!.MethodName);
+        var name = Path.Combine(Directory.CreateDirectory(Path.Combine(Published.Source(), "TestResults")).FullName, TestContext.Current.TestMethod!.MethodName);
         await Page.ScreenshotAsync(new() { Path = name + ".png", FullPage = true });
         await File.WriteAllTextAsync(name + ".html", await Page.ContentAsync());
         if (Traces)

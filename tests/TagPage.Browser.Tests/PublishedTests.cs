@@ -27,7 +27,7 @@ public sealed partial class PublishedTests(Published published) : IClassFixture<
     {
         var folder = published.EmptyFolder();
         using (var first = published.Start(folder, "demo", "--urls", AnyPort))
-            await first.LinesUpTo("Tag page");
+            await first.LinesUpTo("█"); // The square comes after the password was noted as told.
         using var second = published.Start(folder, "demo", "--urls", AnyPort);
         var lines = await second.LinesUpTo("Tag page");
         using var third = published.Start(published.EmptyFolder(), "demo", "--urls", AddressIn(lines[0]).GetLeftPart(UriPartial.Authority));

@@ -22,7 +22,7 @@ internal static class Tools
         })!;
         var error = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();
-        Assert.True(process.WaitForExit(60_000), $"{program} hangs");
+        Assert.True(process.WaitForExit(TimeSpan.FromMinutes(3)), $"{program} hangs");
         Assert.True(process.ExitCode == 0, $"{program}: {error.Result}");
         return output;
     }
