@@ -33,7 +33,7 @@ public sealed class BigShop : IDisposable
             for (var i = 0; i < rackets; i++)
                 c.Execute(TagSql, new { code = Codes[i], racket = i + 1, now = DateTimeOffset.UtcNow });
             // All dates at once are work for the background, as after a change of settings.
-            c.Execute("UPDATE due_again SET later = 1");
+            c.Execute("UPDATE due_again SET in_background = 1");
         });
         var watch = Stopwatch.StartNew();
         Get<DueDateWorker>().Run();

@@ -25,7 +25,7 @@ public sealed class DueDateKeeper(Database database, TimeProvider clock)
     /// <summary>Works out some of those that were left for later; false where none were.</summary>
     public bool RefreshLater() => database.Write(c =>
     {
-        var players = c.Query<long>("SELECT player_id FROM due_again WHERE later = 1 LIMIT @PlayersAtOnce", new { PlayersAtOnce }).AsList();
+        var players = c.Query<long>("SELECT player_id FROM due_again WHERE in_background = 1 LIMIT @PlayersAtOnce", new { PlayersAtOnce }).AsList();
         if (players.Count > 0)
             Refresh(c, players, ForecastSettings.Of(c));
         return players.Count > 0;
@@ -43,12 +43,12 @@ public sealed class DueDateKeeper(Database database, TimeProvider clock)
 
     private const string BeginDaySql = """
         INSERT INTO due_day (id, day) VALUES (1, @today) ON CONFLICT (id) DO UPDATE SET day = excluded.day;
-        INSERT INTO due_again (player_id, later) SELECT id, 1 FROM player WHERE true ON CONFLICT DO NOTHING;
+        INSERT INTO due_again (player_id, in_background) SELECT id, 1 FROM player WHERE true ON CONFLICT DO NOTHING;
         """;
 
     private void Refresh(SqliteConnection connection)
     {
-        var players = connection.Query<long>("SELECT player_id FROM due_again WHERE later = 0").AsList();
+        var players = connection.Query<long>("SELECT player_id FROM due_again WHERE in_background = 0").AsList();
         if (players.Count == 0)
             return;
         var settings = ForecastSettings.Of(connection);
@@ -75,20 +75,20 @@ public sealed class DueDateKeeper(Database database, TimeProvider clock)
     private sealed record KeptRow : ForecastRow
     {
         public DateOnly? DueOn { get; init; }
-        public DateOnly? SoonOn { get; init; }
+        public DateOnly? DueSoonOn { get; init; }
         public LimitKind? DueBecause { get; init; }
 
-        public bool Keeps(RestringBy by) => (DueOn, SoonOn, DueBecause) == (by.Due, by.SoonOn, by.DecidedBy);
+        public bool Keeps(RestringBy by) => (DueOn, DueSoonOn, DueBecause) == (by.Due, by.SoonOn, by.DecidedBy);
     }
 
     private const string RowsSql = $"""
-        SELECT {ForecastRow.Columns}, r.due_on, r.soon_on, r.due_because
+        SELECT {ForecastRow.Columns}, r.due_on, r.due_soon_on, r.due_because
         FROM racket r
         JOIN forecast f ON f.racket_id = r.id
         WHERE r.player_id IN (SELECT value FROM json_each(@players))
         """;
 
-    private const string KeepSql = "UPDATE racket SET due_on = @Due, soon_on = @SoonOn, due_because = @Because WHERE id = @RacketId";
+    private const string KeepSql = "UPDATE racket SET due_on = @Due, due_soon_on = @SoonOn, due_because = @Because WHERE id = @RacketId";
 
     // A label is printed with the strings: its date is the first one that was worked out for them.
     private const string LabelSql = "UPDATE job SET label_date = @Due WHERE id = @BedId AND label_date IS NULL";

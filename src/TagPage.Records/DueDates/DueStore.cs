@@ -69,12 +69,12 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
         FROM racket r
         CROSS JOIN player p ON p.id = r.player_id
         CROSS JOIN client c ON c.id = p.client_id
-        WHERE r.due_on >= @due AND (r.due_on, c.id) > (@due, @client) AND r.soon_on <= @today
+        WHERE r.due_on >= @due AND (r.due_on, c.id) > (@due, @client) AND r.due_soon_on <= @today
           AND (@withUnseen OR (c.reminders = 1 AND {Seen}))
           AND {Free("r")}
           AND NOT EXISTS (
             SELECT 1 FROM player q JOIN racket e ON e.player_id = q.id
-            WHERE q.client_id = c.id AND e.soon_on <= @today AND (e.due_on, e.id) < (r.due_on, r.id) AND {Free("e")})
+            WHERE q.client_id = c.id AND e.due_soon_on <= @today AND (e.due_on, e.id) < (r.due_on, r.id) AND {Free("e")})
         ORDER BY r.due_on, c.id
         LIMIT @most
         """;
@@ -98,7 +98,7 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
         FROM racket r
         CROSS JOIN player p ON p.id = r.player_id
         CROSS JOIN client c ON c.id = p.client_id
-        WHERE r.due_on IS NOT NULL AND r.soon_on <= @today AND ({which}) AND {Free("r")}
+        WHERE r.due_on IS NOT NULL AND r.due_soon_on <= @today AND ({which}) AND {Free("r")}
         LIMIT @MostCounted + 1
         """;
 
@@ -117,5 +117,5 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
     /// <summary>What could be due of one client.</summary>
     internal static readonly string OfClientSql = RowsSql + "\n  AND c.id = @client";
 
-    private static readonly string OfClientsSql = RowsSql + "\n  AND r.soon_on <= @today AND c.id IN (SELECT value FROM json_each(@clients))";
+    private static readonly string OfClientsSql = RowsSql + "\n  AND r.due_soon_on <= @today AND c.id IN (SELECT value FROM json_each(@clients))";
 }

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace TagPage.Records.Labels;
 
 /// <summary>How the shop prints labels. Lengths in mm.</summary>
@@ -24,5 +26,8 @@ public sealed record LabelSettings
     public decimal SheetTopMm { get; init; } = 20;
     public decimal SheetPitchXMm { get; init; } = 65;
     public decimal SheetPitchYMm { get; init; } = 33;
+
+    /// <summary>Of the row they were read from; not among what is kept of them.</summary>
+    [JsonIgnore]
     public int Version { get; init; }
 }

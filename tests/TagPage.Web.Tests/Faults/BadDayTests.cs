@@ -103,14 +103,14 @@ public sealed partial class BadDayTests : IDisposable
     public async Task Copy_made_before_a_new_version_goes_back_in_whatever_lies_beside_the_database()
     {
         var shop = _desk.Start();
-        shop.Database.CopyTo(Path.Combine(Directory.CreateDirectory(Path.Combine(_desk.Data, "copies")).FullName, "20261125-100000-before-0009-new.db"));
+        shop.Database.CopyTo(Path.Combine(Directory.CreateDirectory(Path.Combine(_desk.Data, "copies")).FullName, "20261125-100000-before-0002-new.db"));
         shop.Records.Client(Since);
         await _desk.Type("cp -a data as-the-cut-left-it");
         _desk.Stop();
         await _desk.Type("rm -r data && mv as-the-cut-left-it data");
         Assert.Contains("tagpage.db-wal", await _desk.Type("ls data"), StringComparison.Ordinal);
 
-        await _desk.Type(Recipe("mkdir database-before").Replace("THE-COPY", "20261125-100000-before-0009-new", StringComparison.Ordinal));
+        await _desk.Type(Recipe("mkdir database-before").Replace("THE-COPY", "20261125-100000-before-0002-new", StringComparison.Ordinal));
 
         await IsWhole(_desk.Start());
     }

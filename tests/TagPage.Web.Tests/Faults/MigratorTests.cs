@@ -76,6 +76,29 @@ public sealed class MigratorTests : IDisposable
         Assert.Empty(_home.Database.Read(c => c.Query("PRAGMA foreign_key_check").ToList()));
     }
 
+    /// <summary>Else whoever deletes a row reads the whole table that may refer to it.</summary>
+    [Fact]
+    public void Every_reference_between_tables_has_an_index()
+    {
+        _home.Migrator(Migration.Embedded).Run();
+
+        Assert.Empty(_home.Database.Read(c => c.Query<string>(WithoutIndexSql).ToList()));
+        Assert.NotEqual(0, _home.Database.Read(c => c.ExecuteScalar<long>("SELECT COUNT(*) FROM sqlite_schema t, pragma_foreign_key_list(t.name)")));
+    }
+
+    // An index serves where the column leads it, and where it has all rows but those that refer to nothing.
+    private const string WithoutIndexSql = """
+        SELECT t.name || '.' || f."from"
+        FROM sqlite_schema t, pragma_foreign_key_list(t.name) f
+        WHERE t.type = 'table' AND NOT EXISTS (
+          SELECT 1
+          FROM pragma_index_list(t.name) i, pragma_index_info(i.name) c
+          LEFT JOIN sqlite_schema s ON s.name = i.name
+          WHERE c.seqno = 0 AND c.name = f."from" AND (i.partial = 0 OR s.sql LIKE '%WHERE ' || f."from" || ' IS NOT NULL'))
+          AND NOT EXISTS (SELECT 1 FROM pragma_table_info(t.name) k WHERE k.pk = 1 AND k.name = f."from")
+        ORDER BY 1
+        """;
+
     private string[] Copies() => Directory.GetFiles(_home.Folder.Copies);
 
     private static string DumpOf(string copy)

@@ -138,9 +138,9 @@ public sealed class DueDateKeeperTests : IDisposable
     private void AssertFresh(string after)
     {
         var values = _shop.Get<ShopStore>().Get().StartingValues;
-        var rows = _shop.Database.Read(c => Histories.Into(c, c.Query<Row>($"SELECT {ForecastRow.Columns}, r.due_on, r.soon_on, r.due_because FROM racket r JOIN forecast f ON f.racket_id = r.id")));
+        var rows = _shop.Database.Read(c => Histories.Into(c, c.Query<Row>($"SELECT {ForecastRow.Columns}, r.due_on, r.due_soon_on, r.due_because FROM racket r JOIN forecast f ON f.racket_id = r.id")));
         foreach (var (row, by) in rows.Select(row => (row, row.Work(Today, values))))
-            Assert.True((row.DueOn, row.SoonOn, row.DueBecause) == (by.Due, by.SoonOn, by.DecidedBy), $"Racket {row.RacketId} after {after}: kept {row.DueOn} {row.DueBecause}, fresh {by.Due} {by.DecidedBy}");
+            Assert.True((row.DueOn, row.DueSoonOn, row.DueBecause) == (by.Due, by.SoonOn, by.DecidedBy), $"Racket {row.RacketId} after {after}: kept {row.DueOn} {row.DueBecause}, fresh {by.Due} {by.DecidedBy}");
         Assert.Equal(0, _shop.Records.Count("due_again"));
         Assert.Equal(0, _shop.Records.Count("job", "ended_on IS NOT NULL AND hours_played IS NULL"));
     }
@@ -148,7 +148,7 @@ public sealed class DueDateKeeperTests : IDisposable
     private sealed record Row : ForecastRow
     {
         public DateOnly? DueOn { get; init; }
-        public DateOnly? SoonOn { get; init; }
+        public DateOnly? DueSoonOn { get; init; }
         public LimitKind? DueBecause { get; init; }
     }
 

@@ -1,25 +1,68 @@
--- The shop's records: who, which rackets, what was strung. Dates are yyyy-MM-dd in the shop's time zone,
--- instants are UTC ISO text, enumerations are the names used in TagPage.Core. AUTOINCREMENT: a number is given once, so
--- that no link, form or note that outlived its row leads to somebody else's.
+-- The records' schema. Dates are yyyy-MM-dd in the shop's time zone, instants are UTC ISO text, enumerations are the names
+-- used in TagPage.Core. AUTOINCREMENT: a number is given once, so that no link, form or note that outlived its row leads to
+-- somebody else's. Every reference has an index, so that nothing that is deleted reads whole tables.
+
+-- ==== The shop: its one row of settings, its addresses and its advice ====
 
 CREATE TABLE shop (
-  id              INTEGER PRIMARY KEY CHECK (id = 1),
-  name            TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 80),
-  phone           TEXT    CHECK (phone GLOB '+[0-9]*'),
-  mail            TEXT    CHECK (mail LIKE '%_@_%'),
-  street          TEXT    NOT NULL DEFAULT '',
-  town            TEXT    NOT NULL DEFAULT '',
-  country         TEXT    NOT NULL CHECK (country GLOB '[A-Z][A-Z]'),
-  opening_hours   TEXT    NOT NULL DEFAULT '',
-  home_markdown   TEXT    NOT NULL DEFAULT '',
-  accent          TEXT    CHECK (accent GLOB '#[0-9A-F][0-9A-F][0-9A-F][0-9A-F][0-9A-F][0-9A-F]'),
-  time_zone       TEXT    NOT NULL,
-  currency        TEXT    NOT NULL CHECK (currency GLOB '[A-Z][A-Z][A-Z]'),
-  tension_unit    TEXT    NOT NULL CHECK (tension_unit IN ('Lb', 'Kg')),
-  unseen_months   INTEGER NOT NULL DEFAULT 12 CHECK (unseen_months BETWEEN 1 AND 120),
-  starting_values TEXT    CHECK (starting_values IS NULL OR json_valid(starting_values)),
-  version         INTEGER NOT NULL DEFAULT 1
+  id                     INTEGER PRIMARY KEY CHECK (id = 1),
+  name                   TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 80),
+  phone                  TEXT    CHECK (phone GLOB '+[0-9]*'),
+  mail                   TEXT    CHECK (mail LIKE '%_@_%'),
+  street                 TEXT    NOT NULL DEFAULT '',
+  town                   TEXT    NOT NULL DEFAULT '',
+  country                TEXT    NOT NULL CHECK (country GLOB '[A-Z][A-Z]'),
+  opening_hours          TEXT    NOT NULL DEFAULT '',
+  home_markdown          TEXT    NOT NULL DEFAULT '',
+  accent                 TEXT    CHECK (accent GLOB '#[0-9A-F][0-9A-F][0-9A-F][0-9A-F][0-9A-F][0-9A-F]'),
+  time_zone              TEXT    NOT NULL,
+  currency               TEXT    NOT NULL CHECK (currency GLOB '[A-Z][A-Z][A-Z]'),
+  tension_unit           TEXT    NOT NULL CHECK (tension_unit IN ('Lb', 'Kg')),
+  unseen_months          INTEGER NOT NULL DEFAULT 12 CHECK (unseen_months BETWEEN 1 AND 120),
+  days_between_reminders INTEGER NOT NULL DEFAULT 14 CHECK (days_between_reminders BETWEEN 0 AND 365),
+  -- Mail of its own accord rests between these hours of the shop's clock.
+  quiet_from_hour        INTEGER NOT NULL DEFAULT 20 CHECK (quiet_from_hour BETWEEN 0 AND 23),
+  quiet_until_hour       INTEGER NOT NULL DEFAULT 8 CHECK (quiet_until_hour BETWEEN 0 AND 23),
+  starting_values        TEXT    CHECK (starting_values IS NULL OR json_valid(starting_values)),
+  -- The owner's own words; empty stands for the words the product brings.
+  reminder_subject       TEXT    NOT NULL DEFAULT '' CHECK (length(reminder_subject) <= 120),
+  reminder_markdown      TEXT    NOT NULL DEFAULT '' CHECK (length(reminder_markdown) <= 4000),
+  reminder_sms           TEXT    NOT NULL DEFAULT '' CHECK (length(reminder_sms) <= 400),
+  ready_subject          TEXT    NOT NULL DEFAULT '' CHECK (length(ready_subject) <= 120),
+  ready_markdown         TEXT    NOT NULL DEFAULT '' CHECK (length(ready_markdown) <= 4000),
+  received_subject       TEXT    NOT NULL DEFAULT '' CHECK (length(received_subject) <= 120),
+  received_markdown      TEXT    NOT NULL DEFAULT '' CHECK (length(received_markdown) <= 4000),
+  -- Around a notice about finders.
+  notice_subject         TEXT    NOT NULL DEFAULT '' CHECK (length(notice_subject) <= 120),
+  notice_text            TEXT    NOT NULL DEFAULT '' CHECK (length(notice_text) <= 4000),
+  version                INTEGER NOT NULL DEFAULT 1
 ) STRICT;
+
+-- The addresses this shop was reached at: labels that carry one outlive a change of it.
+CREATE TABLE used_address (
+  base     TEXT PRIMARY KEY CHECK (length(base) BETWEEN 1 AND 300),
+  first_at TEXT NOT NULL,
+  last_at  TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+-- Advice by the owner, open to everybody at /care/{name}.
+CREATE TABLE care_guide (
+  id           INTEGER PRIMARY KEY AUTOINCREMENT,
+  name         TEXT    NOT NULL UNIQUE CHECK (length(name) BETWEEN 1 AND 40 AND name NOT GLOB '*[^a-z0-9-]*'),
+  title        TEXT    NOT NULL CHECK (length(title) BETWEEN 1 AND 60),
+  for_material TEXT    CHECK (for_material IN ('NaturalGut', 'Multifilament', 'SyntheticGut', 'Polyester', 'Aramid')),
+  markdown     TEXT    NOT NULL CHECK (length(markdown) <= 20000),
+  version      INTEGER NOT NULL DEFAULT 1
+) STRICT;
+
+-- Marks an invented shop's records: the day that all their dates are of, and whether its owner's password was printed.
+CREATE TABLE demo (
+  id   INTEGER PRIMARY KEY CHECK (id = 1),
+  day  TEXT    NOT NULL CHECK (day GLOB '????-??-??'),
+  told INTEGER NOT NULL DEFAULT 0 CHECK (told IN (0, 1))
+) STRICT;
+
+-- ==== Accounts of the shop ====
 
 CREATE TABLE account (
   id                TEXT PRIMARY KEY,
@@ -46,15 +89,19 @@ CREATE TABLE setup_link (
   used_at    TEXT
 ) STRICT, WITHOUT ROWID;
 
+-- ==== Writing: whether it works, and what was written already ====
+
 -- Written and emptied again in one go, to see whether writing works.
 CREATE TABLE write_probe (bytes BLOB NOT NULL) STRICT;
 
 -- A form's own key, kept with what it made: sent twice, it answers with the first result.
 CREATE TABLE used_form_key (
-  form_key TEXT PRIMARY KEY CHECK (length(form_key) BETWEEN 16 AND 64),
+  form_key TEXT    PRIMARY KEY CHECK (length(form_key) BETWEEN 16 AND 64),
   made_id  INTEGER NOT NULL,
   made_at  TEXT    NOT NULL
 ) STRICT, WITHOUT ROWID;
+
+-- ==== Clients and who pays for them ====
 
 CREATE TABLE payer (
   id      INTEGER PRIMARY KEY AUTOINCREMENT,
@@ -66,18 +113,61 @@ CREATE TABLE payer (
 ) STRICT;
 
 CREATE TABLE client (
-  id        INTEGER PRIMARY KEY AUTOINCREMENT,
-  name      TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 80),
-  phone     TEXT    CHECK (phone GLOB '+[0-9]*'),
-  mail      TEXT    CHECK (mail LIKE '%_@_%'),
-  language  TEXT    NOT NULL DEFAULT 'en' CHECK (language GLOB '[a-z][a-z]'),
-  payer_id  INTEGER REFERENCES payer (id),
-  reminders INTEGER NOT NULL DEFAULT 1 CHECK (reminders IN (0, 1)),
-  note      TEXT    NOT NULL DEFAULT '',
-  version   INTEGER NOT NULL DEFAULT 1
+  id                   INTEGER PRIMARY KEY AUTOINCREMENT,
+  name                 TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 80),
+  phone                TEXT    CHECK (phone GLOB '+[0-9]*'),
+  mail                 TEXT    CHECK (mail LIKE '%_@_%'),
+  language             TEXT    NOT NULL DEFAULT 'en' CHECK (language GLOB '[a-z][a-z]'),
+  second_name          TEXT    NOT NULL DEFAULT '' CHECK (length(second_name) <= 80),
+  second_phone         TEXT    CHECK (second_phone GLOB '+[0-9]*'),
+  second_mail          TEXT    CHECK (second_mail LIKE '%_@_%'),
+  payer_id             INTEGER REFERENCES payer (id),
+  reminders            INTEGER NOT NULL DEFAULT 1 CHECK (reminders IN (0, 1)),
+  reminders_changed_on TEXT    CHECK (reminders_changed_on GLOB '????-??-??'),
+  remind_by            TEXT    NOT NULL DEFAULT 'Mail' CHECK (remind_by IN ('Mail', 'Sms')),
+  -- One bit a month, January lowest: no reminders then.
+  quiet_months         INTEGER NOT NULL DEFAULT 0 CHECK (quiet_months BETWEEN 0 AND 4095),
+  -- What a finder gets is the client's choice, kept with the day it was made; the start is the shop alone.
+  found_choice         TEXT    NOT NULL DEFAULT 'Shop' CHECK (found_choice IN ('Shop', 'Message', 'Contact')),
+  found_choice_on      TEXT    CHECK (found_choice_on GLOB '????-??-??'),
+  found_always         INTEGER NOT NULL DEFAULT 0 CHECK (found_always IN (0, 1)),
+  found_shows_mail     INTEGER NOT NULL DEFAULT 0 CHECK (found_shows_mail IN (0, 1)),
+  note                 TEXT    NOT NULL DEFAULT '',
+  -- The client asked to be forgotten; it happens then, and can be undone until then.
+  forget_at            TEXT,
+  version              INTEGER NOT NULL DEFAULT 1
 ) STRICT;
-CREATE INDEX client_by_name  ON client (name COLLATE NOCASE, id);
-CREATE INDEX client_by_payer ON client (payer_id) WHERE payer_id IS NOT NULL;
+CREATE INDEX client_by_name   ON client (name COLLATE NOCASE, id);
+CREATE INDEX client_by_payer  ON client (payer_id) WHERE payer_id IS NOT NULL;
+CREATE INDEX client_by_mail   ON client (mail COLLATE NOCASE) WHERE mail IS NOT NULL;
+CREATE INDEX client_by_phone  ON client (phone) WHERE phone IS NOT NULL;
+CREATE INDEX client_to_forget ON client (forget_at) WHERE forget_at IS NOT NULL;
+
+-- The contact may be shown as it was on the day it was agreed to. Whoever changes the number, or the only address shown, and
+-- by whatever way: until the client agrees again, finders' messages are passed on.
+CREATE TRIGGER client_contact_changed AFTER UPDATE OF phone, mail ON client
+WHEN old.found_choice = 'Contact' AND new.found_choice = 'Contact'
+ AND (old.phone IS NOT new.phone OR (old.mail IS NOT new.mail AND old.found_shows_mail = 1)) BEGIN
+  UPDATE client
+  SET found_choice     = CASE WHEN old.phone = new.phone THEN 'Contact' ELSE 'Message' END,
+      found_always     = CASE WHEN old.phone = new.phone THEN found_always ELSE 0 END,
+      found_shows_mail = CASE WHEN old.phone = new.phone AND old.mail IS new.mail THEN found_shows_mail ELSE 0 END
+  WHERE id = new.id;
+END;
+
+-- What the owner has to do for a client, until it is ticked off.
+CREATE TABLE client_request (
+  id        INTEGER PRIMARY KEY AUTOINCREMENT,
+  client_id INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
+  kind      TEXT    NOT NULL CHECK (kind IN ('Link', 'Payer', 'OwnClient', 'PassedOn', 'Forget')),
+  words     TEXT    NOT NULL DEFAULT '' CHECK (length(words) <= 400),
+  asked_at  TEXT    NOT NULL,
+  done_at   TEXT
+) STRICT;
+CREATE INDEX client_request_open      ON client_request (id) WHERE done_at IS NULL;
+CREATE INDEX client_request_by_client ON client_request (client_id);
+
+-- ==== Players ====
 
 CREATE TABLE player (
   id            INTEGER PRIMARY KEY AUTOINCREMENT,
@@ -89,11 +179,27 @@ CREATE TABLE player (
   hitting       TEXT    NOT NULL DEFAULT 'Average' CHECK (hitting IN ('Easy', 'Average', 'Hard')),
   rule          TEXT    CHECK (rule IN ('TimesAWeek', 'WhicheverFirst', 'Hours', 'EveryWeeks', 'FixedDate')),
   every_weeks   INTEGER CHECK (every_weeks BETWEEN 1 AND 104),
+  -- What a guardian agreed to have on a junior's labels, and since when.
+  label_name    TEXT    NOT NULL DEFAULT '' CHECK (length(label_name) <= 20),
+  label_name_on TEXT    CHECK (label_name_on GLOB '????-??-??'),
   note          TEXT    NOT NULL DEFAULT '',
   version       INTEGER NOT NULL DEFAULT 1,
   CHECK (rule IS NOT 'EveryWeeks' OR every_weeks IS NOT NULL)
 ) STRICT;
 CREATE INDEX player_by_client ON player (client_id, name COLLATE NOCASE);
+
+-- Days on which a player does not play: time goes on, hours do not.
+CREATE TABLE pause (
+  id        INTEGER PRIMARY KEY AUTOINCREMENT,
+  player_id INTEGER NOT NULL REFERENCES player (id) ON DELETE CASCADE,
+  from_on   TEXT    NOT NULL CHECK (from_on GLOB '????-??-??'),
+  to_on     TEXT    CHECK (to_on GLOB '????-??-??'),
+  note      TEXT    NOT NULL DEFAULT '' CHECK (length(note) <= 200),
+  CHECK (to_on IS NULL OR to_on >= from_on)
+) STRICT;
+CREATE INDEX pause_by_player ON pause (player_id, from_on);
+
+-- ==== Strings ====
 
 CREATE TABLE string_kind (
   id       INTEGER PRIMARY KEY AUTOINCREMENT,
@@ -106,12 +212,7 @@ CREATE TABLE string_kind (
   UNIQUE (name COLLATE NOCASE, gauge_mm)
 ) STRICT;
 
-CREATE TABLE instrument (
-  id      INTEGER PRIMARY KEY AUTOINCREMENT,
-  name    TEXT    NOT NULL UNIQUE COLLATE NOCASE CHECK (length(name) BETWEEN 1 AND 40),
-  scale   TEXT    NOT NULL CHECK (scale IN ('Stiffness', 'Hertz')),
-  version INTEGER NOT NULL DEFAULT 1
-) STRICT;
+-- ==== Rackets ====
 
 CREATE TABLE racket (
   id              INTEGER PRIMARY KEY AUTOINCREMENT,
@@ -121,6 +222,9 @@ CREATE TABLE racket (
   sport           TEXT    NOT NULL CHECK (sport IN ('Tennis', 'Badminton', 'Squash')),
   frame           TEXT    NOT NULL DEFAULT '' CHECK (length(frame) <= 80),
   tape_colour     TEXT    NOT NULL DEFAULT '' CHECK (length(tape_colour) <= 20),
+  -- On its labels; the tape's colour goes with them.
+  label_ink       TEXT    NOT NULL DEFAULT '' CHECK (length(label_ink) <= 20),
+  label_line      TEXT    NOT NULL DEFAULT '' CHECK (length(label_line) <= 40),
   head_size       REAL    CHECK (head_size > 0),
   head_size_unit  TEXT    NOT NULL DEFAULT 'in2' CHECK (head_size_unit IN ('in2', 'cm2')),
   pattern_mains   INTEGER CHECK (pattern_mains BETWEEN 8 AND 40),
@@ -129,13 +233,24 @@ CREATE TABLE racket (
   grip            TEXT    NOT NULL DEFAULT '' CHECK (length(grip) <= 40),
   own_date        TEXT    CHECK (own_date GLOB '????-??-??'),
   own_date_note   TEXT    NOT NULL DEFAULT '' CHECK (length(own_date_note) <= 200),
+  -- "Not yet": no reminder before this day.
+  not_before      TEXT    CHECK (not_before GLOB '????-??-??'),
+  -- Strung by somebody else on this day; counts from there, with strings unknown, until a newer job here.
+  elsewhere_on    TEXT    CHECK (elsewhere_on GLOB '????-??-??'),
+  -- The restring-by date as last worked out, from when it counts as due soon, and what decides; all null without a date.
+  due_on          TEXT    CHECK (due_on GLOB '????-??-??'),
+  due_soon_on     TEXT    CHECK (due_soon_on GLOB '????-??-??'),
+  due_because     TEXT    CHECK (due_because IN ('TimesAWeek', 'Hours', 'Tension', 'Breakage', 'EveryWeeks', 'OwnersDate')),
   lost_since      TEXT    CHECK (lost_since GLOB '????-??-??'),
+  lost_note       TEXT    NOT NULL DEFAULT '' CHECK (length(lost_note) <= 140),
   came_from_id    INTEGER REFERENCES racket (id),
   note            TEXT    NOT NULL DEFAULT '',
   version         INTEGER NOT NULL DEFAULT 1,
   UNIQUE (player_id, number)
 ) STRICT;
-CREATE INDEX racket_in_play ON racket (player_id) WHERE state IN ('InTurn', 'Spare');
+CREATE INDEX racket_in_play   ON racket (player_id) WHERE state IN ('InTurn', 'Spare');
+CREATE INDEX racket_due       ON racket (due_on, due_soon_on, player_id) WHERE due_on IS NOT NULL;
+CREATE INDEX racket_came_from ON racket (came_from_id) WHERE came_from_id IS NOT NULL;
 
 CREATE TABLE spec (
   id              INTEGER PRIMARY KEY AUTOINCREMENT,
@@ -155,56 +270,129 @@ CREATE TABLE spec (
 ) STRICT;
 CREATE INDEX spec_by_racket ON spec (racket_id, measured_on DESC);
 
-CREATE TABLE tag (
-  code       TEXT PRIMARY KEY CHECK (length(code) = 11 AND code NOT GLOB '*[^0-9A-HJKMNP-TV-Z]*'),
-  state      TEXT NOT NULL CHECK (state IN ('Unassigned', 'Live', 'Retired')),
-  racket_id  INTEGER REFERENCES racket (id),
-  made_at    TEXT NOT NULL,
-  linked_at  TEXT,
-  retired_at TEXT,
-  CHECK (state IS NOT 'Live' OR racket_id IS NOT NULL),
-  CHECK (state IS NOT 'Unassigned' OR racket_id IS NULL),
-  CHECK ((state = 'Retired') = (retired_at IS NOT NULL))
-) STRICT, WITHOUT ROWID;
-CREATE UNIQUE INDEX tag_live_of_racket ON tag (racket_id) WHERE state = 'Live';
-CREATE INDEX tag_of_racket ON tag (racket_id);
+-- Hours that somebody noted for one racket; they stand for its past instead of the habit.
+CREATE TABLE logged_hours (
+  id        INTEGER PRIMARY KEY AUTOINCREMENT,
+  racket_id INTEGER NOT NULL REFERENCES racket (id) ON DELETE CASCADE,
+  played_on TEXT    NOT NULL CHECK (played_on GLOB '????-??-??'),
+  hours     REAL    NOT NULL CHECK (hours > 0 AND hours <= 200),
+  note      TEXT    NOT NULL DEFAULT '' CHECK (length(note) <= 200)
+) STRICT;
+CREATE INDEX logged_hours_by_racket ON logged_hours (racket_id, played_on);
+
+-- ==== Jobs ====
 
 CREATE TABLE job (
-  id                   INTEGER PRIMARY KEY AUTOINCREMENT,
-  ticket               INTEGER NOT NULL UNIQUE CHECK (ticket > 0),
-  racket_id            INTEGER NOT NULL REFERENCES racket (id),
-  state                TEXT    NOT NULL CHECK (state IN ('Waiting', 'OnMachine', 'Strung', 'Collected', 'Cancelled')),
-  mains_id             INTEGER NOT NULL REFERENCES string_kind (id),
-  crosses_id           INTEGER NOT NULL REFERENCES string_kind (id),
-  mains_supplied_by    TEXT    NOT NULL CHECK (mains_supplied_by IN ('Shop', 'Client')),
-  crosses_supplied_by  TEXT    NOT NULL CHECK (crosses_supplied_by IN ('Shop', 'Client')),
-  mains_tension        REAL    NOT NULL CHECK (mains_tension > 0 AND mains_tension <= 100),
-  crosses_tension      REAL    NOT NULL CHECK (crosses_tension > 0 AND crosses_tension <= 100),
-  tension_unit         TEXT    NOT NULL CHECK (tension_unit IN ('Lb', 'Kg')),
-  pre_stretch_percent  INTEGER NOT NULL DEFAULT 0 CHECK (pre_stretch_percent BETWEEN 0 AND 30),
-  pieces               INTEGER NOT NULL DEFAULT 2 CHECK (pieces IN (1, 2)),
-  received_on          TEXT    NOT NULL CHECK (received_on GLOB '????-??-??'),
-  received_where       TEXT    NOT NULL DEFAULT '' CHECK (length(received_where) <= 60),
-  promised_for         TEXT    CHECK (promised_for GLOB '????-??-??'),
-  strung_on            TEXT    CHECK (strung_on GLOB '????-??-??'),
-  strung_by            TEXT    NOT NULL DEFAULT '' CHECK (length(strung_by) <= 60),
-  machine              TEXT    NOT NULL DEFAULT '' CHECK (length(machine) <= 60),
-  collected_on         TEXT    CHECK (collected_on GLOB '????-??-??'),
-  price_minor          INTEGER CHECK (price_minor BETWEEN 0 AND 100000000),
-  paid_on              TEXT    CHECK (paid_on GLOB '????-??-??'),
-  note                 TEXT    NOT NULL DEFAULT '',
-  ended_on             TEXT    CHECK (ended_on GLOB '????-??-??'),
-  ended_how            TEXT    CHECK (ended_how IN ('Wear', 'Mishit', 'Grommet', 'Machine', 'CutOut', 'Unknown')),
-  version              INTEGER NOT NULL DEFAULT 1,
+  id                  INTEGER PRIMARY KEY AUTOINCREMENT,
+  ticket              INTEGER NOT NULL UNIQUE CHECK (ticket > 0),
+  racket_id           INTEGER NOT NULL REFERENCES racket (id),
+  state               TEXT    NOT NULL CHECK (state IN ('Waiting', 'OnMachine', 'Strung', 'Collected', 'Cancelled')),
+  mains_id            INTEGER NOT NULL REFERENCES string_kind (id),
+  crosses_id          INTEGER NOT NULL REFERENCES string_kind (id),
+  mains_supplied_by   TEXT    NOT NULL CHECK (mains_supplied_by IN ('Shop', 'Client')),
+  crosses_supplied_by TEXT    NOT NULL CHECK (crosses_supplied_by IN ('Shop', 'Client')),
+  mains_tension       REAL    NOT NULL CHECK (mains_tension > 0 AND mains_tension <= 100),
+  crosses_tension     REAL    NOT NULL CHECK (crosses_tension > 0 AND crosses_tension <= 100),
+  tension_unit        TEXT    NOT NULL CHECK (tension_unit IN ('Lb', 'Kg')),
+  pre_stretch_percent INTEGER NOT NULL DEFAULT 0 CHECK (pre_stretch_percent BETWEEN 0 AND 30),
+  pieces              INTEGER NOT NULL DEFAULT 2 CHECK (pieces IN (1, 2)),
+  received_on         TEXT    NOT NULL CHECK (received_on GLOB '????-??-??'),
+  received_where      TEXT    NOT NULL DEFAULT '' CHECK (length(received_where) <= 60),
+  -- Asked for in the own page: where and by when the racket is dropped off, and when it is needed.
+  asked_by_client     INTEGER NOT NULL DEFAULT 0 CHECK (asked_by_client IN (0, 1)),
+  drop_off_where      TEXT    NOT NULL DEFAULT '' CHECK (length(drop_off_where) <= 60),
+  drop_off_by         TEXT    CHECK (drop_off_by GLOB '????-??-??'),
+  needed_by           TEXT    CHECK (needed_by GLOB '????-??-??'),
+  -- What the client asked for in a reminder's answer, in their own words.
+  wish                TEXT    NOT NULL DEFAULT '' CHECK (length(wish) <= 600),
+  -- The client said yes and has not brought the racket yet.
+  expected            INTEGER NOT NULL DEFAULT 0 CHECK (expected IN (0, 1)),
+  promised_for        TEXT    CHECK (promised_for GLOB '????-??-??'),
+  strung_on           TEXT    CHECK (strung_on GLOB '????-??-??'),
+  strung_by           TEXT    NOT NULL DEFAULT '' CHECK (length(strung_by) <= 60),
+  machine             TEXT    NOT NULL DEFAULT '' CHECK (length(machine) <= 60),
+  -- The restring-by date that the label of these strings carries.
+  label_date          TEXT    CHECK (label_date GLOB '????-??-??'),
+  told_ready_at       TEXT,
+  collected_on        TEXT    CHECK (collected_on GLOB '????-??-??'),
+  price_minor         INTEGER CHECK (price_minor BETWEEN 0 AND 100000000),
+  paid_on             TEXT    CHECK (paid_on GLOB '????-??-??'),
+  note                TEXT    NOT NULL DEFAULT '',
+  ended_on            TEXT    CHECK (ended_on GLOB '????-??-??'),
+  ended_how           TEXT    CHECK (ended_how IN ('Wear', 'Mishit', 'Grommet', 'Machine', 'CutOut', 'Unknown')),
+  -- Hours played on the strings in all, frozen when they come out.
+  hours_played        REAL    CHECK (hours_played >= 0),
+  version             INTEGER NOT NULL DEFAULT 1,
   CHECK ((state IN ('Strung', 'Collected')) = (strung_on IS NOT NULL)),
   CHECK ((state = 'Collected') = (collected_on IS NOT NULL)),
   CHECK ((ended_on IS NULL) = (ended_how IS NULL)),
   CHECK (ended_on IS NULL OR strung_on IS NOT NULL)
 ) STRICT;
-CREATE INDEX job_by_racket ON job (racket_id, strung_on DESC, id DESC);
-CREATE INDEX job_on_bench  ON job (state, promised_for, ticket) WHERE state IN ('Waiting', 'OnMachine', 'Strung');
-CREATE INDEX job_unpaid    ON job (received_on) WHERE paid_on IS NULL AND state <> 'Cancelled';
-CREATE INDEX job_received  ON job (received_on, racket_id);
+CREATE INDEX job_by_racket  ON job (racket_id, strung_on DESC, id DESC);
+CREATE INDEX job_on_bench   ON job (state, promised_for, ticket) WHERE state IN ('Waiting', 'OnMachine', 'Strung');
+CREATE INDEX job_unpaid     ON job (received_on) WHERE paid_on IS NULL AND state <> 'Cancelled';
+CREATE INDEX job_received   ON job (received_on, racket_id);
+CREATE INDEX job_by_string  ON job (mains_id);
+CREATE INDEX job_by_crosses ON job (crosses_id);
+
+-- "Not yet" was said of the strings that were in then: new ones end it.
+CREATE TRIGGER job_strung_asks_again AFTER UPDATE OF strung_on ON job WHEN new.strung_on IS NOT NULL AND old.strung_on IS NULL BEGIN
+  UPDATE racket SET not_before = NULL WHERE id = new.racket_id AND not_before IS NOT NULL;
+END;
+
+-- Strings that have another day of going in or coming out were played for other hours, and their label another date.
+CREATE TRIGGER job_hours_thaw AFTER UPDATE OF strung_on, ended_on ON job
+WHEN new.hours_played IS NOT NULL AND (new.strung_on IS NOT old.strung_on OR new.ended_on IS NOT old.ended_on) BEGIN
+  UPDATE job SET hours_played = NULL WHERE id = new.id;
+END;
+CREATE TRIGGER job_readings_thaw AFTER UPDATE OF strung_on ON job WHEN new.strung_on IS NOT old.strung_on BEGIN
+  UPDATE reading SET hours = NULL WHERE job_id = new.id AND hours IS NOT NULL;
+END;
+CREATE TRIGGER job_label_thaw AFTER UPDATE OF strung_on ON job
+WHEN new.strung_on IS NOT old.strung_on AND new.label_date IS NOT NULL AND new.label_date IS old.label_date BEGIN
+  UPDATE job SET label_date = NULL WHERE id = new.id;
+END;
+
+-- What the player said about a stringing after playing with it.
+CREATE TABLE feel (
+  job_id       INTEGER PRIMARY KEY REFERENCES job (id) ON DELETE CASCADE,
+  bed          TEXT    NOT NULL CHECK (bed IN ('TooStiff', 'Right', 'TooLoose')),
+  more_spin    INTEGER NOT NULL DEFAULT 0 CHECK (more_spin IN (0, 1)),
+  more_control INTEGER NOT NULL DEFAULT 0 CHECK (more_control IN (0, 1)),
+  more_comfort INTEGER NOT NULL DEFAULT 0 CHECK (more_comfort IN (0, 1)),
+  note         TEXT    NOT NULL DEFAULT '' CHECK (length(note) <= 400),
+  said_on      TEXT    NOT NULL CHECK (said_on GLOB '????-??-??')
+) STRICT;
+
+-- What the shop keeps of the jobs of a client who was forgotten: counts and money, no person, no racket.
+CREATE TABLE past_job (
+  ticket      INTEGER PRIMARY KEY,
+  sport       TEXT    NOT NULL,
+  mains_id    INTEGER NOT NULL REFERENCES string_kind (id),
+  crosses_id  INTEGER NOT NULL REFERENCES string_kind (id),
+  received_on TEXT    NOT NULL CHECK (received_on GLOB '????-??-??'),
+  strung_on   TEXT    CHECK (strung_on GLOB '????-??-??'),
+  price_minor INTEGER,
+  paid_on     TEXT    CHECK (paid_on GLOB '????-??-??')
+) STRICT;
+CREATE INDEX past_job_by_mains   ON past_job (mains_id);
+CREATE INDEX past_job_by_crosses ON past_job (crosses_id);
+
+-- The strings now in each racket, or last in it: its newest strung job.
+CREATE VIEW bed AS
+SELECT r.id AS racket_id, j.id AS job_id, j.strung_on, j.ended_on, j.ended_how, j.mains_id, j.crosses_id
+FROM racket r
+JOIN job j ON j.id = (SELECT n.id FROM job n WHERE n.racket_id = r.id AND n.strung_on IS NOT NULL
+                      ORDER BY n.strung_on DESC, n.id DESC LIMIT 1);
+
+-- ==== Readings ====
+
+CREATE TABLE instrument (
+  id      INTEGER PRIMARY KEY AUTOINCREMENT,
+  name    TEXT    NOT NULL UNIQUE COLLATE NOCASE CHECK (length(name) BETWEEN 1 AND 40),
+  scale   TEXT    NOT NULL CHECK (scale IN ('Stiffness', 'Hertz')),
+  version INTEGER NOT NULL DEFAULT 1
+) STRICT;
 
 -- The first reading of a job is taken right after stringing; later ones compare with it.
 CREATE TABLE reading (
@@ -212,25 +400,352 @@ CREATE TABLE reading (
   job_id        INTEGER NOT NULL REFERENCES job (id) ON DELETE CASCADE,
   first         INTEGER NOT NULL CHECK (first IN (0, 1)),
   taken_on      TEXT    NOT NULL CHECK (taken_on GLOB '????-??-??'),
+  taken_at      TEXT    CHECK (taken_at GLOB '[0-2][0-9]:[0-5][0-9]'),
   instrument_id INTEGER NOT NULL REFERENCES instrument (id),
   value         REAL    NOT NULL CHECK (value > 0 AND value < 5000),
+  -- Hours played on the strings by then, frozen when the reading is written down; null where nobody can tell.
+  hours         REAL    CHECK (hours >= 0),
   note          TEXT    NOT NULL DEFAULT ''
 ) STRICT;
 CREATE UNIQUE INDEX reading_first ON reading (job_id) WHERE first = 1;
-CREATE INDEX reading_by_job ON reading (job_id, taken_on);
+CREATE INDEX reading_by_job        ON reading (job_id, taken_on);
+CREATE INDEX reading_by_instrument ON reading (instrument_id);
 
--- Marks an invented shop's records: the day that all their dates are of, and whether its owner's password was printed.
-CREATE TABLE demo (
-  id   INTEGER PRIMARY KEY CHECK (id = 1),
-  day  TEXT    NOT NULL CHECK (day GLOB '????-??-??'),
-  told INTEGER NOT NULL DEFAULT 0 CHECK (told IN (0, 1))
+CREATE TRIGGER reading_hours_thaw AFTER UPDATE OF taken_on ON reading
+WHEN new.hours IS NOT NULL AND new.taken_on <> old.taken_on BEGIN
+  UPDATE reading SET hours = NULL WHERE id = new.id;
+END;
+
+-- ==== Tags ====
+
+-- Blank tags made ahead. The stock they were laid out for stays with them: a reprint is the same roll.
+-- Its address is derived from id and secret: after going back to a copy it never shows another roll's tags.
+CREATE TABLE tag_roll (
+  id      INTEGER PRIMARY KEY AUTOINCREMENT,
+  secret  TEXT    NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(secret) = 32),
+  count   INTEGER NOT NULL CHECK (count BETWEEN 1 AND 500),
+  made    INTEGER NOT NULL DEFAULT 0 CHECK (made BETWEEN 0 AND count),
+  stock   TEXT    NOT NULL CHECK (json_valid(stock)),
+  made_at TEXT    NOT NULL
 ) STRICT;
+CREATE INDEX tag_roll_unfinished ON tag_roll (id) WHERE made < count;
+
+CREATE TABLE tag (
+  code             TEXT    PRIMARY KEY CHECK (length(code) = 11 AND code NOT GLOB '*[^0-9A-HJKMNP-TV-Z]*'),
+  state            TEXT    NOT NULL CHECK (state IN ('Unassigned', 'Live', 'Retired')),
+  racket_id        INTEGER REFERENCES racket (id),
+  roll_id          INTEGER REFERENCES tag_roll (id),
+  made_at          TEXT    NOT NULL,
+  linked_at        TEXT,
+  retired_at       TEXT,
+  found_blocked_at TEXT,
+  CHECK (state IS NOT 'Live' OR racket_id IS NOT NULL),
+  CHECK (state IS NOT 'Unassigned' OR racket_id IS NULL),
+  CHECK ((state = 'Retired') = (retired_at IS NOT NULL))
+) STRICT, WITHOUT ROWID;
+CREATE UNIQUE INDEX tag_live_of_racket ON tag (racket_id) WHERE state = 'Live';
+CREATE INDEX tag_of_racket ON tag (racket_id);
+CREATE INDEX tag_of_roll   ON tag (roll_id, made_at, code) WHERE roll_id IS NOT NULL;
+
+-- ==== Labels ====
+
+-- How labels are printed, as one JSON document. One row; without it the starting values hold.
+CREATE TABLE label_setting (
+  id       INTEGER PRIMARY KEY CHECK (id = 1),
+  settings TEXT    NOT NULL CHECK (json_valid(settings)),
+  version  INTEGER NOT NULL DEFAULT 1
+) STRICT;
+
+-- The shop's mark in shades of grey, as it was read from the upload, and where black begins.
+CREATE TABLE label_logo (
+  id        INTEGER PRIMARY KEY CHECK (id = 1),
+  png       BLOB    NOT NULL,
+  threshold INTEGER NOT NULL CHECK (threshold BETWEEN 1 AND 255),
+  version   INTEGER NOT NULL DEFAULT 1
+) STRICT;
+
+-- ==== Reminders ====
+
+-- One reminder to one household. Its two links, to answer and to stop, are derived from id and secret with the server's
+-- key and never stored; a new secret makes the link void.
+CREATE TABLE reminder (
+  id          INTEGER PRIMARY KEY AUTOINCREMENT,
+  client_id   INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
+  secret      TEXT    NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(secret) = 32),
+  stop_secret TEXT    NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(stop_secret) = 32),
+  made_at     TEXT    NOT NULL,
+  expires_at  TEXT    NOT NULL,
+  sent_how    TEXT    CHECK (sent_how IN ('Mail', 'MailApp', 'SmsApp', 'Copied', 'Phone')),
+  sent_at     TEXT,
+  discarded   INTEGER NOT NULL DEFAULT 0 CHECK (discarded IN (0, 1))
+) STRICT;
+CREATE INDEX reminder_by_client ON reminder (client_id, made_at DESC);
+
+CREATE TABLE reminder_racket (
+  reminder_id      INTEGER NOT NULL REFERENCES reminder (id) ON DELETE CASCADE,
+  racket_id        INTEGER NOT NULL REFERENCES racket (id) ON DELETE CASCADE,
+  due              TEXT    CHECK (due GLOB '????-??-??'),
+  answer           TEXT    CHECK (answer IN ('Same', 'Different', 'NotYet', 'Elsewhere', 'Gone')),
+  answered_at      TEXT,
+  answered_by      TEXT    CHECK (answered_by IN ('Client', 'Owner')),
+  weeks            INTEGER CHECK (weeks BETWEEN 1 AND 52),
+  elsewhere_on     TEXT    CHECK (elsewhere_on GLOB '????-??-??'),
+  wish_strings     TEXT    NOT NULL DEFAULT '' CHECK (length(wish_strings) <= 80),
+  wish_tension     TEXT    NOT NULL DEFAULT '' CHECK (length(wish_tension) <= 40),
+  wish_note        TEXT    NOT NULL DEFAULT '' CHECK (length(wish_note) <= 400),
+  job_id           INTEGER REFERENCES job (id),
+  -- What stood at the racket before the answer, for a change of mind.
+  state_before     TEXT    CHECK (state_before IN ('InTurn', 'Spare', 'Resting', 'Damaged')),
+  elsewhere_before TEXT    CHECK (elsewhere_before GLOB '????-??-??'),
+  PRIMARY KEY (reminder_id, racket_id),
+  CHECK ((answer IS NULL) = (answered_at IS NULL))
+) STRICT, WITHOUT ROWID;
+CREATE INDEX reminder_of_racket     ON reminder_racket (racket_id);
+CREATE INDEX reminder_racket_of_job ON reminder_racket (job_id) WHERE job_id IS NOT NULL;
+
+-- Reminders to many households at once. What is still to do stands here, so that a restart goes on where it stopped.
+CREATE TABLE reminder_batch (
+  id         INTEGER PRIMARY KEY AUTOINCREMENT,
+  made_at    TEXT    NOT NULL,
+  stopped_at TEXT
+) STRICT;
+
+CREATE TABLE reminder_batch_client (
+  batch_id    INTEGER NOT NULL REFERENCES reminder_batch (id) ON DELETE CASCADE,
+  client_id   INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
+  state       TEXT    NOT NULL DEFAULT 'Waiting' CHECK (state IN ('Waiting', 'Sent', 'Skipped')),
+  why         TEXT    NOT NULL DEFAULT '',
+  reminder_id INTEGER REFERENCES reminder (id) ON DELETE SET NULL,
+  PRIMARY KEY (batch_id, client_id)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX reminder_batch_waiting     ON reminder_batch_client (batch_id, client_id) WHERE state = 'Waiting';
+CREATE INDEX reminder_batch_of_client   ON reminder_batch_client (client_id);
+CREATE INDEX reminder_batch_of_reminder ON reminder_batch_client (reminder_id) WHERE reminder_id IS NOT NULL;
+
+-- ==== Lost and found ====
+
+-- Every showing of a contact and every word a finder left. What the finder typed goes after 30 days, the line stays.
+-- The link to answer is derived from id and secret.
+CREATE TABLE found_event (
+  id          INTEGER PRIMARY KEY AUTOINCREMENT,
+  secret      TEXT    NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(secret) = 32),
+  code        TEXT    NOT NULL,
+  racket_id   INTEGER NOT NULL REFERENCES racket (id) ON DELETE CASCADE,
+  client_id   INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
+  kind        TEXT    NOT NULL CHECK (kind IN ('Shown', 'AtDesk', 'HaveIt', 'StillThere', 'Message')),
+  at          TEXT    NOT NULL,
+  source      TEXT    NOT NULL,
+  form_key    TEXT    NOT NULL,
+  message     TEXT    NOT NULL DEFAULT '' CHECK (length(message) <= 1000),
+  reach       TEXT    NOT NULL DEFAULT '' CHECK (length(reach) <= 100),
+  -- Of the page the finder read; an answer is written in it.
+  language    TEXT    NOT NULL DEFAULT 'en',
+  notice_id   INTEGER REFERENCES outbox (id),
+  answered_at TEXT,
+  wiped_at    TEXT
+) STRICT;
+CREATE UNIQUE INDEX found_event_once ON found_event (form_key, kind);
+CREATE INDEX found_event_by_code   ON found_event (code, at);
+CREATE INDEX found_event_by_source ON found_event (source, at);
+CREATE INDEX found_event_by_client ON found_event (client_id, at DESC);
+CREATE INDEX found_event_by_racket ON found_event (racket_id, at DESC);
+CREATE INDEX found_event_by_notice ON found_event (notice_id) WHERE notice_id IS NOT NULL;
+CREATE INDEX found_event_unwiped   ON found_event (at) WHERE wiped_at IS NULL;
+
+-- ==== Clients' own pages ====
+
+-- A private link opens one client's own page on as many phones as there are. It is derived from id and secret with the
+-- server's key and never stored.
+CREATE TABLE own_page_link (
+  id         INTEGER PRIMARY KEY AUTOINCREMENT,
+  client_id  INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
+  secret     TEXT    NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(secret) = 32),
+  made_by    TEXT    NOT NULL CHECK (made_by IN ('Owner', 'Client')),
+  made_at    TEXT    NOT NULL,
+  expires_at TEXT    NOT NULL,
+  revoked_at TEXT
+) STRICT;
+CREATE INDEX own_page_link_by_client ON own_page_link (client_id, id DESC);
+
+-- One row for each browser a link was exchanged in. The cookie's own value is kept nowhere, only its hash.
+CREATE TABLE own_page_session (
+  id_hash     TEXT    PRIMARY KEY CHECK (length(id_hash) = 64),
+  client_id   INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
+  link_id     INTEGER NOT NULL REFERENCES own_page_link (id) ON DELETE CASCADE,
+  began_at    TEXT    NOT NULL,
+  -- A code that was just typed lets this browser do what could hurt, until then.
+  fresh_until TEXT
+) STRICT, WITHOUT ROWID;
+CREATE INDEX own_page_session_by_client ON own_page_session (client_id);
+CREATE INDEX own_page_session_by_link   ON own_page_session (link_id);
+
+-- A code sent to the mail on file. Its digits are derived from id and secret with the server's key and never stored.
+CREATE TABLE own_page_code (
+  id         INTEGER PRIMARY KEY AUTOINCREMENT,
+  client_id  INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
+  secret     TEXT    NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(secret) = 32),
+  made_at    TEXT    NOT NULL,
+  expires_at TEXT    NOT NULL,
+  tries      INTEGER NOT NULL DEFAULT 0,
+  used_at    TEXT
+) STRICT;
+CREATE INDEX own_page_code_by_client ON own_page_code (client_id, made_at DESC);
+
+-- Somebody asks for a link. Known and unknown are written down alike and told apart later, so that the answer takes the
+-- same time; the row is gone once it was looked at.
+CREATE TABLE link_request (
+  id       INTEGER PRIMARY KEY AUTOINCREMENT,
+  way      TEXT    NOT NULL CHECK (way IN ('Mail', 'Phone')),
+  reach    TEXT    NOT NULL CHECK (length(reach) <= 254),
+  asked_at TEXT    NOT NULL
+) STRICT;
+
+-- ==== The outbox ====
+
+-- Mail on its way. Written in the transaction that causes it; links with power stand here as placeholders only.
+CREATE TABLE outbox (
+  id           INTEGER PRIMARY KEY AUTOINCREMENT,
+  kind         TEXT    NOT NULL CHECK (kind IN ('Reminder', 'FoundNotice', 'ShopNotice', 'FinderAnswer', 'OwnPageLink', 'OwnPageCode', 'ClientNotice')),
+  to_client_id INTEGER REFERENCES client (id) ON DELETE CASCADE,
+  -- Where the mail goes to another address than the one on file: the old one is told of a change.
+  to_address   TEXT,
+  reminder_id  INTEGER REFERENCES reminder (id) ON DELETE CASCADE,
+  -- Of a FinderAnswer: whom it goes to stands with the finder's words and goes with them.
+  event_id     INTEGER REFERENCES found_event (id) ON DELETE CASCADE,
+  -- Of an OwnPageLink and an OwnPageCode: what is derived when the mail is written.
+  link_id      INTEGER REFERENCES own_page_link (id) ON DELETE CASCADE,
+  code_id      INTEGER REFERENCES own_page_code (id) ON DELETE CASCADE,
+  message_id   TEXT    NOT NULL UNIQUE,
+  subject      TEXT    NOT NULL DEFAULT '',
+  -- Pieces of the mail as JSON; see Mail/MailText.
+  body         TEXT    NOT NULL DEFAULT '[]',
+  -- Leaving: claimed by the program that hands it to the mail server. MaybeSent: nobody will ever know.
+  state        TEXT    NOT NULL DEFAULT 'Queued' CHECK (state IN ('Queued', 'Leaving', 'Sent', 'Failed', 'MaybeSent')),
+  -- A try ended without the server's word, so the mail may have arrived whatever became of later tries.
+  maybe_sent   INTEGER NOT NULL DEFAULT 0 CHECK (maybe_sent IN (0, 1)),
+  not_before   TEXT    NOT NULL,
+  tries        INTEGER NOT NULL DEFAULT 0,
+  last_error   TEXT    NOT NULL DEFAULT '',
+  made_at      TEXT    NOT NULL,
+  sent_at      TEXT,
+  CHECK ((state = 'Sent') = (sent_at IS NOT NULL))
+) STRICT;
+CREATE INDEX outbox_queued      ON outbox (not_before, id) WHERE state = 'Queued';
+CREATE INDEX outbox_leaving     ON outbox (id) WHERE state = 'Leaving';
+CREATE INDEX outbox_by_client   ON outbox (to_client_id, kind, made_at);
+CREATE INDEX outbox_by_event    ON outbox (event_id) WHERE event_id IS NOT NULL;
+CREATE INDEX outbox_by_reminder ON outbox (reminder_id) WHERE reminder_id IS NOT NULL;
+CREATE INDEX outbox_by_link     ON outbox (link_id) WHERE link_id IS NOT NULL;
+CREATE INDEX outbox_by_code     ON outbox (code_id) WHERE code_id IS NOT NULL;
+
+-- ==== Due dates: all they depend on, and what marks them to be worked out again ====
+
+-- All that a racket's restring-by date depends on, and whose it is, the job whose strings are in it, and what their label
+-- says. Strings that somebody else put in count from their day, and nothing is known of them. It joins the job itself: a
+-- view on the right of a LEFT JOIN is worked out for all rackets, even when one is asked for.
+CREATE VIEW forecast AS
+SELECT r.id AS racket_id, r.player_id, r.sport, r.state, r.pattern_mains, r.own_date,
+       p.times_a_week, p.hours_a_time, p.hitting, p.rule, p.every_weeks,
+       (SELECT COUNT(*) FROM racket o WHERE o.player_id = r.player_id AND o.state = 'InTurn') AS in_turn,
+       (SELECT COUNT(*) FROM racket o WHERE o.player_id = r.player_id AND o.state = 'Spare') AS spare,
+       CASE WHEN r.elsewhere_on > b.strung_on THEN r.elsewhere_on ELSE b.strung_on END AS strung_on,
+       CASE WHEN r.elsewhere_on > b.strung_on THEN NULL ELSE b.ended_on END AS ended_on,
+       CASE WHEN r.elsewhere_on > b.strung_on THEN NULL ELSE b.id END AS bed_id,
+       CASE WHEN r.elsewhere_on > b.strung_on THEN NULL ELSE b.label_date END AS label_date,
+       m.material AS mains_material, m.gauge_mm AS mains_gauge_mm,
+       c.material AS crosses_material, c.gauge_mm AS crosses_gauge_mm
+FROM racket r
+JOIN player p ON p.id = r.player_id
+LEFT JOIN job b ON b.id = (SELECT n.id FROM job n WHERE n.racket_id = r.id AND n.strung_on IS NOT NULL
+                           ORDER BY n.strung_on DESC, n.id DESC LIMIT 1)
+LEFT JOIN string_kind m ON m.id = b.mains_id AND (r.elsewhere_on IS NULL OR r.elsewhere_on <= b.strung_on)
+LEFT JOIN string_kind c ON c.id = b.crosses_id AND (r.elsewhere_on IS NULL OR r.elsewhere_on <= b.strung_on);
+
+-- Players whose rackets' dates must be worked out again: before the transaction ends, or later in the background.
+-- No foreign key: whoever is deleted may be marked on the way.
+CREATE TABLE due_again (
+  player_id     INTEGER PRIMARY KEY,
+  in_background INTEGER NOT NULL DEFAULT 0 CHECK (in_background IN (0, 1))
+) STRICT;
+CREATE INDEX due_again_in_background ON due_again (in_background);
+
+-- The shop's day for which all dates were worked out.
+CREATE TABLE due_day (
+  id  INTEGER PRIMARY KEY CHECK (id = 1),
+  day TEXT    NOT NULL CHECK (day GLOB '????-??-??')
+) STRICT;
+
+CREATE TRIGGER player_due_again AFTER UPDATE OF times_a_week, hours_a_time, hitting, rule, every_weeks ON player BEGIN
+  INSERT INTO due_again (player_id) VALUES (new.id) ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER racket_due_new AFTER INSERT ON racket BEGIN
+  INSERT INTO due_again (player_id) VALUES (new.player_id) ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER racket_due_again AFTER UPDATE OF player_id, state, sport, pattern_mains, own_date, elsewhere_on ON racket BEGIN
+  INSERT INTO due_again (player_id) VALUES (old.player_id), (new.player_id) ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER racket_due_gone AFTER DELETE ON racket BEGIN
+  INSERT INTO due_again (player_id) VALUES (old.player_id) ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER job_due_new AFTER INSERT ON job WHEN new.strung_on IS NOT NULL BEGIN
+  INSERT INTO due_again (player_id) SELECT player_id FROM racket WHERE id = new.racket_id ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER job_due_again AFTER UPDATE OF racket_id, mains_id, crosses_id, strung_on, ended_on, ended_how ON job BEGIN
+  INSERT INTO due_again (player_id) SELECT player_id FROM racket WHERE id IN (old.racket_id, new.racket_id) ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER job_due_gone AFTER DELETE ON job BEGIN
+  INSERT INTO due_again (player_id) SELECT player_id FROM racket WHERE id = old.racket_id ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER reading_due_new AFTER INSERT ON reading BEGIN
+  INSERT INTO due_again (player_id) SELECT r.player_id FROM job j JOIN racket r ON r.id = j.racket_id WHERE j.id = new.job_id ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER reading_due_again AFTER UPDATE OF job_id, first, taken_on, taken_at, instrument_id, value ON reading BEGIN
+  INSERT INTO due_again (player_id) SELECT r.player_id FROM job j JOIN racket r ON r.id = j.racket_id WHERE j.id IN (old.job_id, new.job_id) ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER reading_due_gone AFTER DELETE ON reading BEGIN
+  INSERT INTO due_again (player_id) SELECT r.player_id FROM job j JOIN racket r ON r.id = j.racket_id WHERE j.id = old.job_id ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER instrument_due_again AFTER UPDATE OF scale ON instrument BEGIN
+  INSERT INTO due_again (player_id) SELECT DISTINCT r.player_id FROM reading g JOIN job j ON j.id = g.job_id JOIN racket r ON r.id = j.racket_id WHERE g.instrument_id = new.id ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER string_due_again AFTER UPDATE OF material, gauge_mm ON string_kind BEGIN
+  INSERT INTO due_again (player_id) SELECT DISTINCT r.player_id FROM job j JOIN racket r ON r.id = j.racket_id WHERE new.id IN (j.mains_id, j.crosses_id) ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER pause_due_new AFTER INSERT ON pause BEGIN
+  INSERT INTO due_again (player_id) VALUES (new.player_id) ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER pause_due_again AFTER UPDATE ON pause BEGIN
+  INSERT INTO due_again (player_id) VALUES (old.player_id), (new.player_id) ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER pause_due_gone AFTER DELETE ON pause BEGIN
+  INSERT INTO due_again (player_id) VALUES (old.player_id) ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER logged_hours_due_new AFTER INSERT ON logged_hours BEGIN
+  INSERT INTO due_again (player_id) SELECT player_id FROM racket WHERE id = new.racket_id ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER logged_hours_due_again AFTER UPDATE ON logged_hours BEGIN
+  INSERT INTO due_again (player_id) SELECT player_id FROM racket WHERE id IN (old.racket_id, new.racket_id) ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+CREATE TRIGGER logged_hours_due_gone AFTER DELETE ON logged_hours BEGIN
+  INSERT INTO due_again (player_id) SELECT player_id FROM racket WHERE id = old.racket_id ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+
+-- Settings move every date; so many are worked out in the background.
+CREATE TRIGGER shop_due_again AFTER UPDATE OF starting_values, time_zone ON shop
+WHEN new.starting_values IS NOT old.starting_values OR new.time_zone <> old.time_zone BEGIN
+  INSERT INTO due_again (player_id, in_background) SELECT id, 1 FROM player WHERE true ON CONFLICT DO NOTHING;
+END;
+CREATE TRIGGER shop_due_new AFTER INSERT ON shop BEGIN
+  INSERT INTO due_again (player_id, in_background) SELECT id, 1 FROM player WHERE true ON CONFLICT DO NOTHING;
+END;
+
+-- ==== The search box ====
 
 -- One line a record for the search box. The row id says which: 4 × id + 0 client, + 1 player, + 2 racket.
 CREATE VIRTUAL TABLE finder USING fts5 (words, tokenize = 'unicode61 remove_diacritics 2', prefix = '2 3');
 INSERT INTO finder (finder, rank) VALUES ('secure-delete', 1);
 
-CREATE TRIGGER client_found  AFTER INSERT ON client BEGIN
+CREATE TRIGGER client_found AFTER INSERT ON client BEGIN
   INSERT INTO finder (rowid, words) VALUES (4 * new.id, new.name);
 END;
 CREATE TRIGGER client_refound AFTER UPDATE OF name ON client BEGIN
@@ -257,27 +772,3 @@ END;
 CREATE TRIGGER racket_lost AFTER DELETE ON racket BEGIN
   DELETE FROM finder WHERE rowid = 4 * old.id + 2;
 END;
-
--- The strings now in each racket, or last in it: its newest strung job.
-CREATE VIEW bed AS
-SELECT r.id AS racket_id, j.id AS job_id, j.strung_on, j.ended_on, j.ended_how, j.mains_id, j.crosses_id
-FROM racket r
-JOIN job j ON j.id = (SELECT n.id FROM job n WHERE n.racket_id = r.id AND n.strung_on IS NOT NULL
-                      ORDER BY n.strung_on DESC, n.id DESC LIMIT 1);
-
--- All that a racket's restring-by date depends on. It joins the job itself: a view on the right of a LEFT JOIN is worked
--- out for all rackets, even when one is asked for.
-CREATE VIEW forecast AS
-SELECT r.id AS racket_id, r.sport, r.state, r.pattern_mains, r.own_date,
-       p.times_a_week, p.hours_a_time, p.hitting, p.rule, p.every_weeks,
-       (SELECT COUNT(*) FROM racket o WHERE o.player_id = r.player_id AND o.state = 'InTurn') AS in_turn,
-       (SELECT COUNT(*) FROM racket o WHERE o.player_id = r.player_id AND o.state = 'Spare') AS spare,
-       b.strung_on, b.ended_on,
-       m.material AS mains_material, m.gauge_mm AS mains_gauge_mm,
-       c.material AS crosses_material, c.gauge_mm AS crosses_gauge_mm
-FROM racket r
-JOIN player p ON p.id = r.player_id
-LEFT JOIN job b ON b.id = (SELECT n.id FROM job n WHERE n.racket_id = r.id AND n.strung_on IS NOT NULL
-                           ORDER BY n.strung_on DESC, n.id DESC LIMIT 1)
-LEFT JOIN string_kind m ON m.id = b.mains_id
-LEFT JOIN string_kind c ON c.id = b.crosses_id;
