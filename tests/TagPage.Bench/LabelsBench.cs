@@ -1,3 +1,4 @@
+using TagPage.Labels.Render.Pdf;
 using BenchmarkDotNet.Attributes;
 using TagPage.Core.Tags;
 using TagPage.Labels.Content;

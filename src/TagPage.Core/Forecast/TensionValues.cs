@@ -1,3 +1,4 @@
+using TagPage.Core.Forecast.Learning;
 using TagPage.Core.Strings;
 
 namespace TagPage.Core.Forecast;

@@ -44,12 +44,12 @@ public sealed class SessionStore(Database database, TimeProvider clock)
     public void EndAll(string accountId) => database.Write(c => EndAll(c, accountId));
 
     /// <summary>For callers that end them in a transaction of their own.</summary>
-    public static void EndAll(SqliteConnection connection, string accountId) => connection.Execute(EndAllSql, new { accountId });
+    internal static void EndAll(SqliteConnection connection, string accountId) => connection.Execute(EndAllSql, new { accountId });
 
     private const string EndAllSql = "DELETE FROM session WHERE account_id = @accountId";
 
     /// <summary>Of all accounts, in the caller's transaction; the one-time links go with them.</summary>
-    public static void EndEverybodys(SqliteConnection connection) => connection.Execute(EndEverybodysSql);
+    internal static void EndEverybodys(SqliteConnection connection) => connection.Execute(EndEverybodysSql);
 
     private const string EndEverybodysSql = """
         DELETE FROM session;

@@ -17,7 +17,7 @@ public sealed class DemoStore(Database database, ImportStore imports)
 
     /// <summary>Brings the demo's records in and marks them as such, in one transaction. Returns what is in the way.</summary>
     public IReadOnlyList<ImportClash> Bring(ImportBatch batch, string formKey, DateOnly day) =>
-        imports.Add(batch, formKey, c => c.Execute(MarkSql, new { day }));
+        imports.Bring(batch, formKey, c => c.Execute(MarkSql, new { day }));
 
     private const string MarkSql = "INSERT INTO demo (id, day) VALUES (1, @day)";
 

@@ -1,5 +1,4 @@
 using TagPage.Core.Forecast;
-using TagPage.Core.Forecast.Learning;
 using TagPage.Core.Players;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;

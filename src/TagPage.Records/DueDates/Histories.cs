@@ -1,3 +1,4 @@
+using TagPage.Core.Forecast;
 using System.Globalization;
 using System.Text.Json;
 using Dapper;

@@ -17,10 +17,13 @@ public sealed class ImportStore(Database database, TimeProvider clock)
     private const string IsDoneSql = "SELECT EXISTS (SELECT 1 FROM used_form_key WHERE form_key = @formKey)";
 
     /// <summary>
-    /// Saves a batch without problems in one transaction, once per form key, together with whatever
-    /// <paramref name="also"/> does. Returns what the shop has already; where that is not empty, nothing was saved.
+    /// Saves a batch without problems in one transaction, once per form key. Returns what the shop has already; where
+    /// that is not empty, nothing was saved.
     /// </summary>
-    public IReadOnlyList<ImportClash> Add(ImportBatch batch, string formKey, Action<SqliteConnection>? also = null) => database.Write(c =>
+    public IReadOnlyList<ImportClash> Add(ImportBatch batch, string formKey) => Bring(batch, formKey, _ => { });
+
+    /// <summary>The same together with whatever <paramref name="also"/> does.</summary>
+    internal IReadOnlyList<ImportClash> Bring(ImportBatch batch, string formKey, Action<SqliteConnection> also) => database.Write(c =>
     {
         if (c.ExecuteScalar<bool>(IsDoneSql, new { formKey }))
             return [];
@@ -35,7 +38,7 @@ public sealed class ImportStore(Database database, TimeProvider clock)
             ImportRowStore.Add(c, batch, now);
             return batch.Count;
         });
-        also?.Invoke(c);
+        also(c);
         return clashes;
     });
 

@@ -13,7 +13,7 @@ public sealed record LabelEntry
     /// <summary>With the shop's mark, where it has one and there is room.</summary>
     public bool Logo { get; init; } = true;
     public bool Fold { get; init; }
-    public int Copies { get; init; }
+    public int Copies { get; init; } = 1;
     public LabelPages Pages { get; init; }
-    public int FirstFree { get; init; }
+    public int FirstFree { get; init; } = 1;
 }

@@ -62,7 +62,7 @@ public sealed class OwnPageSessionStore(Database database, TimeProvider clock)
         """;
 
     /// <summary>Of all clients, in the caller's transaction. Their links are not touched: those die with the key they were made with.</summary>
-    public static void EndEverybodys(SqliteConnection connection) => connection.Execute("DELETE FROM own_page_session");
+    internal static void EndEverybodys(SqliteConnection connection) => connection.Execute("DELETE FROM own_page_session");
 
     public int Count(long client) => database.Read(c => c.ExecuteScalar<int>(CountSql, new { client, Oldest = clock.GetUtcNow() - Longest }));
 

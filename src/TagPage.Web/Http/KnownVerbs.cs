@@ -13,7 +13,7 @@ internal sealed class KnownVerbs : IPageFilter
     public void OnPageHandlerExecuting(PageHandlerExecutingContext context)
     {
         var method = context.HttpContext.Request.Method;
-        if (context.HandlerMethod is not null || HttpMethods.IsGet(method) || HttpMethods.IsHead(method) || context.HandlerInstance is Pages.ProblemModel)
+        if (context.HandlerMethod is not null || HttpMethods.IsGet(method) || HttpMethods.IsHead(method) || context.ActionDescriptor.ViewEnginePath == "/Problem")
             return;
         var verbs = context.ActionDescriptor.HandlerMethods.Select(h => h.HttpMethod.ToUpperInvariant()).Append("GET").Append("HEAD").Distinct();
         context.HttpContext.Response.Headers.Allow = string.Join(", ", verbs);

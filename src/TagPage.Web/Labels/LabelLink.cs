@@ -1,6 +1,6 @@
+using TagPage.Records.Labels;
 using System.Globalization;
 using Microsoft.AspNetCore.WebUtilities;
-using TagPage.Web.Pages.Shop.Labels;
 
 namespace TagPage.Web.Labels;
 
@@ -10,7 +10,7 @@ namespace TagPage.Web.Labels;
 /// </summary>
 public static class LabelLink
 {
-    public static string Of(long racket, long? job, LabelInput input, string format = "pdf") => QueryHelpers.AddQueryString(
+    public static string Of(long racket, long? job, LabelEntry input, string format = "pdf") => QueryHelpers.AddQueryString(
         $"/shop/labels/racket/{racket.ToString(CultureInfo.InvariantCulture)}/label.{format}",
         new Dictionary<string, string?>
         {
@@ -19,8 +19,8 @@ public static class LabelLink
             [nameof(input.Whose)] = input.Whose.ToString(),
             [nameof(input.Logo)] = input.Logo.ToString(),
             [nameof(input.Fold)] = input.Fold.ToString(),
-            [nameof(input.Copies)] = input.Copies?.ToString(CultureInfo.InvariantCulture),
+            [nameof(input.Copies)] = input.Copies.ToString(CultureInfo.InvariantCulture),
             [nameof(input.Pages)] = input.Pages.ToString(),
-            [nameof(input.FirstFree)] = input.FirstFree?.ToString(CultureInfo.InvariantCulture),
+            [nameof(input.FirstFree)] = input.FirstFree.ToString(CultureInfo.InvariantCulture),
         });
 }

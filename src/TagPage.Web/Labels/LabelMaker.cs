@@ -4,7 +4,6 @@ using TagPage.Labels.Layout;
 using TagPage.Labels.Printing;
 using TagPage.Records.Labels;
 using TagPage.Web.Http;
-using TagPage.Web.Pages.Shop.Labels;
 using TagPage.Web.Words;
 using SpecPart = TagPage.Records.Labels.LabelRow.SpecPart;
 
@@ -19,7 +18,7 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Pub
     public LabelSettings Settings => settings.Get();
 
     /// <summary>A racket's label, or why there is none yet.</summary>
-    public (LaidLabel? Label, string? Why) Make(LabelRow row, LabelInput input)
+    public (LaidLabel? Label, string? Why) Make(LabelRow row, LabelEntry input)
     {
         if (WhyNot(row, input.Purpose) is { } why)
             return (null, why);
@@ -28,12 +27,8 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Pub
     }
 
     /// <summary>Labels of lines or of a desk, which no record stands behind.</summary>
-    public LaidLabel Make(LabelContent content, PlainInput input) => Layouter.Lay(content, StockOf(new LabelInput
-    {
-        TapeColour = input.TapeColour,
-        InkColour = input.InkColour,
-        Pages = input.Pages,
-    }));
+    public LaidLabel Make(LabelContent content, string? tapeColour, string? inkColour, LabelPages pages) =>
+        Layouter.Lay(content, StockOf(new LabelEntry { TapeColour = tapeColour, InkColour = inkColour, Pages = pages }));
 
     /// <summary>A tag that belongs to no racket yet.</summary>
     public LaidLabel Blank(Core.Tags.TagCode code, LabelStock stock) =>
@@ -53,7 +48,7 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Pub
 
     private Picture? LogoPicture() => logos.Get() is { } logo ? Logo.ToPicture(logo.Png, logo.Threshold) : null;
 
-    private LabelStock StockOf(LabelInput input)
+    private LabelStock StockOf(LabelEntry input)
     {
         var stock = Settings.Stock(input.TapeColour, input.InkColour, input.Fold);
         return input.Pages == LabelPages.Sheet ? Settings.OnSheet(stock) : stock;
@@ -67,7 +62,7 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Pub
         _ => null,
     };
 
-    private LabelContent Content(LabelRow row, LabelInput input)
+    private LabelContent Content(LabelRow row, LabelEntry input)
     {
         var tag = row.Code is { } code ? new LabelTag(code, address.Base, Purpose) : null;
         var (whose, line) = (input.Whose ? Whose(row, input) : "", input.OwnLine ?? "");
@@ -80,7 +75,7 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Pub
     }
 
     // What is typed counts at once, so that the preview shows what would be printed.
-    private static string Whose(LabelRow row, LabelInput input) => (row with { LabelName = input.AgreedName ?? "" }).Whose;
+    private static string Whose(LabelRow row, LabelEntry input) => (row with { LabelName = input.AgreedName ?? "" }).Whose;
 
     private static DoneFacts Done(LabelRow.JobPart job, string line, string whose) => new()
     {

@@ -1,3 +1,4 @@
+using TagPage.Labels.Render.Pdf;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Printing;
 using TagPage.Labels.Render;

@@ -1,3 +1,4 @@
+using TagPage.Labels.Render.Pdf;
 using System.Text;
 using TagPage.Labels.Content;
 using TagPage.Labels.Geometry;

@@ -1,5 +1,4 @@
 using TagPage.Records.Accounts;
-using TagPage.Records.OwnPages;
 using TagPage.Records.Storage;
 
 namespace TagPage.Web.Start.CommandLine;
@@ -19,11 +18,7 @@ internal static class NewKeysCommand
             throw new CannotStartException($"There is no shop in {folder.Root}.");
         // A shop that runs meanwhile would go on with the old keys until its next start.
         App.OpenRecords(app.Services, alone: true);
-        app.Services.GetRequiredService<Database>().Write(c =>
-        {
-            SessionStore.EndEverybodys(c);
-            OwnPageSessionStore.EndEverybodys(c);
-        });
+        app.Services.GetRequiredService<EverySessionStore>().End();
         KeyFiles.Delete(folder);
         output.WriteLine("Every browser is signed out and every link sent so far is void. Tags and their labels go on working.");
         output.WriteLine("Start the shop and choose a new password:");

@@ -1,10 +1,11 @@
+using TagPage.Records.Rackets;
+using TagPage.Records.Players;
+using TagPage.Core.Rackets;
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Players;
 using TagPage.Core.Sports;
 using TagPage.Records.FirstVisits;
 using TagPage.Web.Http.Forms;
-using TagPage.Web.Pages.Shop.Players;
-using TagPage.Web.Pages.Shop.Rackets;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
@@ -68,23 +69,25 @@ public sealed record FirstVisitInput
     {
         FormKey = FormKey,
         Client = new ClientInput { Name = Name, Phone = Phone, Mail = Mail }.ToEntry(),
-        Player = new PlayerInput
+        Player = new PlayerEntry
         {
-            Name = ClientPlays ? Name : PlayerName,
+            Name = (ClientPlays ? Name : PlayerName)!,
             Junior = Junior,
             TimesAWeek = TimesAWeek,
             HoursATime = HoursATime,
-        }.ToEntry(),
-        Racket = new RacketInput
+            Hitting = Hitting.Average,
+        },
+        Racket = new RacketEntry
         {
             Number = 1,
-            Sport = Sport,
+            State = RacketState.InTurn,
+            Sport = Sport!.Value,
             Frame = Frame,
             PatternMains = PatternMains,
             PatternCrosses = PatternCrosses,
             TapeColour = TapeColour,
             Grip = Grip,
-        }.ToEntry(),
+        },
         Tag = Tag!.Value,
         BlankCode = BlankCode,
     };

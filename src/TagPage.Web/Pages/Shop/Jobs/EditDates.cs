@@ -1,3 +1,4 @@
+using TagPage.Web.Pages.Shop.Shared;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Jobs;

@@ -1,3 +1,4 @@
+using TagPage.Web.Pages.Shop.Shared;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Jobs;

@@ -1,3 +1,4 @@
+using TagPage.Labels.Render.Pdf;
 using System.ComponentModel.DataAnnotations;
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
@@ -56,7 +57,7 @@ public sealed class DeskModel(LabelMaker maker, ShopClock clock, TimeProvider ti
             When = Input.When ?? "",
             Name = Input.Name ?? "",
         };
-        Labels = [maker.Make(Purposes.DeskRacket(facts, null), Input), maker.Make(Purposes.DeskBag(facts), Input)];
+        Labels = [maker.Make(Purposes.DeskRacket(facts, null), Input.TapeColour, Input.InkColour, Input.Pages), maker.Make(Purposes.DeskBag(facts), Input.TapeColour, Input.InkColour, Input.Pages)];
         return Preview ? Page() : File(LabelPdf.Of(maker.Pages(Labels, Input.Pages, Input.Copies!.Value)), "application/pdf");
     }
 }

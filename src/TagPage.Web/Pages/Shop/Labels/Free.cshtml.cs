@@ -1,3 +1,4 @@
+using TagPage.Labels.Render.Pdf;
 using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
@@ -42,7 +43,7 @@ public sealed class FreeModel(LabelMaker maker) : PageModel
     {
         if (!ModelState.IsValid)
             return Page();
-        Label = maker.Make(Purposes.Free(new[] { Input.First, Input.Second, Input.Third }.OfType<string>()), Input);
+        Label = maker.Make(Purposes.Free(new[] { Input.First, Input.Second, Input.Third }.OfType<string>()), Input.TapeColour, Input.InkColour, Input.Pages);
         return Preview ? Page() : File(LabelPdf.Of(maker.Pages([Label], Input.Pages, Input.Copies!.Value)), "application/pdf");
     }
 }

@@ -46,8 +46,8 @@ public sealed record LabelInput
         Whose = Whose,
         Logo = Logo,
         Fold = Fold,
-        Copies = Copies!.Value,
+        Copies = Copies ?? 1,
         Pages = Pages,
-        FirstFree = FirstFree!.Value,
+        FirstFree = FirstFree ?? 1,
     };
 }

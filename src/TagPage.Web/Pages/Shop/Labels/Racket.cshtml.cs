@@ -65,7 +65,7 @@ public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock cl
             return Page();
         if (store.Remember(id, Input.ToEntry(), clock.Today) is Outcome.Absent)
             return NotFound();
-        return Redirect(LabelLink.Of(id, Job, Input));
+        return Redirect(LabelLink.Of(id, Job, Input.ToEntry()));
     }
 
     private bool Load(long id)
@@ -76,5 +76,5 @@ public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock cl
         return true;
     }
 
-    private void Lay() => (Label, Why) = maker.Make(Racket, Input);
+    private void Lay() => (Label, Why) = maker.Make(Racket, Input.ToEntry());
 }

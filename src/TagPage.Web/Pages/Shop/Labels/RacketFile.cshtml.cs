@@ -1,3 +1,4 @@
+using TagPage.Labels.Render.Pdf;
 using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
@@ -15,7 +16,7 @@ public sealed class RacketFileModel(LabelStore store, LabelMaker maker) : PageMo
         if (!ModelState.IsValid || store.Get(id, job) is not { } row)
             return NotFound();
         input = input with { TapeColour = row.TapeColour, InkColour = row.LabelInk, OwnLine = row.LabelLine, AgreedName = row.LabelName };
-        if (maker.Make(row, input).Label is not { } label)
+        if (maker.Make(row, input.ToEntry()).Label is not { } label)
             return NotFound();
         return format switch
         {

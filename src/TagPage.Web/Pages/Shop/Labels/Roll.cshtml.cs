@@ -1,3 +1,4 @@
+using TagPage.Labels.Render.Pdf;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Layout;

@@ -1,3 +1,4 @@
+using TagPage.Labels.Render.Pdf;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Layout;
@@ -17,13 +18,13 @@ public sealed class TodayModel(LabelStore store, LabelMaker maker, ShopClock clo
     {
         if (file is not (null or "labels.pdf"))
             return NotFound();
-        Labels = [.. store.StrungOn(clock.Today).Select(row => (row, maker.Make(row, InputOf(row, pages)).Label!))];
+        Labels = [.. store.StrungOn(clock.Today).Select(row => (row, maker.Make(row, EntryOf(row, pages)).Label!))];
         if (file is null)
             return Page();
         return Labels.Count > 0 ? File(LabelPdf.Of(maker.Pages(Labels.Select(pair => pair.Label), pages)), "application/pdf") : NotFound();
     }
 
-    private static LabelInput InputOf(LabelRow row, LabelPages pages) => new()
+    private static LabelEntry EntryOf(LabelRow row, LabelPages pages) => new()
     {
         TapeColour = row.TapeColour,
         InkColour = row.LabelInk,

@@ -1,3 +1,4 @@
+using TagPage.Core.Forecast.Learning;
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Forecast;
 

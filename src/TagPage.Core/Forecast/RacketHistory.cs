@@ -1,6 +1,7 @@
+using TagPage.Core.Forecast.Learning;
 using TagPage.Core.Players;
 
-namespace TagPage.Core.Forecast.Learning;
+namespace TagPage.Core.Forecast;
 
 /// <summary>What went on with a racket and its player before today, as far as the restring-by date depends on it.</summary>
 public sealed record RacketHistory

@@ -1,10 +1,9 @@
 using System.Globalization;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Printing;
-using TagPage.Labels.Render.Pdf;
 using TagPage.Labels.Text;
 
-namespace TagPage.Labels.Render;
+namespace TagPage.Labels.Render.Pdf;
 
 /// <summary>
 /// Labels as a PDF: pages of exact size, the square as shapes, letters as text of embedded fonts that are cut down to

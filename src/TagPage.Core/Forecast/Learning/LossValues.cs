@@ -1,4 +1,4 @@
-namespace TagPage.Core.Forecast;
+namespace TagPage.Core.Forecast.Learning;
 
 /// <summary>How a material typically loses tension, in per cent.</summary>
 /// <param name="Threshold">Restring when it has lost so much.</param>

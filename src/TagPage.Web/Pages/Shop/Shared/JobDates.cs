@@ -1,7 +1,8 @@
+using TagPage.Records.Jobs;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
-namespace TagPage.Web.Pages.Shop.Jobs;
+namespace TagPage.Web.Pages.Shop.Shared;
 
 /// <summary>A job's days in the order in which they can happen.</summary>
 internal static class JobDates
@@ -23,9 +24,9 @@ internal static class JobDates
     public static IEnumerable<FieldFault> Promised(DateOnly? received, DateOnly? promised)
     {
         if (promised < received)
-            yield return new(nameof(JobInput.PromisedFor), $"The promised day is before the day it came in, {Formats.Day(received)}.");
+            yield return new(nameof(JobEntry.PromisedFor), $"The promised day is before the day it came in, {Formats.Day(received)}.");
         if (promised > received?.AddYears(1))
-            yield return new(nameof(JobInput.PromisedFor), "That is more than a year after it came in. Look at the year again.");
+            yield return new(nameof(JobEntry.PromisedFor), "That is more than a year after it came in. Look at the year again.");
     }
 
     public static IEnumerable<FieldFault> Strung(DateOnly? received, DateOnly? strung)

@@ -2,7 +2,7 @@ using System.Net;
 using System.Net.NetworkInformation;
 using System.Net.Sockets;
 
-namespace TagPage.Web.Start.CommandLine;
+namespace TagPage.Web.Start;
 
 /// <summary>The address under which a phone in the same network finds this machine.</summary>
 public static class LanAddress

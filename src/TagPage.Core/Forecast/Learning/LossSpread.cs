@@ -1,4 +1,4 @@
-namespace TagPage.Core.Forecast;
+namespace TagPage.Core.Forecast.Learning;
 
 /// <summary>How far a player's own strings may lie from the typical values, and an instrument from the truth.</summary>
 public sealed record LossSpread

@@ -1,0 +1,15 @@
+using TagPage.Records.OwnPages;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Accounts;
+
+/// <summary>All that is signed in, the shop's browsers and the clients'.</summary>
+public sealed class EverySessionStore(Database database)
+{
+    /// <summary>Signs every browser out.</summary>
+    public void End() => database.Write(c =>
+    {
+        SessionStore.EndEverybodys(c);
+        OwnPageSessionStore.EndEverybodys(c);
+    });
+}
