@@ -1,3 +1,5 @@
+using TagPage.Web.Http.Limits;
+using TagPage.Records.Outbox;
 using TagPage.Records.DueDates;
 using TagPage.Records.Storage;
 
@@ -51,6 +53,7 @@ public static class App
         var folder = app.Services.GetRequiredService<DataFolder>();
         KeyFiles.RefuseDamaged(folder);
         OpenRecords(app.Services, alone: serves);
+        MakeKeys(app.Services);
         KeyFiles.CloseToOthers(folder);
         app.UseTagPage();
         return app;
@@ -64,6 +67,13 @@ public static class App
             services.GetRequiredService<FolderLock>().Take();
         services.GetRequiredService<Migrator>().Run();
         services.GetRequiredService<DueDateKeeper>().Attach();
+    }
+
+    /// <summary>Keys are written as the program starts: a page that first needs one may meet a full disk.</summary>
+    private static void MakeKeys(IServiceProvider services)
+    {
+        services.GetRequiredService<LinkTokens>();
+        services.GetRequiredService<FinderMark>();
     }
 
     /// <summary>A published program carries its styles beside it and may be started from any folder.</summary>

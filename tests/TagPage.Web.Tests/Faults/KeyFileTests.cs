@@ -18,6 +18,15 @@ public sealed class KeyFileTests : IDisposable
         Assert.Equal("600\n600\n600\n", await Rights("data/keys/*"));
     }
 
+    /// <summary>Made only when it is first needed, a key would meet the full disk that a page has to tell of.</summary>
+    [Fact]
+    public void Program_that_has_started_needs_to_write_no_key_any_more()
+    {
+        _ = _desk.Start().Services;
+
+        Assert.Equal(["finders.key", "links.key"], Keys().Select(Kind).Where(k => k != "key.xml").Order(StringComparer.Ordinal));
+    }
+
     [Fact]
     public async Task Keys_that_others_could_read_are_closed_at_the_next_start()
     {
