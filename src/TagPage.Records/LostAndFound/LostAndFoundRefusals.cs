@@ -9,5 +9,8 @@ public sealed record NothingToShow() : Refusal(nameof(FoundChoiceEntry.Choice));
 /// <summary>A racket cannot have been lost on a day that is still to come.</summary>
 public sealed record LostInFuture() : Refusal(nameof(LostEntry.Since));
 
+/// <summary>Nobody still looks for a racket that was lost more than a year ago.</summary>
+public sealed record LostLongAgo() : Refusal(nameof(LostEntry.Since));
+
 /// <summary>Everybody can read the note, and it holds what it must not.</summary>
 public sealed record LostNoteUnfit(LostNoteFault Fault) : Refusal(nameof(LostEntry.Note));

@@ -19,51 +19,58 @@ public sealed class LostStore(Database database, ShopClock clock)
         public string LostNote { get; init; } = "";
     }
 
-    public Row? Get(long racket) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { racket }));
+    /// <summary>Null for a racket that is not there, or not theirs to mark.</summary>
+    public Row? Get(Who who, long racket) => database.Read(c => Get(c, who, racket));
 
-    private const string GetSql = """
+    private static Row? Get(SqliteConnection connection, Who who, long racket) =>
+        connection.QuerySingleOrDefault<Row>(GetSql, new { who.IsShop, who.ClientId, racket });
+
+    private const string GetSql = $"""
         SELECT r.number, p.name AS player_name, c.id AS client_id, c.name AS client_name, r.lost_since, r.lost_note
         FROM racket r
         JOIN player p ON p.id = r.player_id
         JOIN client c ON c.id = p.client_id
-        WHERE r.id = @racket
+        WHERE r.id = @racket AND {Who.ChangesRacket}
         """;
 
-    public Outcome Lose(long racket, LostEntry input)
+    public Outcome Lose(Who who, long racket, LostEntry input)
     {
-        var today = clock.Today;
+        var (today, note) = (clock.Today, input.Note ?? "");
         return database.Write<Outcome>(c =>
         {
-            if (c.QuerySingleOrDefault<Row>(GetSql, new { racket }) is not { } row)
+            if (Get(c, who, racket) is not { } row)
                 return new Outcome.Absent();
-            if (input.Since > today)
-                return new Outcome.Refused(new LostInFuture());
-            if (Fault(c, row.ClientId, input.Note ?? "") is { } fault)
+            if (DayFault(row, input.Since, today) is { } why)
+                return new Outcome.Refused(why);
+            if (LostNote.Fault(note, c.Query<string>(NamesSql, new { row.ClientId })) is { } fault)
                 return new Outcome.Refused(new LostNoteUnfit(fault));
-            Mark(c, racket, input.Since, input.Note ?? "");
-            return new Outcome.Done(racket);
+            return c.Execute(LoseSql, new { who.IsShop, who.ClientId, racket, input.Since, note }) == 1 ? new Outcome.Done(racket) : new Outcome.Absent();
         });
     }
 
-    /// <summary>What is wrong with a note for everybody, whoever wrote it: among others a name of the household's.</summary>
-    internal static LostNoteFault? Fault(SqliteConnection connection, long client, string note) =>
-        LostNote.Fault(note, connection.Query<string>(NamesSql, new { client }));
+    /// <summary>A day that stands already may stay, so that the note of a racket that is long gone can be changed.</summary>
+    private static Refusal? DayFault(Row row, DateOnly since, DateOnly today) =>
+        since > today ? new LostInFuture()
+        : since < today.AddYears(-1) && since != row.LostSince ? new LostLongAgo()
+        : null;
 
     private const string NamesSql = """
-        SELECT name FROM client WHERE id = @client
-        UNION SELECT second_name FROM client WHERE id = @client AND second_name <> ''
-        UNION SELECT name FROM player WHERE client_id = @client
+        SELECT name FROM client WHERE id = @ClientId
+        UNION SELECT second_name FROM client WHERE id = @ClientId AND second_name <> ''
+        UNION SELECT name FROM player WHERE client_id = @ClientId
         """;
 
-    internal static void Mark(SqliteConnection connection, long racket, DateOnly? since, string note) => connection.Execute(MarkSql, new { racket, since, note });
+    private const string LoseSql = $"""
+        UPDATE racket AS r SET lost_since = @Since, lost_note = @note, version = version + 1
+        WHERE r.id = @racket AND {Who.ChangesRacket}
+        """;
 
-    private const string MarkSql = "UPDATE racket SET lost_since = @since, lost_note = @note, version = version + 1 WHERE id = @racket";
+    /// <summary>A racket that is not lost stays as it is, which counts as done.</summary>
+    public Outcome Back(Who who, long racket) => database.Write<Outcome>(c =>
+        c.Execute(BackSql, new { who.IsShop, who.ClientId, racket }) == 1 ? new Outcome.Done(racket) : new Outcome.Absent());
 
-    /// <summary>Back already is as good.</summary>
-    public Outcome Back(long racket) => database.Write<Outcome>(c =>
-        c.Execute(BackSql, new { racket }) == 1 ? new Outcome.Done(racket) : new Outcome.Absent());
-
-    private const string BackSql = """
-        UPDATE racket SET version = version + (lost_since IS NOT NULL), lost_since = NULL, lost_note = '' WHERE id = @racket
+    private const string BackSql = $"""
+        UPDATE racket AS r SET version = version + (lost_since IS NOT NULL), lost_since = NULL, lost_note = ''
+        WHERE r.id = @racket AND {Who.ChangesRacket}
         """;
 }

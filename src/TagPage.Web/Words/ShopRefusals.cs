@@ -33,6 +33,7 @@ public static class ShopRefusals
         PayerUnknown => "Choose a payer of the list.",
         NothingToShow => "There is nothing to show yet. Put a phone number on the client’s record, or show the mail address.",
         LostInFuture => "This day is still to come. Write the day it was last seen.",
+        LostLongAgo => "This was more than a year ago. Write a day of the last twelve months.",
         LostNoteUnfit { Fault: var fault } => Of(fault),
         LinkOver => "This link was taken back or has run out. Make a new one.",
         NoAddressOnFile => "There is no mail address on file for this client.",

@@ -116,6 +116,15 @@ public sealed class OwnersSideTests : IDisposable
     }
 
     [Fact]
+    public async Task Day_long_ago_is_refused()
+    {
+        var page = await Lose("", "2025-11-24");
+
+        Assert.Contains("more than a year ago", Assert.Single(page.Errors), StringComparison.Ordinal);
+        Assert.Equal("", _shop.Records.Text("SELECT COALESCE(lost_since, '') FROM racket"));
+    }
+
+    [Fact]
     public async Task Blocked_tag_gives_finders_the_shop_alone_until_it_is_opened_again()
     {
         _shop.Records.Agree("Contact");

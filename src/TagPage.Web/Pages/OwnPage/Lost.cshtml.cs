@@ -4,12 +4,13 @@ using TagPage.Core.Rackets;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>Marks a racket as lost.</summary>
-public sealed class LostModel(ClientOnFileStore clients, OwnPageRacketStore rackets, OwnPageLostStore store, OwnPageFoundStore found, ShopClock clock) : OwnPageModel(clients)
+public sealed class LostModel(ClientOnFileStore clients, OwnPageRacketStore rackets, LostStore store, OwnPageFoundStore found, ShopClock clock) : OwnPageModel(clients)
 {
     public sealed record Fields
     {
@@ -37,18 +38,17 @@ public sealed class LostModel(ClientOnFileStore clients, OwnPageRacketStore rack
     {
         if (!Load(id))
             return NotFound();
-        if (!DateOnly.TryParseExact(Input.Since, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var since)
-            || since > clock.Today || since < clock.Today.AddYears(-1))
+        if (!DateOnly.TryParseExact(Input.Since, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var since))
             ModelState.AddModelError("Input.Since", Say.Lost.SinceUnread);
         if (!ModelState.IsValid)
             return Page();
-        var (isThere, fault) = store.Lose(Me.Id, id, since, Input.Note ?? "");
-        if (!isThere)
-            return NotFound();
-        if (fault is { } wrong)
+        switch (store.Lose(Who.Client(Me.Id), id, new LostEntry { Since = since, Note = Input.Note }))
         {
-            ModelState.AddModelError("Input.Note", Advice(wrong));
-            return Page();
+            case Outcome.Absent:
+                return NotFound();
+            case Outcome.Refused { Why: var why }:
+                ModelState.AddModelError("Input." + why.Field, why is LostNoteUnfit { Fault: var fault } ? Advice(fault) : Say.Lost.SinceUnread);
+                return Page();
         }
         this.Say(Say.Lost.Saved);
         return Redirect(Link($"/my/rackets/{id}"));

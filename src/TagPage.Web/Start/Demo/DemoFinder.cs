@@ -15,7 +15,7 @@ public sealed class DemoFinder(DemoStore demo, FoundChoiceStore choices, LostSto
         if (demo.Lost is not { } racket)
             return;
         Agree(racket.ClientId);
-        Expect(lost.Lose(racket.RacketId, new LostEntry { Since = racket.Since, Note = "Left on the bench at court 3. Thank you for bringing it back!" }));
+        Expect(lost.Lose(Who.Shop, racket.RacketId, new LostEntry { Since = racket.Since, Note = "Left on the bench at court 3. Thank you for bringing it back!" }));
         var (first, second) = (FormKey.New(), FormKey.New());
         Press(racket.Code, FoundKind.Shown, first, TimeSpan.FromHours(53));
         Press(racket.Code, FoundKind.StillThere, first, TimeSpan.FromHours(52.9));

@@ -30,7 +30,7 @@ public sealed class LostModel(LostStore store, ShopClock clock) : PageModel
             return NotFound();
         if (!ModelState.IsValid)
             return Page();
-        switch (store.Lose(id, Input.ToEntry()))
+        switch (store.Lose(Who.Shop, id, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();
@@ -43,7 +43,7 @@ public sealed class LostModel(LostStore store, ShopClock clock) : PageModel
 
     private bool Load(long id)
     {
-        if (store.Get(id) is not { } row)
+        if (store.Get(Who.Shop, id) is not { } row)
             return false;
         (Id, Saved) = (id, row);
         return true;

@@ -1,0 +1,80 @@
+using Microsoft.Extensions.Time.Testing;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Records.Tests.Cast;
+
+/// <summary>A file of its own with two households, the family of Odalys and Ewan, and everybody who may try something there.</summary>
+public sealed class Street : IDisposable
+{
+    private readonly DataFolder _folder = new(Path.Combine(Path.GetTempPath(), "tagpage-test-" + Guid.NewGuid().ToString("N")));
+
+    public Street()
+    {
+        Directory.CreateDirectory(_folder.Root);
+        Template.CopyTo(_folder.Root);
+        Database = new Database(_folder);
+        Clock = new ShopClock(Time, new ShopStore(Database));
+        Records = new OnFile(Database);
+        Records.Shop();
+        (Odalys, Pim, Racket, _, _) = Records.Family();
+        Ewan = Records.Client("Ewan Lockyer");
+    }
+
+    public Database Database { get; }
+
+    public FakeTimeProvider Time { get; } = new(new DateTimeOffset(2026, 11, 25, 10, 0, 0, TimeSpan.Zero));
+
+    public ShopClock Clock { get; }
+
+    public OnFile Records { get; }
+
+    public long Odalys { get; }
+
+    public long Pim { get; }
+
+    /// <summary>Pim's.</summary>
+    public long Racket { get; }
+
+    /// <summary>Another client.</summary>
+    public long Ewan { get; }
+
+    public Who Be(Actor actor) => actor switch
+    {
+        Actor.Shop => Who.Shop,
+        Actor.Owner => Who.Client(Odalys),
+        Actor.OtherClient => Who.Client(Ewan),
+        Actor.Finder => Who.Finder,
+        _ => Who.Program,
+    };
+
+    /// <summary>Whoever is not allowed to is told that there is no such thing, and no row is another one afterwards.</summary>
+    public void Check(bool allowed, Func<Outcome> act)
+    {
+        var before = Database.Dump();
+        var outcome = act();
+        if (allowed)
+            Assert.IsType<Outcome.Done>(outcome);
+        else
+            Assert.IsType<Outcome.Absent>(outcome);
+        Assert.Equal(allowed, before != Database.Dump());
+    }
+
+    /// <summary>Refused for this reason, and nothing was written.</summary>
+    public T Refused<T>(Func<Outcome> act) where T : Refusal
+    {
+        var before = Database.Dump();
+        var why = Assert.IsType<T>(Assert.IsType<Outcome.Refused>(act()).Why);
+        Assert.Equal(before, Database.Dump());
+        return why;
+    }
+
+    public void Dispose()
+    {
+        Database.Dispose();
+        Directory.Delete(_folder.Root, recursive: true);
+    }
+}
+
+public enum Actor { Shop, Owner, OtherClient, Finder, Program }

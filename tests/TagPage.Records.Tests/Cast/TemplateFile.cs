@@ -1,0 +1,12 @@
+using TagPage.Records.Tests.Cast;
+using TagPage.Web.Tests.Cast;
+
+[assembly: AssemblyFixture(typeof(TemplateFile))]
+
+namespace TagPage.Records.Tests.Cast;
+
+/// <summary>Takes the template away after the last test.</summary>
+public sealed class TemplateFile : IDisposable
+{
+    public void Dispose() => Template.Delete();
+}
