@@ -4,7 +4,6 @@ using TagPage.Core.Tags;
 using TagPage.Labels.Content;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Printing;
-using TagPage.Labels.Render;
 
 namespace TagPage.Bench;
 

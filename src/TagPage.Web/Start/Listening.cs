@@ -1,7 +1,6 @@
 using System.Net;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
-using TagPage.Web.Start.CommandLine;
 
 namespace TagPage.Web.Start;
 

@@ -4,7 +4,6 @@ using TagPage.Labels.Content;
 using TagPage.Labels.Geometry;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Printing;
-using TagPage.Labels.Render;
 using TagPage.Labels.Tests.Cast;
 using UglyToad.PdfPig;
 

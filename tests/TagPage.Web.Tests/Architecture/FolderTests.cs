@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using ArchUnitNET.Fluent;
 using ArchUnitNET.Fluent.Slices;
 using ArchUnitNET.Loader;
 using TagPage.Core.Tags;

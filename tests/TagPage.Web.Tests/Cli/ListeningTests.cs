@@ -1,6 +1,5 @@
 using System.Net;
 using TagPage.Web.Start;
-using TagPage.Web.Start.CommandLine;
 
 namespace TagPage.Web.Tests.Cli;
 

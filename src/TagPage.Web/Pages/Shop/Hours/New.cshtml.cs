@@ -5,7 +5,6 @@ using TagPage.Records.PlayTime;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
-using TagPage.Web.Pages.Shop.Jobs;
 
 namespace TagPage.Web.Pages.Shop.Hours;
 

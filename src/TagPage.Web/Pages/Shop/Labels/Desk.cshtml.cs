@@ -5,7 +5,6 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Content;
 using TagPage.Labels.Layout;
-using TagPage.Labels.Render;
 using TagPage.Records.Shop;
 using TagPage.Web.Labels;
 

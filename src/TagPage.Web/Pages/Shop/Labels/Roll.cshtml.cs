@@ -2,7 +2,6 @@ using TagPage.Labels.Render.Pdf;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Layout;
-using TagPage.Labels.Render;
 using TagPage.Records.Labels;
 using TagPage.Web.Labels;
 
