@@ -1,9 +1,9 @@
-using TagPage.Labels.Render.Pdf;
 using BenchmarkDotNet.Attributes;
 using TagPage.Core.Tags;
 using TagPage.Labels.Content;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Printing;
+using TagPage.Labels.Render.Pdf;
 
 namespace TagPage.Bench;
 

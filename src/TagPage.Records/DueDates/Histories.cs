@@ -1,8 +1,8 @@
-using TagPage.Core.Forecast;
 using System.Globalization;
 using System.Text.Json;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Core.Forecast;
 using TagPage.Core.Forecast.Learning;
 using TagPage.Core.Jobs;
 using TagPage.Core.Players;

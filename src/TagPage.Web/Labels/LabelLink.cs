@@ -1,6 +1,6 @@
-using TagPage.Records.Labels;
 using System.Globalization;
 using Microsoft.AspNetCore.WebUtilities;
+using TagPage.Records.Labels;
 
 namespace TagPage.Web.Labels;
 

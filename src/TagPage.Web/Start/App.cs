@@ -1,7 +1,7 @@
-using TagPage.Web.Http.Limits;
-using TagPage.Records.Outbox;
 using TagPage.Records.DueDates;
+using TagPage.Records.Outbox;
 using TagPage.Records.Storage;
+using TagPage.Web.Http.Limits;
 
 namespace TagPage.Web.Start;
 

@@ -1,8 +1,8 @@
-using TagPage.Labels.Render.Pdf;
 using TagPage.Labels.Content;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Printing;
 using TagPage.Labels.Render;
+using TagPage.Labels.Render.Pdf;
 using TagPage.Labels.Tests.Cast;
 
 namespace TagPage.Labels.Tests.Render;

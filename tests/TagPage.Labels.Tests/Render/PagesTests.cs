@@ -1,7 +1,7 @@
-using TagPage.Labels.Render.Pdf;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Printing;
 using TagPage.Labels.Render;
+using TagPage.Labels.Render.Pdf;
 using TagPage.Labels.Tests.Cast;
 using UglyToad.PdfPig;
 

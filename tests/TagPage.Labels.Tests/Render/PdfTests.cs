@@ -1,9 +1,9 @@
-using TagPage.Labels.Render.Pdf;
 using System.Text;
 using TagPage.Labels.Content;
 using TagPage.Labels.Geometry;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Printing;
+using TagPage.Labels.Render.Pdf;
 using TagPage.Labels.Tests.Cast;
 using UglyToad.PdfPig;
 

@@ -1,10 +1,10 @@
-using TagPage.Records.Rackets;
-using TagPage.Records.Players;
-using TagPage.Core.Rackets;
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Players;
+using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
 using TagPage.Records.FirstVisits;
+using TagPage.Records.Players;
+using TagPage.Records.Rackets;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Clients;

@@ -1,10 +1,10 @@
-using TagPage.Web.Pages.Shop.Shared;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.PlayTime;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Hours;
 

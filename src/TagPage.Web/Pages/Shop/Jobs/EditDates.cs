@@ -1,5 +1,5 @@
-using TagPage.Web.Pages.Shop.Shared;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 

@@ -1,10 +1,10 @@
-using TagPage.Labels.Render.Pdf;
 using System.ComponentModel.DataAnnotations;
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Content;
 using TagPage.Labels.Layout;
+using TagPage.Labels.Render.Pdf;
 using TagPage.Records.Shop;
 using TagPage.Web.Labels;
 

@@ -1,9 +1,9 @@
-using TagPage.Labels.Render.Pdf;
 using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Content;
 using TagPage.Labels.Layout;
+using TagPage.Labels.Render.Pdf;
 using TagPage.Records.Labels;
 using TagPage.Web.Labels;
 

@@ -1,8 +1,8 @@
-using TagPage.Labels.Render.Pdf;
 using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Render;
+using TagPage.Labels.Render.Pdf;
 using TagPage.Records.Labels;
 using TagPage.Web.Labels;
 

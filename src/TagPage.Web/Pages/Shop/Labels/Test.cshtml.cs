@@ -1,7 +1,7 @@
-using TagPage.Labels.Render.Pdf;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Printing;
+using TagPage.Labels.Render.Pdf;
 using TagPage.Records.Labels;
 using TagPage.Web.Labels;
 

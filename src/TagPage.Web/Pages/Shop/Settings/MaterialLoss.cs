@@ -1,6 +1,6 @@
-using TagPage.Core.Forecast.Learning;
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Forecast;
+using TagPage.Core.Forecast.Learning;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
