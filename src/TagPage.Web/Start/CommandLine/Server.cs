@@ -12,6 +12,9 @@ internal static class Server
     {
         await using (app)
         {
+            // Read before anything is started: work in the background that is stopped at once is reported as a crash.
+            foreach (var url in (app.Configuration[WebHostDefaults.ServerUrlsKey] ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries))
+                BindingAddress.Parse(url);
             if (app.Services.GetRequiredService<PublicAddress>() is { IsConfigured: true } address)
                 app.Services.GetRequiredService<UsedAddressStore>().Note(address.Base);
             await app.StartAsync();
