@@ -92,11 +92,21 @@ public sealed class Journey : IAsyncDisposable
     private bool IsOwnStatus(IConsoleMessage line) =>
         line.Text.StartsWith("Failed to load resource", StringComparison.Ordinal) && line.Location.StartsWith(Page.Url, StringComparison.Ordinal);
 
+    /// <summary>Milliseconds after which a load that nobody heard of counts as missed.</summary>
+    private const float Missed = 20_000;
+
     /// <summary>Clicks and waits for the page that answers, past any redirect.</summary>
     private async Task Arrive(ILocator way)
     {
         await Page.RunAndWaitForResponseAsync(() => way.ClickAsync(), r => r.Request.IsNavigationRequest && r.Status is < 300 or >= 400);
-        await Page.WaitForLoadStateAsync();
+        try
+        {
+            await Page.WaitForLoadStateAsync(LoadState.Load, new() { Timeout = Missed });
+        }
+        catch (TimeoutException)
+        {
+            // An event that fell between the answer and this wait is not told again; whatever is read next waits by itself.
+        }
     }
 
     private void Note(bool fault, string text)
