@@ -69,13 +69,19 @@ public sealed class Journey : IAsyncDisposable
     /// <summary>In light and in dark.</summary>
     public Task HasNoAxeViolation() => Page.HasNoAxeViolation();
 
-    public async ValueTask DisposeAsync()
+    /// <summary>The person leaves; the session stays open until it is known how the test went.</summary>
+    public ValueTask DisposeAsync()
     {
-        if (TestContext.Current.TestState?.Result == TestResult.Failed)
-            await KeepEvidence();
-        else
-            await _session.CloseAsync();
         Assert.True(_faults.IsEmpty, string.Join('\n', _faults));
+        return ValueTask.CompletedTask;
+    }
+
+    /// <param name="evidence">The name under which to keep what is on the screen; null where nothing went wrong.</param>
+    internal async Task End(string? evidence)
+    {
+        if (evidence is not null)
+            await Keep(Path.Combine(Directory.CreateDirectory(Path.Combine(Published.Source(), "TestResults")).FullName, evidence));
+        await _session.CloseAsync();
     }
 
     private static async Task<Journey> Open(Stage stage, BrowserNewContextOptions options)
@@ -85,7 +91,9 @@ public sealed class Journey : IAsyncDisposable
         session.SetDefaultTimeout(OneBrowser.Patience);
         if (Traces)
             await session.Tracing.StartAsync(new() { Screenshots = true, Snapshots = true });
-        return new Journey(session, await session.NewPageAsync(), new Uri(stage.Address).Host);
+        var journey = new Journey(session, await session.NewPageAsync(), new Uri(stage.Address).Host);
+        EvidenceAttribute.Watch(journey);
+        return journey;
     }
 
     /// <summary>Chromium also reports it when the page itself answers 404, as a mistyped code should.</summary>
@@ -118,13 +126,11 @@ public sealed class Journey : IAsyncDisposable
     private bool IsForeign(string url) =>
         Uri.TryCreate(url, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" && uri!.Host != _host;
 
-    private async Task KeepEvidence()
+    private async Task Keep(string name)
     {
-        var name = Path.Combine(Directory.CreateDirectory(Path.Combine(Published.Source(), "TestResults")).FullName, TestContext.Current.TestMethod!.MethodName);
         await Page.ScreenshotAsync(new() { Path = name + ".png", FullPage = true });
         await File.WriteAllTextAsync(name + ".html", await Page.ContentAsync());
         if (Traces)
             await _session.Tracing.StopAsync(new() { Path = name + ".zip" });
-        await _session.CloseAsync();
     }
 }

@@ -19,7 +19,7 @@ public sealed class OneBrowser : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        Assertions.SetDefaultExpectTimeout(Patience);
+        Assertions.SetDefaultExpectTimeout(60_000);
         _playwright = await Playwright.CreateAsync();
         Browser = await Start();
     }
