@@ -14,6 +14,18 @@ public static class PageModelExtensions
     private const string Next = "StatusNext";
     private const string NextAddress = "StatusNextAddress";
 
+    /// <summary>How every form post ends: absent is 404, a refusal goes to its field and the page is shown again.</summary>
+    /// <param name="page">Its view shows the form.</param>
+    /// <param name="outcome">What became of the write.</param>
+    /// <param name="done">Says what was done and goes on, given the record's id.</param>
+    /// <param name="storedVersion">Of a record that was changed: see <see cref="Refuse(PageModel, Outcome.Refused, int)"/>.</param>
+    public static IActionResult After(this PageModel page, Outcome outcome, Func<long, IActionResult> done, int? storedVersion = null) => outcome switch
+    {
+        Outcome.Done { Id: var id } => done(id),
+        Outcome.Refused refused => storedVersion is { } version ? page.Refuse(refused, version) : page.Refuse(refused),
+        _ => page.NotFound(),
+    };
+
     /// <summary>Puts a refusal, in the shop's words, beside its field; the page is shown again with all that was typed.</summary>
     public static IActionResult Refuse(this PageModel page, Outcome.Refused refused) =>
         page.Refuse(new FieldFault(refused.Why.Field, ShopRefusals.Of(refused.Why)));
@@ -63,6 +75,13 @@ public static class PageModelExtensions
 
     /// <summary>Says on the next page what was done.</summary>
     public static void Say(this PageModel page, string sentence) => page.TempData[Line] = sentence;
+
+    /// <summary>Says what was done on the page that comes next.</summary>
+    public static IActionResult GoOn(this PageModel page, string address, string sentence)
+    {
+        page.Say(sentence);
+        return new RedirectResult(address);
+    }
 
     /// <summary>Says what was done and links to what is usually done next.</summary>
     public static void Say(this PageModel page, string sentence, string next, string nextAddress)

@@ -1,0 +1,28 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Mvc.Filters;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+
+namespace TagPage.Web.Http.Forms;
+
+/// <summary>
+/// A page about one record, the one its route calls {id}. It is fetched before every handler; without it the answer is 404.
+/// </summary>
+/// <typeparam name="TRow">What the page shows of it.</typeparam>
+public abstract class RecordPage<TRow> : PageModel where TRow : class
+{
+    public long Id { get; private set; }
+
+    public TRow Saved { get; private set; } = default!;
+
+    /// <returns>Null for a record that is not there, or not theirs to see.</returns>
+    protected abstract TRow? Find(long id);
+
+    public override void OnPageHandlerExecuting(PageHandlerExecutingContext context)
+    {
+        Id = long.Parse((string)RouteData.Values["id"]!, CultureInfo.InvariantCulture);
+        if (Find(Id) is { } row)
+            Saved = row;
+        else
+            context.Result = NotFound();
+    }
+}
