@@ -9,51 +9,36 @@ public sealed class BenchStore(Database database)
     /// <summary>More than this many lines of one kind are not a bench any more.</summary>
     public const int Most = 200;
 
-    private const string Columns = """
-        j.id, j.ticket, j.state, j.racket_id, r.number, r.frame, r.tape_colour, p.name AS player, c.name AS client, c.phone,
-        m.name AS mains, m.gauge_mm AS mains_gauge_mm, x.name AS crosses, x.gauge_mm AS crosses_gauge_mm,
-        j.mains_tension, j.crosses_tension, j.tension_unit, j.promised_for, j.strung_on, j.price_minor, j.paid_on,
-        j.wish, j.expected, j.asked_by_client, j.drop_off_where, j.drop_off_by, j.needed_by
-        """;
-
-    private const string Sources = """
-        FROM job j
-        JOIN racket r ON r.id = j.racket_id
-        JOIN player p ON p.id = r.player_id
-        JOIN client c ON c.id = p.client_id
-        JOIN string_kind m ON m.id = j.mains_id
-        JOIN string_kind x ON x.id = j.crosses_id
-        """;
-
     /// <summary>On the machine first, then what waits: by the day it is promised for, then by ticket; what is still to be brought last.</summary>
-    public IReadOnlyList<BenchRow> Open() => database.Read(c => c.Query<BenchRow>(OpenSql, new { Most }).ToList());
+    public IReadOnlyList<JobRow> Open() => database.Read(c => c.Query<JobRow>(OpenSql, new { Most }).ToList());
 
-    private const string OpenSql = $"""
-        SELECT {Columns}
-        {Sources}
-        WHERE j.state IN ('Waiting', 'OnMachine', 'Strung') AND j.state <> 'Strung'
-        ORDER BY j.expected, j.state, j.promised_for IS NULL, j.promised_for, j.ticket
+    /// <summary>Named with 'Strung', as the index of the bench has it.</summary>
+    internal const string OpenSql = $"""
+        SELECT {JobRow.Columns}
+        FROM job_card
+        WHERE state IN ('Waiting', 'OnMachine', 'Strung') AND state <> 'Strung'
+        ORDER BY expected, state, promised_for IS NULL, promised_for, ticket
         LIMIT @Most
         """;
 
     /// <summary>Strung and not collected yet, the longest waiting first.</summary>
-    public IReadOnlyList<BenchRow> Ready() => database.Read(c => c.Query<BenchRow>(ReadySql, new { Most }).ToList());
+    public IReadOnlyList<JobRow> Ready() => database.Read(c => c.Query<JobRow>(ReadySql, new { Most }).ToList());
 
-    private const string ReadySql = $"""
-        SELECT {Columns}
-        {Sources}
-        WHERE j.state IN ('Waiting', 'OnMachine', 'Strung') AND j.state = 'Strung'
-        ORDER BY j.strung_on, j.ticket
+    internal const string ReadySql = $"""
+        SELECT {JobRow.Columns}
+        FROM job_card
+        WHERE state IN ('Waiting', 'OnMachine', 'Strung') AND state = 'Strung'
+        ORDER BY strung_on, ticket
         LIMIT @Most
         """;
 
-    public IReadOnlyList<BenchRow> CameIn(DateOnly day) => database.Read(c => c.Query<BenchRow>(CameInSql, new { day, Most }).ToList());
+    public IReadOnlyList<JobRow> CameIn(DateOnly day) => database.Read(c => c.Query<JobRow>(CameInSql, new { day, Most }).ToList());
 
-    private const string CameInSql = $"""
-        SELECT {Columns}
-        {Sources}
-        WHERE j.received_on = @day AND j.state <> 'Cancelled' AND j.expected = 0
-        ORDER BY j.ticket DESC
+    internal const string CameInSql = $"""
+        SELECT {JobRow.Columns}
+        FROM job_card
+        WHERE received_on = @day AND state <> 'Cancelled' AND expected = 0
+        ORDER BY ticket DESC
         LIMIT @Most
         """;
 

@@ -34,7 +34,7 @@ public sealed class EditJobStore(Database database, ShopStore shops)
             received_on = @ReceivedOn, received_where = @ReceivedWhere, promised_for = @PromisedFor,
             strung_on = @StrungOn, strung_by = @StrungBy, machine = @Machine, collected_on = @CollectedOn,
             price_minor = @PriceMinor, paid_on = @PaidOn, note = @Note, ended_on = @EndedOn, ended_how = @EndedHow,
-            expected = CASE WHEN @State = 'Waiting' THEN expected ELSE 0 END, version = version + 1
+            version = version + 1
         WHERE id = @Id AND version = @Version
         """;
 }

@@ -5,8 +5,8 @@ namespace TagPage.Records.Jobs;
 /// <summary>Writes the mails about a job: the shop's own words where it has some, else the product's in the client's language.</summary>
 public interface IJobMails
 {
-    WrittenMail Ready(JobNotice job);
+    WrittenMail Ready(JobRow job);
 
     /// <summary>The shop got the client's request.</summary>
-    WrittenMail Received(JobNotice job);
+    WrittenMail Received(JobRow job);
 }

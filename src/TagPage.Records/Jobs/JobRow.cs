@@ -5,9 +5,20 @@ using TagPage.Core.Units;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>A job with its racket and whose it is, as the shop's pages show it.</summary>
+/// <summary>A job with its racket and whose it is, as the shop's pages show it and the shop's mails tell of it.</summary>
 public sealed record JobRow
 {
+    /// <summary>SQL: what a SELECT FROM job_card names.</summary>
+    internal const string Columns = """
+        id, ticket, state, version, racket_id, number, frame, tape_colour, sport, pattern_mains, pattern_crosses,
+        player, junior, client_id, client, client_mail, client_phone, client_language, payer,
+        mains_id, mains_name, mains_material, mains_gauge_mm, mains_supplied_by, mains_tension,
+        crosses_id, crosses_name, crosses_material, crosses_gauge_mm, crosses_supplied_by, crosses_tension,
+        tension_unit, pre_stretch_percent, pieces, received_on, received_where, promised_for, strung_on, strung_by, machine,
+        told_ready_at, collected_on, price_minor, paid_on, note, ended_on, ended_how,
+        asked_in, asked_words, expected, drop_off_where, drop_off_by, needed_by, reading, instrument_id, instrument
+        """;
+
     public long Id { get; init; }
     public long Ticket { get; init; }
     public JobState State { get; init; }
@@ -26,6 +37,7 @@ public sealed record JobRow
     public string Client { get; init; } = "";
     public string? ClientMail { get; init; }
     public string? ClientPhone { get; init; }
+    public string ClientLanguage { get; init; } = "en";
     public string? Payer { get; init; }
 
     public long MainsId { get; init; }
@@ -54,9 +66,13 @@ public sealed record JobRow
     public long? PriceMinor { get; init; }
     public DateOnly? PaidOn { get; init; }
     public string Note { get; init; } = "";
-    public string Wish { get; init; } = "";
+
+    /// <summary>Null for a job that no client asked for; then the words are empty too and nothing is expected.</summary>
+    public AskedIn? AskedIn { get; init; }
+    public string AskedWords { get; init; } = "";
+
+    /// <summary>The client said yes and has not brought the racket yet.</summary>
     public bool Expected { get; init; }
-    public bool AskedByClient { get; init; }
     public string DropOffWhere { get; init; } = "";
     public DateOnly? DropOffBy { get; init; }
     public DateOnly? NeededBy { get; init; }
@@ -69,6 +85,8 @@ public sealed record JobRow
     public decimal? Reading { get; init; }
     public long? InstrumentId { get; init; }
     public string? Instrument { get; init; }
+
+    public bool IsHybrid => MainsId != CrossesId;
 
     public Tension Mains => new(MainsTension, TensionUnit);
 

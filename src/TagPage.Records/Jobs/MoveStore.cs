@@ -13,18 +13,24 @@ namespace TagPage.Records.Jobs;
 /// </summary>
 public sealed class MoveStore(Database database, ShopClock clock)
 {
-    public Outcome Start(long id) => Move(id, [JobState.Waiting], (c, _) =>
-    {
-        c.Execute(HereSql, new { id, clock.Today });
-        c.Execute(StartSql, new { id });
-    });
-
-    private const string StartSql = "UPDATE job SET state = 'OnMachine', version = version + 1 WHERE id = @id";
-
     /// <summary>A racket that was still to be brought came in today.</summary>
+    public Outcome Start(long id) => Move(id, [JobState.Waiting], (c, _) => c.Execute(StartSql, new { id, clock.Today }));
+
+    private const string StartSql = $"""
+        UPDATE job
+        SET state = 'OnMachine', received_on = CASE WHEN {IsExpected} THEN @Today ELSE received_on END, version = version + 1
+        WHERE id = @id
+        """;
+
+    private const string IsExpected = "EXISTS (SELECT 1 FROM job_request WHERE job_id = @id AND expected = 1)";
+
+    /// <summary>A racket that was still to be brought came in today; any other stays as it is, which counts as done.</summary>
     public Outcome Here(long id) => Move(id, [JobState.Waiting], (c, _) => c.Execute(HereSql, new { id, clock.Today }));
 
-    private const string HereSql = "UPDATE job SET expected = 0, received_on = @Today, version = version + 1 WHERE id = @id AND expected = 1";
+    private const string HereSql = $"""
+        UPDATE job SET received_on = @Today, version = version + 1 WHERE id = @id AND {IsExpected};
+        UPDATE job_request SET expected = 0 WHERE job_id = @id;
+        """;
 
     /// <summary>Strung: the strings before these have ended, cut out unless somebody knows better.</summary>
     public Outcome MarkStrung(long id, StrungEntry input) => Move(id, [JobState.Waiting, JobState.OnMachine], (c, job) =>
@@ -34,9 +40,10 @@ public sealed class MoveStore(Database database, ShopClock clock)
         BedStore.EndFollowed(c, job.RacketId, input.OldEndedHow);
     });
 
-    private const string MarkStrungSql = """
-        UPDATE job SET state = 'Strung', strung_on = @StrungOn, strung_by = @StrungBy, machine = @Machine, expected = 0,
-            received_on = CASE WHEN expected THEN @StrungOn ELSE received_on END, version = version + 1
+    private const string MarkStrungSql = $"""
+        UPDATE job
+        SET state = 'Strung', strung_on = @StrungOn, strung_by = @StrungBy, machine = @Machine,
+            received_on = CASE WHEN {IsExpected} THEN @StrungOn ELSE received_on END, version = version + 1
         WHERE id = @id
         """;
 

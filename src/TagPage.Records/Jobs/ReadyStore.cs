@@ -9,9 +9,6 @@ namespace TagPage.Records.Jobs;
 /// <summary>Tells the client that a racket is ready to be collected.</summary>
 public sealed class ReadyStore(Database database, OutboxStore outbox, IJobMails mails, ShopStore shops, ShopClock clock)
 {
-    /// <summary>What it tells of; null where there is no such job.</summary>
-    public JobNotice? Notice(long job) => database.Read(c => JobNotice.Of(c, job));
-
     /// <summary>Puts the mail into the outbox, once for each time it got ready.</summary>
     public Outcome Tell(long id)
     {
@@ -26,7 +23,7 @@ public sealed class ReadyStore(Database database, OutboxStore outbox, IJobMails 
                 return new Outcome.Refused(new ToldReadyAlready());
             if (job.ClientMail is null || shops.Get().Mail is null)
                 return new Outcome.Refused(new NoMailAddress());
-            var mail = mails.Ready(JobNotice.Of(c, id)!);
+            var mail = mails.Ready(job);
             outbox.Queue(c, new NewMail(MailKind.ClientNotice, job.ClientId, mail.Subject, mail.Body));
             c.Execute("UPDATE job SET told_ready_at = @now, version = version + 1 WHERE id = @id", new { id, now });
             return new Outcome.Done(id);

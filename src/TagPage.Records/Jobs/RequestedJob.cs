@@ -3,23 +3,33 @@ using Microsoft.Data.Sqlite;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>A ticket that a client asks for, in a reminder's answer or in the own own page.</summary>
+/// <summary>A ticket that a client asks for. In the caller's transaction.</summary>
 internal static class RequestedJob
 {
     /// <summary>
-    /// The same again, as the last order of this racket was; it waits for the racket to be brought. Null where there was
-    /// none. In the caller's transaction.
+    /// The same again, as the last order of this racket was; it waits for the racket to be brought. Null where there was none.
     /// </summary>
-    public static long? Make(SqliteConnection connection, long racketId, DateOnly today, string wish) =>
-        connection.ExecuteScalar<long?>(MakeSql, new { racketId, today, wish });
+    public static long? Make(SqliteConnection connection, long racketId, DateOnly today, JobRequest request)
+    {
+        if (connection.ExecuteScalar<long?>(MakeSql, new { racketId, today }) is not { } job)
+            return null;
+        connection.Execute(AskSql, new
+        {
+            job,
+            AskedIn = request.AskedIn.ToString(),
+            request.AskedWords,
+            request.DropOffWhere,
+            request.DropOffBy,
+            request.NeededBy,
+        });
+        return job;
+    }
 
     private const string MakeSql = $"""
         INSERT INTO job (ticket, racket_id, state, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by,
-                         mains_tension, crosses_tension, tension_unit, pre_stretch_percent, pieces, received_on, price_minor,
-                         wish, expected)
+                         mains_tension, crosses_tension, tension_unit, pre_stretch_percent, pieces, received_on, price_minor)
         SELECT {NextTicket}, racket_id, 'Waiting', mains_id, crosses_id, mains_supplied_by,
-               crosses_supplied_by, mains_tension, crosses_tension, tension_unit, pre_stretch_percent, pieces, @today,
-               price_minor, @wish, 1
+               crosses_supplied_by, mains_tension, crosses_tension, tension_unit, pre_stretch_percent, pieces, @today, price_minor
         FROM job
         WHERE racket_id = @racketId AND state <> 'Cancelled'
         ORDER BY COALESCE(strung_on, received_on) DESC, id DESC
@@ -29,4 +39,17 @@ internal static class RequestedJob
 
     /// <summary>SQL: the next ticket's number. Those of clients who were forgotten are not given out again.</summary>
     internal const string NextTicket = "(SELECT MAX((SELECT COALESCE(MAX(ticket), 0) FROM job), (SELECT COALESCE(MAX(ticket), 0) FROM past_job)) + 1)";
+
+    private const string AskSql = """
+        INSERT INTO job_request (job_id, asked_in, asked_words, drop_off_where, drop_off_by, needed_by)
+        VALUES (@job, @AskedIn, @AskedWords, @DropOffWhere, @DropOffBy, @NeededBy)
+        """;
+
+    /// <summary>Says it in other words; whoever has the job's form open is told that something changed.</summary>
+    public static void Reword(SqliteConnection connection, long job, string words) => connection.Execute(RewordSql, new { job, words });
+
+    private const string RewordSql = """
+        UPDATE job_request SET asked_words = @words WHERE job_id = @job;
+        UPDATE job SET version = version + 1 WHERE id = @job;
+        """;
 }

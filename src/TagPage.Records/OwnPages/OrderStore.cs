@@ -11,48 +11,42 @@ namespace TagPage.Records.OwnPages;
 /// <summary>A restring that a client asks for: a ticket that waits for the racket to be brought.</summary>
 public sealed class OrderStore(Database database, OutboxStore outbox, ShopStore shops, IJobMails mails, ShopClock clock)
 {
-    /// <param name="Wish">What should be different; empty for the same again.</param>
-    /// <param name="Where">Where it will be dropped off.</param>
-    /// <param name="By">By when.</param>
-    /// <param name="NeededBy">When it is needed again.</param>
-    public sealed record Order(string Wish, string Where, DateOnly? By, DateOnly? NeededBy);
-
     /// <summary>Of one racket; each leaves a ticket and a mail, taken back or not.</summary>
     public const int MostADay = 3;
 
     /// <summary>Done carries the number of the ticket.</summary>
-    public Outcome Ask(long client, long racket, string formKey, Order order) => database.Write<Outcome>(c =>
+    public Outcome Ask(long client, long racket, string formKey, JobRequest request) => database.Write<Outcome>(c =>
         OwnPageRacketStore.Get(c, client, racket) is not { } row ? new Outcome.Absent()
         : !row.IsMine || row.State is RacketState.Gone ? new Outcome.Refused(new RacketGone())
-        : FormKeys.Once(c, formKey, clock.Now, () => Make(c, client, row, order)));
+        : FormKeys.Once(c, formKey, clock.Now, () => Make(c, client, row, request)));
 
-    private Outcome Make(SqliteConnection connection, long client, OwnPageRacket racket, Order order)
+    private Outcome Make(SqliteConnection connection, long client, OwnPageRacket racket, JobRequest request)
     {
         var today = clock.Today;
         if (racket.JobId is not null)
             return new Outcome.Refused(new RacketAtShop());
         if (connection.ExecuteScalar<int>(AskedTodaySql, new { racket.RacketId, today }) >= MostADay)
             return new Outcome.Refused(new OrderedEnough(MostADay));
-        if (RequestedJob.Make(connection, racket.RacketId, today, order.Wish) is not { } job)
+        if (RequestedJob.Make(connection, racket.RacketId, today, request) is not { } job)
             return new Outcome.Refused(new NeverStrung());
-        connection.Execute(DetailsSql, new { job, order.Where, order.By, order.NeededBy });
         Thank(connection, client, job);
         return new Outcome.Done(job);
     }
 
-    private const string AskedTodaySql = "SELECT COUNT(*) FROM job WHERE racket_id = @RacketId AND asked_by_client = 1 AND received_on = @today";
+    private const string AskedTodaySql = """
+        SELECT COUNT(*)
+        FROM job j
+        JOIN job_request q ON q.job_id = j.id
+        WHERE j.racket_id = @RacketId AND q.asked_in = 'OwnPage' AND j.received_on = @today
+        """;
 
     private void Thank(SqliteConnection connection, long client, long job)
     {
-        if (shops.Get().Mail is null || JobNotice.Of(connection, job) is not { Mail: not null } notice)
+        if (shops.Get().Mail is null || JobStore.Get(connection, job) is not { ClientMail: not null } row)
             return;
-        var mail = mails.Received(notice);
+        var mail = mails.Received(row);
         outbox.Queue(connection, new NewMail(MailKind.ClientNotice, client, mail.Subject, mail.Body));
     }
-
-    private const string DetailsSql = """
-        UPDATE job SET drop_off_where = @Where, drop_off_by = @By, needed_by = @NeededBy, asked_by_client = 1 WHERE id = @job
-        """;
 
     /// <summary>Until it is on the machine. Done tells the racket.</summary>
     public Outcome Cancel(long client, long job) => database.Write<Outcome>(c =>
@@ -65,9 +59,10 @@ public sealed class OrderStore(Database database, OutboxStore outbox, ShopStore 
     private const string RacketSql = """
         SELECT r.id
         FROM job j
+        JOIN job_request q ON q.job_id = j.id
         JOIN racket r ON r.id = j.racket_id
         JOIN player p ON p.id = r.player_id
-        WHERE j.id = @job AND p.client_id = @client AND (j.expected = 1 OR j.asked_by_client = 1)
+        WHERE j.id = @job AND p.client_id = @client AND (q.expected = 1 OR q.asked_in = 'OwnPage')
         """;
 
     private const string CancelSql = "UPDATE job SET state = 'Cancelled', version = version + 1 WHERE id = @job AND state = 'Waiting'";

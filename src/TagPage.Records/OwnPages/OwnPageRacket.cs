@@ -1,5 +1,6 @@
 using TagPage.Core.Jobs;
 using TagPage.Core.Rackets;
+using TagPage.Records.Jobs;
 using TagPage.Records.Tags;
 
 namespace TagPage.Records.OwnPages;
@@ -15,10 +16,10 @@ public sealed record OwnPageRacket : TagRow
     public long? JobId { get; init; }
     public JobState? JobState { get; init; }
     public bool Expected { get; init; }
-    public bool AskedByClient { get; init; }
+    public AskedIn? AskedIn { get; init; }
     public long? PriceMinor { get; init; }
     public DateOnly? PromisedFor { get; init; }
-    public string Wish { get; init; } = "";
+    public string AskedWords { get; init; } = "";
     public string DropOffWhere { get; init; } = "";
     public DateOnly? DropOffBy { get; init; }
     public DateOnly? NeededBy { get; init; }
@@ -28,5 +29,5 @@ public sealed record OwnPageRacket : TagRow
     public bool CanOrder => JobId is null && State is not (RacketState.Sold or RacketState.Gone);
 
     /// <summary>A ticket that the client asked for, and that is not on the machine yet.</summary>
-    public bool CanCancel => JobState is Core.Jobs.JobState.Waiting && (Expected || AskedByClient);
+    public bool CanCancel => JobState is Core.Jobs.JobState.Waiting && (Expected || AskedIn is Jobs.AskedIn.OwnPage);
 }

@@ -25,12 +25,13 @@ public sealed class OwnPageRacketStore(Database database)
 
     private const string Columns = $"""
         SELECT {ForecastRow.Columns}, r.number, r.tape_colour, r.frame, r.lost_since IS NOT NULL AS is_lost, r.lost_since, r.lost_note,
-               p.name AS player, j.id AS job_id, j.state AS job_state, j.expected, j.asked_by_client, j.price_minor,
-               j.promised_for, j.wish, j.drop_off_where, j.drop_off_by, j.needed_by
+               p.name AS player, j.id AS job_id, j.state AS job_state, COALESCE(q.expected, 0) AS expected, q.asked_in, j.price_minor,
+               j.promised_for, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.drop_off_where, '') AS drop_off_where, q.drop_off_by, q.needed_by
         FROM player p
         JOIN racket r ON r.player_id = p.id
         JOIN forecast f ON f.racket_id = r.id
         LEFT JOIN job j ON j.id = (SELECT MIN(o.id) FROM job o WHERE o.racket_id = r.id AND o.state IN ('Waiting', 'OnMachine', 'Strung'))
+        LEFT JOIN job_request q ON q.job_id = j.id
         """;
 
     /// <summary>The newest <paramref name="most"/> stringings, newest first.</summary>

@@ -16,7 +16,7 @@ internal sealed class AnswerEffects(SqliteConnection connection, DateOnly today,
             TakeBack(racket);
         var job = keepsJob ? racket.JobId : null;
         if (keepsJob)
-            connection.Execute(WishSql, new { job, answer.Wish });
+            RequestedJob.Reword(connection, job!.Value, answer.AskedWords);
         else
             job = Apply(racket, answer);
         connection.Execute(KeepSql, new
@@ -38,8 +38,6 @@ internal sealed class AnswerEffects(SqliteConnection connection, DateOnly today,
     }
 
     private static bool IsYes(AnswerKind? kind) => kind is AnswerKind.Same or AnswerKind.Different;
-
-    private const string WishSql = "UPDATE job SET wish = @Wish, version = version + 1 WHERE id = @job";
 
     private const string KeepSql = """
         UPDATE reminder_racket
@@ -65,7 +63,7 @@ internal sealed class AnswerEffects(SqliteConnection connection, DateOnly today,
                 connection.Execute(GoneSql, new { racket.RacketId });
                 return null;
             default:
-                return RequestedJob.Make(connection, racket.RacketId, today, answer.Wish);
+                return RequestedJob.Make(connection, racket.RacketId, today, new JobRequest(AskedIn.Reminder, answer.AskedWords));
         }
     }
 

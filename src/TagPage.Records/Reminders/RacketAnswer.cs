@@ -25,8 +25,8 @@ public sealed record RacketAnswer(long RacketId, AnswerKind Kind)
     /// <summary>Of <see cref="AnswerKind.Elsewhere"/>.</summary>
     public DateOnly? ElsewhereOn { get; init; }
 
-    /// <summary>The wish as the bench reads it.</summary>
-    public string Wish => string.Join('\n', new[]
+    /// <summary>What should be different, as the bench reads it.</summary>
+    public string AskedWords => string.Join('\n', new[]
     {
         Strings.Length > 0 ? "strings: " + Strings : "",
         Tension.Length > 0 ? "tension: " + Tension : "",

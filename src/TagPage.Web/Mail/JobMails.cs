@@ -17,16 +17,16 @@ public sealed class JobMails(ShopStore shops) : IJobMails
     public sealed record Notice(string Subject, MailText Body, string Sms);
 
     /// <summary>"We got your request".</summary>
-    WrittenMail IJobMails.Received(JobNotice job)
+    WrittenMail IJobMails.Received(JobRow job)
     {
         var shop = shops.Get();
         return Mail(Of(job, shop, m => (Or(shop.ReceivedSubject, m.ReceivedSubject), Or(shop.ReceivedMarkdown, m.ReceivedBody))));
     }
 
-    WrittenMail IJobMails.Ready(JobNotice job) => Mail(Ready(job));
+    WrittenMail IJobMails.Ready(JobRow job) => Mail(Ready(job));
 
     /// <summary>"Ready to be collected", whether or not a mail can go.</summary>
-    public Notice Ready(JobNotice job)
+    public Notice Ready(JobRow job)
     {
         var shop = shops.Get();
         return Of(job, shop, m => (Or(shop.ReadySubject, m.ReadySubject), Or(shop.ReadyMarkdown, m.ReadyBody)));
@@ -34,9 +34,9 @@ public sealed class JobMails(ShopStore shops) : IJobMails
 
     private static WrittenMail Mail(Notice notice) => new(notice.Subject, notice.Body);
 
-    private static Notice Of(JobNotice to, ShopDetails shop, Func<OwnPageMailPhrases, (string Subject, string Body)> which)
+    private static Notice Of(JobRow to, ShopDetails shop, Func<OwnPageMailPhrases, (string Subject, string Body)> which)
     {
-        var language = OwnPageWords.Fitting(Languages.OfOrEnglish(to.Language));
+        var language = OwnPageWords.Fitting(Languages.OfOrEnglish(to.ClientLanguage));
         var say = OwnPageWords.Of(language).Mail;
         var racket = language.Phrases.Trade.RacketOf.Fill(("player", GivenNames.Of([to.Player])[to.Player]), ("number", $"{to.Number}"));
         (string Name, string Value)[] values =

@@ -18,9 +18,12 @@ public sealed class Street : IDisposable
         Clock = new ShopClock(Time, new ShopStore(Database));
         Records = new OnFile(Database);
         Records.Shop();
-        (Odalys, Pim, Racket, _, _) = Records.Family();
+        (Odalys, Pim, Racket, _, Strung) = Records.Family();
         Ewan = Records.Client("Ewan Lockyer");
     }
+
+    /// <summary>The shop's day when a test begins.</summary>
+    public static DateOnly Today { get; } = new(2026, 11, 25);
 
     public Database Database { get; }
 
@@ -36,6 +39,9 @@ public sealed class Street : IDisposable
 
     /// <summary>Pim's.</summary>
     public long Racket { get; }
+
+    /// <summary>The job whose strings are in it, put in on 1 November 2026.</summary>
+    public long Strung { get; }
 
     /// <summary>Another client.</summary>
     public long Ewan { get; }

@@ -65,11 +65,11 @@ internal sealed partial class LinksOfMails(TestShop shop, Household household)
         {
             var (mails, client) = (shop.Get<IOwnPageMails>(), household.Client);
             var to = Addressee.Of(c, client);
-            var received = shop.Get<IJobMails>().Received(JobNotice.Of(c, Job)!);
+            var received = shop.Get<IJobMails>().Received(JobStore.Get(c, Job)!);
             foreach (var mail in new[] { received, mails.FoundChoiceChanged(to, FoundChoice.Message), mails.ContactChanged(to), mails.Forgetting(to, new(2026, 12, 1)) })
                 shop.Get<OutboxStore>().Queue(c, new NewMail(MailKind.ClientNotice, client, mail.Subject, mail.Body));
         });
-        return [shop.Get<OwnPageMails>().LinkSms(links.Get(link)!), shop.Get<JobMails>().Ready(shop.Get<ReadyStore>().Notice(Job)!).Sms];
+        return [shop.Get<OwnPageMails>().LinkSms(links.Get(link)!), shop.Get<JobMails>().Ready(shop.Get<JobStore>().Get(Job)!).Sms];
     }
 
     private void Notices(string typed)

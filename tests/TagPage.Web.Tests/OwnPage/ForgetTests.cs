@@ -149,7 +149,8 @@ public sealed class ForgetTests : IAsyncLifetime
         _shop.Records.Change($"UPDATE client SET name = 'Odalys {Canary}', phone = '+442079460444', mail = 'o@{Canary}.example', note = '{Canary}', payer_id = 1, second_name = '{Canary}', second_mail = 's@{Canary}.example', found_choice = 'Message'");
         _shop.Records.Change($"UPDATE player SET name = 'Pim {Canary}', note = '{Canary}'");
         _shop.Records.Change($"UPDATE racket SET frame = '{Canary} 98', note = '{Canary}', own_date_note = '{Canary}', grip = '{Canary}', tape_colour = '{Canary}'");
-        _shop.Records.Change($"UPDATE job SET note = '{Canary}', wish = '{Canary}', received_where = '{Canary}'");
+        _shop.Records.Change($"UPDATE job SET note = '{Canary}', received_where = '{Canary}'");
+        _shop.Records.Change($"INSERT INTO job_request (job_id, asked_in, asked_words, drop_off_where) SELECT id, 'OwnPage', '{Canary}', '{Canary}' FROM job");
         _shop.Records.Change($"INSERT INTO spec (racket_id, measured_on, weight_g, strung, grip_on, dampener_on, note) VALUES ({_racket}, '2026-10-01', 287.3, 1, 1, 0, '{Canary}')");
         var link = _shop.Records.Reminder(_odalys, _racket);
         _shop.Records.Change($"UPDATE reminder_racket SET wish_note = '{Canary}' WHERE reminder_id = {link}");

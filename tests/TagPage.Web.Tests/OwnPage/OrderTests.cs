@@ -24,8 +24,8 @@ public sealed class OrderTests : IAsyncLifetime
     {
         await Ask(("Input.Where", "club desk"), ("Input.By", "2026-11-28"), ("Input.NeededBy", "2026-12-02"));
 
-        Assert.Equal("Waiting|52.0|50.0|2450|1|1|club desk|2026-11-28|2026-12-02|",
-            _shop.Records.Text("SELECT state || '|' || mains_tension || '|' || crosses_tension || '|' || price_minor || '|' || expected || '|' || asked_by_client || '|' || drop_off_where || '|' || drop_off_by || '|' || needed_by || '|' || wish FROM job ORDER BY id DESC"));
+        Assert.Equal("Waiting|52.0|50.0|2450|1|OwnPage|club desk|2026-11-28|2026-12-02|",
+            _shop.Records.Text("SELECT state || '|' || mains_tension || '|' || crosses_tension || '|' || price_minor || '|' || expected || '|' || asked_in || '|' || drop_off_where || '|' || drop_off_by || '|' || needed_by || '|' || asked_words FROM job JOIN job_request ON job_id = id ORDER BY id DESC"));
         var bench = (await _shop.Owner().Open("/shop")).Main;
         Assert.Contains("asked for on the client’s page", bench, StringComparison.Ordinal);
         Assert.Contains("comes: club desk by 28 Nov 2026", bench, StringComparison.Ordinal);
@@ -45,7 +45,7 @@ public sealed class OrderTests : IAsyncLifetime
     {
         await Ask();
         await Shows("Asked for. Bring it to the shop.");
-        _shop.Records.Change("UPDATE job SET expected = 0 WHERE state = 'Waiting'");
+        _shop.Records.Change("UPDATE job_request SET expected = 0");
         await Shows("At the shop, waiting for its turn");
         _shop.Records.Change("UPDATE job SET state = 'OnMachine' WHERE state = 'Waiting'");
         await Shows("On the machine");
@@ -83,7 +83,7 @@ public sealed class OrderTests : IAsyncLifetime
 
         await Ask();
         page = await _phone.Open($"/my/rackets/{_racket}");
-        _shop.Records.Change("UPDATE job SET state = 'OnMachine', expected = 0 WHERE state = 'Waiting'");
+        _shop.Records.Change("UPDATE job SET state = 'OnMachine' WHERE state = 'Waiting'");
         job = _shop.Records.Text("SELECT MAX(id) FROM job");
         var late = await _phone.Send(page, page.Form($"/my/cancel/{job}"));
 

@@ -14,7 +14,7 @@ public sealed class TwoGuardiansTests : IDisposable
     private static readonly string[] OfHers =
     [
         "SELECT group_concat(id || state || number || version || COALESCE(lost_since, '') || lost_note, ';') FROM racket WHERE player_id IN (SELECT id FROM player WHERE client_id = {0})",
-        "SELECT group_concat(id || state || wish || version, ';') FROM job WHERE racket_id IN (SELECT r.id FROM racket r JOIN player p ON p.id = r.player_id WHERE p.client_id = {0})",
+        "SELECT group_concat(id || state || COALESCE(asked_words || expected, '-') || version, ';') FROM job LEFT JOIN job_request ON job_id = id WHERE racket_id IN (SELECT r.id FROM racket r JOIN player p ON p.id = r.player_id WHERE p.client_id = {0})",
         "SELECT COUNT(*) FROM feel WHERE job_id = 71",
         "SELECT (SELECT COUNT(*) FROM logged_hours h JOIN racket r ON r.id = h.racket_id JOIN player p ON p.id = r.player_id WHERE p.client_id = {0}) || (SELECT COUNT(*) FROM pause a JOIN player p ON p.id = a.player_id WHERE p.client_id = {0}) || (SELECT COUNT(*) FROM reading WHERE job_id = 71)",
         "SELECT group_concat(id || name || client_id || version, ';') FROM player WHERE client_id = {0}",
@@ -41,7 +41,7 @@ public sealed class TwoGuardiansTests : IDisposable
         _shop.Records.Change("UPDATE racket SET lost_since = '2026-11-20', lost_note = 'canary note' WHERE id = @racket", new { racket });
         _shop.Records.Change("INSERT INTO logged_hours (id, racket_id, played_on, hours) VALUES (91, @racket, '2026-11-24', 2)", new { racket });
         var waiting = _shop.Records.Job(_shop.Records.Racket(player, 2));
-        _shop.Records.Change("UPDATE job SET expected = 1, asked_by_client = 1 WHERE id = @waiting", new { waiting });
+        _shop.Records.Change("INSERT INTO job_request (job_id, asked_in) VALUES (@waiting, 'OwnPage')", new { waiting });
         _hers = [player, racket, racket + 1, 71, waiting, 81, 91, _odalys];
     }
 

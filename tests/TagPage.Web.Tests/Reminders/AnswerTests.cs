@@ -27,7 +27,7 @@ public sealed class AnswerTests : IDisposable
 
         Assert.Equal(_home.Link(_reminder), answer.Location);
         Assert.Equal("Waiting 52.0 50.0 Lb 2450 1 2026-11-25", _home.Value("""
-            SELECT printf('%s %s %s %s %d %d %s', state, mains_tension, crosses_tension, tension_unit, price_minor, expected, received_on) FROM job ORDER BY id DESC LIMIT 1
+            SELECT printf('%s %s %s %s %d %d %s', state, mains_tension, crosses_tension, tension_unit, price_minor, expected, received_on) FROM job JOIN job_request ON job_id = id ORDER BY id DESC LIMIT 1
             """));
         Assert.Contains("not brought yet", (await _shop.Owner().Open("/shop")).Main, StringComparison.Ordinal);
         Assert.Equal(0, DueHouseholds);
@@ -39,7 +39,7 @@ public sealed class AnswerTests : IDisposable
     {
         await _home.Answer(_reminder, "Different", ("Input.Rackets[0].Strings", "softer <b>please</b>"), ("Input.Rackets[0].Tension", "22 kg"));
 
-        Assert.Equal("strings: softer <b>please</b>\ntension: 22 kg", _home.Value("SELECT wish FROM job ORDER BY id DESC LIMIT 1"));
+        Assert.Equal("strings: softer <b>please</b>\ntension: 22 kg", _home.Value("SELECT asked_words FROM job_request ORDER BY job_id DESC LIMIT 1"));
         var bench = await _shop.Owner().Open("/shop");
         Assert.Contains("softer <b>please</b>", bench.Main, StringComparison.Ordinal);
         Assert.Empty(bench.Document.QuerySelectorAll(".wish b"));
@@ -141,7 +141,7 @@ public sealed class AnswerTests : IDisposable
         await _home.Answer(_reminder, "Same");
         await _home.Answer(_reminder, "Different", ("Input.Rackets[0].Note", "blue ones"));
 
-        Assert.Equal("blue ones", _home.Value("SELECT wish FROM job WHERE state = 'Waiting'"));
+        Assert.Equal("blue ones", _home.Value("SELECT asked_words FROM job_request JOIN job ON id = job_id WHERE state = 'Waiting'"));
         Assert.Equal(2, _shop.Records.Count("job"));
     }
 
@@ -165,7 +165,7 @@ public sealed class AnswerTests : IDisposable
         await runa.Send(await runa.Open(made.Location!), ("Input.Rackets[0].Answer", "Different"), ("Input.Rackets[0].Strings", "softer"));
 
         Assert.Equal("Different Owner", _home.Value("SELECT answer || ' ' || answered_by FROM reminder_racket ORDER BY reminder_id DESC LIMIT 1"));
-        Assert.Equal("strings: softer", _home.Value("SELECT wish FROM job ORDER BY id DESC LIMIT 1"));
+        Assert.Equal("strings: softer", _home.Value("SELECT asked_words FROM job_request ORDER BY job_id DESC LIMIT 1"));
     }
 
     [Fact]
@@ -174,10 +174,10 @@ public sealed class AnswerTests : IDisposable
         await _home.Answer(_reminder, "Same");
         _shop.Clock.Advance(TimeSpan.FromDays(3));
         var runa = _shop.Owner();
-        var job = _home.Value("SELECT id FROM job WHERE expected = 1");
+        var job = _home.Value("SELECT job_id FROM job_request WHERE expected = 1");
 
         await runa.Send(await runa.Open($"/shop/jobs/here/{job}"));
 
-        Assert.Equal("0 2026-11-28 Waiting", _home.Value($"SELECT expected || ' ' || received_on || ' ' || state FROM job WHERE id = {job}"));
+        Assert.Equal("0 2026-11-28 Waiting", _home.Value($"SELECT expected || ' ' || received_on || ' ' || state FROM job JOIN job_request ON job_id = id WHERE id = {job}"));
     }
 }

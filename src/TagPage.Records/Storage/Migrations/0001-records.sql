@@ -298,15 +298,6 @@ CREATE TABLE job (
   pieces              INTEGER NOT NULL DEFAULT 2 CHECK (pieces IN (1, 2)),
   received_on         TEXT    NOT NULL CHECK (received_on GLOB '????-??-??'),
   received_where      TEXT    NOT NULL DEFAULT '' CHECK (length(received_where) <= 60),
-  -- Asked for in the own page: where and by when the racket is dropped off, and when it is needed.
-  asked_by_client     INTEGER NOT NULL DEFAULT 0 CHECK (asked_by_client IN (0, 1)),
-  drop_off_where      TEXT    NOT NULL DEFAULT '' CHECK (length(drop_off_where) <= 60),
-  drop_off_by         TEXT    CHECK (drop_off_by GLOB '????-??-??'),
-  needed_by           TEXT    CHECK (needed_by GLOB '????-??-??'),
-  -- What the client asked for in a reminder's answer, in their own words.
-  wish                TEXT    NOT NULL DEFAULT '' CHECK (length(wish) <= 600),
-  -- The client said yes and has not brought the racket yet.
-  expected            INTEGER NOT NULL DEFAULT 0 CHECK (expected IN (0, 1)),
   promised_for        TEXT    CHECK (promised_for GLOB '????-??-??'),
   strung_on           TEXT    CHECK (strung_on GLOB '????-??-??'),
   strung_by           TEXT    NOT NULL DEFAULT '' CHECK (length(strung_by) <= 60),
@@ -334,6 +325,26 @@ CREATE INDEX job_unpaid     ON job (received_on) WHERE paid_on IS NULL AND state
 CREATE INDEX job_received   ON job (received_on, racket_id);
 CREATE INDEX job_by_string  ON job (mains_id);
 CREATE INDEX job_by_crosses ON job (crosses_id);
+
+-- What a client asked for when the job came about by their asking: in a reminder's answer, or in the own page, where they
+-- also say where and by when they drop the racket off and when they need it.
+CREATE TABLE job_request (
+  job_id         INTEGER PRIMARY KEY REFERENCES job (id) ON DELETE CASCADE,
+  asked_in       TEXT    NOT NULL CHECK (asked_in IN ('Reminder', 'OwnPage')),
+  -- In their own words; empty for the same again.
+  asked_words    TEXT    NOT NULL DEFAULT '' CHECK (length(asked_words) <= 600),
+  -- The racket has not been brought yet.
+  expected       INTEGER NOT NULL DEFAULT 1 CHECK (expected IN (0, 1)),
+  drop_off_where TEXT    NOT NULL DEFAULT '' CHECK (length(drop_off_where) <= 60),
+  drop_off_by    TEXT    CHECK (drop_off_by GLOB '????-??-??'),
+  needed_by      TEXT    CHECK (needed_by GLOB '????-??-??'),
+  CHECK (asked_in = 'OwnPage' OR (drop_off_where = '' AND drop_off_by IS NULL AND needed_by IS NULL))
+) STRICT;
+
+-- Whatever way it got onto the machine, it was brought.
+CREATE TRIGGER job_brought AFTER UPDATE OF state ON job WHEN new.state IN ('OnMachine', 'Strung', 'Collected') BEGIN
+  UPDATE job_request SET expected = 0 WHERE job_id = new.id AND expected = 1;
+END;
 
 -- "Not yet" was said of the strings that were in then: new ones end it.
 CREATE TRIGGER job_strung_asks_again AFTER UPDATE OF strung_on ON job WHEN new.strung_on IS NOT NULL AND old.strung_on IS NULL BEGIN
@@ -415,6 +426,30 @@ CREATE TRIGGER reading_hours_thaw AFTER UPDATE OF taken_on ON reading
 WHEN new.hours IS NOT NULL AND new.taken_on <> old.taken_on BEGIN
   UPDATE reading SET hours = NULL WHERE id = new.id;
 END;
+
+-- A job with all that the shop's pages and mails tell of it: racket, household, strings, what was asked and the first reading.
+CREATE VIEW job_card AS
+SELECT j.id, j.ticket, j.state, j.version, j.racket_id, r.number, r.frame, r.tape_colour, r.sport, r.pattern_mains, r.pattern_crosses,
+       p.name AS player, p.junior, c.id AS client_id, c.name AS client, c.mail AS client_mail, c.phone AS client_phone,
+       c.language AS client_language, y.name AS payer,
+       j.mains_id, m.name AS mains_name, m.material AS mains_material, m.gauge_mm AS mains_gauge_mm, j.mains_supplied_by, j.mains_tension,
+       j.crosses_id, x.name AS crosses_name, x.material AS crosses_material, x.gauge_mm AS crosses_gauge_mm, j.crosses_supplied_by,
+       j.crosses_tension, j.tension_unit, j.pre_stretch_percent, j.pieces,
+       j.received_on, j.received_where, j.promised_for, j.strung_on, j.strung_by, j.machine, j.told_ready_at, j.collected_on,
+       j.price_minor, j.paid_on, j.note, j.ended_on, j.ended_how,
+       q.asked_in, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.expected, 0) AS expected,
+       COALESCE(q.drop_off_where, '') AS drop_off_where, q.drop_off_by, q.needed_by,
+       g.value AS reading, g.instrument_id, i.name AS instrument, i.scale AS instrument_scale
+FROM job j
+JOIN racket r ON r.id = j.racket_id
+JOIN player p ON p.id = r.player_id
+JOIN client c ON c.id = p.client_id
+LEFT JOIN payer y ON y.id = c.payer_id
+JOIN string_kind m ON m.id = j.mains_id
+JOIN string_kind x ON x.id = j.crosses_id
+LEFT JOIN job_request q ON q.job_id = j.id
+LEFT JOIN reading g ON g.job_id = j.id AND g.first = 1
+LEFT JOIN instrument i ON i.id = g.instrument_id;
 
 -- ==== Tags ====
 

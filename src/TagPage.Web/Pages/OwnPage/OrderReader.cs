@@ -1,6 +1,6 @@
 using System.Globalization;
 using TagPage.Core.Text;
-using TagPage.Records.OwnPages;
+using TagPage.Records.Jobs;
 using TagPage.Records.Reminders;
 using TagPage.Web.Words;
 using TagPage.Web.Words.OwnPage;
@@ -16,17 +16,17 @@ public sealed class OrderReader(Language language, DateOnly today)
 
     public IReadOnlyList<(string Field, string Sentence)> Faults => _faults;
 
-    public OrderStore.Order Read(OrderInput input)
+    public JobRequest Read(OrderInput input)
     {
         var by = Day(nameof(input.By), input.By);
         var needed = Day(nameof(input.NeededBy), input.NeededBy);
         if (needed < by)
             _faults.Add((nameof(input.NeededBy), _say.NeededTooEarly));
         Limit(nameof(input.Where), input.Where, OrderInput.LongestWhere);
-        return new OrderStore.Order(Wish(input), input.Where ?? "", by, needed);
+        return new JobRequest(AskedIn.OwnPage, Words(input)) { DropOffWhere = input.Where ?? "", DropOffBy = by, NeededBy = needed };
     }
 
-    private string Wish(OrderInput input)
+    private string Words(OrderInput input)
     {
         switch (input.Kind)
         {
@@ -37,9 +37,9 @@ public sealed class OrderReader(Language language, DateOnly today)
                 Limit(nameof(input.Tension), input.Tension, RacketAnswer.LongestTension);
                 Limit(nameof(input.Note), input.Note, RacketAnswer.LongestNote);
                 var answer = new RacketAnswer(0, AnswerKind.Different) { Strings = input.Strings ?? "", Tension = input.Tension ?? "", Note = input.Note ?? "" };
-                if (answer.Wish.Length == 0)
+                if (answer.AskedWords.Length == 0)
                     _faults.Add((nameof(input.Strings), _words.WishMissing));
-                return answer.Wish;
+                return answer.AskedWords;
             default:
                 _faults.Add((nameof(input.Kind), _say.KindMissing));
                 return "";

@@ -42,7 +42,7 @@ public sealed class AnswerReader(Language language, IReadOnlyList<ReminderRacket
     private RacketAnswer Different(RacketAnswer answer, AnswerInput.RacketInput input, string field)
     {
         var wish = answer with { Strings = input.Strings ?? "", Tension = input.Tension ?? "", Note = input.Note ?? "" };
-        if (wish.Wish.Length == 0)
+        if (wish.AskedWords.Length == 0)
             _faults.Add((field + nameof(input.Strings), _say.WishMissing));
         Limit(wish.Strings, RacketAnswer.LongestStrings, field + nameof(input.Strings));
         Limit(wish.Tension, RacketAnswer.LongestTension, field + nameof(input.Tension));

@@ -17,11 +17,11 @@ public sealed class IndexModel(BenchStore bench, DueStore due, ClientRequestStor
 
     public BenchStore.Beginning Begun { get; private set; } = new();
 
-    public IReadOnlyList<BenchRow> Open { get; private set; } = [];
+    public IReadOnlyList<JobRow> Open { get; private set; } = [];
 
-    public IReadOnlyList<BenchRow> Ready { get; private set; } = [];
+    public IReadOnlyList<JobRow> Ready { get; private set; } = [];
 
-    public IReadOnlyList<BenchRow> CameIn { get; private set; } = [];
+    public IReadOnlyList<JobRow> CameIn { get; private set; } = [];
 
     public DueList Due { get; private set; } = DueList.Empty;
 

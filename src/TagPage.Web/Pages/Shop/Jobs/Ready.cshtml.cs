@@ -34,7 +34,7 @@ public sealed class ReadyModel(JobStore jobs, ReadyStore store, JobMails notices
     {
         if (jobs.Get(id) is not { } job)
             return false;
-        (Job, Words) = (job, notices.Ready(store.Notice(id)!));
+        (Job, Words) = (job, notices.Ready(job));
         return true;
     }
 }

@@ -1,33 +1,29 @@
 using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
 using TagPage.Records.Storage;
-using TagPage.Web.Tests.Cast;
-using TagPage.Web.Words;
+using TagPage.Records.Tests.Cast;
 
-namespace TagPage.Web.Tests.Stores;
+namespace TagPage.Records.Tests.Jobs;
 
 public sealed class MoveStoreTests : IDisposable
 {
-    private readonly TestShop _shop = new();
+    private readonly Street _street = new();
     private readonly long _old;
     private readonly long _job;
 
-    public MoveStoreTests()
-    {
-        var family = _shop.Records.Family();
-        _old = family.Job;
-        _job = _shop.Records.Job(family.Racket);
-    }
+    public MoveStoreTests() => (_old, _job) = (_street.Strung, _street.Records.Job(_street.Racket));
 
-    private MoveStore Moves => _shop.Get<MoveStore>();
+    private MoveStore Moves => new(_street.Database, _street.Clock);
 
-    private JobRow Job(long id) => _shop.Get<JobStore>().Get(id)!;
+    private BackStore Backs => new(_street.Database);
 
-    private static StrungEntry StrungToday => new() { StrungOn = TestShop.Today, StrungBy = "Runa", Machine = "lockout" };
+    private JobRow Job(long id) => new JobStore(_street.Database).Get(id)!;
 
-    private Outcome Back() => _shop.Get<BackStore>().Back(_job, Job(_job).State);
+    private static StrungEntry StrungToday => new() { StrungOn = Street.Today, StrungBy = "Runa", Machine = "lockout" };
 
-    public void Dispose() => _shop.Dispose();
+    private Outcome Back() => Backs.Back(_job, Job(_job).State);
+
+    public void Dispose() => _street.Dispose();
 
     [Fact]
     public void Job_goes_from_waiting_to_collected_and_paid()
@@ -35,9 +31,9 @@ public sealed class MoveStoreTests : IDisposable
         Moves.Start(_job);
         Assert.Equal(JobState.OnMachine, Job(_job).State);
         Moves.MarkStrung(_job, StrungToday);
-        Assert.Equal((JobState.Strung, TestShop.Today, "Runa", "lockout"), (Job(_job).State, Job(_job).StrungOn, Job(_job).StrungBy, Job(_job).Machine));
-        Moves.Collect(_job, new CollectEntry { CollectedOn = TestShop.Today, Paid = true });
-        Assert.Equal((JobState.Collected, TestShop.Today, TestShop.Today), (Job(_job).State, Job(_job).CollectedOn, Job(_job).PaidOn));
+        Assert.Equal((JobState.Strung, Street.Today, "Runa", "lockout"), (Job(_job).State, Job(_job).StrungOn, Job(_job).StrungBy, Job(_job).Machine));
+        Moves.Collect(_job, new CollectEntry { CollectedOn = Street.Today, Paid = true });
+        Assert.Equal((JobState.Collected, Street.Today, Street.Today), (Job(_job).State, Job(_job).CollectedOn, Job(_job).PaidOn));
     }
 
     [Fact]
@@ -48,7 +44,7 @@ public sealed class MoveStoreTests : IDisposable
 
         Outcome[] outcomes = [Moves.Start(_job), Moves.MarkStrung(_job, StrungToday with { StrungBy = "Idris" }), Moves.Cancel(_job)];
 
-        Assert.All(outcomes, o => Assert.Contains("is strung now", ShopRefusals.Of(Assert.IsType<Outcome.Refused>(o).Why), StringComparison.Ordinal));
+        Assert.All(outcomes, o => Assert.Equal(new Outcome.Refused(new JobMovedOn(before.Ticket, JobState.Strung)), o));
         Assert.Equal(before, Job(_job));
     }
 
@@ -57,14 +53,14 @@ public sealed class MoveStoreTests : IDisposable
     {
         Moves.MarkStrung(_job, StrungToday with { OldEndedHow = BedEnd.Mishit });
 
-        Assert.Equal((TestShop.Today, BedEnd.Mishit), (Job(_old).EndedOn, Job(_old).EndedHow));
+        Assert.Equal((Street.Today, BedEnd.Mishit), (Job(_old).EndedOn, Job(_old).EndedHow));
         Assert.Null(Job(_job).EndedOn);
     }
 
     [Fact]
     public void An_end_noted_before_stays_as_it_was_noted()
     {
-        _shop.Database.Write(c => BedStore.End(c, _old, new(2026, 11, 20), BedEnd.Wear));
+        _street.Database.Write(c => BedStore.End(c, _old, new(2026, 11, 20), BedEnd.Wear));
 
         Moves.MarkStrung(_job, StrungToday);
 
@@ -83,7 +79,7 @@ public sealed class MoveStoreTests : IDisposable
     [Fact]
     public void Taking_stringing_back_puts_the_old_strings_in_again_and_keeps_the_reading()
     {
-        var gauge = _shop.Database.Write(c => Dapper.SqlMapper.ExecuteScalar<long>(c, "INSERT INTO instrument (name, scale) VALUES ('bench gauge', 'Stiffness') RETURNING id"));
+        var gauge = _street.Database.Write(c => Dapper.SqlMapper.ExecuteScalar<long>(c, "INSERT INTO instrument (name, scale) VALUES ('bench gauge', 'Stiffness') RETURNING id"));
         Moves.MarkStrung(_job, StrungToday with { Reading = 62, InstrumentId = gauge });
 
         Back();
@@ -106,7 +102,7 @@ public sealed class MoveStoreTests : IDisposable
     public void Strings_that_have_ended_cannot_be_taken_back()
     {
         Moves.MarkStrung(_job, StrungToday);
-        _shop.Database.Write(c => BedStore.End(c, _job, TestShop.Today, BedEnd.Machine));
+        _street.Database.Write(c => BedStore.End(c, _job, Street.Today, BedEnd.Machine));
 
         Assert.IsType<Outcome.Refused>(Back());
         Assert.Equal(JobState.Strung, Job(_job).State);
@@ -116,7 +112,7 @@ public sealed class MoveStoreTests : IDisposable
     public void Each_step_back_lands_one_state_earlier()
     {
         Moves.MarkStrung(_job, StrungToday);
-        Moves.Collect(_job, new CollectEntry { CollectedOn = TestShop.Today });
+        Moves.Collect(_job, new CollectEntry { CollectedOn = Street.Today });
 
         var states = Enumerable.Range(0, 3).Select(_ => (Back(), Job(_job).State).State).ToList();
 
@@ -141,9 +137,9 @@ public sealed class MoveStoreTests : IDisposable
     {
         Moves.Pay(_job, new(2026, 11, 24));
 
-        var second = Moves.Pay(_job, TestShop.Today);
+        var second = Moves.Pay(_job, Street.Today);
 
-        Assert.Contains("paid on 24 Nov 2026 already", ShopRefusals.Of(Assert.IsType<Outcome.Refused>(second).Why), StringComparison.Ordinal);
+        Assert.Equal(new Outcome.Refused(new PaidAlready(Job(_job).Ticket, new(2026, 11, 24))), second);
         Assert.Equal(new DateOnly(2026, 11, 24), Job(_job).PaidOn);
         Moves.Pay(_job, null);
         Assert.Null(Job(_job).PaidOn);
@@ -155,9 +151,52 @@ public sealed class MoveStoreTests : IDisposable
         Moves.Pay(_job, new(2026, 11, 24));
         Moves.MarkStrung(_job, StrungToday);
 
-        Moves.Collect(_job, new CollectEntry { CollectedOn = TestShop.Today, Paid = true });
+        Moves.Collect(_job, new CollectEntry { CollectedOn = Street.Today, Paid = true });
 
         Assert.Equal(new DateOnly(2026, 11, 24), Job(_job).PaidOn);
+    }
+
+    [Theory]
+    [InlineData(JobState.Waiting)]
+    [InlineData(JobState.OnMachine)]
+    [InlineData(JobState.Strung)]
+    public void Racket_that_was_still_to_be_brought_came_in_when_it_was_first_handled(JobState to)
+    {
+        _street.Records.Change("INSERT INTO job_request (job_id, asked_in, asked_words) VALUES (@_job, 'Reminder', 'softer')", new { _job });
+        Assert.True(Job(_job).Expected);
+
+        _ = to switch
+        {
+            JobState.Waiting => Moves.Here(_job),
+            JobState.OnMachine => Moves.Start(_job),
+            _ => Moves.MarkStrung(_job, StrungToday),
+        };
+
+        var job = Job(_job);
+        Assert.Equal((to, false, Street.Today, "softer"), (job.State, job.Expected, job.ReceivedOn, job.AskedWords));
+    }
+
+    [Fact]
+    public void Racket_that_was_brought_keeps_the_day_it_came_in()
+    {
+        var before = Job(_job);
+
+        Moves.Here(_job);
+        Assert.Equal(before, Job(_job));
+        Moves.Start(_job);
+
+        Assert.Equal(before.ReceivedOn, Job(_job).ReceivedOn);
+    }
+
+    [Fact]
+    public void Request_that_was_cancelled_and_taken_back_is_still_to_be_brought()
+    {
+        _street.Records.Change("INSERT INTO job_request (job_id, asked_in) VALUES (@_job, 'OwnPage')", new { _job });
+
+        Moves.Cancel(_job);
+        Back();
+
+        Assert.Equal((JobState.Waiting, true), (Job(_job).State, Job(_job).Expected));
     }
 
     [Fact]
@@ -165,8 +204,8 @@ public sealed class MoveStoreTests : IDisposable
     {
         Outcome[] outcomes =
         [
-            Moves.Start(99), Moves.MarkStrung(99, StrungToday), Moves.Collect(99, new CollectEntry { CollectedOn = TestShop.Today }),
-            Moves.Cancel(99), Moves.Pay(99, null), _shop.Get<BackStore>().Back(99, JobState.Strung),
+            Moves.Start(99), Moves.MarkStrung(99, StrungToday), Moves.Collect(99, new CollectEntry { CollectedOn = Street.Today }),
+            Moves.Cancel(99), Moves.Pay(99, null), Backs.Back(99, JobState.Strung),
         ];
 
         Assert.All(outcomes, o => Assert.IsType<Outcome.Absent>(o));

@@ -1,34 +1,37 @@
 using TagPage.Core.Jobs;
 using TagPage.Core.Strings;
 using TagPage.Records.Jobs;
+using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Records.Strings;
-using TagPage.Web.Tests.Cast;
+using TagPage.Records.Tests.Cast;
 
-namespace TagPage.Web.Tests.Stores;
+namespace TagPage.Records.Tests.Jobs;
 
 public sealed class NewJobStoreTests : IDisposable
 {
-    private readonly TestShop _shop = new();
+    private readonly Street _street = new();
 
-    private NewJobStore Store => _shop.Get<NewJobStore>();
+    private NewJobStore Store => new(_street.Database, new ShopStore(_street.Database), _street.Time);
 
     private NewJobEntry Order() => new()
     {
         FormKey = FormKey.New(),
-        MainsId = _shop.Records.Kind(),
+        MainsId = _street.Records.Kind(),
         MainsTension = 24.5m,
-        ReceivedOn = TestShop.Today,
+        ReceivedOn = Street.Today,
     };
 
-    private JobRow Get(Outcome outcome) => _shop.Get<JobStore>().Get(Assert.IsType<Outcome.Done>(outcome).Id)!;
+    private JobRow Get(Outcome outcome) => new JobStore(_street.Database).Get(Assert.IsType<Outcome.Done>(outcome).Id)!;
 
-    public void Dispose() => _shop.Dispose();
+    private IReadOnlyList<StringStore.Row> Catalogue => new StringStore(_street.Database, _street.Time).List();
+
+    public void Dispose() => _street.Dispose();
 
     [Fact]
     public void Many_counters_at_once_give_every_job_its_own_ticket_number()
     {
-        var racket = _shop.Records.Family().Racket;
+        var racket = _street.Racket;
         var orders = Enumerable.Range(0, 24).Select(_ => Order()).ToList();
 
         var tickets = orders.AsParallel().WithDegreeOfParallelism(4).Select(o => Get(Store.Add(racket, o)).Ticket).Order().ToList();
@@ -39,7 +42,7 @@ public sealed class NewJobStoreTests : IDisposable
     [Fact]
     public void Crosses_left_empty_are_like_the_mains()
     {
-        var job = Get(Store.Add(_shop.Records.Family().Racket, Order() with { MainsSuppliedBy = Supplier.Client }));
+        var job = Get(Store.Add(_street.Racket, Order() with { MainsSuppliedBy = Supplier.Client }));
 
         Assert.Equal((job.MainsId, job.Mains, Supplier.Client), (job.CrossesId, job.Crosses, job.CrossesSuppliedBy));
     }
@@ -50,20 +53,20 @@ public sealed class NewJobStoreTests : IDisposable
     [InlineData(NewStringPlace.Crosses, "Heron Spin", "Marram Soft")]
     public void String_typed_in_with_the_job_goes_into_the_catalogue_and_where_it_was_meant(NewStringPlace place, string mains, string crosses)
     {
-        var order = Order() with { NewString = Marram(place), CrossesId = _shop.Records.Kind() };
+        var order = Order() with { NewString = Marram(place), CrossesId = _street.Records.Kind() };
 
-        var job = Get(Store.Add(_shop.Records.Family().Racket, order));
+        var job = Get(Store.Add(_street.Racket, order));
 
         Assert.Equal((mains, crosses), (job.MainsName, job.CrossesName));
-        Assert.Contains(_shop.Get<StringStore>().List(), s => s is { Name: "Marram Soft", GaugeMm: 1.3m, Offered: true });
+        Assert.Contains(Catalogue, s => s is { Name: "Marram Soft", GaugeMm: 1.3m, Offered: true });
     }
 
     [Fact]
     public void String_typed_in_again_is_the_one_in_the_catalogue()
     {
-        var known = _shop.Records.Kind("Marram Soft", "Multifilament", 1.3m);
+        var known = _street.Records.Kind("Marram Soft", "Multifilament", 1.3m);
 
-        var job = Get(Store.Add(_shop.Records.Family().Racket, Order() with { NewString = Marram(NewStringPlace.Both) with { Name = "marram soft" } }));
+        var job = Get(Store.Add(_street.Racket, Order() with { NewString = Marram(NewStringPlace.Both) with { Name = "marram soft" } }));
 
         Assert.Equal(known, job.MainsId);
     }
@@ -71,31 +74,29 @@ public sealed class NewJobStoreTests : IDisposable
     [Fact]
     public void Refused_job_leaves_no_string_behind()
     {
-        var family = _shop.Records.Family();
         var order = Order() with { NewString = Marram(NewStringPlace.Both), OldEndedHow = BedEnd.Wear, OldEndedOn = new(2026, 10, 1) };
 
-        var refused = Assert.IsType<Outcome.Refused>(Store.Add(family.Racket, order));
+        var refused = Assert.IsType<Outcome.Refused>(Store.Add(_street.Racket, order));
 
         Assert.Equal("OldEndedOn", refused.Why.Field);
-        Assert.DoesNotContain(_shop.Get<StringStore>().List(), s => s.Name == "Marram Soft");
+        Assert.DoesNotContain(Catalogue, s => s.Name == "Marram Soft");
     }
 
     [Fact]
     public void How_the_old_strings_ended_is_written_to_the_job_that_put_them_in()
     {
-        var family = _shop.Records.Family();
 
-        Store.Add(family.Racket, Order() with { OldEndedHow = BedEnd.Wear });
+        Store.Add(_street.Racket, Order() with { OldEndedHow = BedEnd.Wear });
 
-        var old = _shop.Get<JobStore>().Get(family.Job)!;
-        Assert.Equal((BedEnd.Wear, TestShop.Today), (old.EndedHow, old.EndedOn));
+        var old = new JobStore(_street.Database).Get(_street.Strung)!;
+        Assert.Equal((BedEnd.Wear, Street.Today), (old.EndedHow, old.EndedOn));
     }
 
     [Fact]
     public void Unknown_racket_and_unknown_string_are_told_apart()
     {
         Assert.IsType<Outcome.Absent>(Store.Add(99, Order()));
-        var refused = Assert.IsType<Outcome.Refused>(Store.Add(_shop.Records.Family().Racket, Order() with { MainsId = 99 }));
+        var refused = Assert.IsType<Outcome.Refused>(Store.Add(_street.Racket, Order() with { MainsId = 99 }));
         Assert.Equal("MainsId", refused.Why.Field);
     }
 
