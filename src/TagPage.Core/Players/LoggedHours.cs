@@ -7,4 +7,7 @@ public sealed record LoggedHours(DateOnly Day, double Hours)
 {
     /// <summary>Most hours that one entry takes.</summary>
     public const int Most = 200;
+
+    /// <summary>Most hours that one day takes.</summary>
+    public const int MostADay = 24;
 }

@@ -1,10 +1,13 @@
 using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Core.Players;
+using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.PlayTime;
 
-/// <summary>Hours played with a racket, noted by hand.</summary>
-public sealed class HoursStore(Database database, TimeProvider clock)
+/// <summary>Hours played with a racket, noted by hand: by the shop, or by the household whose racket it is.</summary>
+public sealed class HoursStore(Database database, ShopClock clock)
 {
     public sealed record Racket
     {
@@ -23,37 +26,77 @@ public sealed class HoursStore(Database database, TimeProvider clock)
         public string Note { get; init; } = "";
     }
 
-    public Racket? Of(long racket) => database.Read(c => c.QuerySingleOrDefault<Racket>(RacketSql, new { racket }));
+    /// <summary>Null for a racket that is not there, or for which they may note nothing.</summary>
+    public Racket? Of(Who who, long racket) => database.Read(c => c.QuerySingleOrDefault<Racket>(RacketSql, new { who.IsShop, who.ClientId, racket }));
 
-    private const string RacketSql = """
+    private const string RacketSql = $"""
         SELECT r.id, r.number, p.name AS player_name, f.strung_on
         FROM racket r
         JOIN player p ON p.id = r.player_id
         JOIN forecast f ON f.racket_id = r.id
-        WHERE r.id = @racket
+        WHERE r.id = @racket AND {Who.ChangesRacket}
         """;
 
-    /// <summary>What was noted since a day, the newest first.</summary>
-    public IReadOnlyList<Row> Since(long racket, DateOnly? day) => database.Read(c => c.Query<Row>(SinceSql, new { racket, day }).AsList());
-
-    private const string SinceSql = """
-        SELECT id, racket_id, played_on, hours, note
-        FROM logged_hours
-        WHERE racket_id = @racket AND (@day IS NULL OR played_on >= @day)
-        ORDER BY played_on DESC, id DESC
+    private const string Columns = """
+        SELECT h.id, h.racket_id, h.played_on, h.hours, h.note
+        FROM logged_hours h
+        JOIN racket r ON r.id = h.racket_id
         """;
 
-    public Row? Get(long id) => database.Read(c => c.QuerySingleOrDefault<Row>("SELECT id, racket_id, played_on, hours, note FROM logged_hours WHERE id = @id", new { id }));
+    /// <summary>The newest <paramref name="most"/> that were noted since a day, the newest first.</summary>
+    public IReadOnlyList<Row> Since(Who who, long racket, DateOnly? day, int most = int.MaxValue) =>
+        database.Read(c => c.Query<Row>(SinceSql, new { who.IsShop, who.ClientId, racket, day, most }).AsList());
 
-    public Outcome Add(long racket, HoursEntry input) => database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
-        c.ExecuteScalar<long?>(AddSql, new { racket, input.PlayedOn, input.Hours, Note = input.Note ?? "" }) is { } id ? new Outcome.Done(id) : new Outcome.Absent()));
+    private const string SinceSql = $"""
+        {Columns}
+        WHERE r.id = @racket AND (@day IS NULL OR h.played_on >= @day) AND {Who.ChangesRacket}
+        ORDER BY h.played_on DESC, h.id DESC
+        LIMIT @most
+        """;
 
-    private const string AddSql = """
+    public Row? Get(Who who, long id) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { who.IsShop, who.ClientId, id }));
+
+    private const string GetSql = $"{Columns} WHERE h.id = @id AND {Who.ChangesRacket}";
+
+    /// <summary>Done tells the note; a form that is sent again notes nothing more.</summary>
+    public Outcome Add(Who who, long racket, HoursEntry input)
+    {
+        var today = clock.Today;
+        return database.Write(c =>
+            !c.ExecuteScalar<bool>(MaySql, new { who.IsShop, who.ClientId, racket }) ? new Outcome.Absent()
+            : Fault(who, input, today) is { } why ? new Outcome.Refused(why)
+            : FormKeys.Once(c, input.FormKey, clock.Now, () => Add(c, who, racket, input)));
+    }
+
+    /// <summary>A household notes what was played on one day; the shop may note a camp in one line.</summary>
+    private static Refusal? Fault(Who who, HoursEntry input, DateOnly today)
+    {
+        var most = who.IsShop ? LoggedHours.Most : LoggedHours.MostADay;
+        return input.Hours <= 0 || input.Hours > most ? new HoursUnlikely(most)
+            : input.PlayedOn > today ? new PlayedInFuture(today)
+            : null;
+    }
+
+    private const string MaySql = $"SELECT EXISTS (SELECT 1 FROM racket r WHERE r.id = @racket AND {Who.ChangesRacket})";
+
+    private static Outcome Add(SqliteConnection connection, Who who, long racket, HoursEntry input) =>
+        connection.ExecuteScalar<long?>(AddSql, new { who.IsShop, who.ClientId, racket, input.PlayedOn, input.Hours, Note = input.Note ?? "" }) is { } id
+            ? new Outcome.Done(id)
+            : new Outcome.Absent();
+
+    private const string AddSql = $"""
         INSERT INTO logged_hours (racket_id, played_on, hours, note)
-        SELECT id, @PlayedOn, @Hours, @Note FROM racket WHERE id = @racket
+        SELECT r.id, @PlayedOn, @Hours, @Note FROM racket r WHERE r.id = @racket AND {Who.ChangesRacket}
         RETURNING id
         """;
 
-    public Outcome Remove(long id) => database.Write<Outcome>(c =>
-        c.Execute("DELETE FROM logged_hours WHERE id = @id", new { id }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
+    /// <summary>Takes one note back. Done tells the racket.</summary>
+    public Outcome Remove(Who who, long id) => database.Write<Outcome>(c =>
+        c.ExecuteScalar<long?>(RemoveSql, new { who.IsShop, who.ClientId, id }) is { } racket ? new Outcome.Done(racket) : new Outcome.Absent());
+
+    private const string RemoveSql = $"""
+        DELETE FROM logged_hours
+        WHERE id = @id AND racket_id IN (SELECT r.id FROM racket r WHERE {Who.ChangesRacket})
+        RETURNING racket_id
+        """;
 }

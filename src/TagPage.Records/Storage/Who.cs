@@ -27,4 +27,7 @@ public sealed record Who
     internal const string ChangesRacket = """
         (@IsShop OR (r.state <> 'Sold' AND r.player_id IN (SELECT id FROM player WHERE client_id = @ClientId)))
         """;
+
+    /// <summary>Whose player p is to be changed.</summary>
+    internal const string ChangesPlayer = "(@IsShop OR p.client_id = @ClientId)";
 }

@@ -38,7 +38,9 @@ public static class ShopRefusals
         LinkOver => "This link was taken back or has run out. Make a new one.",
         NoAddressOnFile => "There is no mail address on file for this client.",
         GuideNameTaken => "Another guide has this address already.",
-        HoursUnlikely => "Write the hours played, more than 0 and at most 24.",
+        HoursUnlikely { Most: var most } => $"Write between 0.1 and {most} hours.",
+        PlayedInFuture { Today: var today } => $"This day is still to come; today is {Formats.Day(today)}.",
+        PauseEndsEarly => "The last day lies before the first.",
         _ => null,
     };
 

@@ -64,7 +64,7 @@ public sealed class PlayedTests : IDisposable
         Assert.True(string.CompareOrdinal(Due, paused) < 0);
 
         var page = await owner.Open("/shop/pauses/edit/1");
-        await owner.Send(page, page.Document.QuerySelector<AngleSharp.Html.Dom.IHtmlFormElement>("form[action='/shop/pauses/remove/1']")!);
+        await owner.Send(page, page.Document.QuerySelector<AngleSharp.Html.Dom.IHtmlFormElement>("form[action='/shop/pauses/edit/1?handler=Remove']")!);
         Assert.Equal(before, Due);
     }
 

@@ -1,3 +1,5 @@
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using Microsoft.AspNetCore.Mvc.RazorPages.Infrastructure;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.AspNetCore.StaticAssets;
 using TagPage.Web.Tests.Cast;
@@ -24,8 +26,19 @@ public sealed record Door(string Route, string Who)
     private const string NewFiles = "/{**path:file}";
 
     /// <summary>The routes the program really answers. Static files count as one door a folder.</summary>
-    public static IReadOnlyList<string> Built(TestShop shop) =>
-        [.. shop.Get<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>().Select(RouteOf).Where(r => r != NewFiles).Distinct().Order(StringComparer.Ordinal)];
+    /// <remarks>A named handler of a page is a door of its own.</remarks>
+    public static async Task<IReadOnlyList<string>> Built(TestShop shop)
+    {
+        var routes = new SortedSet<string>(StringComparer.Ordinal);
+        foreach (var endpoint in shop.Get<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>())
+        {
+            routes.Add(RouteOf(endpoint));
+            if (endpoint.Metadata.GetMetadata<PageActionDescriptor>() is { } page)
+                foreach (var handler in (await shop.Get<PageLoader>().LoadAsync(page, endpoint.Metadata)).HandlerMethods.Where(h => h.Name is not null))
+                    routes.Add($"{RouteOf(endpoint)}?handler={handler.Name!.ToLowerInvariant()}");
+        }
+        return [.. routes.Where(r => r != NewFiles)];
+    }
 
     private static string RouteOf(RouteEndpoint endpoint)
     {

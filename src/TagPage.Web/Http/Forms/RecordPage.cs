@@ -17,6 +17,8 @@ public abstract class RecordPage<TRow> : PageModel where TRow : class
     /// <returns>Null for a record that is not there, or not theirs to see.</returns>
     protected abstract TRow? Find(long id);
 
+    // Else its name makes it one itself, for requests with the verb PAGE.
+    [NonHandler]
     public override void OnPageHandlerExecuting(PageHandlerExecutingContext context)
     {
         Id = long.Parse((string)RouteData.Values["id"]!, CultureInfo.InvariantCulture);

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc.Filters;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Text;
 using TagPage.Records.OwnPages;
+using TagPage.Records.Storage;
 using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 using TagPage.Web.Words.OwnPage;
@@ -13,6 +14,9 @@ namespace TagPage.Web.Pages.OwnPage;
 public abstract partial class OwnPageModel(ClientOnFileStore clients) : PageModel
 {
     public ClientOnFileStore.Row Me { get; private set; } = new();
+
+    /// <summary>Who acts here.</summary>
+    protected Who Myself => Who.Client(Me.Id);
 
     public PageLanguage Spoken { get; private set; } = default!;
 

@@ -7,13 +7,13 @@ using TagPage.Web.Http.Forms;
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>A player does not play from today on.</summary>
-public sealed class PauseModel(ClientOnFileStore clients, OwnPagePlayStore store) : OwnPageModel(clients)
+public sealed class PauseModel(ClientOnFileStore clients, PauseStore store) : OwnPageModel(clients)
 {
     public IActionResult OnGet() => Redirect(Link("/my"));
 
     public IActionResult OnPost(long id)
     {
-        if (store.Pause(Me.Id, id) is Outcome.Absent)
+        if (store.Begin(Myself, id) is Outcome.Absent)
             return NotFound();
         this.Say(Say.Play.PauseSaved);
         return Redirect(Link("/my"));

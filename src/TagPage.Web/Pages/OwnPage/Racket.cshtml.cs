@@ -9,7 +9,7 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-public sealed class RacketModel(ClientOnFileStore clients, OwnPageRacketStore rackets, FeelStore feels, OwnPagePlayStore play, CareStore care, ShopStore shops, ShopClock clock) : OwnPageModel(clients)
+public sealed class RacketModel(ClientOnFileStore clients, OwnPageRacketStore rackets, FeelStore feels, PauseStore pauses, HoursStore hours, CareStore care, ShopStore shops, ShopClock clock) : OwnPageModel(clients)
 {
     public OwnPageRacket Racket { get; private set; } = new();
 
@@ -23,9 +23,10 @@ public sealed class RacketModel(ClientOnFileStore clients, OwnPageRacketStore ra
     /// <summary>What was said about the strings that are in it.</summary>
     public FeelStore.Row? Felt { get; private set; }
 
-    public OwnPagePlayStore.Paused? Pause { get; private set; }
+    /// <summary>The first day of the pause the player is in, or null.</summary>
+    public DateOnly? PausedSince { get; private set; }
 
-    public IReadOnlyList<OwnPagePlayStore.Logged> LastHours { get; private set; } = [];
+    public IReadOnlyList<HoursStore.Row> LastHours { get; private set; } = [];
 
     public ShopDetails Shop => shops.Get();
 
@@ -39,7 +40,7 @@ public sealed class RacketModel(ClientOnFileStore clients, OwnPageRacketStore ra
         // The household comes without a tag's code, and its page shows none.
         View = TagView.Of(default, racket, rackets.Stringings(Me.Id, id, 1 + TagView.MostEarlier), clock.Today, Shop.StartingValues) with { Guides = care.For(id) };
         Felt = View.Latest is { } latest ? feels.Get(Me.Id, latest.JobId) : null;
-        (Pause, LastHours) = (play.PauseNow(Me.Id, racket.PlayerId), play.LastHours(Me.Id, id));
+        (PausedSince, LastHours) = (pauses.Now(Myself, racket.PlayerId), hours.Since(Myself, id, day: null, most: 5));
         return Page();
     }
 }

@@ -11,7 +11,7 @@ using TagPage.Web.Http.Forms;
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>The pitch of the strings, typed or heard by the browser. Only the number is sent; no sound ever is.</summary>
-public sealed class ReadingModel(ClientOnFileStore clients, OwnPageRacketStore rackets, OwnPagePlayStore store) : OwnPageModel(clients)
+public sealed class ReadingModel(ClientOnFileStore clients, OwnPageRacketStore rackets, PitchStore store) : OwnPageModel(clients)
 {
     public sealed record Fields
     {
@@ -25,7 +25,7 @@ public sealed class ReadingModel(ClientOnFileStore clients, OwnPageRacketStore r
 
     public OwnPageRacket Racket { get; private set; } = new();
 
-    public IReadOnlyList<OwnPagePlayStore.Pitch> Pitches { get; private set; } = [];
+    public IReadOnlyList<PitchStore.Pitch> Pitches { get; private set; } = [];
 
     public IActionResult OnGet(long id)
     {
@@ -40,12 +40,12 @@ public sealed class ReadingModel(ClientOnFileStore clients, OwnPageRacketStore r
         if (!Load(id))
             return NotFound();
         if (!decimal.TryParse(Input.Hertz?.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var hertz)
-            || hertz is < OwnPagePlayStore.LowestHz or > OwnPagePlayStore.HighestHz)
+            || hertz is < PitchStore.LowestHz or > PitchStore.HighestHz)
         {
             ModelState.AddModelError("Input.Hertz", Say.Play.HertzUnread);
             return Page();
         }
-        switch (store.AddPitch(Me.Id, id, hertz, Input.FormKey ?? ""))
+        switch (store.Add(Myself, id, hertz, Input.FormKey ?? ""))
         {
             case Outcome.Absent:
                 return NotFound();
@@ -57,7 +57,7 @@ public sealed class ReadingModel(ClientOnFileStore clients, OwnPageRacketStore r
     }
 
     /// <summary>Against the household's own first reading of these strings: other instruments cannot be compared with it.</summary>
-    public string LossOf(OwnPagePlayStore.Pitch pitch)
+    public string LossOf(PitchStore.Pitch pitch)
     {
         var loss = MeasuredLoss.Percent(ReadingScale.Hertz, Pitches[0].Value, pitch.Value);
         return ReferenceEquals(pitch, Pitches[0]) ? "–" : $"{Spoken.Language.Number(loss, 0)} %";
@@ -67,7 +67,7 @@ public sealed class ReadingModel(ClientOnFileStore clients, OwnPageRacketStore r
     {
         if (rackets.Get(Me.Id, id) is not { IsMine: true, BedId: { } bed, EndedOn: null } racket)
             return false;
-        (Racket, Pitches) = (racket, store.Pitches(Me.Id, bed));
+        (Racket, Pitches) = (racket, store.Of(Myself, bed));
         HttpContext.Items[SecurityHeaders.Microphone] = true;
         return true;
     }

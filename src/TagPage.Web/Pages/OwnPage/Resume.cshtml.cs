@@ -7,13 +7,13 @@ using TagPage.Web.Http.Forms;
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>A player plays again.</summary>
-public sealed class ResumeModel(ClientOnFileStore clients, OwnPagePlayStore store) : OwnPageModel(clients)
+public sealed class ResumeModel(ClientOnFileStore clients, PauseStore store) : OwnPageModel(clients)
 {
     public IActionResult OnGet() => Redirect(Link("/my"));
 
     public IActionResult OnPost(long id)
     {
-        if (store.Resume(Me.Id, id) is Outcome.Absent)
+        if (store.End(Myself, id) is Outcome.Absent)
             return NotFound();
         this.Say(Say.Play.ResumeSaved);
         return Redirect(Link("/my"));

@@ -1,43 +1,23 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.PlayTime;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Pauses;
 
-public sealed class EditModel(PauseStore store) : PageModel
+public sealed class EditModel(PauseStore store) : RecordPage<PauseStore.Row>
 {
     [BindProperty]
     public PauseInput Input { get; set; } = new();
 
-    public PauseStore.Row Saved { get; private set; } = new();
+    protected override PauseStore.Row? Find(long id) => store.Get(id);
 
-    public IActionResult OnGet(long id)
-    {
-        if (!Load(id))
-            return NotFound();
-        Input = new PauseInput { FromOn = Saved.FromOn, ToOn = Saved.ToOn, Note = Saved.Note };
-        return Page();
-    }
+    public void OnGet() => Input = new PauseInput { FromOn = Saved.FromOn, ToOn = Saved.ToOn, Note = Saved.Note };
 
-    public IActionResult OnPost(long id)
-    {
-        if (!Load(id))
-            return NotFound();
-        if (!ModelState.IsValid)
-            return Page();
-        if (store.Change(id, Input.ToEntry()) is Outcome.Absent)
-            return NotFound();
-        this.Say("The pause is saved.");
-        return Redirect($"/shop/players/{Saved.PlayerId}");
-    }
+    public IActionResult OnPost() => ModelState.IsValid
+        ? this.After(store.Change(Who.Shop, Id, Input.ToEntry()), player => this.GoOn($"/shop/players/{player}", "The pause is saved."))
+        : Page();
 
-    private bool Load(long id)
-    {
-        if (store.Get(id) is not { } row)
-            return false;
-        Saved = row;
-        return true;
-    }
+    public IActionResult OnPostRemove() =>
+        this.After(store.Remove(Who.Shop, Id), player => this.GoOn($"/shop/players/{player}", "The pause is taken away."));
 }

@@ -4,7 +4,7 @@ using TagPage.Records.PlayTime;
 namespace TagPage.Web.Pages.Shop.Pauses;
 
 /// <summary>What the pause forms post.</summary>
-public sealed record PauseInput : IValidatableObject
+public sealed record PauseInput
 {
     public string FormKey { get; init; } = "";
 
@@ -17,12 +17,6 @@ public sealed record PauseInput : IValidatableObject
 
     [StringLength(200, ErrorMessage = "Keep the note within 200 characters.")]
     public string? Note { get; init; }
-
-    public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
-    {
-        if (ToOn < FromOn)
-            yield return new ValidationResult("The last day lies before the first.", [nameof(ToOn)]);
-    }
 
     public PauseEntry ToEntry() => new()
     {

@@ -10,6 +10,7 @@ using TagPage.Records.Rackets;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
+using TagPage.Records.Storage;
 using TagPage.Records.Tags;
 using TagPage.Web.Pages.Shop.Shared;
 using TagPage.Web.Words;
@@ -67,7 +68,7 @@ public sealed class CardModel(
         Restring = card.Work(Today, Shop.StartingValues);
         Specs = specs.Of(id);
         Readings = InIt is { } bed ? readings.Of(bed.Id) : [];
-        Logged = hours.Since(id, card.StrungOn);
+        Logged = hours.Since(Who.Shop, id, card.StrungOn);
         Found = [.. found.Of(id).Select(e => new FoundLogRow(e, clock.OnTheWall(e.At), false))];
         var all = tags.Of(id);
         Tag = all.FirstOrDefault(t => t.State == TagState.Live);
