@@ -4,13 +4,13 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>Takes a job's last move back, one step at a time.</summary>
+/// <summary>Takes a job's last move back, one step at a time. Only the shop does.</summary>
 public sealed class BackStore(Database database)
 {
     /// <summary>One step back from the state the page showed; where the job has moved on, nothing changes.</summary>
-    public Outcome Back(long id, JobState from) => database.Write<Outcome>(c =>
+    public Outcome Back(Who who, long id, JobState from) => database.Write<Outcome>(c =>
     {
-        if (JobStore.Get(c, id) is not { } job)
+        if (JobStore.Get(c, who, id) is not { } job)
             return new Outcome.Absent();
         if (WhyNot(job, from) is { } why)
             return new Outcome.Refused(why);

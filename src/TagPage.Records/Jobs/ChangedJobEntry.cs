@@ -16,6 +16,17 @@ public sealed record ChangedJobEntry : JobEntry
     public DateOnly? EndedOn { get; init; }
     public BedEnd? EndedHow { get; init; }
 
+    internal JobDays Days => new()
+    {
+        ReceivedOn = ReceivedOn,
+        PromisedFor = PromisedFor,
+        StrungOn = StrungOn,
+        CollectedOn = CollectedOn,
+        PaidOn = PaidOn,
+        EndedOn = EndedOn,
+        EndedHow = EndedHow,
+    };
+
     /// <summary>The state that the days give; without any a job waits, or stays where it was.</summary>
     public JobState StateFrom(JobState now) => (StrungOn, CollectedOn, now) switch
     {

@@ -1,4 +1,5 @@
 using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
@@ -6,25 +7,34 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>Changes everything about a job, past days too.</summary>
-public sealed class EditJobStore(Database database, ShopStore shops)
+/// <summary>Changes everything about a job, past days too. Only the shop does.</summary>
+public sealed class EditJobStore(Database database, ShopStore shops, ShopClock clock)
 {
-    public Outcome Change(long id, ChangedJobEntry input) => database.Write<Outcome>(c =>
+    public Outcome Change(Who who, long id, ChangedJobEntry input)
     {
-        if (JobStore.Get(c, id) is not { } job)
-            return new Outcome.Absent();
-        if (job.Version != input.Version)
-            return Outcome.Stale;
-        if (job.State == JobState.Cancelled && input.StrungOn is not null)
-            return new Outcome.Refused(new TicketCancelled());
-        var (strings, refused) = StringPickStore.Pick(c, input);
-        if (strings is null)
-            return refused!;
-        c.Execute(ChangeSql, new ChangedJobValues(id, input, strings, shops.Get(), job.State));
-        ReadingStore.SetFirst(c, id, input.StrungOn ?? input.ReceivedOn, input.Reading, input.InstrumentId);
-        BedStore.EndFollowed(c, job.RacketId, BedEnd.Unknown);
-        return new Outcome.Done(id);
-    });
+        var today = clock.Today;
+        return database.Write<Outcome>(c =>
+        {
+            if (JobStore.Get(c, who, id) is not { } job)
+                return new Outcome.Absent();
+            if (job.Version != input.Version)
+                return Outcome.Stale;
+            if (WhyNot(c, job, input, today) is { } why)
+                return new Outcome.Refused(why);
+            var (strings, refused) = StringPickStore.Pick(c, input);
+            if (strings is null)
+                return refused!;
+            c.Execute(ChangeSql, new ChangedJobValues(id, input, strings, shops.Get(), job.State));
+            ReadingStore.SetFirst(c, id, input.StrungOn ?? input.ReceivedOn, input.Reading, input.InstrumentId);
+            BedStore.EndFollowed(c, job.RacketId, BedEnd.Unknown);
+            return new Outcome.Done(id);
+        });
+    }
+
+    private Refusal? WhyNot(SqliteConnection connection, JobRow job, ChangedJobEntry input, DateOnly today) =>
+        job.State == JobState.Cancelled && input.StrungOn is not null ? new TicketCancelled()
+        : input.Order.Faults(job.Sport, shops.Get()).Concat(input.Days.Faults(today)).FirstOrDefault()
+            ?? ReadingStore.FirstFault(connection, input.Reading, input.InstrumentId);
 
     private const string ChangeSql = """
         UPDATE job

@@ -27,13 +27,13 @@ public sealed class FeelStore(Database database, ShopClock clock)
     }
 
     /// <summary>A stringing of the client's, with what was said about it so far.</summary>
-    public Row? Get(long client, long job) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { client, job }));
+    public Row? Get(Who who, long job) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { who.ClientId, job }));
 
     private const string GetSql = $"""
         {Columns}
         JOIN racket r ON r.id = j.racket_id
         JOIN player p ON p.id = r.player_id
-        WHERE j.id = @job AND p.client_id = @client AND j.strung_on IS NOT NULL
+        WHERE j.id = @job AND p.client_id = @ClientId AND j.strung_on IS NOT NULL
         """;
 
     private const string Columns = """
@@ -42,12 +42,13 @@ public sealed class FeelStore(Database database, ShopClock clock)
         LEFT JOIN feel f ON f.job_id = j.id
         """;
 
-    public Outcome Save(long client, long job, Row said)
+    /// <summary>Only the household says how it felt.</summary>
+    public Outcome Save(Who who, long job, Row said)
     {
         var today = clock.Today;
         return database.Write<Outcome>(c => c.Execute(SaveSql, new
         {
-            client,
+            who.ClientId,
             job,
             Bed = said.Bed.ToString(),
             said.MoreSpin,
@@ -64,7 +65,7 @@ public sealed class FeelStore(Database database, ShopClock clock)
         FROM job j
         JOIN racket r ON r.id = j.racket_id
         JOIN player p ON p.id = r.player_id
-        WHERE j.id = @job AND p.client_id = @client AND j.strung_on IS NOT NULL
+        WHERE j.id = @job AND p.client_id = @ClientId AND j.strung_on IS NOT NULL
         ON CONFLICT (job_id) DO UPDATE
         SET bed = excluded.bed, more_spin = excluded.more_spin, more_control = excluded.more_control, more_comfort = excluded.more_comfort,
             note = excluded.note, said_on = excluded.said_on

@@ -25,4 +25,13 @@ public record JobEntry
     /// <summary>In the shop's currency, 24.50.</summary>
     public decimal? Price { get; init; }
     public string? Note { get; init; }
+
+    internal JobOrder Order => new()
+    {
+        MainsId = MainsId,
+        NewString = NewString,
+        MainsTension = new Tension(MainsTension, TensionUnit),
+        CrossesTension = CrossesTension is { } crosses ? new Tension(crosses, TensionUnit) : null,
+        Price = Price,
+    };
 }

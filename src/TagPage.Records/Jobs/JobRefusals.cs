@@ -14,9 +14,6 @@ public sealed record PaidAlready(long Ticket, DateOnly? On) : Refusal;
 /// <summary>Its strings have ended, so that it cannot go back to the machine.</summary>
 public sealed record StringsEnded(BedEnd How, DateOnly? On) : Refusal;
 
-/// <summary>Strings cannot end before they went in.</summary>
-public sealed record EndsBeforeStrung(DateOnly StrungOn) : Refusal(nameof(NewJobEntry.OldEndedOn));
-
 /// <summary>No such string in the catalogue.</summary>
 public sealed record StringUnknown(string Place) : Refusal(Place);
 

@@ -7,9 +7,10 @@ namespace TagPage.Records.Jobs;
 /// <summary>Reads one job whole.</summary>
 public sealed class JobStore(Database database)
 {
-    public JobRow? Get(long id) => database.Read(c => Get(c, id));
+    /// <summary>Null for a job that is not there, and for everybody but the shop.</summary>
+    public JobRow? Get(Who who, long id) => database.Read(c => Get(c, who, id));
 
-    internal static JobRow? Get(SqliteConnection connection, long id) => connection.QuerySingleOrDefault<JobRow>(GetSql, new { id });
+    internal static JobRow? Get(SqliteConnection connection, Who who, long id) => connection.QuerySingleOrDefault<JobRow>(GetSql, new { who.IsShop, id });
 
-    internal const string GetSql = $"SELECT {JobRow.Columns} FROM job_card WHERE id = @id";
+    internal const string GetSql = $"SELECT {JobRow.Columns} FROM job_card WHERE id = @id AND @IsShop";
 }

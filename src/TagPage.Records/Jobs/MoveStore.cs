@@ -8,13 +8,13 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.Jobs;
 
 /// <summary>
-/// A job's moves over the bench. A move starts from the state it was offered in; where the job has moved on meanwhile,
+/// A job's moves over the bench, which are the shop's alone. A move starts from the state it was offered in; where the job has moved on meanwhile,
 /// whoever presses second is told and nothing changes.
 /// </summary>
 public sealed class MoveStore(Database database, ShopClock clock)
 {
     /// <summary>A racket that was still to be brought came in today.</summary>
-    public Outcome Start(long id) => Move(id, [JobState.Waiting], (c, _) => c.Execute(StartSql, new { id, clock.Today }));
+    public Outcome Start(Who who, long id) => Move(who, id, [JobState.Waiting], StartSql);
 
     private const string StartSql = $"""
         UPDATE job
@@ -25,7 +25,7 @@ public sealed class MoveStore(Database database, ShopClock clock)
     private const string IsExpected = "EXISTS (SELECT 1 FROM job_request WHERE job_id = @id AND expected = 1)";
 
     /// <summary>A racket that was still to be brought came in today; any other stays as it is, which counts as done.</summary>
-    public Outcome Here(long id) => Move(id, [JobState.Waiting], (c, _) => c.Execute(HereSql, new { id, clock.Today }));
+    public Outcome Here(Who who, long id) => Move(who, id, [JobState.Waiting], HereSql);
 
     private const string HereSql = $"""
         UPDATE job SET received_on = @Today, version = version + 1 WHERE id = @id AND {IsExpected};
@@ -33,12 +33,21 @@ public sealed class MoveStore(Database database, ShopClock clock)
         """;
 
     /// <summary>Strung: the strings before these have ended, cut out unless somebody knows better.</summary>
-    public Outcome MarkStrung(long id, StrungEntry input) => Move(id, [JobState.Waiting, JobState.OnMachine], (c, job) =>
+    public Outcome MarkStrung(Who who, long id, StrungEntry input)
     {
-        c.Execute(MarkStrungSql, new { id, input.StrungOn, StrungBy = input.StrungBy ?? "", Machine = input.Machine ?? "" });
-        ReadingStore.SetFirst(c, id, input.StrungOn, input.Reading, input.InstrumentId);
-        BedStore.EndFollowed(c, job.RacketId, input.OldEndedHow);
-    });
+        var today = clock.Today;
+        return Move(who, id, [JobState.Waiting, JobState.OnMachine], (c, job) =>
+        {
+            if (input.Days(job).Faults(today).FirstOrDefault() is { } why)
+                return why;
+            if (ReadingStore.FirstFault(c, input.Reading, input.InstrumentId) is { } fault)
+                return fault;
+            c.Execute(MarkStrungSql, new { id, input.StrungOn, StrungBy = input.StrungBy ?? "", Machine = input.Machine ?? "" });
+            ReadingStore.SetFirst(c, id, input.StrungOn, input.Reading, input.InstrumentId);
+            BedStore.EndFollowed(c, job.RacketId, input.OldEndedHow);
+            return null;
+        });
+    }
 
     private const string MarkStrungSql = $"""
         UPDATE job
@@ -47,8 +56,17 @@ public sealed class MoveStore(Database database, ShopClock clock)
         WHERE id = @id
         """;
 
-    public Outcome Collect(long id, CollectEntry input) => Move(id, [JobState.Strung], (c, _) =>
-        c.Execute(CollectSql, new { id, input.CollectedOn, input.Paid }));
+    public Outcome Collect(Who who, long id, CollectEntry input)
+    {
+        var today = clock.Today;
+        return Move(who, id, [JobState.Strung], (c, job) =>
+        {
+            if (new JobDays { StrungOn = job.StrungOn, CollectedOn = input.CollectedOn }.Faults(today).FirstOrDefault() is { } why)
+                return why;
+            c.Execute(CollectSql, new { id, input.CollectedOn, input.Paid });
+            return null;
+        });
+    }
 
     private const string CollectSql = """
         UPDATE job
@@ -57,30 +75,46 @@ public sealed class MoveStore(Database database, ShopClock clock)
         WHERE id = @id
         """;
 
-    public Outcome Cancel(long id) => Move(id, [JobState.Waiting, JobState.OnMachine], (c, _) => c.Execute(CancelSql, new { id }));
+    public Outcome Cancel(Who who, long id) => Move(who, id, [JobState.Waiting, JobState.OnMachine], CancelSql);
 
     private const string CancelSql = "UPDATE job SET state = 'Cancelled', version = version + 1 WHERE id = @id";
 
     /// <summary>Paid on that day, or not paid after all.</summary>
-    public Outcome Pay(long id, DateOnly? on) => database.Write<Outcome>(c =>
+    public Outcome Pay(Who who, long id, DateOnly? on)
     {
-        if (JobStore.Get(c, id) is not { } job)
-            return new Outcome.Absent();
-        if (on is null == job.PaidOn is null)
-            return new Outcome.Refused(new PaidAlready(job.Ticket, job.PaidOn));
-        c.Execute(PaySql, new { id, on });
-        return new Outcome.Done(id);
-    });
+        var today = clock.Today;
+        return Move(who, id, Enum.GetValues<JobState>(), (c, job) =>
+        {
+            if (on is null == job.PaidOn is null)
+                return new PaidAlready(job.Ticket, job.PaidOn);
+            if (new JobDays { PaidOn = on }.Faults(today).FirstOrDefault() is { } why)
+                return why;
+            c.Execute(PaySql, new { id, on });
+            return null;
+        });
+    }
 
     private const string PaySql = "UPDATE job SET paid_on = @on, version = version + 1 WHERE id = @id";
 
-    private Outcome Move(long id, JobState[] from, Action<SqliteConnection, JobRow> act) => database.Write<Outcome>(c =>
+    /// <param name="who">Who acts.</param>
+    /// <param name="id">The job's.</param>
+    /// <param name="from">The states in which this can be done.</param>
+    /// <param name="act">Does it, or says why not.</param>
+    private Outcome Move(Who who, long id, JobState[] from, Func<SqliteConnection, JobRow, Refusal?> act) => database.Write<Outcome>(c =>
     {
-        if (JobStore.Get(c, id) is not { } job)
+        if (JobStore.Get(c, who, id) is not { } job)
             return new Outcome.Absent();
-        if (!from.Contains(job.State))
-            return new Outcome.Refused(new JobMovedOn(job.Ticket, job.State));
-        act(c, job);
-        return new Outcome.Done(id);
+        var why = from.Contains(job.State) ? act(c, job) : new JobMovedOn(job.Ticket, job.State);
+        return why is null ? new Outcome.Done(id) : new Outcome.Refused(why);
     });
+
+    private Outcome Move(Who who, long id, JobState[] from, string sql)
+    {
+        var today = clock.Today;
+        return Move(who, id, from, (c, _) =>
+        {
+            c.Execute(sql, new { id, Today = today });
+            return null;
+        });
+    }
 }

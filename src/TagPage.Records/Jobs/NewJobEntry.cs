@@ -1,4 +1,8 @@
 using TagPage.Core.Jobs;
+using TagPage.Core.Sports;
+using TagPage.Records.Readings;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
@@ -19,4 +23,19 @@ public sealed record NewJobEntry : JobEntry
 
     /// <summary>The day of that reading.</summary>
     public DateOnly OldReadOn => OldEndedOn ?? ReceivedOn;
+
+    /// <param name="sport">The racket's.</param>
+    /// <param name="shop">Whose currency the price is in.</param>
+    /// <param name="today">The shop's day.</param>
+    /// <param name="bed">The strings that are in the racket.</param>
+    internal IEnumerable<Refusal> Faults(Sport sport, ShopDetails shop, DateOnly today, BedStore.Open? bed)
+    {
+        if (OldEndedHow is not null && OldReadOn < bed?.StrungOn)
+            yield return new EndsBeforeStrung(nameof(OldEndedOn), bed.StrungOn);
+        foreach (var why in Order.Faults(sport, shop)
+            .Concat(new JobDays { ReceivedOn = ReceivedOn, PromisedFor = PromisedFor }.Faults(today))
+            .Concat(DayRule.Faults(nameof(OldEndedOn), OldEndedOn, today))
+            .Concat(ReadingRules.Faults(OldReading, OldInstrumentId, nameof(OldReading), nameof(OldInstrumentId))))
+            yield return why;
+    }
 }

@@ -8,8 +8,8 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>Takes a racket in: what is known of it, and the new job.</summary>
-public sealed class NewJobStore(Database database, ShopStore shops, TimeProvider clock)
+/// <summary>Takes a racket in: what is known of it, and the new job. Only the shop does.</summary>
+public sealed class NewJobStore(Database database, ShopStore shops, ShopClock clock)
 {
     public sealed record RacketRow
     {
@@ -34,12 +34,12 @@ public sealed class NewJobStore(Database database, ShopStore shops, TimeProvider
         public long? LastJobId { get; init; }
     }
 
-    public RacketRow? Racket(long id) => database.Read(c => Racket(c, id));
+    public RacketRow? Racket(Who who, long id) => database.Read(c => Racket(c, who, id));
 
     public BedStore.Open? CurrentBed(long racketId) => database.Read(c => BedStore.Current(c, racketId));
 
-    private static RacketRow? Racket(SqliteConnection connection, long id) =>
-        connection.QuerySingleOrDefault<RacketRow>(RacketSql, new { id });
+    private static RacketRow? Racket(SqliteConnection connection, Who who, long id) =>
+        connection.QuerySingleOrDefault<RacketRow>(RacketSql, new { who.IsShop, id });
 
     private const string RacketSql = """
         SELECT r.id, r.number, r.frame, r.tape_colour, r.sport, r.state, r.pattern_mains, r.pattern_crosses,
@@ -54,30 +54,32 @@ public sealed class NewJobStore(Database database, ShopStore shops, TimeProvider
         JOIN player p ON p.id = r.player_id
         JOIN client c ON c.id = p.client_id
         LEFT JOIN job o ON o.id = (SELECT MAX(j.id) FROM job j WHERE j.racket_id = r.id AND j.state IN ('Waiting', 'OnMachine'))
-        WHERE r.id = @id
+        WHERE r.id = @id AND @IsShop
         """;
 
-    public Outcome Add(long racketId, NewJobEntry input) => database.Write(c =>
-        FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () => Add(c, racketId, input)));
-
-    private Outcome Add(SqliteConnection connection, long racketId, NewJobEntry input)
+    public Outcome Add(Who who, long racketId, NewJobEntry input)
     {
-        if (Racket(connection, racketId) is null)
-            return new Outcome.Absent();
-        var bed = BedStore.Current(connection, racketId);
-        var endedOn = input.OldEndedOn ?? input.ReceivedOn;
-        if (input.OldEndedHow is not null && endedOn < bed?.StrungOn)
-            return new Outcome.Refused(new EndsBeforeStrung(bed.StrungOn));
-        if (input.OldReading is not null && !LaterReadingStore.HasInstrument(connection, input.OldInstrumentId))
+        var (now, today) = (clock.Now, clock.Today);
+        return database.Write(c => Racket(c, who, racketId) is { } racket
+            ? FormKeys.Once(c, input.FormKey, now, () => Add(c, racket, input, today))
+            : new Outcome.Absent());
+    }
+
+    private Outcome Add(SqliteConnection connection, RacketRow racket, NewJobEntry input, DateOnly today)
+    {
+        var (bed, shop) = (BedStore.Current(connection, racket.Id), shops.Get());
+        if (input.Faults(racket.Sport, shop, today, bed).FirstOrDefault() is { } why)
+            return new Outcome.Refused(why);
+        if (input.OldReading is not null && !ReadingStore.HasInstrument(connection, input.OldInstrumentId))
             return new Outcome.Refused(new InstrumentUnknown(nameof(input.OldInstrumentId)));
         var (strings, refused) = StringPickStore.Pick(connection, input);
         if (strings is null)
             return refused!;
         if (bed is not null && input is { OldReading: { } reading, OldInstrumentId: { } instrument })
-            LaterReadingStore.Add(connection, bed.JobId, new ReadingEntry { TakenOn = input.OldReadOn, Value = reading, InstrumentId = instrument });
+            ReadingStore.Add(connection, Who.Shop, bed.JobId, new ReadingEntry { TakenOn = input.OldReadOn, Value = reading, InstrumentId = instrument });
         if (bed is not null && input.OldEndedHow is { } how)
-            BedStore.End(connection, bed.JobId, endedOn, how);
-        return new Outcome.Done(connection.ExecuteScalar<long>(AddSql, new NewJobValues(racketId, input, strings, shops.Get())));
+            BedStore.End(connection, bed.JobId, input.OldEndedOn ?? input.ReceivedOn, how);
+        return new Outcome.Done(connection.ExecuteScalar<long>(AddSql, new NewJobValues(racket.Id, input, strings, shop)));
     }
 
     private const string AddSql = $"""

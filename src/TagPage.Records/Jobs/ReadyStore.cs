@@ -6,16 +6,16 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>Tells the client that a racket is ready to be collected.</summary>
+/// <summary>Tells the client that a racket is ready to be collected. Only the shop does.</summary>
 public sealed class ReadyStore(Database database, OutboxStore outbox, IJobMails mails, ShopStore shops, ShopClock clock)
 {
     /// <summary>Puts the mail into the outbox, once for each time it got ready.</summary>
-    public Outcome Tell(long id)
+    public Outcome Tell(Who who, long id)
     {
         var now = clock.Now;
         return database.Write<Outcome>(c =>
         {
-            if (JobStore.Get(c, id) is not { } job)
+            if (JobStore.Get(c, who, id) is not { } job)
                 return new Outcome.Absent();
             if (job.State != JobState.Strung)
                 return new Outcome.Refused(new NotReady());

@@ -13,4 +13,6 @@ public sealed record StrungEntry
 
     /// <summary>How the strings before these ended, where nobody has noted it yet.</summary>
     public BedEnd OldEndedHow { get; init; } = BedEnd.CutOut;
+
+    internal JobDays Days(JobRow job) => new() { ReceivedOn = job.ReceivedOn, StrungOn = StrungOn };
 }

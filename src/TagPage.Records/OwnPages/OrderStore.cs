@@ -42,7 +42,7 @@ public sealed class OrderStore(Database database, OutboxStore outbox, ShopStore 
 
     private void Thank(SqliteConnection connection, long client, long job)
     {
-        if (shops.Get().Mail is null || JobStore.Get(connection, job) is not { ClientMail: not null } row)
+        if (shops.Get().Mail is null || JobStore.Get(connection, Who.Shop, job) is not { ClientMail: not null } row)
             return;
         var mail = mails.Received(row);
         outbox.Queue(connection, new NewMail(MailKind.ClientNotice, client, mail.Subject, mail.Body));

@@ -10,6 +10,3 @@ public sealed record PlayedInFuture(DateOnly Today) : Refusal(nameof(HoursEntry.
 
 /// <summary>The last day of a pause lies before the first.</summary>
 public sealed record PauseEndsEarly() : Refusal(nameof(PauseEntry.ToOn));
-
-/// <summary>No strung bed sounds as low or as high as that.</summary>
-public sealed record PitchUnlikely(int Lowest, int Highest) : Refusal("Hertz");

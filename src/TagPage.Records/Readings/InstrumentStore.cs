@@ -5,7 +5,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Readings;
 
-/// <summary>What readings are taken on.</summary>
+/// <summary>What readings are taken on. Only the shop changes it.</summary>
 public sealed class InstrumentStore(Database database, TimeProvider clock)
 {
     public sealed record Row
@@ -35,15 +35,16 @@ public sealed class InstrumentStore(Database database, TimeProvider clock)
         WHERE i.id = @id
         """;
 
-    public Outcome Add(InstrumentEntry input) => database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
-        Taken(c, 0, input) ?? (Outcome)new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input)))));
+    public Outcome Add(Who who, InstrumentEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c =>
+        FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
+            Taken(c, 0, input) ?? (Outcome)new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input)))));
 
     private const string AddSql = "INSERT INTO instrument (name, scale) VALUES (@Name, @Scale) RETURNING id";
 
     /// <summary>Once readings hang on an instrument its scale is fixed, or they would change their meaning.</summary>
-    public Outcome Change(long id, InstrumentEntry input) => database.Write<Outcome>(c =>
+    public Outcome Change(Who who, long id, InstrumentEntry input) => database.Write<Outcome>(c =>
     {
-        if (Get(c, id) is not { } row)
+        if (!who.IsShop || Get(c, id) is not { } row)
             return new Outcome.Absent();
         if (row.Readings > 0 && row.Scale != input.Scale)
             return new Outcome.Refused(new InstrumentInUse());

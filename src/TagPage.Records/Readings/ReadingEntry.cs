@@ -7,6 +7,6 @@ public sealed record ReadingEntry
     public DateOnly TakenOn { get; init; }
     public string? TakenAt { get; init; }
     public decimal Value { get; init; }
-    public long InstrumentId { get; init; }
+    public long? InstrumentId { get; init; }
     public string? Note { get; init; }
 }

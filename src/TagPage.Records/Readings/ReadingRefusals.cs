@@ -9,3 +9,12 @@ public sealed record InstrumentNameTaken() : Refusal(nameof(InstrumentEntry.Name
 
 /// <summary>No such instrument.</summary>
 public sealed record InstrumentUnknown(string Place) : Refusal(Place);
+
+/// <summary>A number, and nobody says what it was read on.</summary>
+public sealed record InstrumentMissing(string Place) : Refusal(Place);
+
+/// <summary>No instrument shows that.</summary>
+public sealed record ReadingUnlikely(string Place) : Refusal(Place);
+
+/// <summary>No strung bed sounds like that.</summary>
+public sealed record PitchUnlikely() : Refusal(nameof(ReadingEntry.Value));

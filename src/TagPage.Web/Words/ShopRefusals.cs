@@ -1,12 +1,10 @@
 using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
 using TagPage.Records.Clients;
-using TagPage.Records.Jobs;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.OwnPages;
 using TagPage.Records.PlayTime;
 using TagPage.Records.Rackets;
-using TagPage.Records.Readings;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -24,7 +22,7 @@ public static class ShopRefusals
         SavedMeanwhile => "Somebody else saved this record while you had it open. Nothing of yours is saved yet. "
             + "Compare with the saved record, then save again to put yours in its place.",
         FormKeyUnknown => "Load this page once more, then send it again.",
-        _ => OfPeople(why) ?? OfRackets(why) ?? OfJobs(why) ?? OfReminders(why)
+        _ => OfPeople(why) ?? OfRackets(why) ?? JobRefusalWords.Of(why) ?? OfReminders(why)
             ?? throw new ArgumentOutOfRangeException(nameof(why), why.GetType().Name, "No words for this reason."),
     };
 
@@ -69,27 +67,8 @@ public static class ShopRefusals
         NumberTaken taken => $"{taken.Player} has a racket {taken.Number} already. Take another number.",
         SamePlayer same => $"{same.Player} has this racket. Choose somebody else.",
         StillOnBench still => $"Ticket {still.Ticket} is still on the bench. Hand it out or cancel it first.",
-        InstrumentInUse => "Readings were taken on it already. Add another instrument for the other scale.",
-        InstrumentNameTaken => "An instrument has this name already.",
-        InstrumentUnknown => "Choose an instrument of the list.",
         StringInUse => "This string stands in jobs already. Add a new string for another gauge or material.",
         StringNameTaken => "A string with this name and gauge is in the catalogue already.",
-        _ => null,
-    };
-
-    private static string? OfJobs(Refusal why) => why switch
-    {
-        JobMovedOn moved => $"Ticket {moved.Ticket} is {EnglishNames.Of(moved.State)} now, so this was not done. Nothing was changed.",
-        PaidAlready { On: { } on } paid => $"Ticket {paid.Ticket} is marked as paid on {Formats.Day(on)} already. Nothing was changed.",
-        PaidAlready paid => $"Ticket {paid.Ticket} is marked as not paid already. Nothing was changed.",
-        StringsEnded ended => $"These strings are noted as {EnglishNames.Of(ended.How)} on {Formats.Day(ended.On)}. Take that away under “Change the ticket” first.",
-        EndsBeforeStrung ends => $"Strings cannot end before they were strung, {Formats.Day(ends.StrungOn)}.",
-        StringUnknown => "Choose a string from the list.",
-        StringIsOther other => $"{other.Name} in this gauge is in the catalogue already, as {EnglishNames.Of(other.Material)}.",
-        TicketCancelled => "This ticket is cancelled. Take it back to waiting first.",
-        NotReady => "This racket is not waiting to be collected.",
-        ToldReadyAlready => "The client was told already.",
-        NoMailAddress => "No mail can go: the client or the shop has no mail address on file.",
         _ => null,
     };
 

@@ -17,32 +17,32 @@ public sealed class MoveStoreTests : IDisposable
 
     private BackStore Backs => new(_street.Database);
 
-    private JobRow Job(long id) => new JobStore(_street.Database).Get(id)!;
+    private JobRow Job(long id) => new JobStore(_street.Database).Get(Who.Shop, id)!;
 
     private static StrungEntry StrungToday => new() { StrungOn = Street.Today, StrungBy = "Runa", Machine = "lockout" };
 
-    private Outcome Back() => Backs.Back(_job, Job(_job).State);
+    private Outcome Back() => Backs.Back(Who.Shop, _job, Job(_job).State);
 
     public void Dispose() => _street.Dispose();
 
     [Fact]
     public void Job_goes_from_waiting_to_collected_and_paid()
     {
-        Moves.Start(_job);
+        Moves.Start(Who.Shop, _job);
         Assert.Equal(JobState.OnMachine, Job(_job).State);
-        Moves.MarkStrung(_job, StrungToday);
+        Moves.MarkStrung(Who.Shop, _job, StrungToday);
         Assert.Equal((JobState.Strung, Street.Today, "Runa", "lockout"), (Job(_job).State, Job(_job).StrungOn, Job(_job).StrungBy, Job(_job).Machine));
-        Moves.Collect(_job, new CollectEntry { CollectedOn = Street.Today, Paid = true });
+        Moves.Collect(Who.Shop, _job, new CollectEntry { CollectedOn = Street.Today, Paid = true });
         Assert.Equal((JobState.Collected, Street.Today, Street.Today), (Job(_job).State, Job(_job).CollectedOn, Job(_job).PaidOn));
     }
 
     [Fact]
     public void Move_from_a_state_that_is_no_longer_current_is_refused_and_changes_nothing()
     {
-        Moves.MarkStrung(_job, StrungToday);
+        Moves.MarkStrung(Who.Shop, _job, StrungToday);
         var before = Job(_job);
 
-        Outcome[] outcomes = [Moves.Start(_job), Moves.MarkStrung(_job, StrungToday with { StrungBy = "Idris" }), Moves.Cancel(_job)];
+        Outcome[] outcomes = [Moves.Start(Who.Shop, _job), Moves.MarkStrung(Who.Shop, _job, StrungToday with { StrungBy = "Idris" }), Moves.Cancel(Who.Shop, _job)];
 
         Assert.All(outcomes, o => Assert.Equal(new Outcome.Refused(new JobMovedOn(before.Ticket, JobState.Strung)), o));
         Assert.Equal(before, Job(_job));
@@ -51,7 +51,7 @@ public sealed class MoveStoreTests : IDisposable
     [Fact]
     public void Stringing_ends_the_strings_before()
     {
-        Moves.MarkStrung(_job, StrungToday with { OldEndedHow = BedEnd.Mishit });
+        Moves.MarkStrung(Who.Shop, _job, StrungToday with { OldEndedHow = BedEnd.Mishit });
 
         Assert.Equal((Street.Today, BedEnd.Mishit), (Job(_old).EndedOn, Job(_old).EndedHow));
         Assert.Null(Job(_job).EndedOn);
@@ -62,7 +62,7 @@ public sealed class MoveStoreTests : IDisposable
     {
         _street.Database.Write(c => BedStore.End(c, _old, new(2026, 11, 20), BedEnd.Wear));
 
-        Moves.MarkStrung(_job, StrungToday);
+        Moves.MarkStrung(Who.Shop, _job, StrungToday);
 
         Assert.Equal((new DateOnly(2026, 11, 20), BedEnd.Wear), (Job(_old).EndedOn, Job(_old).EndedHow));
     }
@@ -70,7 +70,9 @@ public sealed class MoveStoreTests : IDisposable
     [Fact]
     public void Stringing_typed_in_late_has_ended_when_the_next_one_went_in()
     {
-        Moves.MarkStrung(_job, StrungToday with { StrungOn = new(2026, 10, 20) });
+        _street.Records.Change("UPDATE job SET received_on = '2026-10-19' WHERE id = @_job", new { _job });
+
+        Moves.MarkStrung(Who.Shop, _job, StrungToday with { StrungOn = new(2026, 10, 20) });
 
         Assert.Equal((new DateOnly(2026, 11, 1), BedEnd.CutOut), (Job(_job).EndedOn, Job(_job).EndedHow));
         Assert.Null(Job(_old).EndedOn);
@@ -80,7 +82,7 @@ public sealed class MoveStoreTests : IDisposable
     public void Taking_stringing_back_puts_the_old_strings_in_again_and_keeps_the_reading()
     {
         var gauge = _street.Database.Write(c => Dapper.SqlMapper.ExecuteScalar<long>(c, "INSERT INTO instrument (name, scale) VALUES ('bench gauge', 'Stiffness') RETURNING id"));
-        Moves.MarkStrung(_job, StrungToday with { Reading = 62, InstrumentId = gauge });
+        Moves.MarkStrung(Who.Shop, _job, StrungToday with { Reading = 62, InstrumentId = gauge });
 
         Back();
 
@@ -91,7 +93,7 @@ public sealed class MoveStoreTests : IDisposable
     [Fact]
     public void Taking_stringing_back_leaves_a_break_as_it_was_noted()
     {
-        Moves.MarkStrung(_job, StrungToday with { OldEndedHow = BedEnd.Wear });
+        Moves.MarkStrung(Who.Shop, _job, StrungToday with { OldEndedHow = BedEnd.Wear });
 
         Back();
 
@@ -101,7 +103,7 @@ public sealed class MoveStoreTests : IDisposable
     [Fact]
     public void Strings_that_have_ended_cannot_be_taken_back()
     {
-        Moves.MarkStrung(_job, StrungToday);
+        Moves.MarkStrung(Who.Shop, _job, StrungToday);
         _street.Database.Write(c => BedStore.End(c, _job, Street.Today, BedEnd.Machine));
 
         Assert.IsType<Outcome.Refused>(Back());
@@ -111,8 +113,8 @@ public sealed class MoveStoreTests : IDisposable
     [Fact]
     public void Each_step_back_lands_one_state_earlier()
     {
-        Moves.MarkStrung(_job, StrungToday);
-        Moves.Collect(_job, new CollectEntry { CollectedOn = Street.Today });
+        Moves.MarkStrung(Who.Shop, _job, StrungToday);
+        Moves.Collect(Who.Shop, _job, new CollectEntry { CollectedOn = Street.Today });
 
         var states = Enumerable.Range(0, 3).Select(_ => (Back(), Job(_job).State).State).ToList();
 
@@ -124,7 +126,7 @@ public sealed class MoveStoreTests : IDisposable
     public void Cancelled_ticket_keeps_its_number_and_can_wait_again()
     {
         var ticket = Job(_job).Ticket;
-        Moves.Cancel(_job);
+        Moves.Cancel(Who.Shop, _job);
         Assert.Equal((JobState.Cancelled, ticket), (Job(_job).State, Job(_job).Ticket));
 
         Back();
@@ -135,23 +137,23 @@ public sealed class MoveStoreTests : IDisposable
     [Fact]
     public void Paying_twice_is_told_and_keeps_the_first_day()
     {
-        Moves.Pay(_job, new(2026, 11, 24));
+        Moves.Pay(Who.Shop, _job, new(2026, 11, 24));
 
-        var second = Moves.Pay(_job, Street.Today);
+        var second = Moves.Pay(Who.Shop, _job, Street.Today);
 
         Assert.Equal(new Outcome.Refused(new PaidAlready(Job(_job).Ticket, new(2026, 11, 24))), second);
         Assert.Equal(new DateOnly(2026, 11, 24), Job(_job).PaidOn);
-        Moves.Pay(_job, null);
+        Moves.Pay(Who.Shop, _job, null);
         Assert.Null(Job(_job).PaidOn);
     }
 
     [Fact]
     public void Paid_beforehand_keeps_its_day_when_the_racket_is_handed_out()
     {
-        Moves.Pay(_job, new(2026, 11, 24));
-        Moves.MarkStrung(_job, StrungToday);
+        Moves.Pay(Who.Shop, _job, new(2026, 11, 24));
+        Moves.MarkStrung(Who.Shop, _job, StrungToday);
 
-        Moves.Collect(_job, new CollectEntry { CollectedOn = Street.Today, Paid = true });
+        Moves.Collect(Who.Shop, _job, new CollectEntry { CollectedOn = Street.Today, Paid = true });
 
         Assert.Equal(new DateOnly(2026, 11, 24), Job(_job).PaidOn);
     }
@@ -167,9 +169,9 @@ public sealed class MoveStoreTests : IDisposable
 
         _ = to switch
         {
-            JobState.Waiting => Moves.Here(_job),
-            JobState.OnMachine => Moves.Start(_job),
-            _ => Moves.MarkStrung(_job, StrungToday),
+            JobState.Waiting => Moves.Here(Who.Shop, _job),
+            JobState.OnMachine => Moves.Start(Who.Shop, _job),
+            _ => Moves.MarkStrung(Who.Shop, _job, StrungToday),
         };
 
         var job = Job(_job);
@@ -181,9 +183,9 @@ public sealed class MoveStoreTests : IDisposable
     {
         var before = Job(_job);
 
-        Moves.Here(_job);
+        Moves.Here(Who.Shop, _job);
         Assert.Equal(before, Job(_job));
-        Moves.Start(_job);
+        Moves.Start(Who.Shop, _job);
 
         Assert.Equal(before.ReceivedOn, Job(_job).ReceivedOn);
     }
@@ -193,7 +195,7 @@ public sealed class MoveStoreTests : IDisposable
     {
         _street.Records.Change("INSERT INTO job_request (job_id, asked_in) VALUES (@_job, 'OwnPage')", new { _job });
 
-        Moves.Cancel(_job);
+        Moves.Cancel(Who.Shop, _job);
         Back();
 
         Assert.Equal((JobState.Waiting, true), (Job(_job).State, Job(_job).Expected));
@@ -204,8 +206,8 @@ public sealed class MoveStoreTests : IDisposable
     {
         Outcome[] outcomes =
         [
-            Moves.Start(99), Moves.MarkStrung(99, StrungToday), Moves.Collect(99, new CollectEntry { CollectedOn = Street.Today }),
-            Moves.Cancel(99), Moves.Pay(99, null), Backs.Back(99, JobState.Strung),
+            Moves.Start(Who.Shop, 99), Moves.MarkStrung(Who.Shop, 99, StrungToday), Moves.Collect(Who.Shop, 99, new CollectEntry { CollectedOn = Street.Today }),
+            Moves.Cancel(Who.Shop, 99), Moves.Pay(Who.Shop, 99, null), Backs.Back(Who.Shop, 99, JobState.Strung),
         ];
 
         Assert.All(outcomes, o => Assert.IsType<Outcome.Absent>(o));

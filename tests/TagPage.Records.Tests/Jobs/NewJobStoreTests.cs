@@ -12,7 +12,7 @@ public sealed class NewJobStoreTests : IDisposable
 {
     private readonly Street _street = new();
 
-    private NewJobStore Store => new(_street.Database, new ShopStore(_street.Database), _street.Time);
+    private NewJobStore Store => new(_street.Database, new ShopStore(_street.Database), _street.Clock);
 
     private NewJobEntry Order() => new()
     {
@@ -22,7 +22,7 @@ public sealed class NewJobStoreTests : IDisposable
         ReceivedOn = Street.Today,
     };
 
-    private JobRow Get(Outcome outcome) => new JobStore(_street.Database).Get(Assert.IsType<Outcome.Done>(outcome).Id)!;
+    private JobRow Get(Outcome outcome) => new JobStore(_street.Database).Get(Who.Shop, Assert.IsType<Outcome.Done>(outcome).Id)!;
 
     private IReadOnlyList<StringStore.Row> Catalogue => new StringStore(_street.Database, _street.Time).List();
 
@@ -34,7 +34,7 @@ public sealed class NewJobStoreTests : IDisposable
         var racket = _street.Racket;
         var orders = Enumerable.Range(0, 24).Select(_ => Order()).ToList();
 
-        var tickets = orders.AsParallel().WithDegreeOfParallelism(4).Select(o => Get(Store.Add(racket, o)).Ticket).Order().ToList();
+        var tickets = orders.AsParallel().WithDegreeOfParallelism(4).Select(o => Get(Store.Add(Who.Shop, racket, o)).Ticket).Order().ToList();
 
         Assert.Equal(Enumerable.Range(1002, 24).Select(n => (long)n), tickets);
     }
@@ -42,7 +42,7 @@ public sealed class NewJobStoreTests : IDisposable
     [Fact]
     public void Crosses_left_empty_are_like_the_mains()
     {
-        var job = Get(Store.Add(_street.Racket, Order() with { MainsSuppliedBy = Supplier.Client }));
+        var job = Get(Store.Add(Who.Shop, _street.Racket, Order() with { MainsSuppliedBy = Supplier.Client }));
 
         Assert.Equal((job.MainsId, job.Mains, Supplier.Client), (job.CrossesId, job.Crosses, job.CrossesSuppliedBy));
     }
@@ -55,7 +55,7 @@ public sealed class NewJobStoreTests : IDisposable
     {
         var order = Order() with { NewString = Marram(place), CrossesId = _street.Records.Kind() };
 
-        var job = Get(Store.Add(_street.Racket, order));
+        var job = Get(Store.Add(Who.Shop, _street.Racket, order));
 
         Assert.Equal((mains, crosses), (job.MainsName, job.CrossesName));
         Assert.Contains(Catalogue, s => s is { Name: "Marram Soft", GaugeMm: 1.3m, Offered: true });
@@ -66,7 +66,7 @@ public sealed class NewJobStoreTests : IDisposable
     {
         var known = _street.Records.Kind("Marram Soft", "Multifilament", 1.3m);
 
-        var job = Get(Store.Add(_street.Racket, Order() with { NewString = Marram(NewStringPlace.Both) with { Name = "marram soft" } }));
+        var job = Get(Store.Add(Who.Shop, _street.Racket, Order() with { NewString = Marram(NewStringPlace.Both) with { Name = "marram soft" } }));
 
         Assert.Equal(known, job.MainsId);
     }
@@ -76,7 +76,7 @@ public sealed class NewJobStoreTests : IDisposable
     {
         var order = Order() with { NewString = Marram(NewStringPlace.Both), OldEndedHow = BedEnd.Wear, OldEndedOn = new(2026, 10, 1) };
 
-        var refused = Assert.IsType<Outcome.Refused>(Store.Add(_street.Racket, order));
+        var refused = Assert.IsType<Outcome.Refused>(Store.Add(Who.Shop, _street.Racket, order));
 
         Assert.Equal("OldEndedOn", refused.Why.Field);
         Assert.DoesNotContain(Catalogue, s => s.Name == "Marram Soft");
@@ -86,17 +86,17 @@ public sealed class NewJobStoreTests : IDisposable
     public void How_the_old_strings_ended_is_written_to_the_job_that_put_them_in()
     {
 
-        Store.Add(_street.Racket, Order() with { OldEndedHow = BedEnd.Wear });
+        Store.Add(Who.Shop, _street.Racket, Order() with { OldEndedHow = BedEnd.Wear });
 
-        var old = new JobStore(_street.Database).Get(_street.Strung)!;
+        var old = new JobStore(_street.Database).Get(Who.Shop, _street.Strung)!;
         Assert.Equal((BedEnd.Wear, Street.Today), (old.EndedHow, old.EndedOn));
     }
 
     [Fact]
     public void Unknown_racket_and_unknown_string_are_told_apart()
     {
-        Assert.IsType<Outcome.Absent>(Store.Add(99, Order()));
-        var refused = Assert.IsType<Outcome.Refused>(Store.Add(_street.Racket, Order() with { MainsId = 99 }));
+        Assert.IsType<Outcome.Absent>(Store.Add(Who.Shop, 99, Order()));
+        var refused = Assert.IsType<Outcome.Refused>(Store.Add(Who.Shop, _street.Racket, Order() with { MainsId = 99 }));
         Assert.Equal("MainsId", refused.Why.Field);
     }
 

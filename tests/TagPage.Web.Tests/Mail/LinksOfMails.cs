@@ -59,17 +59,17 @@ internal sealed partial class LinksOfMails(TestShop shop, Household household)
         var links = shop.Get<OwnPageLinkStore>();
         var link = _own["/my/"] = links.Make(household.Client)!.Value;
         Assert.IsType<Outcome.Done>(links.Mail(link));
-        Assert.IsType<Outcome.Done>(shop.Get<ReadyStore>().Tell(Job));
+        Assert.IsType<Outcome.Done>(shop.Get<ReadyStore>().Tell(Who.Shop, Job));
         Assert.Equal(OwnPageCodeStore.Sent.Yes, shop.Get<OwnPageCodeStore>().Send(household.Client));
         shop.Database.Write(c =>
         {
             var (mails, client) = (shop.Get<IOwnPageMails>(), household.Client);
             var to = Addressee.Of(c, client);
-            var received = shop.Get<IJobMails>().Received(JobStore.Get(c, Job)!);
+            var received = shop.Get<IJobMails>().Received(JobStore.Get(c, Who.Shop, Job)!);
             foreach (var mail in new[] { received, mails.FoundChoiceChanged(to, FoundChoice.Message), mails.ContactChanged(to), mails.Forgetting(to, new(2026, 12, 1)) })
                 shop.Get<OutboxStore>().Queue(c, new NewMail(MailKind.ClientNotice, client, mail.Subject, mail.Body));
         });
-        return [shop.Get<OwnPageMails>().LinkSms(links.Get(link)!), shop.Get<JobMails>().Ready(shop.Get<JobStore>().Get(Job)!).Sms];
+        return [shop.Get<OwnPageMails>().LinkSms(links.Get(link)!), shop.Get<JobMails>().Ready(shop.Get<JobStore>().Get(Who.Shop, Job)!).Sms];
     }
 
     private void Notices(string typed)

@@ -1,6 +1,7 @@
 using Dapper;
 using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
+using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;
@@ -34,12 +35,12 @@ public sealed class BenchTests : IDisposable
     public async Task Next_to_string_is_on_the_machine_then_promised_first_then_ticket()
     {
         var (none, later, first, second, started) = (Waiting(""), Waiting("2026-11-28"), Waiting("2026-11-26"), Waiting("2026-11-26"), Waiting("2026-11-29"));
-        _shop.Get<MoveStore>().Start(started);
+        _shop.Get<MoveStore>().Start(Who.Shop, started);
 
         var page = await _shop.Owner().Open("/shop");
 
         var jobs = _shop.Get<JobStore>();
-        Assert.Equal(new[] { started, first, second, later, none }.Select(id => $"{jobs.Get(id)!.Ticket}"), Tickets(page, "open"));
+        Assert.Equal(new[] { started, first, second, later, none }.Select(id => $"{jobs.Get(Who.Shop, id)!.Ticket}"), Tickets(page, "open"));
     }
 
     [Fact]
@@ -63,14 +64,14 @@ public sealed class BenchTests : IDisposable
         var answer = await owner.Send(page, (AngleSharp.Html.Dom.IHtmlFormElement)page.Document.QuerySelector($"form[action='/shop/jobs/start/{job}']")!);
 
         Assert.Equal($"/shop/jobs/{job}", answer.Location);
-        Assert.Equal(JobState.OnMachine, _shop.Get<JobStore>().Get(job)!.State);
+        Assert.Equal(JobState.OnMachine, _shop.Get<JobStore>().Get(Who.Shop, job)!.State);
     }
 
     [Fact]
     public async Task Strung_waits_to_be_collected_with_what_is_to_be_paid()
     {
         var job = Waiting("2026-11-26");
-        _shop.Get<MoveStore>().MarkStrung(job, new StrungEntry { StrungOn = TestShop.Today });
+        _shop.Get<MoveStore>().MarkStrung(Who.Shop, job, new StrungEntry { StrungOn = TestShop.Today });
 
         var ready = (await _shop.Owner().Open("/shop")).Document.QuerySelector("section[aria-labelledby=ready]")!;
 
@@ -83,11 +84,11 @@ public sealed class BenchTests : IDisposable
     {
         var (today, cancelled) = (Waiting("2026-11-26"), Waiting("2026-11-26"));
         _shop.Database.Write(c => c.Execute("UPDATE job SET received_on = '2026-11-25'"));
-        _shop.Get<MoveStore>().Cancel(cancelled);
+        _shop.Get<MoveStore>().Cancel(Who.Shop, cancelled);
 
         var page = await _shop.Owner().Open("/shop");
 
-        Assert.Equal([$"{_shop.Get<JobStore>().Get(today)!.Ticket}"], Tickets(page, "today"));
+        Assert.Equal([$"{_shop.Get<JobStore>().Get(Who.Shop, today)!.Ticket}"], Tickets(page, "today"));
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
+using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;
@@ -18,7 +19,7 @@ public sealed class EditJobTests : IDisposable
 
     private string Address => $"/shop/jobs/edit/{_job}";
 
-    private JobRow Job(long id) => _shop.Get<JobStore>().Get(id)!;
+    private JobRow Job(long id) => _shop.Get<JobStore>().Get(Who.Shop, id)!;
 
     public void Dispose() => _shop.Dispose();
 
@@ -90,7 +91,7 @@ public sealed class EditJobTests : IDisposable
     {
         var owner = _shop.Owner();
         var form = await owner.Open(Address);
-        _shop.Get<MoveStore>().MarkStrung(_job, new StrungEntry { StrungOn = TestShop.Today });
+        _shop.Get<MoveStore>().MarkStrung(Who.Shop, _job, new StrungEntry { StrungOn = TestShop.Today });
 
         await owner.Send(form, ("Input.Note", "loose grommet"));
 
@@ -100,7 +101,7 @@ public sealed class EditJobTests : IDisposable
     [Fact]
     public async Task Cancelled_ticket_is_not_strung_behind_its_back()
     {
-        _shop.Get<MoveStore>().Cancel(_job);
+        _shop.Get<MoveStore>().Cancel(Who.Shop, _job);
         var owner = _shop.Owner();
 
         var answer = await owner.Send(await owner.Open(Address), ("Input.StrungOn", "2026-11-25"));

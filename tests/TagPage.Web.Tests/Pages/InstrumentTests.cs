@@ -2,6 +2,7 @@ using System.Net;
 using TagPage.Core.Strings;
 using TagPage.Records.Jobs;
 using TagPage.Records.Readings;
+using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;
@@ -51,7 +52,7 @@ public sealed class InstrumentTests : IDisposable
         await owner.Send(await owner.Open("/shop/settings/instruments/edit/1"), ("Input.Scale", "Hertz"));
         Assert.Equal(ReadingScale.Hertz, Store.Get(1)!.Scale);
         var job = _shop.Records.Job(_shop.Records.Family().Racket);
-        _shop.Get<MoveStore>().MarkStrung(job, new StrungEntry { StrungOn = TestShop.Today, Reading = 588, InstrumentId = 1 });
+        _shop.Get<MoveStore>().MarkStrung(Who.Shop, job, new StrungEntry { StrungOn = TestShop.Today, Reading = 588, InstrumentId = 1 });
 
         var refused = await owner.Send(await owner.Open("/shop/settings/instruments/edit/1"), ("Input.Scale", "Stiffness"));
 

@@ -2,6 +2,7 @@ using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
+using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;
@@ -13,7 +14,7 @@ public sealed class JobMoveTests : IDisposable
 
     public JobMoveTests() => _job = _shop.Records.Job(_shop.Records.Family().Racket);
 
-    private JobRow Job => _shop.Get<JobStore>().Get(_job)!;
+    private JobRow Job => _shop.Get<JobStore>().Get(Who.Shop, _job)!;
 
     public void Dispose() => _shop.Dispose();
 

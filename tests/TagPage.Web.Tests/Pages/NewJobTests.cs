@@ -2,6 +2,7 @@ using System.Net;
 using Dapper;
 using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
+using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;
@@ -15,7 +16,7 @@ public sealed class NewJobTests : IDisposable
 
     private string Address => $"/shop/jobs/new?racket={_family.Racket}";
 
-    private JobRow Job(long id) => _shop.Get<JobStore>().Get(id)!;
+    private JobRow Job(long id) => _shop.Get<JobStore>().Get(Who.Shop, id)!;
 
     private int Jobs => _shop.Database.Read(c => c.ExecuteScalar<int>("SELECT COUNT(*) FROM job"));
 

@@ -108,7 +108,7 @@ public sealed class DueDateKeeperTests : IDisposable
     public void Label_keeps_the_date_it_was_printed_with()
     {
         Fill();
-        _shop.Get<MoveStore>().MarkStrung(_shop.Records.Job(1), new StrungEntry { StrungOn = Today });
+        _shop.Get<MoveStore>().MarkStrung(Who.Shop, _shop.Records.Job(1), new StrungEntry { StrungOn = Today });
         var label = _shop.Records.Text("SELECT label_date FROM forecast WHERE racket_id = 1");
         Assert.Equal(_shop.Records.Text("SELECT due_on FROM racket WHERE id = 1"), label);
 
@@ -188,9 +188,10 @@ public sealed class DueDateKeeperTests : IDisposable
         new("restring", (t, r) =>
         {
             var job = t._shop.Records.Job(Racket(r));
-            t._shop.Get<MoveStore>().MarkStrung(job, new StrungEntry { StrungOn = t.Today.AddDays(-r.Next(3)), Reading = r.Next(55, 66), InstrumentId = 1 });
+            t.Sql("UPDATE job SET received_on = '2026-01-01' WHERE id = @job", new { job });
+            t._shop.Get<MoveStore>().MarkStrung(Who.Shop, job, new StrungEntry { StrungOn = t.Today.AddDays(-r.Next(3)), Reading = r.Next(55, 66), InstrumentId = 1 });
         }),
-        new("back", (t, r) => t._shop.Get<BackStore>().Back(r.Next(1, 20), JobState.Strung)),
+        new("back", (t, r) => t._shop.Get<BackStore>().Back(Who.Shop, r.Next(1, 20), JobState.Strung)),
         new("day corrected", (t, r) => t.Sql("UPDATE job SET strung_on = date(strung_on, '-1 day') WHERE id = @id AND strung_on IS NOT NULL", new { id = r.Next(1, 20) })),
         new("settings", (t, r) =>
         {

@@ -36,6 +36,10 @@ public static class PageModelExtensions
         return page.Page();
     }
 
+    /// <summary>The same for all that is wrong with an input, before anything is tried; the page is then shown because it does not hold.</summary>
+    public static void Note(this PageModel page, IEnumerable<Refusal> faults) =>
+        page.Note(faults.Select(why => new FieldFault(why.Field, ShopRefusals.Of(why))));
+
     /// <summary>Puts each fault beside its field; the page is then shown because its input does not hold.</summary>
     public static void Note(this PageModel page, IEnumerable<FieldFault> faults)
     {
@@ -73,6 +77,10 @@ public static class PageModelExtensions
         return questions.Count > 0;
     }
 
+    /// <summary>The same for what the records find odd, in the shop's words.</summary>
+    public static bool Asks(this PageModel page, IEnumerable<Oddity> oddities, string? confirmed) =>
+        page.Asks([.. oddities.Select(odd => new Question(odd.Field, ShopQuestions.Of(odd)))], confirmed);
+
     /// <summary>Says on the next page what was done.</summary>
     public static void Say(this PageModel page, string sentence) => page.TempData[Line] = sentence;
 
@@ -80,6 +88,13 @@ public static class PageModelExtensions
     public static IActionResult GoOn(this PageModel page, string address, string sentence)
     {
         page.Say(sentence);
+        return new RedirectResult(address);
+    }
+
+    /// <summary>The same with a link to what is usually done next.</summary>
+    public static IActionResult GoOn(this PageModel page, string address, string sentence, string next, string nextAddress)
+    {
+        page.Say(sentence, next, nextAddress);
         return new RedirectResult(address);
     }
 

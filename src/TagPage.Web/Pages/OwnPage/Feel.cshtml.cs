@@ -43,7 +43,7 @@ public sealed class FeelModel(ClientOnFileStore clients, FeelStore store) : OwnP
         if (!ModelState.IsValid)
             return Page();
         var said = new FeelStore.Row { Bed = bed, MoreSpin = Input.MoreSpin, MoreControl = Input.MoreControl, MoreComfort = Input.MoreComfort, Note = Input.Note ?? "" };
-        if (store.Save(Me.Id, id, said) is Outcome.Absent)
+        if (store.Save(Myself, id, said) is Outcome.Absent)
             return NotFound();
         this.Say(Say.Racket.FeelSaved);
         return Redirect(Link($"/my/rackets/{Saved.RacketId}"));
@@ -51,7 +51,7 @@ public sealed class FeelModel(ClientOnFileStore clients, FeelStore store) : OwnP
 
     private bool Load(long id)
     {
-        if (store.Get(Me.Id, id) is not { } row)
+        if (store.Get(Myself, id) is not { } row)
             return false;
         Saved = row;
         return true;

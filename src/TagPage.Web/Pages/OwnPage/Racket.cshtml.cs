@@ -39,7 +39,7 @@ public sealed class RacketModel(ClientOnFileStore clients, OwnPageRacketStore ra
         By = racket.Work(clock.Today, Shop.StartingValues);
         // The household comes without a tag's code, and its page shows none.
         View = TagView.Of(default, racket, rackets.Stringings(Me.Id, id, 1 + TagView.MostEarlier), clock.Today, Shop.StartingValues) with { Guides = care.For(id) };
-        Felt = View.Latest is { } latest ? feels.Get(Me.Id, latest.JobId) : null;
+        Felt = View.Latest is { } latest ? feels.Get(Myself, latest.JobId) : null;
         (PausedSince, LastHours) = (pauses.Now(Myself, racket.PlayerId), hours.Since(Myself, id, day: null, most: 5));
         return Page();
     }

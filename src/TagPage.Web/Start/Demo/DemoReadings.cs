@@ -6,7 +6,7 @@ using TagPage.Records.Storage;
 namespace TagPage.Web.Start.Demo;
 
 /// <summary>Later readings of the first racket's strings, so that the demo shows what is learned from them.</summary>
-public sealed class DemoReadings(DemoStore demo, LaterReadingStore readings, ShopClock clock)
+public sealed class DemoReadings(DemoStore demo, ReadingStore readings, ShopClock clock)
 {
     /// <summary>Per cent lost when the strings came out, from the newest that did.</summary>
     private static readonly decimal[] LostAtTheEnd = [24, 26, 23, 25];
@@ -24,7 +24,7 @@ public sealed class DemoReadings(DemoStore demo, LaterReadingStore readings, Sho
 
     private void Take(DemoStore.Bed bed, DateOnly day, decimal lostPercent, string note)
     {
-        var outcome = readings.Add(bed.JobId, new ReadingEntry
+        var outcome = readings.Add(Who.Shop, bed.JobId, new ReadingEntry
         {
             FormKey = FormKey.New(),
             TakenOn = day,

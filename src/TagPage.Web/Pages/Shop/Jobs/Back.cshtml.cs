@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
 using TagPage.Records.Storage;
@@ -8,45 +7,21 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class BackModel(JobStore jobs, BackStore store) : PageModel
+public sealed class BackModel(JobStore jobs, BackStore store) : RecordPage<JobRow>
 {
-    public JobRow Job { get; private set; } = new();
-
     /// <summary>The state the page showed.</summary>
     [BindProperty]
     public JobState From { get; set; }
 
-    public IActionResult OnGet(long id)
-    {
-        if (!Load(id))
-            return NotFound();
-        From = Job.State;
-        return Page();
-    }
+    protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
 
-    public IActionResult OnPost(long id)
+    public void OnGet() => From = Saved.State;
+
+    public IActionResult OnPost()
     {
-        if (!Load(id))
-            return NotFound();
         if (!ModelState.IsValid)
             return Page();
-        switch (store.Back(id, From))
-        {
-            case Outcome.Absent:
-                return NotFound();
-            case Outcome.Refused refused:
-                return this.Refuse(refused);
-        }
-        Load(id);
-        this.Say($"Ticket {Job.Ticket} is {EnglishNames.Of(Job.State)} again.");
-        return Redirect($"/shop/jobs/{id}");
-    }
-
-    private bool Load(long id)
-    {
-        if (jobs.Get(id) is not { } job)
-            return false;
-        Job = job;
-        return true;
+        return this.After(store.Back(Who.Shop, Id, From),
+            _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is {EnglishNames.Of(Find(Id)!.State)} again."));
     }
 }

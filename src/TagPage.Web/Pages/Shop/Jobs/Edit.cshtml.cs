@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Jobs;
+using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
@@ -8,46 +8,27 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class EditModel(EditJobStore store, JobStore jobs, JobChoicesReader choices, ShopStore shops, ShopClock clock) : PageModel
+public sealed class EditModel(EditJobStore store, JobStore jobs, JobChoicesReader choices, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
 {
     [BindProperty]
     public EditInput Input { get; set; } = new();
 
-    public JobRow Job { get; private set; } = new();
+    public JobChoices Choices => choices.Of(Saved);
 
-    public JobChoices Choices => choices.Of(Job);
+    protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
 
-    public IActionResult OnGet(long id)
+    public void OnGet() => Input = JobFill.Edit(Saved, shops.Get());
+
+    public IActionResult OnPost()
     {
-        if (!Load(id))
-            return NotFound();
-        Input = JobFill.Edit(Job, shops.Get());
-        return Page();
-    }
-
-    public IActionResult OnPost(long id)
-    {
-        if (!Load(id))
-            return NotFound();
-        this.Note([.. JobRules.Of(Input, Job.Sport, shops.Get()), .. ReadingRules.Of(Input.Reading, Input.InstrumentId), .. EditDates.Of(Input, clock.Today)]);
-        if (!ModelState.IsValid || this.Asks(JobRules.Questions(Input, Job.Sport, Job), Input.Confirmed))
+        var order = Input.ToOrder();
+        this.Note([
+            .. order.Faults(Saved.Sport, shops.Get()),
+            .. ReadingRules.Faults(Input.Reading, Input.InstrumentId),
+            .. Input.ToDays().Faults(clock.Today)]);
+        if (!ModelState.IsValid || this.Asks(order.Oddities(Saved.Sport, Saved), Input.Confirmed))
             return Page();
-        switch (store.Change(id, Input.ToEntry()))
-        {
-            case Outcome.Absent:
-                return NotFound();
-            case Outcome.Refused refused:
-                return this.Refuse(refused, Job.Version);
-        }
-        this.Say($"Ticket {Job.Ticket} is saved.");
-        return Redirect($"/shop/jobs/{id}");
-    }
-
-    private bool Load(long id)
-    {
-        if (jobs.Get(id) is not { } job)
-            return false;
-        Job = job;
-        return true;
+        return this.After(store.Change(Who.Shop, Id, Input.ToEntry()),
+            _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is saved."), Saved.Version);
     }
 }

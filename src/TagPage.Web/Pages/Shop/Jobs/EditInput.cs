@@ -29,6 +29,18 @@ public sealed record EditInput : JobInput
 
     public BedEnd? EndedHow { get; init; }
 
+    /// <summary>As far as they were typed.</summary>
+    public JobDays ToDays() => new()
+    {
+        ReceivedOn = ReceivedOn,
+        PromisedFor = PromisedFor,
+        StrungOn = StrungOn,
+        CollectedOn = CollectedOn,
+        PaidOn = PaidOn,
+        EndedOn = EndedOn,
+        EndedHow = EndedHow,
+    };
+
     public ChangedJobEntry ToEntry() => new()
     {
         MainsId = MainsId,

@@ -1,15 +1,13 @@
-using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Jobs;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class IndexModel(JobStore jobs, FeelStore feels, LaterReadingStore readings, ShopStore shops, ShopClock clock) : PageModel
+public sealed class IndexModel(JobStore jobs, FeelStore feels, ReadingStore readings, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
 {
-    public JobRow Job { get; private set; } = new();
-
     /// <summary>What the player said about the strings before these.</summary>
     public FeelStore.Row? Felt { get; private set; }
 
@@ -22,15 +20,13 @@ public sealed class IndexModel(JobStore jobs, FeelStore feels, LaterReadingStore
 
     public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
 
-    public bool IsLate => Job.IsOpen && Job.PromisedFor < Today;
+    public bool IsLate => Saved.IsOpen && Saved.PromisedFor < Today;
 
-    public IActionResult OnGet(long id)
+    protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
+
+    public void OnGet()
     {
-        if (jobs.Get(id) is not { } job)
-            return NotFound();
-        Job = job;
-        Felt = feels.Last(job.RacketId, exceptJob: id);
-        Later = [.. readings.Of(id).Where(reading => !reading.First)];
-        return Page();
+        Felt = feels.Last(Saved.RacketId, exceptJob: Id);
+        Later = [.. readings.Of(Id).Where(reading => !reading.First)];
     }
 }

@@ -1,6 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Jobs;
 using TagPage.Core.Units;
+using TagPage.Records.Jobs;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
@@ -49,7 +50,13 @@ public record JobInput
     [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
 
-    public Tension? Mains => MainsTension is { } value ? new Tension(value, TensionUnit) : null;
-
-    public Tension? Crosses => CrossesTension is { } value ? new Tension(value, TensionUnit) : Mains;
+    /// <summary>As far as it was typed.</summary>
+    public JobOrder ToOrder() => new()
+    {
+        MainsId = MainsId,
+        NewString = NewString.ToEntry(),
+        MainsTension = MainsTension is { } mains ? new Tension(mains, TensionUnit) : null,
+        CrossesTension = CrossesTension is { } crosses ? new Tension(crosses, TensionUnit) : null,
+        Price = Price,
+    };
 }

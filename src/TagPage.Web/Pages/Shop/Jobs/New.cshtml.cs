@@ -9,7 +9,7 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, LaterReadingStore readings, JobChoicesReader choices, ShopStore shops, ShopClock clock) : PageModel
+public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, ReadingStore readings, JobChoicesReader choices, ShopStore shops, ShopClock clock) : PageModel
 {
     [BindProperty(SupportsGet = true, Name = "racket")]
     public long RacketId { get; set; }
@@ -46,40 +46,32 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
     {
         if (!Load())
             return NotFound();
+        var order = Input.ToOrder();
         this.Note([
-            .. JobRules.Of(Input, Racket.Sport, Shop),
-            .. JobDates.NotToCome(clock.Today, (nameof(Input.ReceivedOn), Input.ReceivedOn), (nameof(Input.OldEndedOn), Input.OldEndedOn)),
-            .. JobDates.Promised(Input.ReceivedOn, Input.PromisedFor),
-            .. ReadingRules.Of(Input.OldReading, Input.OldInstrumentId, nameof(Input.OldReading), nameof(Input.OldInstrumentId))]);
-        if (!ModelState.IsValid || this.Asks([.. JobRules.Questions(Input, Racket.Sport, Last), .. ReadingsQuestions], Input.Confirmed))
+            .. order.Faults(Racket.Sport, Shop),
+            .. new JobDays { ReceivedOn = Input.ReceivedOn, PromisedFor = Input.PromisedFor }.Faults(clock.Today),
+            .. DayRule.Faults(nameof(Input.OldEndedOn), Input.OldEndedOn, clock.Today),
+            .. ReadingRules.Faults(Input.OldReading, Input.OldInstrumentId, nameof(Input.OldReading), nameof(Input.OldInstrumentId))]);
+        if (!ModelState.IsValid || this.Asks([.. order.Oddities(Racket.Sport, Last), .. ReadingOddities], Input.Confirmed))
             return Page();
-        switch (store.Add(RacketId, Input.ToEntry()))
-        {
-            case Outcome.Absent:
-                return NotFound();
-            case Outcome.Refused refused:
-                return this.Refuse(refused);
-            case Outcome.Done done:
-                this.Say($"Ticket {jobs.Get(done.Id)!.Ticket} is waiting at the bench.", "To the bench", "/shop");
-                return Redirect($"/shop/jobs/{done.Id}");
-            default:
-                throw new InvalidOperationException();
-        }
+        return this.After(store.Add(Who.Shop, RacketId, Input.ToEntry()),
+            id => this.GoOn($"/shop/jobs/{id}", $"Ticket {jobs.Get(Who.Shop, id)!.Ticket} is waiting at the bench.", "To the bench", "/shop"));
     }
 
-    private IEnumerable<Question> ReadingsQuestions => Measured is { } bed && Input.OldReading is not null
-        ? ReadingQuestions.Of(bed, clock.Today, Input.OldEndedOn ?? Input.ReceivedOn, Input.OldReading, Input.OldInstrumentId, (nameof(Input.OldEndedOn), nameof(Input.OldReading), nameof(Input.OldInstrumentId)))
+    private IReadOnlyList<Oddity> ReadingOddities => Measured is { } bed && Input.OldReading is not null
+        ? ReadingRules.Oddities(bed, clock.Today, Input.OldEndedOn ?? Input.ReceivedOn, Input.OldReading, Input.OldInstrumentId,
+            (nameof(Input.OldEndedOn), nameof(Input.OldReading), nameof(Input.OldInstrumentId)))
         : [];
 
     private bool Load()
     {
-        if (store.Racket(RacketId) is not { } racket)
+        if (store.Racket(Who.Shop, RacketId) is not { } racket)
             return false;
         Racket = racket;
-        Last = racket.LastJobId is { } last ? jobs.Get(last) : null;
+        Last = racket.LastJobId is { } last ? jobs.Get(Who.Shop, last) : null;
         Bed = store.CurrentBed(RacketId);
         Felt = feels.Last(RacketId);
-        Measured = Bed is null ? null : readings.Bed(Bed.JobId);
+        Measured = Bed is null ? null : readings.Bed(Who.Shop, Bed.JobId);
         return true;
     }
 }

@@ -17,8 +17,6 @@ public sealed record NewStringInput
 
     public NewStringPlace Place { get; init; }
 
-    public bool IsGiven => !string.IsNullOrWhiteSpace(Name) || Material is not null || GaugeMm is not null;
-
     public NewStringEntry ToEntry() => new()
     {
         Name = Name,

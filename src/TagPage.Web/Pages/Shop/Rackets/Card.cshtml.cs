@@ -18,7 +18,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Shop.Rackets;
 
 public sealed class CardModel(
-    CardStore cards, SpecStore specs, TagStore tags, FoundLogStore found, LaterReadingStore readings, HoursStore hours, ShopStore shops, ShopClock clock) : PageModel
+    CardStore cards, SpecStore specs, TagStore tags, FoundLogStore found, ReadingStore readings, HoursStore hours, ShopStore shops, ShopClock clock) : PageModel
 {
     public CardStore.Card Racket { get; private set; } = new();
 

@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using Microsoft.AspNetCore.Mvc.Rendering;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
@@ -9,48 +8,26 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Readings;
 
-public sealed class NewModel(LaterReadingStore store, JobChoicesReader choices, ShopClock clock) : PageModel
+public sealed class NewModel(ReadingStore store, JobChoicesReader choices, ShopClock clock) : RecordPage<MeasuredBed>
 {
     [BindProperty]
     public ReadingInput Input { get; set; } = new();
 
-    public MeasuredBed Bed { get; private set; } = new();
-
     public IReadOnlyList<SelectListItem> Instruments => choices.Of(null).Instruments;
 
-    public IActionResult OnGet(long job)
-    {
-        if (!Load(job))
-            return NotFound();
-        Input = new ReadingInput { FormKey = FormKey.New(), TakenOn = clock.Today, InstrumentId = Bed.InstrumentId };
-        return Page();
-    }
+    /// <param name="id">Of the job whose strings are measured.</param>
+    protected override MeasuredBed? Find(long id) => store.Bed(Who.Shop, id);
 
-    public IActionResult OnPost(long job)
+    public void OnGet() => Input = new ReadingInput { FormKey = FormKey.New(), TakenOn = clock.Today, InstrumentId = Saved.InstrumentId };
+
+    public IActionResult OnPost()
     {
-        if (!Load(job))
-            return NotFound();
-        if (!ModelState.IsValid || this.Asks(Questions, Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(Oddities, Input.Confirmed))
             return Page();
-        switch (store.Add(job, Input.ToEntry()))
-        {
-            case Outcome.Absent:
-                return NotFound();
-            case Outcome.Refused refused:
-                return this.Refuse(refused);
-        }
-        this.Say("The reading is saved.");
-        return Redirect($"/shop/rackets/{Bed.RacketId}#readings");
+        return this.After(store.Add(Who.Shop, Id, Input.ToEntry()),
+            _ => this.GoOn($"/shop/rackets/{Saved.RacketId}#readings", "The reading is saved."));
     }
 
-    private IReadOnlyList<Question> Questions => ReadingQuestions.Of(
-        Bed, clock.Today, Input.TakenOn, Input.Value, Input.InstrumentId, (nameof(Input.TakenOn), nameof(Input.Value), nameof(Input.InstrumentId)));
-
-    private bool Load(long job)
-    {
-        if (store.Bed(job) is not { } bed)
-            return false;
-        Bed = bed;
-        return true;
-    }
+    private IReadOnlyList<Oddity> Oddities => ReadingRules.Oddities(
+        Saved, clock.Today, Input.TakenOn, Input.Value, Input.InstrumentId, (nameof(Input.TakenOn), nameof(Input.Value), nameof(Input.InstrumentId)));
 }

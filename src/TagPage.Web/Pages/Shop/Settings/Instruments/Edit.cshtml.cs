@@ -27,7 +27,7 @@ public sealed class EditModel(InstrumentStore store) : PageModel
             return NotFound();
         if (!ModelState.IsValid)
             return Page();
-        switch (store.Change(id, Input.ToEntry()))
+        switch (store.Change(Who.Shop, id, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();

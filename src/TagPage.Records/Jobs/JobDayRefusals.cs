@@ -1,0 +1,25 @@
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Jobs;
+
+public sealed record PromisedBeforeIn(DateOnly ReceivedOn) : Refusal(nameof(JobDays.PromisedFor));
+
+/// <summary>More than a year after it came in.</summary>
+public sealed record PromisedTooLate() : Refusal(nameof(JobDays.PromisedFor));
+
+public sealed record StrungBeforeIn(DateOnly ReceivedOn) : Refusal(nameof(JobDays.StrungOn));
+
+/// <summary>It was collected, and nobody says when it was strung.</summary>
+public sealed record CollectedUnstrung() : Refusal(nameof(JobDays.StrungOn));
+
+public sealed record CollectedBeforeStrung(DateOnly StrungOn) : Refusal(nameof(JobDays.CollectedOn));
+
+/// <summary>Its strings ended, and nobody says when they went in.</summary>
+public sealed record EndedUnstrung() : Refusal(nameof(JobDays.StrungOn));
+
+/// <summary>Strings cannot end before they went in.</summary>
+public sealed record EndsBeforeStrung(string Place, DateOnly StrungOn) : Refusal(Place);
+
+public sealed record EndWithoutDay() : Refusal(nameof(JobDays.EndedOn));
+
+public sealed record EndWithoutReason() : Refusal(nameof(JobDays.EndedHow));

@@ -1,0 +1,62 @@
+using TagPage.Core.Sports;
+using TagPage.Core.Units;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Jobs;
+
+/// <summary>What is ordered, as far as it was typed: what cannot be, and what looks like a slip.</summary>
+public sealed record JobOrder
+{
+    public long? MainsId { get; init; }
+    public NewStringEntry NewString { get; init; } = new();
+    public Tension? MainsTension { get; init; }
+
+    /// <summary>Null for the mains'.</summary>
+    public Tension? CrossesTension { get; init; }
+    public decimal? Price { get; init; }
+
+    public IEnumerable<Refusal> Faults(Sport sport, ShopDetails shop) => [.. Strings(), .. Tensions(sport), .. Prices(shop)];
+
+    private IEnumerable<Refusal> Strings()
+    {
+        if (MainsId is null && !(NewString.IsGiven && NewString.Place != NewStringPlace.Crosses))
+            yield return new MainsMissing();
+        if (!NewString.IsGiven)
+            yield break;
+        if (string.IsNullOrWhiteSpace(NewString.Name))
+            yield return new NewStringUnnamed();
+        if (NewString.Material is null)
+            yield return new NewStringOfNothing();
+        if (NewString.GaugeMm is null)
+            yield return new NewStringGaugeless();
+    }
+
+    private IEnumerable<Refusal> Tensions(Sport sport) =>
+        from typed in Typed(sport)
+        where typed.Verdict == TensionVerdict.Impossible
+        select new TensionImpossible(typed.Place, typed.Tension.Unit);
+
+    private IEnumerable<(string Place, Tension Tension, TensionVerdict Verdict)> Typed(Sport sport)
+    {
+        if (MainsTension is { } mains)
+            yield return (nameof(MainsTension), mains, TensionCheck.Of(sport, mains));
+        if (CrossesTension is { } crosses)
+            yield return (nameof(CrossesTension), crosses, TensionCheck.Of(sport, crosses));
+    }
+
+    private IEnumerable<Refusal> Prices(ShopDetails shop)
+    {
+        if (Price is { } price && Currencies.ToMinor(price, shop.Currency) is null)
+            yield return new PriceUnread(shop);
+    }
+
+    /// <summary>
+    /// A tension outside the sport's usual range is asked about, not blocked. Tensions as in <paramref name="asked"/>,
+    /// the racket's last job or this one as saved, are not asked about again.
+    /// </summary>
+    public IReadOnlyList<Oddity> Oddities(Sport sport, JobRow? asked) =>
+        asked is not null && asked.Mains == MainsTension && asked.Crosses == (CrossesTension ?? MainsTension)
+            ? []
+            : [.. Typed(sport).Where(typed => typed.Verdict == TensionVerdict.Unusual).Select(typed => new TensionUnusual(typed.Place, sport, typed.Tension))];
+}

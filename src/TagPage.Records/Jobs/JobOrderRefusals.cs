@@ -1,0 +1,25 @@
+using TagPage.Core.Sports;
+using TagPage.Core.Units;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Jobs;
+
+/// <summary>Neither a string of the catalogue nor a new one for the mains.</summary>
+public sealed record MainsMissing() : Refusal(nameof(JobEntry.MainsId));
+
+public sealed record NewStringUnnamed() : Refusal($"{nameof(JobEntry.NewString)}.{nameof(NewStringEntry.Name)}");
+
+/// <summary>Nobody says what the new string is made of.</summary>
+public sealed record NewStringOfNothing() : Refusal($"{nameof(JobEntry.NewString)}.{nameof(NewStringEntry.Material)}");
+
+public sealed record NewStringGaugeless() : Refusal($"{nameof(JobEntry.NewString)}.{nameof(NewStringEntry.GaugeMm)}");
+
+/// <summary>No machine pulls that.</summary>
+public sealed record TensionImpossible(string Place, TensionUnit Unit) : Refusal(Place);
+
+/// <summary>Not an amount of the shop's currency.</summary>
+public sealed record PriceUnread(ShopDetails Shop) : Refusal(nameof(JobEntry.Price));
+
+/// <summary>Outside what the sport is mostly strung with; above it a frame can crack.</summary>
+public sealed record TensionUnusual(string Place, Sport Sport, Tension Tension) : Oddity(Place);
