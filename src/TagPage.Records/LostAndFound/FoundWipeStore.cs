@@ -20,9 +20,8 @@ public sealed class FoundWipeStore(Database database, MailFiles files)
             c.Execute(DeleteMailsSql, new { mails });
             return c.Execute(WipeSql, new { before, now });
         });
-        // secure_delete cleans the database's pages; what the log of changes still holds goes with this.
         if (wiped > 0)
-            database.Read(c => c.Execute("PRAGMA wal_checkpoint(TRUNCATE)"));
+            database.EmptyLog();
     }
 
     private const string MailsSql = """

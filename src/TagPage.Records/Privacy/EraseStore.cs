@@ -26,11 +26,8 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
         foreach (var mail in mails)
             File.Delete(files.PathOf(mail));
         uploads.RemoveAll();
-        Checkpoint(database);
+        database.EmptyLog();
     }
-
-    /// <summary>secure_delete cleans the database's pages; what the log of changes still holds goes with this.</summary>
-    private static void Checkpoint(Database database) => database.Read(c => c.Execute("PRAGMA wal_checkpoint(TRUNCATE)"));
 
     private const string MailsSql = """
         SELECT message_id FROM outbox

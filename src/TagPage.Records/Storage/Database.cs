@@ -14,7 +14,10 @@ public sealed class Database : IDisposable
 
     private readonly Lock _lane = new();
     private readonly string _connectionString;
+    private readonly WriteConnection _writer;
+    private ReadConnections _readers;
     private long _generation;
+    private int _opened;
 
     public Database(DataFolder folder)
     {
@@ -24,7 +27,9 @@ public sealed class Database : IDisposable
             DataSource = folder.DatabaseFile,
             ForeignKeys = true,
             DefaultTimeout = 5,
+            Pooling = false,
         }.ToString();
+        (_writer, _readers) = (new(Open), new(OpenToRead));
         RefuseUnsafeSqlite();
         RecordsFile.Prepare(folder);
     }
@@ -35,30 +40,26 @@ public sealed class Database : IDisposable
     /// <summary>What belongs to every write: runs in its transaction, right before it is committed.</summary>
     public Action<SqliteConnection>? BeforeCommit { get; set; }
 
-    public T Read<T>(Func<SqliteConnection, T> work)
-    {
-        using var connection = Open();
-        return work(connection);
-    }
+    /// <summary>How many connections were opened since the start: few, or somebody keeps what is lent.</summary>
+    internal int Opened => _opened;
+
+    public T Read<T>(Func<SqliteConnection, T> work) => Volatile.Read(ref _readers).Lend(work);
 
     /// <summary>Runs <paramref name="work"/> in a transaction; an exception rolls all of it back and goes on to the caller.</summary>
     public T Write<T>(Func<SqliteConnection, T> work)
     {
+        if (_lane.IsHeldByCurrentThread)
+            throw new InvalidOperationException("A write inside a write would end the outer one's transaction.");
         lock (_lane)
         {
-            using var connection = Open();
-            connection.Execute("BEGIN IMMEDIATE");
             try
             {
-                var result = work(connection);
-                BeforeCommit?.Invoke(connection);
-                connection.Execute("COMMIT");
-                return result;
-            }
-            catch
-            {
-                RollBack(connection);
-                throw;
+                return _writer.InTransaction(connection =>
+                {
+                    var result = work(connection);
+                    BeforeCommit?.Invoke(connection);
+                    return result;
+                });
             }
             finally
             {
@@ -74,13 +75,25 @@ public sealed class Database : IDisposable
             return 0;
         });
 
+    /// <summary>
+    /// secure_delete cleans the database's pages; what the log of changes still holds of what was deleted goes with this.
+    /// </summary>
+    public void EmptyLog()
+    {
+        lock (_lane)
+            _writer.Execute("PRAGMA wal_checkpoint(TRUNCATE)");
+    }
+
     /// <summary>A consistent copy of the live database, made through SQLite itself.</summary>
     public void CopyTo(string file)
     {
-        using var source = Open();
         using var target = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = file, Pooling = false }.ToString());
         target.Open();
-        source.BackupDatabase(target);
+        Read(source =>
+        {
+            source.BackupDatabase(target);
+            return 0;
+        });
         RecordsFile.MarkAsCopy(target);
         DataFolder.CloseToOthers(file);
     }
@@ -95,8 +108,7 @@ public sealed class Database : IDisposable
             return;
         try
         {
-            using var connection = Open();
-            connection.Execute(TryWritingSql);
+            _writer.InTransaction(c => c.Execute(TryWritingSql));
         }
         finally
         {
@@ -105,17 +117,24 @@ public sealed class Database : IDisposable
     }
 
     private const string TryWritingSql = """
-        BEGIN IMMEDIATE;
         INSERT INTO write_probe (bytes) VALUES (zeroblob(16384));
         DELETE FROM write_probe;
-        COMMIT;
         """;
 
-    /// <summary>Lets go of the database's files.</summary>
+    /// <summary>Lets go of the database's files. Whoever reads or writes after this opens them anew.</summary>
     public void Dispose()
     {
-        using var connection = new SqliteConnection(_connectionString);
-        SqliteConnection.ClearPool(connection);
+        Interlocked.Exchange(ref _readers, new(OpenToRead)).Dispose();
+        lock (_lane)
+            _writer.Dispose();
+    }
+
+    /// <summary>A read that changes anything is refused by SQLite.</summary>
+    private SqliteConnection OpenToRead()
+    {
+        var connection = Open();
+        connection.Execute("PRAGMA query_only = ON");
+        return connection;
     }
 
     private SqliteConnection Open()
@@ -125,6 +144,7 @@ public sealed class Database : IDisposable
         {
             connection.Open();
             connection.Execute(Pragmas);
+            Interlocked.Increment(ref _opened);
             return connection;
         }
         catch
@@ -142,19 +162,6 @@ public sealed class Database : IDisposable
         PRAGMA trusted_schema = OFF;
         PRAGMA journal_size_limit = 67108864;
         """;
-
-    /// <summary>A full disk or an I/O error may already have ended the transaction; then there is nothing left to roll back.</summary>
-    private static void RollBack(SqliteConnection connection)
-    {
-        try
-        {
-            connection.Execute("ROLLBACK");
-        }
-        catch (SqliteException)
-        {
-            SqliteConnection.ClearPool(connection);
-        }
-    }
 
     private static void RefuseUnsafeSqlite()
     {

@@ -54,13 +54,8 @@ public sealed class FullDiskTests : IDisposable
             ("Input.Name", name), ("Input.Material", "Polyester"), ("Input.GaugeMm", "1.25"), ("Input.Note", new string('n', 500)));
 
     /// <summary>
-    /// SQLite's own way to play a full disk (error 13). It holds for one connection, and pooled connections keep it, so
-    /// it is set on as many at once as the test could use. Fewer pages than there are now means: not one more.
+    /// SQLite's own way to play a full disk (error 13). It holds for one connection, here the one that writes. Fewer pages
+    /// than there are now means: not one more.
     /// </summary>
-    private static void Limit(Database database, int pages, int depth = 8) => database.Read(c =>
-    {
-        if (depth > 1)
-            Limit(database, pages, depth - 1);
-        return c.Execute($"PRAGMA max_page_count = {pages}");
-    });
+    private static void Limit(Database database, int pages) => database.Write(c => c.Execute($"PRAGMA max_page_count = {pages}"));
 }

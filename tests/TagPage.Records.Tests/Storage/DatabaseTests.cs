@@ -3,7 +3,7 @@ using Microsoft.Data.Sqlite;
 using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
-namespace TagPage.Web.Tests.Faults;
+namespace TagPage.Records.Tests.Storage;
 
 public sealed class DatabaseTests : IDisposable
 {
@@ -74,20 +74,6 @@ public sealed class DatabaseTests : IDisposable
     }
 
     [Fact]
-    public void Every_connection_keeps_to_the_rules_of_the_house()
-    {
-        foreach (var read in new Func<Func<SqliteConnection, long>, long>[] { Database.Read, Database.Write })
-        {
-            Assert.Equal(1, read(c => c.ExecuteScalar<long>("PRAGMA foreign_keys")));
-            Assert.Equal(2, read(c => c.ExecuteScalar<long>("PRAGMA synchronous")));
-            Assert.Equal(1, read(c => c.ExecuteScalar<long>("PRAGMA secure_delete")));
-            Assert.Equal(0, read(c => c.ExecuteScalar<long>("PRAGMA trusted_schema")));
-            Assert.Equal(5000, read(c => c.ExecuteScalar<long>("PRAGMA busy_timeout")));
-        }
-        Assert.Equal("wal", Database.Read(c => c.ExecuteScalar<string>("PRAGMA journal_mode")));
-    }
-
-    [Fact]
     public void Record_cannot_point_at_nothing() =>
         Assert.Equal(Constraint, Assert.Throws<SqliteException>(() =>
             Database.Write(c => c.Execute("INSERT INTO player (client_id, name, junior) VALUES (99, 'Pim', 0)"))).SqliteErrorCode);
@@ -114,7 +100,7 @@ public sealed class DatabaseTests : IDisposable
         const string Phone = "+447700900123";
         Database.Write(c => c.Execute("INSERT INTO client (name, phone) VALUES ('Odalys', @Phone)", new { Phone }));
         Database.Write(c => c.Execute("DELETE FROM client"));
-        Database.Read(c => c.Execute("PRAGMA wal_checkpoint(TRUNCATE)"));
+        Database.EmptyLog();
 
         var copy = Path.Combine(_home.Folder.Root, "copy.db");
         Database.CopyTo(copy);
