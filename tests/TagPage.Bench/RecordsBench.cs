@@ -15,7 +15,7 @@ public class RecordsBench : IDisposable
     private TagPageStore _tags = default!;
     private DueStore _due = default!;
     private BenchStore _bench = default!;
-    private FindStore _find = default!;
+    private SearchStore _find = default!;
     private int _next;
 
     [Params(1_000, 10_000, 100_000)]
@@ -25,7 +25,7 @@ public class RecordsBench : IDisposable
     public void Fill()
     {
         _shop = new BigShop(Rackets);
-        (_tags, _due, _bench, _find) = (_shop.Get<TagPageStore>(), _shop.Get<DueStore>(), _shop.Get<BenchStore>(), _shop.Get<FindStore>());
+        (_tags, _due, _bench, _find) = (_shop.Get<TagPageStore>(), _shop.Get<DueStore>(), _shop.Get<BenchStore>(), _shop.Get<SearchStore>());
         if (_due.List(withUnseen: false).Clients == 0)
             throw new InvalidOperationException("Nobody is due, so there is nothing to measure.");
     }

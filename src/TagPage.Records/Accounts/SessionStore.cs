@@ -24,9 +24,9 @@ public sealed class SessionStore(Database database, TimeProvider clock)
         return id;
     }
 
-    private const string ForgetSql = "DELETE FROM session WHERE began_at <= @Oldest";
+    private const string ForgetSql = "DELETE FROM session WHERE made_at <= @Oldest";
 
-    private const string BeginSql = "INSERT INTO session (id, account_id, began_at) VALUES (@id, @accountId, @now)";
+    private const string BeginSql = "INSERT INTO session (id, account_id, made_at) VALUES (@id, @accountId, @now)";
 
     /// <summary>False once signed out, too old, or begun before the account's password was changed.</summary>
     public bool IsLive(string id, string accountId, string securityStamp) => database.Read(c =>
@@ -34,7 +34,7 @@ public sealed class SessionStore(Database database, TimeProvider clock)
 
     private const string IsLiveSql = """
         SELECT EXISTS (SELECT 1 FROM session s JOIN account a ON a.id = s.account_id
-                       WHERE s.id = @id AND s.began_at > @Oldest AND a.id = @accountId AND a.security_stamp = @securityStamp)
+                       WHERE s.id = @id AND s.made_at > @Oldest AND a.id = @accountId AND a.security_stamp = @securityStamp)
         """;
 
     public void End(string id) => database.Write(c => c.Execute(EndSql, new { id }));

@@ -11,14 +11,14 @@ namespace TagPage.Records.LostAndFound;
 public sealed record FinderPress(TagCode Code, FoundKind Kind, string Source, string FormKey, DateTimeOffset At)
 {
     /// <summary>Characters of a message, and of how the finder can be reached.</summary>
-    public const int LongestMessage = 1000, LongestReach = 100;
+    public const int LongestMessage = 1000, LongestContact = 100;
 
     /// <summary>Of the page that was read; an answer to the finder is written in it.</summary>
     public string Language { get; init; } = "en";
 
     public string Message { get; init; } = "";
 
-    public string Reach { get; init; } = "";
+    public string Contact { get; init; } = "";
 }
 
 /// <summary>What came of a press.</summary>

@@ -17,7 +17,7 @@ public sealed class FinderReplyStore(Database database, OutboxStore outbox, IFin
         public long ClientId { get; init; }
         public DateTimeOffset At { get; init; }
         public string Message { get; init; } = "";
-        public string Reach { get; init; } = "";
+        public string Contact { get; init; } = "";
         public string Language { get; init; } = "en";
         public DateTimeOffset? AnsweredAt { get; init; }
     }
@@ -25,9 +25,9 @@ public sealed class FinderReplyStore(Database database, OutboxStore outbox, IFin
     public Row? Get(long id) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { id }));
 
     private const string GetSql = """
-        SELECT id, secret, client_id, at, message, reach, language, answered_at
+        SELECT id, secret, client_id, at, message, contact, language, answered_at
         FROM found_event
-        WHERE id = @id AND kind = 'Message' AND reach <> '' AND wiped_at IS NULL
+        WHERE id = @id AND kind = 'Message' AND contact <> '' AND wiped_at IS NULL
         """;
 
     /// <summary>False where it was answered before: then nothing is sent.</summary>
@@ -42,6 +42,6 @@ public sealed class FinderReplyStore(Database database, OutboxStore outbox, IFin
 
     private const string AnswerSql = """
         UPDATE found_event SET answered_at = @Now
-        WHERE id = @Id AND answered_at IS NULL AND kind = 'Message' AND reach <> '' AND wiped_at IS NULL
+        WHERE id = @Id AND answered_at IS NULL AND kind = 'Message' AND contact <> '' AND wiped_at IS NULL
         """;
 }

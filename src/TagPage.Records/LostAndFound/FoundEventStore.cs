@@ -100,14 +100,14 @@ public sealed class FoundEventStore(Database database, FoundNoticeStore notices)
         FormKey = connection.ExecuteScalar<bool>(UsedSql, new { press.FormKey, Kind = press.Kind.ToString() }) ? FormKey.New() : press.FormKey,
         press.Language,
         press.Message,
-        press.Reach,
+        press.Contact,
     });
 
     private const string UsedSql = "SELECT EXISTS (SELECT 1 FROM found_event WHERE form_key = @FormKey AND kind = @Kind)";
 
     private const string LogSql = """
-        INSERT INTO found_event (code, racket_id, client_id, kind, at, source, form_key, language, message, reach)
-        VALUES (@Code, @RacketId, @ClientId, @Kind, @At, @Source, @FormKey, @Language, @Message, @Reach)
+        INSERT INTO found_event (code, racket_id, client_id, kind, at, source, form_key, language, message, contact)
+        VALUES (@Code, @RacketId, @ClientId, @Kind, @At, @Source, @FormKey, @Language, @Message, @Contact)
         RETURNING id
         """;
 }

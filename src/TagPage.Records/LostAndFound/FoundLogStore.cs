@@ -14,7 +14,7 @@ public sealed class FoundLogStore(Database database)
         public FoundKind Kind { get; init; }
         public DateTimeOffset At { get; init; }
         public string Message { get; init; } = "";
-        public string Reach { get; init; } = "";
+        public string Contact { get; init; } = "";
         public DateTimeOffset? AnsweredAt { get; init; }
         public DateTimeOffset? WipedAt { get; init; }
         public string? NoticeState { get; init; }
@@ -35,7 +35,7 @@ public sealed class FoundLogStore(Database database)
     }
 
     private const string Columns = """
-        e.id, e.kind, e.at, e.message, e.reach, e.answered_at, e.wiped_at, o.state AS notice_state, o.kind = 'ShopNotice' AS is_to_shop,
+        e.id, e.kind, e.at, e.message, e.contact, e.answered_at, e.wiped_at, o.state AS notice_state, o.kind = 'ShopNotice' AS is_to_shop,
         e.racket_id, r.number, p.name AS player
         FROM found_event e
         JOIN racket r ON r.id = e.racket_id

@@ -7,7 +7,7 @@ public sealed record FoundNoticeRow
     public FoundKind Kind { get; init; }
     public DateTimeOffset At { get; init; }
     public string Message { get; init; } = "";
-    public string Reach { get; init; } = "";
+    public string Contact { get; init; } = "";
     public int Number { get; init; }
     public string Player { get; init; } = "";
     public bool IsLost { get; init; }

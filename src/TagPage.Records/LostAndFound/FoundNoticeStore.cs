@@ -61,7 +61,7 @@ public sealed class FoundNoticeStore(OutboxStore outbox, IFinderMails mails)
     private const string JoinSql = "UPDATE found_event SET notice_id = @notice WHERE id = @eventId";
 
     private const string EventsSql = """
-        SELECT e.id, e.kind, e.at, e.message, e.reach, r.number, p.name AS player, r.lost_since IS NOT NULL AS is_lost
+        SELECT e.id, e.kind, e.at, e.message, e.contact, r.number, p.name AS player, r.lost_since IS NOT NULL AS is_lost
         FROM found_event e
         JOIN racket r ON r.id = e.racket_id
         JOIN player p ON p.id = r.player_id

@@ -36,7 +36,7 @@ public sealed class FoundWipeStore(Database database, MailFiles files)
 
     private const string WipeSql = """
         UPDATE found_event
-        SET message = '', reach = '', source = '', form_key = 'wiped-' || id, wiped_at = @now
+        SET message = '', contact = '', source = '', form_key = 'wiped-' || id, wiped_at = @now
         WHERE at < @before AND wiped_at IS NULL
         """;
 }

@@ -65,7 +65,7 @@ public sealed class OwnPageFoundStore(Database database, OutboxStore outbox, IOw
         public FoundKind Kind { get; init; }
         public DateTimeOffset At { get; init; }
         public string Message { get; init; } = "";
-        public string Reach { get; init; } = "";
+        public string Contact { get; init; } = "";
         public DateTimeOffset? AnsweredAt { get; init; }
         public int Number { get; init; }
         public string Player { get; init; } = "";
@@ -75,7 +75,7 @@ public sealed class OwnPageFoundStore(Database database, OutboxStore outbox, IOw
     public IReadOnlyList<Deed> Events(long client) => database.Read(c => c.Query<Deed>(EventsSql, new { client }).ToList());
 
     private const string EventsSql = """
-        SELECT e.id, e.kind, e.at, e.message, e.reach, e.answered_at, r.number, p.name AS player
+        SELECT e.id, e.kind, e.at, e.message, e.contact, e.answered_at, r.number, p.name AS player
         FROM found_event e
         JOIN racket r ON r.id = e.racket_id
         JOIN player p ON p.id = r.player_id

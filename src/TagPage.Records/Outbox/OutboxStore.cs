@@ -88,7 +88,7 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
     private const string NextSql = """
         SELECT o.id, o.kind, o.reminder_id, n.secret AS reminder_secret, n.stop_secret, o.link_id, l.secret AS link_secret, o.code_id, k.secret AS code_secret, o.message_id, o.subject, o.body, o.tries,
                CASE o.kind WHEN 'ShopNotice' THEN s.name WHEN 'FinderAnswer' THEN NULL ELSE c.name END AS to_name,
-               CASE o.kind WHEN 'ShopNotice' THEN s.mail WHEN 'FinderAnswer' THEN e.reach ELSE COALESCE(o.to_address, c.mail) END AS to_mail
+               CASE o.kind WHEN 'ShopNotice' THEN s.mail WHEN 'FinderAnswer' THEN e.contact ELSE COALESCE(o.to_address, c.mail) END AS to_mail
         FROM outbox o
         LEFT JOIN client c ON c.id = o.to_client_id
         LEFT JOIN reminder n ON n.id = o.reminder_id

@@ -17,7 +17,7 @@ public sealed class ClientRequestStore(Database database, TimeProvider clock)
         public string Client { get; init; } = "";
         public RequestKind Kind { get; init; }
         public string Words { get; init; } = "";
-        public DateTimeOffset AskedAt { get; init; }
+        public DateTimeOffset MadeAt { get; init; }
     }
 
     /// <summary>Wishes on a page of the list.</summary>
@@ -39,7 +39,7 @@ public sealed class ClientRequestStore(Database database, TimeProvider clock)
     });
 
     private const string OpenSql = """
-        SELECT r.id, r.client_id, c.name AS client, r.kind, r.words, r.asked_at
+        SELECT r.id, r.client_id, c.name AS client, r.kind, r.words, r.made_at
         FROM client_request r
         JOIN client c ON c.id = r.client_id
         WHERE r.done_at IS NULL AND r.id > @after
@@ -51,7 +51,7 @@ public sealed class ClientRequestStore(Database database, TimeProvider clock)
     internal static void Add(SqliteConnection connection, long client, RequestKind kind, string words, DateTimeOffset now) =>
         connection.Execute(AddSql, new { client, Kind = kind.ToString(), words, now });
 
-    private const string AddSql = "INSERT INTO client_request (client_id, kind, words, asked_at) VALUES (@client, @Kind, @words, @now)";
+    private const string AddSql = "INSERT INTO client_request (client_id, kind, words, made_at) VALUES (@client, @Kind, @words, @now)";
 
     public Outcome Done(long id) => database.Write<Outcome>(c =>
         c.Execute("UPDATE client_request SET done_at = COALESCE(done_at, @Now) WHERE id = @id", new { id, Now = clock.GetUtcNow() }) == 1

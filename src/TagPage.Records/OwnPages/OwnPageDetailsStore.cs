@@ -119,6 +119,6 @@ public sealed class OwnPageDetailsStore(Database database, OutboxStore outbox, I
 
     // What lies further ahead was written by a clock that ran wrong.
     private const string AskedAboutPayerSql = """
-        SELECT COUNT(*) FROM client_request WHERE client_id = @client AND kind = 'Payer' AND asked_at > @DayAgo AND asked_at < @DayOn
+        SELECT COUNT(*) FROM client_request WHERE client_id = @client AND kind = 'Payer' AND made_at > @DayAgo AND made_at < @DayOn
         """;
 }

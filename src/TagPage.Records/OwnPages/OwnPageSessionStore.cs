@@ -25,7 +25,7 @@ public sealed class OwnPageSessionStore(Database database, TimeProvider clock)
         ? database.Read(c => c.QuerySingleOrDefault<Row>(FindSql, new { Hash = Hash(secret), Oldest = clock.GetUtcNow() - Longest }))
         : null;
 
-    private const string FindSql = "SELECT id_hash, client_id FROM own_page_session WHERE id_hash = @Hash AND began_at > @Oldest";
+    private const string FindSql = "SELECT id_hash, client_id FROM own_page_session WHERE id_hash = @Hash AND made_at > @Oldest";
 
     /// <summary>The cookie's value for a new session; null where the link was taken back meanwhile.</summary>
     public string? Begin(OwnPageLinkStore.Row link)
@@ -39,10 +39,10 @@ public sealed class OwnPageSessionStore(Database database, TimeProvider clock)
         }) ? secret : null;
     }
 
-    private const string ForgetSql = "DELETE FROM own_page_session WHERE began_at <= @Oldest";
+    private const string ForgetSql = "DELETE FROM own_page_session WHERE made_at <= @Oldest";
 
     private const string BeginSql = """
-        INSERT INTO own_page_session (id_hash, client_id, link_id, began_at)
+        INSERT INTO own_page_session (id_hash, client_id, link_id, made_at)
         SELECT @Hash, client_id, id, @now FROM own_page_link WHERE id = @Id AND secret = @Secret AND revoked_at IS NULL AND expires_at > @now
         """;
 
@@ -66,7 +66,7 @@ public sealed class OwnPageSessionStore(Database database, TimeProvider clock)
 
     public int Count(long client) => database.Read(c => c.ExecuteScalar<int>(CountSql, new { client, Oldest = clock.GetUtcNow() - Longest }));
 
-    private const string CountSql = "SELECT COUNT(*) FROM own_page_session WHERE client_id = @client AND began_at > @Oldest";
+    private const string CountSql = "SELECT COUNT(*) FROM own_page_session WHERE client_id = @client AND made_at > @Oldest";
 
     private static string Hash(string secret) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(secret)));
 }

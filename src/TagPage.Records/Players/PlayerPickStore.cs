@@ -28,11 +28,11 @@ public sealed class PlayerPickStore(Database database)
     private const string GetSql = $"{Columns} WHERE p.id = @id";
 
     /// <summary>Players who are called like that, or whose client is.</summary>
-    /// <param name="words">From <see cref="FinderWords"/>.</param>
+    /// <param name="words">From <see cref="SearchWords"/>.</param>
     public IReadOnlyList<Row> Find(string words) => database.Read(c => c.Query<Row>(FindSql, new { Words = words }).ToList());
 
     private const string FindSql = $"""
-        WITH hit AS (SELECT rowid / 4 AS id, rowid % 4 AS kind FROM finder WHERE finder MATCH @Words LIMIT 500)
+        WITH hit AS (SELECT rowid / 4 AS id, rowid % 4 AS kind FROM search WHERE search MATCH @Words LIMIT 500)
         {Columns}
         WHERE p.id IN (SELECT id FROM hit WHERE kind = 1
                        UNION SELECT o.id FROM player o JOIN hit ON hit.kind = 0 AND o.client_id = hit.id)

@@ -54,12 +54,12 @@ public static class ExportPlan
         new("reminder", "client_id = @client", "id made_at expires_at sent_how sent_at discarded", "client_id secret stop_secret"),
         new("reminder_racket", $"reminder_id IN ({Reminders})",
             "reminder_id racket_id due answer answered_at answered_by weeks elsewhere_on wish_strings wish_tension wish_note job_id", "state_before elsewhere_before"),
-        new("found_event", $"client_id = @client AND racket_id IN ({Rackets})", "id code racket_id kind at message reach answered_at wiped_at",
+        new("found_event", $"client_id = @client AND racket_id IN ({Rackets})", "id code racket_id kind at message contact answered_at wiped_at",
             "secret client_id source form_key language notice_id"),
         new("own_page_link", "client_id = @client", "made_by made_at expires_at revoked_at", "id client_id secret"),
-        new("own_page_session", "client_id = @client", "began_at", "id_hash client_id link_id fresh_until"),
+        new("own_page_session", "client_id = @client", "made_at", "id_hash client_id link_id fresh_until"),
         new("own_page_code", "client_id = @client", "made_at used_at", "id client_id secret expires_at tries"),
-        new("client_request", "client_id = @client", "kind words asked_at done_at", "id client_id"),
+        new("client_request", "client_id = @client", "kind words made_at done_at", "id client_id"),
         new("outbox", "to_client_id = @client", "kind subject body state made_at sent_at to_address",
             "id to_client_id reminder_id event_id link_id code_id message_id not_before tries last_error maybe_sent") { Mail = "body" },
         new("reminder_batch_client", "client_id = @client", "state", "batch_id client_id why reminder_id"),
@@ -69,6 +69,7 @@ public static class ExportPlan
     public static IReadOnlyDictionary<string, string> NotGiven { get; } = new Dictionary<string, string>
     {
         ["shop"] = "the shop itself",
+        ["message"] = "the owner's own words for everybody",
         ["account"] = "who signs in to the shop",
         ["session"] = "browsers of the shop",
         ["setup_link"] = "sign-in of the shop",
@@ -84,7 +85,7 @@ public static class ExportPlan
         ["used_address"] = "the shop's own web addresses",
         ["due_again"] = "which dates are to be worked out again, for moments",
         ["due_day"] = "the day all dates are of",
-        ["finder"] = "words of the search box, the same as in client, player and racket",
+        ["search"] = "words of the search box, the same as in client, player and racket",
         ["demo"] = "of the demo",
         ["migration"] = "schema changes",
     };

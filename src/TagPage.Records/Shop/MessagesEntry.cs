@@ -4,12 +4,9 @@ namespace TagPage.Records.Shop;
 public sealed record MessagesEntry
 {
     public int Version { get; init; }
-    public string? ReadySubject { get; init; }
-    public string? ReadyMarkdown { get; init; }
-    public string? ReceivedSubject { get; init; }
-    public string? ReceivedMarkdown { get; init; }
-    public string? NoticeSubject { get; init; }
-    public string? NoticeText { get; init; }
+    public OwnWords Ready { get; init; } = new();
+    public OwnWords Received { get; init; } = new();
+    public OwnWords Notice { get; init; } = new();
     public int QuietFromHour { get; init; }
     public int QuietUntilHour { get; init; }
 }

@@ -5,7 +5,6 @@ public sealed record RemindersEntry
 {
     public int Version { get; init; }
     public int DaysBetween { get; init; }
-    public string? Subject { get; init; }
-    public string? Markdown { get; init; }
-    public string? Sms { get; init; }
+    public OwnWords Mail { get; init; } = new();
+    public OwnWords Sms { get; init; } = new();
 }

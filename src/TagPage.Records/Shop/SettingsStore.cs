@@ -4,7 +4,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Shop;
 
-/// <summary>Writes the shop's one row, a topic at a time; every topic counts the same version.</summary>
+/// <summary>Writes the shop's one row and its own words, a topic at a time; every topic counts the same version.</summary>
 public sealed class SettingsStore(Database database)
 {
     public Outcome SaveShop(ShopEntry input) => Save(SaveShopSql, new
@@ -53,41 +53,33 @@ public sealed class SettingsStore(Database database)
         UPDATE shop SET starting_values = @Values, version = version + 1 WHERE id = 1 AND version = @Version
         """;
 
-    public Outcome SaveReminders(RemindersEntry input) => Save(SaveRemindersSql, new
-    {
-        input.Version,
-        input.DaysBetween,
-        Subject = input.Subject ?? "",
-        Markdown = input.Markdown ?? "",
-        Sms = input.Sms ?? "",
-    });
+    public Outcome SaveReminders(RemindersEntry input) => Save(SaveRemindersSql, new { input.Version, input.DaysBetween },
+        (MessagePurpose.Reminder, input.Mail), (MessagePurpose.ReminderSms, input.Sms));
 
     private const string SaveRemindersSql = """
-        UPDATE shop
-        SET days_between_reminders = @DaysBetween, reminder_subject = @Subject, reminder_markdown = @Markdown, reminder_sms = @Sms, version = version + 1
-        WHERE id = 1 AND version = @Version
+        UPDATE shop SET days_between_reminders = @DaysBetween, version = version + 1 WHERE id = 1 AND version = @Version
         """;
 
-    public Outcome SaveMessages(MessagesEntry input) => Save(SaveMessagesSql, new
-    {
-        input.Version,
-        ReadySubject = input.ReadySubject ?? "",
-        ReadyMarkdown = input.ReadyMarkdown ?? "",
-        ReceivedSubject = input.ReceivedSubject ?? "",
-        ReceivedMarkdown = input.ReceivedMarkdown ?? "",
-        NoticeSubject = input.NoticeSubject ?? "",
-        NoticeText = input.NoticeText ?? "",
-        input.QuietFromHour,
-        input.QuietUntilHour,
-    });
+    public Outcome SaveMessages(MessagesEntry input) => Save(SaveMessagesSql, new { input.Version, input.QuietFromHour, input.QuietUntilHour },
+        (MessagePurpose.Ready, input.Ready), (MessagePurpose.Received, input.Received), (MessagePurpose.Notice, input.Notice));
 
     private const string SaveMessagesSql = """
         UPDATE shop
-        SET ready_subject = @ReadySubject, ready_markdown = @ReadyMarkdown, received_subject = @ReceivedSubject, received_markdown = @ReceivedMarkdown,
-            notice_subject = @NoticeSubject, notice_text = @NoticeText,
-            quiet_from_hour = @QuietFromHour, quiet_until_hour = @QuietUntilHour, version = version + 1
+        SET quiet_from_hour = @QuietFromHour, quiet_until_hour = @QuietUntilHour, version = version + 1
         WHERE id = 1 AND version = @Version
         """;
 
-    private Outcome Save(string sql, object values) => database.Write<Outcome>(c => c.Execute(sql, values) == 1 ? new Outcome.Done(1) : Outcome.Stale);
+    private Outcome Save(string sql, object values, params (MessagePurpose Purpose, OwnWords Own)[] messages) => database.Write<Outcome>(c =>
+    {
+        if (c.Execute(sql, values) != 1)
+            return Outcome.Stale;
+        foreach (var (purpose, own) in messages)
+            c.Execute(SaveMessageSql, new { Purpose = purpose.ToString(), own.Subject, own.Text });
+        return new Outcome.Done(1);
+    });
+
+    private const string SaveMessageSql = """
+        INSERT INTO message (purpose, subject, words) VALUES (@Purpose, @Subject, @Text)
+        ON CONFLICT (purpose) DO UPDATE SET subject = @Subject, words = @Text
+        """;
 }

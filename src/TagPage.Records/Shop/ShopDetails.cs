@@ -35,20 +35,17 @@ public sealed record ShopDetails
     /// <summary>No second reminder to a household within so many days, unless the owner insists.</summary>
     public int DaysBetweenReminders { get; init; } = 14;
 
-    /// <summary>The owner's own words of a reminder; empty for the product's, in the client's language. Likewise the mail (Markdown) and the SMS.</summary>
-    public string ReminderSubject { get; init; } = "";
-    public string ReminderMarkdown { get; init; } = "";
-    public string ReminderSms { get; init; } = "";
+    public OwnWords Reminder { get; init; } = new();
+    public OwnWords ReminderSms { get; init; } = new();
 
-    /// <summary>The same for "ready to be collected" and for "we got your request".</summary>
-    public string ReadySubject { get; init; } = "";
-    public string ReadyMarkdown { get; init; } = "";
-    public string ReceivedSubject { get; init; } = "";
-    public string ReceivedMarkdown { get; init; } = "";
+    /// <summary>"Ready to be collected".</summary>
+    public OwnWords Ready { get; init; } = new();
 
-    /// <summary>The same for notices about finders; plain text around what happened.</summary>
-    public string NoticeSubject { get; init; } = "";
-    public string NoticeText { get; init; } = "";
+    /// <summary>"We got your request".</summary>
+    public OwnWords Received { get; init; } = new();
+
+    /// <summary>Around what happened to a lost racket.</summary>
+    public OwnWords Notice { get; init; } = new();
 
     /// <summary>Reminders to many at once rest between these hours of the shop's clock; alike for no rest.</summary>
     public int QuietFromHour { get; init; } = 20;

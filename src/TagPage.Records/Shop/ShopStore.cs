@@ -1,12 +1,20 @@
 using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Shop;
 
-/// <summary>Reads the shop's one row, kept in memory until something is written.</summary>
+/// <summary>Reads the shop's one row and its own words, kept in memory until something is written.</summary>
 public sealed class ShopStore(Database database)
 {
     private sealed record Kept(long Generation, ShopDetails Shop);
+
+    private sealed record Message
+    {
+        public MessagePurpose Purpose { get; init; }
+        public string Subject { get; init; } = "";
+        public string Words { get; init; } = "";
+    }
 
     private Kept? _kept;
 
@@ -16,18 +24,32 @@ public sealed class ShopStore(Database database)
         var generation = database.Generation;
         if (_kept is { } kept && kept.Generation == generation)
             return kept.Shop;
-        var shop = database.Read(c => c.QuerySingleOrDefault<ShopDetails>(GetSql)) ?? new ShopDetails();
+        var shop = database.Read(Load);
         _kept = new Kept(generation, shop);
         return shop;
     }
 
+    private static ShopDetails Load(SqliteConnection connection)
+    {
+        var own = connection.Query<Message>(MessagesSql).ToDictionary(m => m.Purpose, m => new OwnWords(m.Subject, m.Words));
+        OwnWords Of(MessagePurpose purpose) => own.GetValueOrDefault(purpose) ?? new OwnWords();
+        return (connection.QuerySingleOrDefault<ShopDetails>(GetSql) ?? new ShopDetails()) with
+        {
+            Reminder = Of(MessagePurpose.Reminder),
+            ReminderSms = Of(MessagePurpose.ReminderSms),
+            Ready = Of(MessagePurpose.Ready),
+            Received = Of(MessagePurpose.Received),
+            Notice = Of(MessagePurpose.Notice),
+        };
+    }
+
     private const string GetSql = """
         SELECT name, phone, mail, street, town, country, opening_hours, home_markdown, accent,
-               time_zone, currency, tension_unit, unseen_months,
-               days_between_reminders, reminder_subject, reminder_markdown, reminder_sms,
-               ready_subject, ready_markdown, received_subject, received_markdown, notice_subject, notice_text, quiet_from_hour, quiet_until_hour,
+               time_zone, currency, tension_unit, unseen_months, days_between_reminders, quiet_from_hour, quiet_until_hour,
                COALESCE(starting_values, '{}') AS starting_values, version
         FROM shop
         WHERE id = 1
         """;
+
+    private const string MessagesSql = "SELECT purpose, subject, words FROM message";
 }

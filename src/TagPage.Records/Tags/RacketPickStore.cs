@@ -45,11 +45,11 @@ public sealed class RacketPickStore(Database database)
         """;
 
     /// <summary>Rackets whose frame, player or client is called like that.</summary>
-    /// <param name="words">From <see cref="FinderWords"/>.</param>
+    /// <param name="words">From <see cref="SearchWords"/>.</param>
     public IReadOnlyList<Row> Find(string words) => database.Read(c => c.Query<Row>(FindSql, new { Words = words }).ToList());
 
     private const string FindSql = $"""
-        WITH hit AS (SELECT rowid / 4 AS id, rowid % 4 AS kind FROM finder WHERE finder MATCH @Words LIMIT 500)
+        WITH hit AS (SELECT rowid / 4 AS id, rowid % 4 AS kind FROM search WHERE search MATCH @Words LIMIT 500)
         {Columns}
         WHERE r.state <> 'Sold'
           AND r.id IN (SELECT id FROM hit WHERE kind = 2

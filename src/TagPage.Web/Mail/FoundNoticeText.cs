@@ -13,15 +13,15 @@ public sealed class FoundNoticeText(MailKind kind, string client, Language langu
     private readonly NoticePhrases _say = language.Phrases.Notice;
 
     /// <summary>The owner's words are for clients; the shop itself reads the product's.</summary>
-    private bool IsOwn => kind == MailKind.FoundNotice && shop.NoticeText.Length > 0;
+    private bool IsOwn => kind == MailKind.FoundNotice && shop.Notice.Text.Length > 0;
 
     public string Subject(IReadOnlyList<FoundNoticeRow> events) =>
-        kind == MailKind.FoundNotice && shop.NoticeSubject.Length > 0 ? shop.NoticeSubject.Fill(("shop", shop.Name), ("client", client))
+        kind == MailKind.FoundNotice && shop.Notice.Subject.Length > 0 ? shop.Notice.Subject.Fill(("shop", shop.Name), ("client", client))
         : events.All(e => e.Kind == FoundKind.Shown) ? _say.SubjectShown
         : _say.SubjectFinder;
 
     public MailText Body(IReadOnlyList<FoundNoticeRow> events) => IsOwn
-        ? MailText.Fill(shop.NoticeText, ("client", client), ("shop", shop.Name), ("events", MailText.Join("\n\n", About(events))))
+        ? MailText.Fill(shop.Notice.Text, ("client", client), ("shop", shop.Name), ("events", MailText.Join("\n\n", About(events))))
         : MailText.Join("\n\n", [.. Hello(), .. About(events), shop.Name]);
 
     private IEnumerable<MailText> Hello()
@@ -49,11 +49,11 @@ public sealed class FoundNoticeText(MailKind kind, string client, Language langu
         yield return MailText.Fill(Line(e.Kind), ("time", language.Moment(clock.OnTheWall(e.At))), ("racket", Racket(e)));
         if (e.Message.Length > 0)
             yield return MailText.Quoted(Unclickable.Of(e.Message));
-        if (e.Reach.Length == 0)
+        if (e.Contact.Length == 0)
             yield break;
         yield return MailText.Words(_say.Reach);
-        yield return MailText.Quoted(Unclickable.Of(e.Reach));
-        if (kind == MailKind.FoundNotice && MailAddressAttribute.Fits(e.Reach))
+        yield return MailText.Quoted(Unclickable.Of(e.Contact));
+        if (kind == MailKind.FoundNotice && MailAddressAttribute.Fits(e.Contact))
             yield return MailText.Fill(_say.Answer, ("link", MailText.Link(LinkPurpose.AnswerFinder, e.Id)));
     }
 

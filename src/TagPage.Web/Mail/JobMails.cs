@@ -20,7 +20,7 @@ public sealed class JobMails(ShopStore shops) : IJobMails
     WrittenMail IJobMails.Received(JobRow job)
     {
         var shop = shops.Get();
-        return Mail(Of(job, shop, m => (Or(shop.ReceivedSubject, m.ReceivedSubject), Or(shop.ReceivedMarkdown, m.ReceivedBody))));
+        return Mail(Of(job, shop, m => (Or(shop.Received.Subject, m.ReceivedSubject), Or(shop.Received.Text, m.ReceivedBody))));
     }
 
     WrittenMail IJobMails.Ready(JobRow job) => Mail(Ready(job));
@@ -29,7 +29,7 @@ public sealed class JobMails(ShopStore shops) : IJobMails
     public Notice Ready(JobRow job)
     {
         var shop = shops.Get();
-        return Of(job, shop, m => (Or(shop.ReadySubject, m.ReadySubject), Or(shop.ReadyMarkdown, m.ReadyBody)));
+        return Of(job, shop, m => (Or(shop.Ready.Subject, m.ReadySubject), Or(shop.Ready.Text, m.ReadyBody)));
     }
 
     private static WrittenMail Mail(Notice notice) => new(notice.Subject, notice.Body);

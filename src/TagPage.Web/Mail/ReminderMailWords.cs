@@ -29,13 +29,13 @@ public sealed class ReminderMailWords(ShopDetails shop, Language language, strin
 
     private readonly ReminderMailPhrases _say = language.Phrases.ReminderMail;
 
-    public string Subject() => Or(shop.ReminderSubject, _say.Subject).Fill(("shop", shop.Name), ("client", client));
+    public string Subject() => Or(shop.Reminder.Subject, _say.Subject).Fill(("shop", shop.Name), ("client", client));
 
     /// <summary>The mail of this reminder, its links still to be made.</summary>
     public MailText Mail(long reminder) => Mail(MailText.Link(LinkPurpose.Reminder, reminder), MailText.Link(LinkPurpose.StopReminders, reminder));
 
     /// <summary>Markdown.</summary>
-    public MailText Mail(MailText link, MailText stop) => MailText.Fill(Or(shop.ReminderMarkdown, _say.Mail),
+    public MailText Mail(MailText link, MailText stop) => MailText.Fill(Or(shop.Reminder.Text, _say.Mail),
         ("client", client), ("shop", shop.Name), ("rackets", MailText.Join("\n", rackets.Select(Line))), ("link", link), ("stop", stop));
 
     private MailText Line(NamedRacket racket) => MailText.Fill(racket.By.DaysLeft < 0 ? _say.RacketPastLine : _say.RacketLine,
@@ -69,7 +69,7 @@ public sealed class ReminderMailWords(ShopDetails shop, Language language, strin
             yield return string.Join(comma, numbers.Take(count));
     }
 
-    private string SmsOf(string named, string link, string stop) => PlainMail.Of(MailText.Fill(Or(shop.ReminderSms, _say.Sms),
+    private string SmsOf(string named, string link, string stop) => PlainMail.Of(MailText.Fill(Or(shop.ReminderSms.Text, _say.Sms),
         ("shop", Words.Sms.Fold(shop.Name)), ("client", Words.Sms.Fold(client)), ("rackets", named), ("link", MailText.Words(link)), ("stop", MailText.Words(stop))));
 
     private static string Or(string own, string products) => own.Length > 0 ? own : products;

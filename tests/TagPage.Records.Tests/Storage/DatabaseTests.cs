@@ -83,7 +83,7 @@ public sealed class DatabaseTests : IDisposable
     {
         var loose = Database.Read(c => c.Query<string>("""
             SELECT name FROM pragma_table_list
-            WHERE schema = 'main' AND type = 'table' AND strict = 0 AND name NOT LIKE 'sqlite_%' AND name NOT LIKE 'finder%'
+            WHERE schema = 'main' AND type = 'table' AND strict = 0 AND name NOT LIKE 'sqlite_%' AND name NOT LIKE 'search%'
             """).ToList());
 
         Assert.Empty(loose);

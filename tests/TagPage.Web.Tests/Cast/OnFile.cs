@@ -28,6 +28,10 @@ public sealed class OnFile(Database database)
                 'Saturday 9:00–13:00', @homeMarkdown, @accent, @timeZone, 'GBP', 'Lb')
         """, new { accent, homeMarkdown, timeZone });
 
+    /// <summary>The owner's own words of a message, in the table's name for what it is for.</summary>
+    public void OwnWords(string purpose, string words, string subject = "") =>
+        Change("INSERT OR REPLACE INTO message (purpose, subject, words) VALUES (@purpose, @subject, @words)", new { purpose, subject, words });
+
     public long Client(string name, string? phone = null, string? mail = null) =>
         Insert("INSERT INTO client (name, phone, mail, note) VALUES (@name, @phone, @mail, @note)", new { name, phone, mail, note = CanaryNote });
 

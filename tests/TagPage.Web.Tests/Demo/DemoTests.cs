@@ -141,7 +141,7 @@ public sealed class DemoTests : IDisposable
     public void Every_column_that_holds_a_day_is_moved()
     {
         _ = _shop.Services;
-        var days = _shop.Database.Read(c => c.Query<(string Table, string Sql)>("SELECT name, sql FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name NOT LIKE 'finder%'")
+        var days = _shop.Database.Read(c => c.Query<(string Table, string Sql)>("SELECT name, sql FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name NOT LIKE 'search%'")
             .SelectMany(t => c.Query<(string Name, string Type)>("SELECT name, type FROM pragma_table_info(@Table)", new { t.Table })
                 .Where(n => n.Type == "TEXT" && IsDay(n.Name, t.Sql)).Select(n => $"{t.Table}.{n.Name}")).Order().ToList());
 

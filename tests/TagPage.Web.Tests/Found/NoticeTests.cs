@@ -57,7 +57,7 @@ public sealed class NoticeTests : IAsyncDisposable
     [Fact]
     public async Task Owners_own_words_stand_around_what_happened_and_the_cautions_stay()
     {
-        _shop.Records.Change("UPDATE shop SET notice_subject = 'News of {client}''s racket', notice_text = 'Dear {client},\n\n{events}\n\nRuna of {shop}'");
+        _shop.Records.OwnWords("Notice", "Dear {client},\n\n{events}\n\nRuna of {shop}", "News of {client}'s racket");
         await _shop.Stranger().Writes(_code, "Look at http://evil.example and {client}");
         await Send();
 

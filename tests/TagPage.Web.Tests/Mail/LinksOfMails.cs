@@ -86,7 +86,7 @@ internal sealed partial class LinksOfMails(TestShop shop, Household household)
     }
 
     private void Press(string message, string reach) => Assert.Equal(FoundResult.Done, shop.Get<FoundEventStore>().Take(
-        new FinderPress(TagPage.Core.Tags.TagCode.Parse(household.Tag), FoundKind.Message, FormKey.New(), FormKey.New(), shop.Clock.GetUtcNow()) { Message = message, Reach = reach }).Result);
+        new FinderPress(TagPage.Core.Tags.TagCode.Parse(household.Tag), FoundKind.Message, FormKey.New(), FormKey.New(), shop.Clock.GetUtcNow()) { Message = message, Contact = reach }).Result);
 
     private async Task<IReadOnlyList<string>> Mails()
     {

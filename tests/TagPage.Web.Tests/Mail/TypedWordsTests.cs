@@ -38,7 +38,8 @@ public sealed class TypedWordsTests : IDisposable
     {
         var mails = new LinksOfMails(_shop, new Household(_shop));
         var (mail, sms, words, notice) = Templates[template];
-        _shop.Records.Change("UPDATE shop SET reminder_markdown = @mail, reminder_sms = @sms, ready_markdown = @words, received_markdown = @words, notice_text = @notice", new { mail, sms, words, notice });
+        foreach (var (purpose, own) in new[] { ("Reminder", mail), ("ReminderSms", sms), ("Ready", words), ("Received", words), ("Notice", notice) })
+            _shop.Records.OwnWords(purpose, own);
         var plain = await mails.Of("Zoe");
         Assert.Contains(plain, l => l.StartsWith("Reminder: ", StringComparison.Ordinal) && l.Contains("/n/own", StringComparison.Ordinal) && l.Contains("/n/stop/own", StringComparison.Ordinal));
         Assert.Contains(plain, l => l.StartsWith("OwnPageLink: ", StringComparison.Ordinal) && l.Contains("/my/own", StringComparison.Ordinal));

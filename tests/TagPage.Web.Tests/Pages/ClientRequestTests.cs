@@ -17,7 +17,7 @@ public sealed class ClientRequestTests : IDisposable
         var client = _shop.Records.Family().Client;
         _shop.Records.Change("""
             WITH RECURSIVE n (i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 130)
-            INSERT INTO client_request (client_id, kind, words, asked_at) SELECT @client, 'Payer', 'wish ' || i || '.', '2026-11-25T09:00:00.000Z' FROM n
+            INSERT INTO client_request (client_id, kind, words, made_at) SELECT @client, 'Payer', 'wish ' || i || '.', '2026-11-25T09:00:00.000Z' FROM n
             """, new { client });
         _runa = _shop.Owner();
     }

@@ -109,6 +109,6 @@ public sealed class MessagesTests : IDisposable
     {
         await _runa.Send(await _runa.Open(Settings), ("Input.NoticeSubject", "News, {client}"), ("Input.NoticeText", "Hello {client}. {events}"));
 
-        Assert.Equal("News, {client}|Hello {client}. {events}", _shop.Records.Text("SELECT notice_subject || '|' || notice_text FROM shop"));
+        Assert.Equal("News, {client}|Hello {client}. {events}", _shop.Records.Text("SELECT subject || '|' || words FROM message WHERE purpose = 'Notice'"));
     }
 }

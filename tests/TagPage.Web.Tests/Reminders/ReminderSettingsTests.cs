@@ -22,7 +22,7 @@ public sealed class ReminderSettingsTests : IDisposable
     {
         await _runa.Send(await _runa.Open(Page), ("Input.DaysBetween", "21"), ("Input.Markdown", "Hi {client}: {rackets} {link} {stop}"), ("Input.Sms", "{shop} {link}"));
 
-        Assert.Equal("21|Hi {client}: {rackets} {link} {stop}|{shop} {link}", _shop.Records.Text("SELECT printf('%d|%s|%s', days_between_reminders, reminder_markdown, reminder_sms) FROM shop"));
+        Assert.Equal("21|Hi {client}: {rackets} {link} {stop}|{shop} {link}", _shop.Records.Text("SELECT printf('%d|%s|%s', days_between_reminders, m.words, s.words) FROM shop, message m, message s WHERE m.purpose = 'Reminder' AND s.purpose = 'ReminderSms'"));
     }
 
     [Theory]
@@ -58,11 +58,12 @@ public sealed class ReminderSettingsTests : IDisposable
     public async Task Words_somebody_else_saved_meanwhile_are_not_overwritten()
     {
         var page = await _runa.Open(Page);
-        _shop.Records.Change("UPDATE shop SET version = version + 1, reminder_sms = 'theirs {link}'");
+        _shop.Records.OwnWords("ReminderSms", "theirs {link}");
+        _shop.Records.Change("UPDATE shop SET version = version + 1");
 
         var answer = await _runa.Send(page, ("Input.Sms", "mine {link}"));
 
         Assert.Contains("Somebody else saved this record", answer.Main, StringComparison.Ordinal);
-        Assert.Equal("theirs {link}", _shop.Records.Text("SELECT reminder_sms FROM shop"));
+        Assert.Equal("theirs {link}", _shop.Records.Text("SELECT words FROM message WHERE purpose = 'ReminderSms'"));
     }
 }

@@ -191,8 +191,8 @@ public sealed class SendTests : IAsyncDisposable
     public async Task Owners_own_words_go_out_as_written_and_as_they_are_meant_to_look_without_scripts()
     {
         Open();
-        _shop.Records.Change("UPDATE shop SET reminder_subject = 'Strings, {client}', reminder_markdown = @words",
-            new { words = "**Hi** {client} <script>alert(1)</script>\n\n{rackets}\n\n[Answer here]({link})\n\n![x](https://img.example/a.png) [bad](javascript:alert(1)) {stop}" });
+        _shop.Records.OwnWords("Reminder",
+            "**Hi** {client} <script>alert(1)</script>\n\n{rackets}\n\n[Answer here]({link})\n\n![x](https://img.example/a.png) [bad](javascript:alert(1)) {stop}", "Strings, {client}");
         await Mail();
         await Room.SendAll(Token);
 

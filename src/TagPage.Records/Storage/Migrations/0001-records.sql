@@ -24,19 +24,16 @@ CREATE TABLE shop (
   quiet_from_hour        INTEGER NOT NULL DEFAULT 20 CHECK (quiet_from_hour BETWEEN 0 AND 23),
   quiet_until_hour       INTEGER NOT NULL DEFAULT 8 CHECK (quiet_until_hour BETWEEN 0 AND 23),
   starting_values        TEXT    CHECK (starting_values IS NULL OR json_valid(starting_values)),
-  -- The owner's own words; empty stands for the words the product brings.
-  reminder_subject       TEXT    NOT NULL DEFAULT '' CHECK (length(reminder_subject) <= 120),
-  reminder_markdown      TEXT    NOT NULL DEFAULT '' CHECK (length(reminder_markdown) <= 4000),
-  reminder_sms           TEXT    NOT NULL DEFAULT '' CHECK (length(reminder_sms) <= 400),
-  ready_subject          TEXT    NOT NULL DEFAULT '' CHECK (length(ready_subject) <= 120),
-  ready_markdown         TEXT    NOT NULL DEFAULT '' CHECK (length(ready_markdown) <= 4000),
-  received_subject       TEXT    NOT NULL DEFAULT '' CHECK (length(received_subject) <= 120),
-  received_markdown      TEXT    NOT NULL DEFAULT '' CHECK (length(received_markdown) <= 4000),
-  -- Around a notice about finders.
-  notice_subject         TEXT    NOT NULL DEFAULT '' CHECK (length(notice_subject) <= 120),
-  notice_text            TEXT    NOT NULL DEFAULT '' CHECK (length(notice_text) <= 4000),
   version                INTEGER NOT NULL DEFAULT 1
 ) STRICT;
+
+-- The owner's own words for what the shop sends. Empty, or no row, stands for the words the product brings. A notice tells a
+-- client what a finder did.
+CREATE TABLE message (
+  purpose TEXT PRIMARY KEY CHECK (purpose IN ('Reminder', 'ReminderSms', 'Ready', 'Received', 'Notice')),
+  subject TEXT NOT NULL DEFAULT '' CHECK (length(subject) <= 120),
+  words   TEXT NOT NULL DEFAULT '' CHECK (length(words) <= CASE purpose WHEN 'ReminderSms' THEN 400 ELSE 4000 END)
+) STRICT, WITHOUT ROWID;
 
 -- The addresses this shop was reached at: labels that carry one outlive a change of it.
 CREATE TABLE used_address (
@@ -79,7 +76,7 @@ CREATE TABLE account (
 CREATE TABLE session (
   id         TEXT PRIMARY KEY CHECK (length(id) = 32),
   account_id TEXT NOT NULL REFERENCES account (id) ON DELETE CASCADE,
-  began_at   TEXT NOT NULL
+  made_at    TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX session_by_account ON session (account_id);
 
@@ -161,7 +158,7 @@ CREATE TABLE client_request (
   client_id INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
   kind      TEXT    NOT NULL CHECK (kind IN ('Link', 'Payer', 'OwnClient', 'PassedOn', 'Forget')),
   words     TEXT    NOT NULL DEFAULT '' CHECK (length(words) <= 400),
-  asked_at  TEXT    NOT NULL,
+  made_at   TEXT    NOT NULL,
   done_at   TEXT
 ) STRICT;
 CREATE INDEX client_request_open      ON client_request (id) WHERE done_at IS NULL;
@@ -572,7 +569,8 @@ CREATE TABLE found_event (
   source      TEXT    NOT NULL,
   form_key    TEXT    NOT NULL,
   message     TEXT    NOT NULL DEFAULT '' CHECK (length(message) <= 1000),
-  reach       TEXT    NOT NULL DEFAULT '' CHECK (length(reach) <= 100),
+  -- How the finder can be reached, as far as they said so.
+  contact     TEXT    NOT NULL DEFAULT '' CHECK (length(contact) <= 100),
   -- Of the page the finder read; an answer is written in it.
   language    TEXT    NOT NULL DEFAULT 'en',
   notice_id   INTEGER REFERENCES outbox (id),
@@ -607,7 +605,7 @@ CREATE TABLE own_page_session (
   id_hash     TEXT    PRIMARY KEY CHECK (length(id_hash) = 64),
   client_id   INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
   link_id     INTEGER NOT NULL REFERENCES own_page_link (id) ON DELETE CASCADE,
-  began_at    TEXT    NOT NULL,
+  made_at     TEXT    NOT NULL,
   -- A code that was just typed lets this browser do what could hurt, until then.
   fresh_until TEXT
 ) STRICT, WITHOUT ROWID;
@@ -629,10 +627,11 @@ CREATE INDEX own_page_code_by_client ON own_page_code (client_id, made_at DESC);
 -- Somebody asks for a link. Known and unknown are written down alike and told apart later, so that the answer takes the
 -- same time; the row is gone once it was looked at.
 CREATE TABLE link_request (
-  id       INTEGER PRIMARY KEY AUTOINCREMENT,
-  way      TEXT    NOT NULL CHECK (way IN ('Mail', 'Phone')),
-  reach    TEXT    NOT NULL CHECK (length(reach) <= 254),
-  asked_at TEXT    NOT NULL
+  id      INTEGER PRIMARY KEY AUTOINCREMENT,
+  way     TEXT    NOT NULL CHECK (way IN ('Mail', 'Phone')),
+  -- The mail address or telephone number that was typed.
+  contact TEXT    NOT NULL CHECK (length(contact) <= 254),
+  made_at TEXT    NOT NULL
 ) STRICT;
 
 -- ==== The outbox ====
@@ -777,33 +776,33 @@ END;
 -- ==== The search box ====
 
 -- One line a record for the search box. The row id says which: 4 × id + 0 client, + 1 player, + 2 racket.
-CREATE VIRTUAL TABLE finder USING fts5 (words, tokenize = 'unicode61 remove_diacritics 2', prefix = '2 3');
-INSERT INTO finder (finder, rank) VALUES ('secure-delete', 1);
+CREATE VIRTUAL TABLE search USING fts5 (words, tokenize = 'unicode61 remove_diacritics 2', prefix = '2 3');
+INSERT INTO search (search, rank) VALUES ('secure-delete', 1);
 
-CREATE TRIGGER client_found AFTER INSERT ON client BEGIN
-  INSERT INTO finder (rowid, words) VALUES (4 * new.id, new.name);
+CREATE TRIGGER client_search_new AFTER INSERT ON client BEGIN
+  INSERT INTO search (rowid, words) VALUES (4 * new.id, new.name);
 END;
-CREATE TRIGGER client_refound AFTER UPDATE OF name ON client BEGIN
-  UPDATE finder SET words = new.name WHERE rowid = 4 * new.id;
+CREATE TRIGGER client_search_again AFTER UPDATE OF name ON client BEGIN
+  UPDATE search SET words = new.name WHERE rowid = 4 * new.id;
 END;
-CREATE TRIGGER client_lost AFTER DELETE ON client BEGIN
-  DELETE FROM finder WHERE rowid = 4 * old.id;
+CREATE TRIGGER client_search_gone AFTER DELETE ON client BEGIN
+  DELETE FROM search WHERE rowid = 4 * old.id;
 END;
-CREATE TRIGGER player_found AFTER INSERT ON player BEGIN
-  INSERT INTO finder (rowid, words) VALUES (4 * new.id + 1, new.name);
+CREATE TRIGGER player_search_new AFTER INSERT ON player BEGIN
+  INSERT INTO search (rowid, words) VALUES (4 * new.id + 1, new.name);
 END;
-CREATE TRIGGER player_refound AFTER UPDATE OF name ON player BEGIN
-  UPDATE finder SET words = new.name WHERE rowid = 4 * new.id + 1;
+CREATE TRIGGER player_search_again AFTER UPDATE OF name ON player BEGIN
+  UPDATE search SET words = new.name WHERE rowid = 4 * new.id + 1;
 END;
-CREATE TRIGGER player_lost AFTER DELETE ON player BEGIN
-  DELETE FROM finder WHERE rowid = 4 * old.id + 1;
+CREATE TRIGGER player_search_gone AFTER DELETE ON player BEGIN
+  DELETE FROM search WHERE rowid = 4 * old.id + 1;
 END;
-CREATE TRIGGER racket_found AFTER INSERT ON racket BEGIN
-  INSERT INTO finder (rowid, words) VALUES (4 * new.id + 2, new.frame);
+CREATE TRIGGER racket_search_new AFTER INSERT ON racket BEGIN
+  INSERT INTO search (rowid, words) VALUES (4 * new.id + 2, new.frame);
 END;
-CREATE TRIGGER racket_refound AFTER UPDATE OF frame ON racket BEGIN
-  UPDATE finder SET words = new.frame WHERE rowid = 4 * new.id + 2;
+CREATE TRIGGER racket_search_again AFTER UPDATE OF frame ON racket BEGIN
+  UPDATE search SET words = new.frame WHERE rowid = 4 * new.id + 2;
 END;
-CREATE TRIGGER racket_lost AFTER DELETE ON racket BEGIN
-  DELETE FROM finder WHERE rowid = 4 * old.id + 2;
+CREATE TRIGGER racket_search_gone AFTER DELETE ON racket BEGIN
+  DELETE FROM search WHERE rowid = 4 * old.id + 2;
 END;

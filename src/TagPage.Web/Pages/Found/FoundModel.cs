@@ -60,7 +60,7 @@ public abstract class FoundModel(FoundLookup door, FoundEventStore events, Finde
         {
             Language = Spoken.Language.Code,
             Message = kind == FoundKind.Message ? Input.Message ?? "" : "",
-            Reach = kind == FoundKind.Message ? Input.Reach ?? "" : "",
+            Contact = kind == FoundKind.Message ? Input.Reach ?? "" : "",
         });
         if (answer.Result == FoundResult.TooMany)
             log.LogWarning("Finders pressed {Kind} too often; the shop's contact was shown instead.", kind);

@@ -17,7 +17,7 @@ public sealed class MessageModel(FoundLookup door, FoundEventStore events, Finde
         if (Enter(code) is { } elsewhere)
             return elsewhere;
         MessageError = Input.Message is null ? Say.MessageEmpty : TooLong(Say.MessageTooLong, Input.Message, FinderPress.LongestMessage);
-        ReachError = ModelState["Input.Reach"]?.Errors.FirstOrDefault()?.ErrorMessage ?? TooLong(Say.ReachTooLong, Input.Reach, FinderPress.LongestReach);
+        ReachError = ModelState["Input.Reach"]?.Errors.FirstOrDefault()?.ErrorMessage ?? TooLong(Say.ReachTooLong, Input.Reach, FinderPress.LongestContact);
         return MessageError is null && ReachError is null ? Tell(Press(FoundKind.Message).Result, FoundKind.Message) : Page();
     }
 

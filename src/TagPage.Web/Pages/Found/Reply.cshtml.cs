@@ -48,7 +48,7 @@ public sealed class ReplyModel(FinderReplyStore store, LinkTokens keys, ShopCloc
     private bool Load(string token)
     {
         if (LinkTokens.Claimed(token) is not { } id || store.Get(id) is not { } row || !keys.Fits(token, LinkPurpose.AnswerFinder, id, row.Secret)
-            || !MailAddressAttribute.Fits(row.Reach))
+            || !MailAddressAttribute.Fits(row.Contact))
             return false;
         Saved = row;
         return true;

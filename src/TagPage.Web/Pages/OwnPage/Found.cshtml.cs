@@ -21,5 +21,5 @@ public sealed class FoundModel(ClientOnFileStore clients, OwnPageFoundStore stor
 
     public string RacketOf(OwnPageFoundStore.Deed e) => Spoken.Phrases.Trade.RacketOf.Fill(("player", e.Player), ("number", $"{e.Number}"));
 
-    public static bool CanAnswer(OwnPageFoundStore.Deed e) => e.AnsweredAt is null && e.Reach.Length > 0 && MailAddressAttribute.Fits(e.Reach);
+    public static bool CanAnswer(OwnPageFoundStore.Deed e) => e.AnsweredAt is null && e.Contact.Length > 0 && MailAddressAttribute.Fits(e.Contact);
 }

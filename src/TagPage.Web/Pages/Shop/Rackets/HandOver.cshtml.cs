@@ -30,7 +30,7 @@ public sealed class HandOverModel(RacketStore rackets, PlayerPickStore players, 
         if (!Load(id))
             return NotFound();
         Input = new HandOverInput { FormKey = FormKey.New(), Version = Racket.Version, Number = Receiver?.NextNumber };
-        Players = FinderWords.Of(Q) is { } words ? [.. players.Find(words).Where(p => p.Id != Racket.PlayerId)] : [];
+        Players = SearchWords.Of(Q) is { } words ? [.. players.Find(words).Where(p => p.Id != Racket.PlayerId)] : [];
         return Page();
     }
 

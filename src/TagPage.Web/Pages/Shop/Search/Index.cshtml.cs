@@ -6,7 +6,7 @@ using TagPage.Records.Search;
 
 namespace TagPage.Web.Pages.Shop.Search;
 
-public sealed class IndexModel(FindStore store) : PageModel
+public sealed class IndexModel(SearchStore store) : PageModel
 {
     [BindProperty(SupportsGet = true, Name = "q")]
     public string? Typed { get; set; }
@@ -14,11 +14,11 @@ public sealed class IndexModel(FindStore store) : PageModel
     public Asked Asked { get; private set; } = new(null);
 
     /// <summary>A tag that is not in use any more, if that is what was scanned.</summary>
-    public FindStore.TagRow? Retired { get; private set; }
+    public SearchStore.TagRow? Retired { get; private set; }
 
-    public IReadOnlyList<FoundRow> Found { get; private set; } = [];
+    public IReadOnlyList<SearchRow> Found { get; private set; } = [];
 
-    public bool MayBeMore => Found.Count >= FindStore.Most;
+    public bool MayBeMore => Found.Count >= SearchStore.Most;
 
     /// <summary>Eleven characters that would be a tag's code if one of them were different.</summary>
     public bool LooksLikeTag => Asked.Tag.Outcome == TagCodeOutcome.WrongCheckCharacter;
@@ -34,20 +34,20 @@ public sealed class IndexModel(FindStore store) : PageModel
         return OnlyAnswer() is { } address ? Redirect(address) : Page();
     }
 
-    private IActionResult OfTag(FindStore.TagRow tag)
+    private IActionResult OfTag(SearchStore.TagRow tag)
     {
-        if (tag.State == FindStore.TagState.Live)
+        if (tag.State == SearchStore.TagState.Live)
             return Redirect($"/shop/rackets/{tag.RacketId}");
-        if (tag.State == FindStore.TagState.Unassigned)
+        if (tag.State == SearchStore.TagState.Unassigned)
             return Redirect($"/shop/tags/link/{tag.Code}");
         Retired = tag;
         return Page();
     }
 
-    private IReadOnlyList<FoundRow> Look()
+    private IReadOnlyList<SearchRow> Look()
     {
         var ticket = Asked.Ticket is { } number ? store.ByTicket(number) : null;
-        IReadOnlyList<FoundRow> others =
+        IReadOnlyList<SearchRow> others =
             Asked.PhoneEnd is { } end && store.ByPhone(end) is { Count: > 0 } phones ? phones
             : Asked.Words is { } words && !(Asked.IsNumber && ticket is not null) ? store.ByWords(words)
             : [];
@@ -66,6 +66,6 @@ public sealed class IndexModel(FindStore store) : PageModel
         return Found.All(f => f.JobId is null) ? $"/shop/clients/{client}" : null;
     }
 
-    private List<long?> Rackets(Func<FoundRow, bool> which) =>
+    private List<long?> Rackets(Func<SearchRow, bool> which) =>
         [.. Found.Where(f => f.RacketId is not null && which(f)).Select(f => f.RacketId).Distinct()];
 }

@@ -42,12 +42,12 @@ public sealed record MessagesInput : IValidatableObject
     public static MessagesInput Of(ShopDetails shop) => new()
     {
         Version = shop.Version,
-        ReadySubject = shop.ReadySubject,
-        ReadyMarkdown = shop.ReadyMarkdown,
-        ReceivedSubject = shop.ReceivedSubject,
-        ReceivedMarkdown = shop.ReceivedMarkdown,
-        NoticeSubject = shop.NoticeSubject,
-        NoticeText = shop.NoticeText,
+        ReadySubject = shop.Ready.Subject,
+        ReadyMarkdown = shop.Ready.Text,
+        ReceivedSubject = shop.Received.Subject,
+        ReceivedMarkdown = shop.Received.Text,
+        NoticeSubject = shop.Notice.Subject,
+        NoticeText = shop.Notice.Text,
         QuietFromHour = shop.QuietFromHour,
         QuietUntilHour = shop.QuietUntilHour,
     };
@@ -66,12 +66,9 @@ public sealed record MessagesInput : IValidatableObject
     public MessagesEntry ToEntry() => new()
     {
         Version = Version,
-        ReadySubject = ReadySubject,
-        ReadyMarkdown = ReadyMarkdown,
-        ReceivedSubject = ReceivedSubject,
-        ReceivedMarkdown = ReceivedMarkdown,
-        NoticeSubject = NoticeSubject,
-        NoticeText = NoticeText,
+        Ready = OwnWords.Of(ReadySubject, ReadyMarkdown),
+        Received = OwnWords.Of(ReceivedSubject, ReceivedMarkdown),
+        Notice = OwnWords.Of(NoticeSubject, NoticeText),
         QuietFromHour = QuietFromHour!.Value,
         QuietUntilHour = QuietUntilHour!.Value,
     };

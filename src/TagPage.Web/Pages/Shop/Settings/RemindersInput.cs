@@ -29,12 +29,12 @@ public sealed partial record RemindersInput : IValidatableObject
     {
         Version = shop.Version,
         DaysBetween = shop.DaysBetweenReminders,
-        Subject = shop.ReminderSubject,
-        Markdown = shop.ReminderMarkdown,
-        Sms = shop.ReminderSms,
+        Subject = shop.Reminder.Subject,
+        Markdown = shop.Reminder.Text,
+        Sms = shop.ReminderSms.Text,
     };
 
-    public ShopDetails On(ShopDetails shop) => shop with { ReminderSubject = Subject ?? "", ReminderMarkdown = Markdown ?? "", ReminderSms = Sms ?? "" };
+    public ShopDetails On(ShopDetails shop) => shop with { Reminder = OwnMail, ReminderSms = OwnSms };
 
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext) =>
     [
@@ -65,8 +65,11 @@ public sealed partial record RemindersInput : IValidatableObject
     {
         Version = Version,
         DaysBetween = DaysBetween!.Value,
-        Subject = Subject,
-        Markdown = Markdown,
-        Sms = Sms,
+        Mail = OwnMail,
+        Sms = OwnSms,
     };
+
+    private OwnWords OwnMail => OwnWords.Of(Subject, Markdown);
+
+    private OwnWords OwnSms => OwnWords.Of(null, Sms);
 }

@@ -49,7 +49,7 @@ public sealed class LinkModel(TagStore store, RacketPickStore rackets) : PageMod
             return false;
         Saved = row;
         Picked = Racket is { } id ? rackets.Get(id) : null;
-        Rackets = Q is null ? rackets.Recent() : FinderWords.Of(Q) is { } words ? rackets.Find(words) : [];
+        Rackets = Q is null ? rackets.Recent() : SearchWords.Of(Q) is { } words ? rackets.Find(words) : [];
         return Racket is null || Picked is not null;
     }
 }

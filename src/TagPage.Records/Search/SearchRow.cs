@@ -3,7 +3,7 @@ using TagPage.Core.Rackets;
 namespace TagPage.Records.Search;
 
 /// <summary>One racket that fits, or a client or player who has none yet.</summary>
-public sealed record FoundRow
+public sealed record SearchRow
 {
     public long ClientId { get; init; }
     public string Client { get; init; } = "";

@@ -2,8 +2,8 @@ using System.Text.RegularExpressions;
 
 namespace TagPage.Records.Search;
 
-/// <summary>Turns what somebody typed into a question for the finder table: every word, or its beginning, must be there.</summary>
-public static partial class FinderWords
+/// <summary>Turns what somebody typed into a question for the search table: every word, or its beginning, must be there.</summary>
+public static partial class SearchWords
 {
     private const int MostWords = 6;
 

@@ -5,7 +5,7 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.Search;
 
 /// <summary>Looks for clients, players, rackets, tickets and tags.</summary>
-public sealed class FindStore(Database database)
+public sealed class SearchStore(Database database)
 {
     /// <summary>Where more fit, the words were too few.</summary>
     public const int Most = 60;
@@ -16,14 +16,14 @@ public sealed class FindStore(Database database)
         """;
 
     /// <summary>
-    /// The row id of finder names the record: 4 × id + 0 client, + 1 player, + 2 racket. Whoever is found brings all
+    /// The row id of search names the record: 4 × id + 0 client, + 1 player, + 2 racket. Whoever is found brings all
     /// their rackets along. Names that fit wholly come before those that only begin so.
     /// </summary>
-    public IReadOnlyList<FoundRow> ByWords(string words) => database.Read(c => c.Query<FoundRow>(ByWordsSql, new { words, Most }).ToList());
+    public IReadOnlyList<SearchRow> ByWords(string words) => database.Read(c => c.Query<SearchRow>(ByWordsSql, new { words, Most }).ToList());
 
     private const string ByWordsSql = $"""
         WITH hit AS MATERIALIZED (
-          SELECT rowid AS key, rank AS place FROM finder WHERE finder MATCH @words ORDER BY rank LIMIT @Most),
+          SELECT rowid AS key, rank AS place FROM search WHERE search MATCH @words ORDER BY rank LIMIT @Most),
         line AS (
           SELECT h.place, p.client_id, p.id AS player_id, r.id AS racket_id
           FROM hit h JOIN racket r ON r.id = h.key / 4 JOIN player p ON p.id = r.player_id
@@ -45,7 +45,7 @@ public sealed class FindStore(Database database)
         LIMIT @Most
         """;
 
-    public IReadOnlyList<FoundRow> ByPhone(string end) => database.Read(c => c.Query<FoundRow>(ByPhoneSql, new { end = "%" + end, Most }).ToList());
+    public IReadOnlyList<SearchRow> ByPhone(string end) => database.Read(c => c.Query<SearchRow>(ByPhoneSql, new { end = "%" + end, Most }).ToList());
 
     private const string ByPhoneSql = $"""
         SELECT {Columns}
@@ -57,7 +57,7 @@ public sealed class FindStore(Database database)
         LIMIT @Most
         """;
 
-    public FoundRow? ByTicket(long ticket) => database.Read(c => c.QuerySingleOrDefault<FoundRow>(ByTicketSql, new { ticket }));
+    public SearchRow? ByTicket(long ticket) => database.Read(c => c.QuerySingleOrDefault<SearchRow>(ByTicketSql, new { ticket }));
 
     private const string ByTicketSql = $"""
         SELECT {Columns}, j.id AS job_id, j.ticket
