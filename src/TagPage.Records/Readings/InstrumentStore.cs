@@ -35,9 +35,10 @@ public sealed class InstrumentStore(Database database, TimeProvider clock)
         WHERE i.id = @id
         """;
 
-    public Outcome Add(Who who, InstrumentEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c =>
-        FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
-            Taken(c, 0, input) ?? (Outcome)new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input)))));
+    public Outcome Add(Who who, InstrumentEntry input) => who.IsShop
+        ? database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
+            Taken(c, 0, input) ?? (Outcome)new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input)))))
+        : new Outcome.Absent();
 
     private const string AddSql = "INSERT INTO instrument (name, scale) VALUES (@Name, @Scale) RETURNING id";
 

@@ -436,7 +436,7 @@ SELECT j.id, j.ticket, j.state, j.version, j.racket_id, r.number, r.frame, r.tap
        j.price_minor, j.paid_on, j.note, j.ended_on, j.ended_how,
        q.asked_in, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.expected, 0) AS expected,
        COALESCE(q.drop_off_where, '') AS drop_off_where, q.drop_off_by, q.needed_by,
-       g.value AS reading, g.instrument_id, i.name AS instrument, i.scale AS instrument_scale
+       g.value AS reading, g.instrument_id, i.name AS instrument
 FROM job j
 JOIN racket r ON r.id = j.racket_id
 JOIN player p ON p.id = r.player_id

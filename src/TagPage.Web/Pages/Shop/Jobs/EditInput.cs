@@ -41,23 +41,8 @@ public sealed record EditInput : JobInput
         EndedHow = EndedHow,
     };
 
-    public ChangedJobEntry ToEntry() => new()
+    public ChangedJobEntry ToEntry() => Fill(new ChangedJobEntry
     {
-        MainsId = MainsId,
-        CrossesId = CrossesId,
-        NewString = NewString.ToEntry(),
-        MainsSuppliedBy = MainsSuppliedBy,
-        CrossesSuppliedBy = CrossesSuppliedBy,
-        MainsTension = MainsTension!.Value,
-        CrossesTension = CrossesTension,
-        TensionUnit = TensionUnit,
-        PreStretchPercent = PreStretchPercent,
-        Pieces = Pieces,
-        ReceivedOn = ReceivedOn!.Value,
-        ReceivedWhere = ReceivedWhere,
-        PromisedFor = PromisedFor,
-        Price = Price,
-        Note = Note,
         Version = Version,
         StrungOn = StrungOn,
         StrungBy = StrungBy,
@@ -68,5 +53,5 @@ public sealed record EditInput : JobInput
         PaidOn = PaidOn,
         EndedOn = EndedOn,
         EndedHow = EndedHow,
-    };
+    });
 }

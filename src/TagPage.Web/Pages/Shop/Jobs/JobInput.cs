@@ -50,6 +50,26 @@ public record JobInput
     [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
 
+    /// <summary>Puts what both forms share into an entry, once all of it holds.</summary>
+    protected T Fill<T>(T entry) where T : JobEntry => (T)((JobEntry)entry with
+    {
+        MainsId = MainsId,
+        CrossesId = CrossesId,
+        NewString = NewString.ToEntry(),
+        MainsSuppliedBy = MainsSuppliedBy,
+        CrossesSuppliedBy = CrossesSuppliedBy,
+        MainsTension = MainsTension!.Value,
+        CrossesTension = CrossesTension,
+        TensionUnit = TensionUnit,
+        PreStretchPercent = PreStretchPercent,
+        Pieces = Pieces,
+        ReceivedOn = ReceivedOn!.Value,
+        ReceivedWhere = ReceivedWhere,
+        PromisedFor = PromisedFor,
+        Price = Price,
+        Note = Note,
+    });
+
     /// <summary>As far as it was typed.</summary>
     public JobOrder ToOrder() => new()
     {

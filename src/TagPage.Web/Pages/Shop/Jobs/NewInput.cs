@@ -19,27 +19,12 @@ public sealed record NewInput : JobInput
 
     public long? OldInstrumentId { get; init; }
 
-    public NewJobEntry ToEntry() => new()
+    public NewJobEntry ToEntry() => Fill(new NewJobEntry
     {
-        MainsId = MainsId,
-        CrossesId = CrossesId,
-        NewString = NewString.ToEntry(),
-        MainsSuppliedBy = MainsSuppliedBy,
-        CrossesSuppliedBy = CrossesSuppliedBy,
-        MainsTension = MainsTension!.Value,
-        CrossesTension = CrossesTension,
-        TensionUnit = TensionUnit,
-        PreStretchPercent = PreStretchPercent,
-        Pieces = Pieces,
-        ReceivedOn = ReceivedOn!.Value,
-        ReceivedWhere = ReceivedWhere,
-        PromisedFor = PromisedFor,
-        Price = Price,
-        Note = Note,
         FormKey = FormKey,
         OldEndedHow = OldEndedHow,
         OldEndedOn = OldEndedOn,
         OldReading = OldReading,
         OldInstrumentId = OldInstrumentId,
-    };
+    });
 }
