@@ -42,7 +42,7 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
     {
         await using var finder = await Journey.Phone(stage);
         await finder.Go($"/t/{stage.Get<DemoShop>().Lost}/found");
-        await finder.Press("Show the contact");
+        await finder.Press("Show contact details");
         await finder.Reads("+44 7700 900351");
         await finder.FitsTheScreen();
         await finder.HasNoAxeViolation();

@@ -19,7 +19,7 @@ public sealed partial class LostAndFoundTests(DemoStage stage) : IClassFixture<D
     {
         var say = Languages.Of(language)!.Phrases;
         var (racket, code, phone) = RacketOf(client);
-        await Agree(client, "the contact shown while lost, and messages");
+        await Agree(client, "contact details shown while lost, and messages");
         await Lose(racket, "Bench 2");
 
         await using var finder = await Journey.Phone(stage, javaScript: false, locale: language);
@@ -44,7 +44,7 @@ public sealed partial class LostAndFoundTests(DemoStage stage) : IClassFixture<D
     {
         var say = Languages.Of(language)!.Phrases;
         var reach = $"ilse-{language}@finder.example";
-        await Agree(client, "a message passed on");
+        await Agree(client, "messages passed on");
 
         await using var finder = await Journey.Phone(stage, javaScript: false, locale: language);
         await finder.Go("/t/" + RacketOf(client).Code);
@@ -75,7 +75,7 @@ public sealed partial class LostAndFoundTests(DemoStage stage) : IClassFixture<D
         await runa.Go($"/shop/clients/{client}");
         await runa.Follow("Change what finders get");
         await runa.Page.GetByLabel(choice, new() { Exact = true }).CheckAsync();
-        await runa.Press("Save the choice");
+        await runa.Press("Save");
         await runa.Reads("is saved");
     }
 

@@ -21,7 +21,7 @@ public static class Kinds
     {
         var lines = TypedText.Lines(text);
         return lines.Any(c => IsUntypable(c) && c is not ('\n' or '\t'))
-            ? Wrong<string>("Take the control characters out of this text.")
+            ? Wrong<string>("Remove the control characters from this text.")
             : Limited(lines, most);
     });
 
@@ -29,26 +29,26 @@ public static class Kinds
     {
         "YES" => new Cell<bool?>(true, null),
         "NO" => new Cell<bool?>(false, null),
-        _ => Wrong<bool?>($"Write yes or no, not “{Clip(text)}”."),
+        _ => Wrong<bool?>($"Enter yes or no, not “{Clip(text)}”."),
     });
 
     public static CellKind<DateOnly?> Day { get; } = new("a date like 2027-03-14", text =>
         !DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
-            ? Wrong<DateOnly?>($"Write a date as 2027-03-14 (year-month-day), not “{Clip(text)}”.")
-        : day < FirstDay || day > LastDay ? Wrong<DateOnly?>("Write a date between the years 1970 and 2199.")
+            ? Wrong<DateOnly?>($"Enter a date as 2027-03-14 (year-month-day), not “{Clip(text)}”.")
+        : day < FirstDay || day > LastDay ? Wrong<DateOnly?>("Enter a date between the years 1970 and 2199.")
         : new Cell<DateOnly?>(day, null));
 
     public static CellKind<int?> Whole(int least, int most) => new($"a whole number from {least} to {most}", text =>
         int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most
             ? new Cell<int?>(number, null)
-            : Wrong<int?>($"Write a whole number from {least} to {most}, not “{Clip(text)}”."));
+            : Wrong<int?>($"Enter a whole number from {least} to {most}, not “{Clip(text)}”."));
 
     /// <summary>24.5 or 24,5; a comma is never a thousands mark.</summary>
     public static CellKind<decimal?> Number(decimal least, decimal most, int places) => new(NumberTakes(least, most), text =>
         !decimal.TryParse(text.Replace(',', '.'), Plain, CultureInfo.InvariantCulture, out var number)
-            ? Wrong<decimal?>($"Write a number here, like 24.5, not “{Clip(text)}”.")
-        : number < least || number > most ? Wrong<decimal?>($"Write {NumberTakes(least, most)}, not {Clip(text)}.")
-        : number != Math.Round(number, places) ? Wrong<decimal?>(places == 0 ? "Write a whole number." : $"Write at most {places} decimal places.")
+            ? Wrong<decimal?>($"Enter a number here, like 24.5, not “{Clip(text)}”.")
+        : number < least || number > most ? Wrong<decimal?>($"Enter {NumberTakes(least, most)}, not {Clip(text)}.")
+        : number != Math.Round(number, places) ? Wrong<decimal?>(places == 0 ? "Enter a whole number." : $"Enter at most {places} decimal places.")
         : new Cell<decimal?>(number, null));
 
     /// <summary>The names of an enumeration in lower case with underscores: in_turn.</summary>
@@ -58,14 +58,14 @@ public static class Kinds
         var takes = Join([.. values.Keys]);
         return new CellKind<T?>(takes, text => values.TryGetValue(Names.Plain(text), out var value)
             ? new Cell<T?>(value, null)
-            : Wrong<T?>($"Write {takes}, not “{Clip(text)}”."));
+            : Wrong<T?>($"Enter {takes}, not “{Clip(text)}”."));
     }
 
     /// <summary>One of a few words, given back as they are written here.</summary>
     public static CellKind<string> Word(params string[] words) => new(Join(words), text =>
         words.FirstOrDefault(w => w.Equals(text, StringComparison.OrdinalIgnoreCase)) is { } word
             ? new Cell<string>(word, null)
-            : Wrong<string>($"Write {Join(words)}, not “{Clip(text)}”."));
+            : Wrong<string>($"Enter {Join(words)}, not “{Clip(text)}”."));
 
     public static Cell<T> Wrong<T>(string sentence) => new(default, sentence);
 

@@ -34,10 +34,10 @@ public sealed class SheetHeader
         var column = sheet.Columns.FirstOrDefault(c => c.Name == plain);
         var shown = Kinds.Clip(name.Trim());
         if (plain.Length == 0)
-            problems.Add(File, $"Column {index + 1} has no name. Name it, or take it out.", 1);
+            problems.Add(File, $"Column {index + 1} has no name. Give it a name, or remove it.", 1);
         else if (column is null)
-            problems.Add(new Problem(File, 1, shown, $"This column is not known here. Known are: {string.Join(", ", sheet.Columns.Select(c => c.Name))}."));
+            problems.Add(new Problem(File, 1, shown, $"This column is unknown. Known columns: {string.Join(", ", sheet.Columns.Select(c => c.Name))}."));
         else if (!_places.TryAdd(column, index))
-            problems.Add(new Problem(File, 1, shown, "This column stands here twice. Take one of the two out."));
+            problems.Add(new Problem(File, 1, shown, "This column is here twice. Remove one of them."));
     }
 }

@@ -70,7 +70,7 @@ public sealed class SheetReader
             return false;
         }
         if (parser.Count > MostCells)
-            _problems.Add(_sheet.File, "The line has more than 1,000 cells. Keep to the columns known here.", line);
+            _problems.Add(_sheet.File, "The line has more than 1,000 cells. Use the known columns only.", line);
         return parser.Count <= MostCells;
     }
 
@@ -81,9 +81,9 @@ public sealed class SheetReader
         var cells = parser.Record!;
         var width = Array.FindLastIndex(cells, c => c.Trim().Length > 0) + 1;
         if (_strayQuote)
-            _problems.Add(_sheet.File, "A quotation mark stands alone here. Put the whole cell in quotation marks and write each one inside it twice.", line);
+            _problems.Add(_sheet.File, "There is a stray quotation mark here. Put the whole cell in quotation marks and double each one inside it.", line);
         else if (width > header.Width || (width > 0 && cells.Length < header.Width))
-            _problems.Add(_sheet.File, $"This line has {Math.Max(width, cells.Length)} cells, the header names {header.Width}. A cell with a comma, semicolon or line break in it needs quotation marks around it.", line);
+            _problems.Add(_sheet.File, $"This line has {Math.Max(width, cells.Length)} cells, but the header has {header.Width}. A cell with a comma, semicolon or line break in it needs quotation marks around it.", line);
         else if (width > 0)
             return cells;
         return null;

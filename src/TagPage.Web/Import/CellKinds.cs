@@ -14,8 +14,8 @@ internal static class CellKinds
 
     public static CellKind<string> Key { get; } = Kinds.Line(40);
 
-    public static CellKind<string> Mail { get; } = new("a mail address", text =>
-        MailShape.IsValid(text) ? new Cell<string>(text, null) : Kinds.Wrong<string>("Write one mail address, like name@example.org."));
+    public static CellKind<string> Mail { get; } = new("an email address", text =>
+        MailShape.IsValid(text) ? new Cell<string>(text, null) : Kinds.Wrong<string>("Enter one email address, like name@example.org."));
 
     public static CellKind<string> Language { get; } = Kinds.Word([.. Languages.All.Select(l => l.Code)]);
 
@@ -36,7 +36,7 @@ internal static class CellKinds
         return reading.Outcome switch
         {
             TagCodeOutcome.Code => new Cell<TagCode?>(reading.Code, null),
-            TagCodeOutcome.WrongCheckCharacter => Kinds.Wrong<TagCode?>($"“{Kinds.Clip(text)}” has a slip in it: the last character does not fit the others. Look again at the tag."),
+            TagCodeOutcome.WrongCheckCharacter => Kinds.Wrong<TagCode?>($"“{Kinds.Clip(text)}” has a typo in it: the last character does not fit the others. Check the tag again."),
             _ => Kinds.Wrong<TagCode?>($"“{Kinds.Clip(text)}” is not a tag's code, which has {Core.Tags.TagCode.Length} letters and digits."),
         };
     }

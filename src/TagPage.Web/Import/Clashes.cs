@@ -9,9 +9,9 @@ internal static class Clashes
     public static Problem Of(ImportClash clash) => clash switch
     {
         ImportClash.Ticket { Job: var job } => new(JobSheet.File, job.Line, JobColumns.Ticket.Name,
-            $"The shop has a job with ticket {job.Ticket} already. Take this line out, or give it another number."),
+            $"The shop already has a job with ticket {job.Ticket}. Remove this line, or give it another number."),
         ImportClash.Tag { Row: var tag } => new(RacketSheet.File, tag.Line, tag.Column,
-            $"The shop has the tag {tag.Code.Display} already. Take it out here."),
+            $"The shop already has the tag {tag.Code.Display}. Remove it here."),
         ImportClash.Material { Kind: var kind } => new(StringSheet.File, kind.Line, StringSheet.Material.Name,
             "The shop has a string of this name and gauge in another material. Correct the material, or give this string another name."),
         _ => throw new ArgumentOutOfRangeException(nameof(clash)),

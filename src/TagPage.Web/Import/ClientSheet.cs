@@ -13,7 +13,7 @@ internal static class ClientSheet
     private static readonly Column<string> Phone = new("phone", Kinds.Line(40), "With or without the country's code.");
     private static readonly Column<string> Mail = new("mail", CellKinds.Mail, "Where reminders go.");
     private static readonly Column<string> Language = new("language", CellKinds.Language, "Empty means en.");
-    private static readonly Column<string> Payer = new("payer", Kinds.Line(80), "Who pays, when it is not the client. The same name, phone and mail make one payer.");
+    private static readonly Column<string> Payer = new("payer", Kinds.Line(80), "Who pays, when it is not the client. The same name, phone and email make one payer.");
     private static readonly Column<string> PayerPhone = new("payer_phone", Kinds.Line(40), "The payer's.");
     private static readonly Column<string> PayerMail = new("payer_mail", CellKinds.Mail, "The payer's.");
     private static readonly Column<bool?> Reminders = new("reminders", Kinds.YesNo, "Whether this client wants restring reminders. Empty means yes.");
@@ -38,7 +38,7 @@ internal static class ClientSheet
     {
         var (name, phone, mail) = (row.Get(Payer), context.Phone(row, PayerPhone), row.Get(PayerMail));
         if (name is null && (phone ?? mail) is not null)
-            row.Refuse(Payer, "Name the payer whose phone or mail stands here.");
+            row.Refuse(Payer, "Name the payer whose phone or email this is.");
         return name is null ? null : new PayerRow(name, phone, mail);
     }
 }

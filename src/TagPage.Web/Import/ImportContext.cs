@@ -25,7 +25,7 @@ public sealed record ImportContext(ShopDetails Shop, DateOnly Today, ImportBatch
             return null;
         var number = Phones.Read(typed, Shop.Country);
         if (number is null)
-            row.Refuse(column, "Write a telephone number with all its digits. One from another country begins with + and the country's code.");
+            row.Refuse(column, "Enter a phone number with all its digits. A number from another country begins with + and the country's code.");
         return number;
     }
 
@@ -34,7 +34,7 @@ public sealed record ImportContext(ShopDetails Shop, DateOnly Today, ImportBatch
     {
         var day = row.Get(column);
         if (day > Today)
-            row.Refuse(column, $"This day is still to come; today is {Formats.Day(Today)}. Write the day it happened.");
+            row.Refuse(column, $"This day is in the future; today is {Formats.Day(Today)}. Enter the day it happened.");
         return day;
     }
 

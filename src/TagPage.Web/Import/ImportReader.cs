@@ -37,7 +37,7 @@ public sealed class ImportReader
         ReadSheet(SpecSheet.Sheet, SpecSheet.Read, context);
         ReadSheet(JobSheet.Sheet, JobSheet.Read, context);
         if (_files.ByName.Count == 0)
-            _problems.Add("", $"No file to read was found. Known names are {string.Join(", ", ImportSheets.All.Select(s => s.File))}.");
+            _problems.Add("", $"No file to import was found. Known file names are {string.Join(", ", ImportSheets.All.Select(s => s.File))}.");
     }
 
     private ShopDetails ReadShop()
@@ -65,7 +65,7 @@ public sealed class ImportReader
     private void RefuseShopFiles()
     {
         foreach (var name in new[] { ShopSheet.File, ImportSheets.HomeFile }.Where(_files.ByName.ContainsKey))
-            _problems.Add(name, "This shop is set up already. Leave this file out and change the shop under Settings.");
+            _problems.Add(name, "This shop is already set up. Leave this file out and change the shop under Settings.");
     }
 
     /// <summary>True where the file was there and at least its header made sense.</summary>
@@ -74,7 +74,7 @@ public sealed class ImportReader
         if (!_files.ByName.TryGetValue(sheet.File, out var bytes))
             return false;
         foreach (var missing in ImportSheets.Needs.GetValueOrDefault(sheet.File, []).Where(n => !_files.ByName.ContainsKey(n)))
-            _problems.Add(sheet.File, $"This file points at {missing}. Send that one too.");
+            _problems.Add(sheet.File, $"This file refers to {missing}. Send that one too.");
         var before = _problems.Count;
         var rows = 0;
         foreach (var row in SheetReader.Read(sheet, bytes, _problems))

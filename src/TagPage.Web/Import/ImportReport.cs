@@ -25,7 +25,7 @@ public sealed record ImportReport
     /// <summary>"20 clients, 25 players and 18 strings".</summary>
     public string Summary => Records.Count switch
     {
-        0 => "nothing, for the files hold no records",
+        0 => "nothing, because the files hold no records",
         1 => Records[0],
         _ => string.Join(", ", Records.SkipLast(1)) + " and " + Records[^1],
     };

@@ -37,7 +37,7 @@ internal static class JobCoherence
     private static void CheckPresence(SheetRow row, Column<DateOnly?> column, bool needed, string state)
     {
         if (needed && row.IsEmpty(column))
-            row.Refuse(column, $"The state is “{state}”: write the day, or change the state.");
+            row.Refuse(column, $"The state is “{state}”: enter the day, or change the state.");
         else if (!needed && !row.IsEmpty(column))
             row.Refuse(column, $"The state is “{state}”: leave this empty, or change the state.");
     }
@@ -51,11 +51,11 @@ internal static class JobCoherence
     private static void CheckEnd(SheetRow row)
     {
         if (row.IsEmpty(C.EndedOn) && !row.IsEmpty(C.EndedHow))
-            row.Refuse(C.EndedOn, "Write the day these strings ended, or leave ended_how empty.");
+            row.Refuse(C.EndedOn, "Enter the day these strings ended, or leave ended_how empty.");
         if (!row.IsEmpty(C.EndedOn) && row.IsEmpty(C.EndedHow))
-            row.Refuse(C.EndedHow, $"Write how these strings ended: {C.EndedHow.Takes}.");
+            row.Refuse(C.EndedHow, $"Enter how these strings ended: {C.EndedHow.Takes}.");
         if (!row.IsEmpty(C.EndedOn) && row.IsEmpty(C.StrungOn))
-            row.Refuse(C.EndedOn, "These strings were never strung: leave this empty, or write strung_on.");
+            row.Refuse(C.EndedOn, "These strings were never strung: leave this empty, or fill in strung_on.");
     }
 
     private static void CheckReading(SheetRow row)
@@ -63,9 +63,9 @@ internal static class JobCoherence
         if (!row.IsEmpty(C.Reading) && row.IsEmpty(C.Instrument))
             row.Refuse(C.Instrument, "Name the instrument of the reading; readings of different instruments cannot be compared.");
         if (row.IsEmpty(C.Reading) && !row.IsEmpty(C.Instrument))
-            row.Refuse(C.Reading, "Write the reading, or leave the instrument empty.");
+            row.Refuse(C.Reading, "Enter the reading, or leave the instrument empty.");
         if (!row.IsEmpty(C.Reading) && row.IsEmpty(C.StrungOn))
-            row.Refuse(C.Reading, "A reading is taken right after stringing: leave this empty, or write strung_on.");
+            row.Refuse(C.Reading, "A reading is taken right after stringing: leave this empty, or fill in strung_on.");
     }
 
     /// <summary>A tension no machine pulls is refused; one outside the sport's usual range is pointed out, since it can crack a frame.</summary>
@@ -78,11 +78,11 @@ internal static class JobCoherence
         switch (TensionCheck.Of(job.Racket.Sport, tension))
         {
             case TensionVerdict.Impossible:
-                row.Refuse(column, $"{tension} is nothing a machine pulls. Look at the number and at tension_unit.");
+                row.Refuse(column, $"No machine pulls {tension}. Check the number and tension_unit.");
                 break;
             case TensionVerdict.Unusual:
                 context.Notices.Add(new Problem(JobSheet.File, row.Line, column.Name,
-                    $"{tension} is outside the {facts.UsualMinLb} to {facts.UsualMaxLb} lb usual in {EnglishNames.Of(job.Racket.Sport)}. Above the range printed on the frame it can crack."));
+                    $"{tension} is outside the {facts.UsualMinLb} to {facts.UsualMaxLb} lb usual in {EnglishNames.Of(job.Racket.Sport)}. Above the range printed on the frame, the frame can crack."));
                 break;
         }
     }

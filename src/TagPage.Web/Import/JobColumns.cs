@@ -11,11 +11,11 @@ internal static class JobColumns
     public static readonly Column<string> Racket = new("racket", CellKinds.Key, "The key of a racket.") { Needed = true };
     public static readonly Column<JobState?> State = new("state", Kinds.OneOf<JobState>(), "Empty means what the dates say.");
     public static readonly Column<string> Mains = new("mains_string", CellKinds.Key, "The key of a string.") { Needed = true };
-    public static readonly Column<string> Crosses = new("crosses_string", CellKinds.Key, "Empty means as the mains.");
+    public static readonly Column<string> Crosses = new("crosses_string", CellKinds.Key, "Empty means the same as the mains.");
     public static readonly Column<Supplier?> MainsBy = new("mains_supplied_by", Kinds.OneOf<Supplier>(), "Who brought the string. Empty means shop.");
-    public static readonly Column<Supplier?> CrossesBy = new("crosses_supplied_by", Kinds.OneOf<Supplier>(), "Empty means as the mains.");
+    public static readonly Column<Supplier?> CrossesBy = new("crosses_supplied_by", Kinds.OneOf<Supplier>(), "Empty means the same as the mains.");
     public static readonly Column<decimal?> MainsTension = new("mains_tension", Kinds.Number(1, 100, 2), "As set on the machine.") { Needed = true };
-    public static readonly Column<decimal?> CrossesTension = new("crosses_tension", Kinds.Number(1, 100, 2), "Empty means as the mains.");
+    public static readonly Column<decimal?> CrossesTension = new("crosses_tension", Kinds.Number(1, 100, 2), "Empty means the same as the mains.");
     public static readonly Column<TensionUnit?> TensionUnit = new("tension_unit", Kinds.OneOf<TensionUnit>(), "Empty means the shop's own unit.");
     public static readonly Column<int?> PreStretch = new("pre_stretch_percent", Kinds.Whole(0, 30), "Empty means 0.");
     public static readonly Column<int?> Pieces = new("pieces", Kinds.Whole(1, 2), "One piece or two. Empty means 2.");
@@ -25,11 +25,11 @@ internal static class JobColumns
     public static readonly Column<DateOnly?> StrungOn = new("strung_on", Kinds.Day, "The day it was strung.");
     public static readonly Column<string> StrungBy = new("strung_by", Kinds.Line(60), "Who strung it.");
     public static readonly Column<string> Machine = new("machine", Kinds.Line(60), "On which machine.");
-    public static readonly Column<DateOnly?> CollectedOn = new("collected_on", Kinds.Day, "The day it was fetched.");
+    public static readonly Column<DateOnly?> CollectedOn = new("collected_on", Kinds.Day, "The day it was collected.");
     public static readonly Column<decimal?> Price = new("price", Kinds.Number(0, ImportLimits.MostPrice, 3), "In the shop's currency.");
     public static readonly Column<DateOnly?> PaidOn = new("paid_on", Kinds.Day, "The day it was paid.");
     public static readonly Column<decimal?> Reading = new("reading", Kinds.Number(0.01m, 4999, 2), "Measured right after stringing.");
-    public static readonly Column<string> Instrument = new("instrument", Kinds.Line(40), "With what. A name that ends in Hz measures pitch, any other a stiffness.");
+    public static readonly Column<string> Instrument = new("instrument", Kinds.Line(40), "What it was measured with. A name ending in Hz measures pitch, any other name stiffness.");
     public static readonly Column<string> Note = new("note", Kinds.Note(ImportLimits.Note), "Only the shop sees it.");
     public static readonly Column<DateOnly?> EndedOn = new("ended_on", Kinds.Day, "The day these strings broke or came out.");
     public static readonly Column<BedEnd?> EndedHow = new("ended_how", Kinds.OneOf<BedEnd>(), "How they ended.");

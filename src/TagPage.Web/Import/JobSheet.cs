@@ -50,7 +50,7 @@ internal static class JobSheet
             EndedHow = row.Get(C.EndedHow),
         };
         if (job.Ticket > 0 && context.LineBefore(row, $"ticket {job.Ticket}") is { } line)
-            row.Refuse(C.Ticket, $"Ticket {job.Ticket} stands in line {line} already. Each job needs a number of its own.");
+            row.Refuse(C.Ticket, $"Ticket {job.Ticket} is already in line {line}. Each job needs its own number.");
         JobCoherence.Check(row, context, job);
         context.Batch.Jobs.Add(job);
     }
@@ -61,7 +61,7 @@ internal static class JobSheet
     private static DateOnly ReceivedOn(SheetRow row, ImportContext context, DateOnly? strungOn)
     {
         if (row.IsEmpty(C.ReceivedOn) && row.IsEmpty(C.StrungOn))
-            row.Refuse(C.ReceivedOn, "Write the day it came in.");
+            row.Refuse(C.ReceivedOn, "Enter the day it came in.");
         return context.Past(row, C.ReceivedOn) ?? strungOn ?? default;
     }
 }

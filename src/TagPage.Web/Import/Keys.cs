@@ -10,7 +10,7 @@ internal static class Keys
     {
         var key = row.Get(column);
         if (!rows.Add(key, value))
-            row.Refuse(column, $"“{Kinds.Clip(key!)}” stands in this file twice. Give each line a key of its own.");
+            row.Refuse(column, $"“{Kinds.Clip(key!)}” is in this file twice. Give each line its own key.");
     }
 
     /// <summary>What a cell points at; null, with the reason among the problems, where there is no such key.</summary>
@@ -25,7 +25,7 @@ internal static class Keys
         if (rows.Find(key) is { } found)
             return found;
         if (rows.IsReadable)
-            row.Refuse(column, $"“{Kinds.Clip(key)}” does not stand in {file}. Add it there, or correct it here.");
+            row.Refuse(column, $"“{Kinds.Clip(key)}” is not in {file}. Add it there, or correct it here.");
         return null;
     }
 }

@@ -40,7 +40,7 @@ internal static class PlayerSheet
             Note = row.Get(Note) ?? "",
         };
         if (player is { Rule: RestringRule.EveryWeeks, EveryWeeks: null })
-            row.Refuse(EveryWeeks, "The rule is every_weeks: write every how many weeks.");
+            row.Refuse(EveryWeeks, "The rule is every_weeks: enter the number of weeks.");
         context.Batch.Players.Add(row, Key, player);
     }
 }

@@ -17,7 +17,7 @@ internal static class RacketSheet
     private static readonly Column<RacketState?> State = new("state", Kinds.OneOf<RacketState>(), "Empty means in_turn.");
     private static readonly Column<Sport?> Sport = new("sport", Kinds.OneOf<Sport>(), "What it is played for.") { Needed = true };
     private static readonly Column<string> Frame = new("frame", Kinds.Line(80), "Maker and model.");
-    private static readonly Column<string> TapeColour = new("tape_colour", Kinds.Line(20), "By which the player tells it from the others.");
+    private static readonly Column<string> TapeColour = new("tape_colour", Kinds.Line(20), "How the player tells it from the others.");
     private static readonly Column<decimal?> HeadSize = new("head_size", Kinds.Number(1, 2000, 1), "As printed on the frame.");
     private static readonly Column<string> HeadSizeUnit = new("head_size_unit", Kinds.Word("in2", "cm2"), "Square inches or square centimetres. Empty means in2.");
     private static readonly Column<int?> Mains = new("mains", Kinds.Whole(ImportLimits.LeastPattern, ImportLimits.MostPattern), "Number of main strings.");
@@ -26,7 +26,7 @@ internal static class RacketSheet
     private static readonly Column<string> Grip = new("grip", Kinds.Line(40), "Size and wrap.");
     private static readonly Column<DateOnly?> OwnDate = new("own_date", Kinds.Day, "Your own restring-by date; it overrules the rule.");
     private static readonly Column<string> OwnDateNote = new("own_date_note", Kinds.Line(200), "Why.");
-    private static readonly Column<DateOnly?> LostSince = new("lost_since", Kinds.Day, "Since when it is lost.");
+    private static readonly Column<DateOnly?> LostSince = new("lost_since", Kinds.Day, "The day since which it has been lost.");
     private static readonly Column<TagCode?> Tag = new("tag", CellKinds.TagCode, "The code on the tag that it carries.");
     private static readonly Column<IReadOnlyList<TagCode>> RetiredTags = new("retired_tags", CellKinds.TagCodes, "Codes of tags that it no longer carries.");
 
@@ -64,7 +64,7 @@ internal static class RacketSheet
     private static void CheckNumber(SheetRow row, ImportContext context, RacketRow racket)
     {
         if (racket is { Player: { } player, Number: > 0 } && context.LineBefore(row, $"number {racket.Number} of line {player.Line}") is { } line)
-            row.Refuse(Number, $"Line {line} has racket {racket.Number} of this player already. Give this one another number.");
+            row.Refuse(Number, $"Line {line} already has racket {racket.Number} of this player. Give this one another number.");
     }
 
     private static List<TagRow> ReadTags(SheetRow row, ImportContext context)
@@ -80,7 +80,7 @@ internal static class RacketSheet
         {
             tags.Add(new TagRow(code, column == Tag, row.Line, column.Name));
             if (context.LineBefore(row, $"tag {code}") is { } line)
-                row.Refuse(column, $"The tag {code.Display} stands in line {line} already. A tag belongs to one racket.");
+                row.Refuse(column, $"The tag {code.Display} is already in line {line}. A tag belongs to one racket.");
         }
     }
 }

@@ -20,7 +20,7 @@ internal static class ShopSheet
     private static CellKind<string> Zone { get; } = new("a time zone", text =>
         TimeZoneInfo.TryFindSystemTimeZoneById(text, out _)
             ? new Cell<string>(text, null)
-            : Kinds.Wrong<string>("Write the time zone's name in the IANA list, like Europe/London."));
+            : Kinds.Wrong<string>("Enter the time zone's IANA name, like Europe/London."));
 
     private static readonly Dictionary<string, Func<Found, string, Cell<Found>>> Settings = new()
     {
@@ -61,9 +61,9 @@ internal static class ShopSheet
         if (name.Length == 0)
             return found;
         if (!Settings.TryGetValue(name, out var set))
-            row.Refuse(Setting, $"This setting is not known. Known are: {string.Join(", ", Settings.Keys)}.");
+            row.Refuse(Setting, $"This setting is unknown. Known settings: {string.Join(", ", Settings.Keys)}.");
         else if (!seen.Add(name))
-            row.Refuse(Setting, "This setting stands here twice. Take one of the two out.");
+            row.Refuse(Setting, "This setting is here twice. Remove one of them.");
         else if (row.Get(Value) is { } text)
         {
             var cell = set(found, text);
@@ -81,7 +81,7 @@ internal static class ShopSheet
             return null;
         var number = Phones.Read(found.Phone, found.Shop.Country);
         if (number is null)
-            row!.Refuse(Value, "Write a telephone number with all its digits.");
+            row!.Refuse(Value, "Enter a phone number with all its digits.");
         return number;
     }
 
@@ -92,5 +92,5 @@ internal static class ShopSheet
     };
 
     private static CellKind<string> Letters(int count, string takes) => new(takes, text =>
-        text.Length == count && text.All(char.IsAsciiLetter) ? new Cell<string>(text.ToUpperInvariant(), null) : Kinds.Wrong<string>($"Write {takes}."));
+        text.Length == count && text.All(char.IsAsciiLetter) ? new Cell<string>(text.ToUpperInvariant(), null) : Kinds.Wrong<string>($"Enter {takes}."));
 }

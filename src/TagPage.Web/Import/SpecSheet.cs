@@ -24,7 +24,7 @@ internal static class SpecSheet
 
     private static readonly Column[] Measured = [Weight, Balance, SwingWeight, Stiffness, Length];
 
-    public static Sheet Sheet { get; } = new(File, "What a racket measured on a day. You can leave this file out.",
+    public static Sheet Sheet { get; } = new(File, "What a racket measured, and when. You can leave this file out.",
         [Racket, MeasuredOn, Weight, Balance, SwingWeight, Stiffness, StiffnessScale, Length, Strung, GripOn, DampenerOn, Note]);
 
     public static void Read(SheetRow row, ImportContext context)
@@ -46,7 +46,7 @@ internal static class SpecSheet
             Note = row.Get(Note) ?? "",
         });
         if (Measured.All(row.IsEmpty))
-            row.Refuse(Weight, "Nothing was measured here. Write at least one number, or take the line out.");
+            row.Refuse(Weight, "Nothing was measured here. Enter at least one number, or remove the line.");
         if (!row.IsEmpty(Stiffness) && row.IsEmpty(StiffnessScale))
             row.Refuse(StiffnessScale, "Name the scale of the stiffness; numbers of different scales cannot be compared.");
     }

@@ -15,7 +15,7 @@ internal static class StringSheet
     private static readonly Column<decimal?> Gauge = new("gauge_mm", Kinds.Number(ImportLimits.LeastGaugeMm, ImportLimits.MostGaugeMm, 3), "The diameter in mm.") { Needed = true };
     private static readonly Column<string> Note = new("note", Kinds.Note(ImportLimits.Note), "Only the shop sees it.");
 
-    public static Sheet Sheet { get; } = new(File, "Your catalogue. A string that the shop has already, by name and gauge, is not made twice.",
+    public static Sheet Sheet { get; } = new(File, "Your catalogue. A string the shop already has, by name and gauge, is not added again.",
         [Key, Name, Material, Gauge, Note]);
 
     public static void Read(SheetRow row, ImportContext context)
@@ -29,7 +29,7 @@ internal static class StringSheet
             Note = row.Get(Note) ?? "",
         };
         if (context.LineBefore(row, $"string {kind.Name} {kind.GaugeMm:0.###}") is { } line)
-            row.Refuse(Name, $"Line {line} has this name and gauge already. Use its key in jobs.csv and take this line out.");
+            row.Refuse(Name, $"Line {line} already has this name and gauge. Use its key in jobs.csv and remove this line.");
         context.Batch.Strings.Add(row, Key, kind);
     }
 }

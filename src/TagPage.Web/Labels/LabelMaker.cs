@@ -56,9 +56,9 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Pub
 
     private static string? WhyNot(LabelRow row, LabelPurpose purpose) => purpose switch
     {
-        LabelPurpose.Done when row.Job is null => "Nothing was strung in this racket yet.",
+        LabelPurpose.Done when row.Job is null => "This racket has not been strung here yet.",
         LabelPurpose.Return when row.Code is null => "This racket has no tag yet. Make one first.",
-        LabelPurpose.Measures when row.Spec is null => "This racket was not measured yet.",
+        LabelPurpose.Measures when row.Spec is null => "This racket has not been measured yet.",
         _ => null,
     };
 

@@ -12,7 +12,7 @@ public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkToken
     public MimeMessage Write(OutboxStore.Row row)
     {
         var shop = shops.Get();
-        var from = new MailboxAddress(shop.Name, shop.Mail ?? throw new UndeliverableException("The shop has no mail address in its settings."));
+        var from = new MailboxAddress(shop.Name, shop.Mail ?? throw new UndeliverableException("The shop has no email address in its settings."));
         var mail = new MimeMessage
         {
             MessageId = $"{row.MessageId}@{new Uri(address.Base).Host}",
@@ -20,7 +20,7 @@ public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkToken
         };
         mail.From.Add(from);
         mail.ReplyTo.Add(from);
-        mail.To.Add(new MailboxAddress(row.ToName ?? "", row.ToMail ?? throw new UndeliverableException("The client has no mail address on file.")));
+        mail.To.Add(new MailboxAddress(row.ToName ?? "", row.ToMail ?? throw new UndeliverableException("The client has no email address on file.")));
         mail.Headers.Add(HeaderId.AutoSubmitted, "auto-generated");
         if (row is { ReminderId: { } id, StopSecret: { } stop })
             AddStopHeaders(mail, StopLink(id, stop));
@@ -49,7 +49,7 @@ public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkToken
         (PartKind.Link, LinkPurpose.OwnPage, { } id) when row.LinkId == id && row.LinkSecret is { } secret => OwnPageLink(id, secret),
         (PartKind.Link, LinkPurpose.AnswerFinder, { } id) when row.AnswerSecrets.TryGetValue(id, out var secret) => AnswerLink(id, secret),
         (PartKind.Digits, _, { } id) when row.CodeId == id && row.CodeSecret is { } secret => keys.Digits(id, secret),
-        _ => throw new UndeliverableException("What this mail links to is gone."),
+        _ => throw new UndeliverableException("What this email links to is gone."),
     };
 
     public string ReminderLink(long id, string secret) => address.Of("/n/" + keys.Token(LinkPurpose.Reminder, id, secret));

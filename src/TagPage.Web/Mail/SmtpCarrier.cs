@@ -19,11 +19,11 @@ public sealed class SmtpCarrier(MailSettings settings, TimeProvider clock) : IMa
         }
         catch (Exception e) when (patience.IsFateOpen)
         {
-            throw new UnknownFateException("The mail server did not say whether it took the mail.", e);
+            throw new UnknownFateException("The mail server did not say whether it accepted the email.", e);
         }
         catch (OperationCanceledException e) when (!cancel.IsCancellationRequested)
         {
-            throw new TimeoutException("The mail server kept silent for too long.", e);
+            throw new TimeoutException("The mail server took too long to answer.", e);
         }
         await SayGoodbye(client);
     }

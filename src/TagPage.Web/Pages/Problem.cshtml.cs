@@ -42,13 +42,13 @@ public sealed class ProblemModel(PublicAddress address, ILogger<ProblemModel> lo
 
     private (string, string) NeedsHttps => ("This page needs https",
         address.IsHttps
-            ? $"Open it at {address.Base} instead. Over plain http, others on the network could read along."
-            : "Over plain http, others on the network could read along. Open it on the shop's own machine, or give the shop an https address.");
+            ? $"Open it at {address.Base} instead. Over plain http, others on the network could read what you send."
+            : "Over plain http, others on the network could read what you send. Open it on the shop's own machine, or give the shop an https address.");
 
     private static (string, string) Words(int status, ProblemPhrases say) => status switch
     {
         400 => (say.TooOld, say.TooOldAdvice),
-        403 => ("This is not open to you", "Sign in as somebody who may see it."),
+        403 => ("You cannot open this page", "Sign in as somebody who may see it."),
         404 => (say.Absent, say.AbsentAdvice),
         413 => ("That is too much at once", "Send less text, or fewer and smaller files in one go."),
         429 => (say.TooMany, say.TooManyAdvice),

@@ -18,7 +18,7 @@ public static class EnglishNames
 
     public static string Of(RacketState state) => state switch
     {
-        RacketState.InTurn => "played in turn",
+        RacketState.InTurn => "played regularly",
         RacketState.Spare => "spare",
         RacketState.Resting => "resting",
         RacketState.Damaged => "damaged",
@@ -37,8 +37,8 @@ public static class EnglishNames
 
     public static string Of(BedEnd end) => end switch
     {
-        BedEnd.Wear => "broke by wear",
-        BedEnd.Mishit => "broke by a mishit",
+        BedEnd.Wear => "broke from wear",
+        BedEnd.Mishit => "broke on a mishit",
         BedEnd.Grommet => "broke at a grommet",
         BedEnd.Machine => "broke on the machine",
         BedEnd.CutOut => "cut out unbroken",
@@ -83,9 +83,9 @@ public static class EnglishNames
 
     public static string Of(FoundChoice choice) => choice switch
     {
-        FoundChoice.Shop => "the shop’s contact only",
-        FoundChoice.Message => "a message passed on",
-        _ => "the contact shown while lost, and messages",
+        FoundChoice.Shop => "the shop’s contact details only",
+        FoundChoice.Message => "messages passed on",
+        _ => "contact details shown while lost, and messages",
     };
 
     public static string Of(Supplier supplier) => supplier == Supplier.Shop ? "the shop" : "the client";

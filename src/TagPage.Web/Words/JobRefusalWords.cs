@@ -13,29 +13,29 @@ internal static class JobRefusalWords
 
     private static string? OfMoves(Refusal why) => why switch
     {
-        JobMovedOn moved => $"Ticket {moved.Ticket} is {EnglishNames.Of(moved.State)} now, so this was not done. Nothing was changed.",
-        PaidAlready { On: { } on } paid => $"Ticket {paid.Ticket} is marked as paid on {Formats.Day(on)} already. Nothing was changed.",
-        PaidAlready paid => $"Ticket {paid.Ticket} is marked as not paid already. Nothing was changed.",
-        StringsEnded ended => $"These strings are noted as {EnglishNames.Of(ended.How)} on {Formats.Day(ended.On)}. Take that away under “Change the ticket” first.",
+        JobMovedOn moved => $"Ticket {moved.Ticket} is now {EnglishNames.Of(moved.State)}, so nothing was changed.",
+        PaidAlready { On: { } on } paid => $"Ticket {paid.Ticket} was already marked as paid on {Formats.Day(on)}. Nothing was changed.",
+        PaidAlready paid => $"Ticket {paid.Ticket} was already marked as not paid. Nothing was changed.",
+        StringsEnded ended => $"These strings are noted as {EnglishNames.Of(ended.How)} on {Formats.Day(ended.On)}. Remove that under “Change the ticket” first.",
         TicketCancelled => "This ticket is cancelled. Take it back to waiting first.",
         NotReady => "This racket is not waiting to be collected.",
-        ToldReadyAlready => "The client was told already.",
-        NoMailAddress => "No mail can go: the client or the shop has no mail address on file.",
+        ToldReadyAlready => "The client has already been told.",
+        NoMailAddress => "No email can be sent: the client or the shop has no email address on file.",
         _ => null,
     };
 
     private static string? OfDays(Refusal why) => why switch
     {
-        DayToCome { Today: var today } => $"This day is still to come; today is {Formats.Day(today)}.",
-        YearUnlikely => "Look at the year again.",
+        DayToCome { Today: var today } => $"This day is in the future; today is {Formats.Day(today)}.",
+        YearUnlikely => "Check the year.",
         PromisedBeforeIn { ReceivedOn: var received } => $"The promised day is before the day it came in, {Formats.Day(received)}.",
-        PromisedTooLate => "That is more than a year after it came in. Look at the year again.",
-        StrungBeforeIn { ReceivedOn: var received } => $"It cannot be strung before it came in, {Formats.Day(received)}.",
-        CollectedUnstrung => "Write the day of stringing too, since it was collected.",
-        CollectedBeforeStrung { StrungOn: var strung } => $"It cannot be collected before it was strung, {Formats.Day(strung)}.",
-        EndedUnstrung => "Write the day of stringing too, since these strings have ended.",
-        EndsBeforeStrung { StrungOn: var strung } => $"Strings cannot end before they were strung, {Formats.Day(strung)}.",
-        EndWithoutDay => "Write the day these strings ended.",
+        PromisedTooLate => "That is more than a year after it came in. Check the year.",
+        StrungBeforeIn { ReceivedOn: var received } => $"Enter a day on or after the day it came in, {Formats.Day(received)}.",
+        CollectedUnstrung => "Enter the day of stringing too, since it was collected.",
+        CollectedBeforeStrung { StrungOn: var strung } => $"Enter a day on or after the day it was strung, {Formats.Day(strung)}.",
+        EndedUnstrung => "Enter the day of stringing too, since these strings have ended.",
+        EndsBeforeStrung { StrungOn: var strung } => $"Enter a day on or after the day they were strung, {Formats.Day(strung)}.",
+        EndWithoutDay => "Enter the day these strings ended.",
         EndWithoutReason => "Choose how these strings ended; “unknown” is an answer too.",
         _ => null,
     };
@@ -43,14 +43,14 @@ internal static class JobRefusalWords
     private static string? OfOrder(Refusal why) => why switch
     {
         StringUnknown => "Choose a string from the list.",
-        StringIsOther other => $"{other.Name} in this gauge is in the catalogue already, as {EnglishNames.Of(other.Material)}.",
+        StringIsOther other => $"{other.Name} in this gauge is already in the catalogue as {EnglishNames.Of(other.Material)}.",
         MainsMissing => "Choose the string of the mains, or write a new one below.",
-        NewStringUnnamed => "Write the new string's name.",
+        NewStringUnnamed => "Enter the new string's name.",
         NewStringOfNothing => "Choose what the new string is made of.",
-        NewStringGaugeless => "Write the new string's diameter in mm, like 1.25.",
+        NewStringGaugeless => "Enter the new string's diameter in mm, like 1.25.",
         TensionImpossible { Unit: var unit } =>
-            $"No machine pulls that. Write a tension between {In(TensionCheck.MinLb, unit)} and {In(TensionCheck.MaxLb, unit)} {EnglishNames.Of(unit)}.",
-        PriceUnread unread => $"Write the price in {unread.Shop.Currency} like {Formats.Amount(2450, unread.Shop)}.",
+            $"No machine pulls that. Enter a tension between {In(TensionCheck.MinLb, unit)} and {In(TensionCheck.MaxLb, unit)} {EnglishNames.Of(unit)}.",
+        PriceUnread unread => $"Enter the price in {unread.Shop.Currency} like {Formats.Amount(2450, unread.Shop)}.",
         _ => null,
     };
 
@@ -58,11 +58,11 @@ internal static class JobRefusalWords
 
     private static string? OfReadings(Refusal why) => why switch
     {
-        InstrumentInUse => "Readings were taken on it already. Add another instrument for the other scale.",
-        InstrumentNameTaken => "An instrument has this name already.",
-        InstrumentUnknown => "Choose an instrument of the list.",
+        InstrumentInUse => "This instrument already has readings. Add another instrument for the other scale.",
+        InstrumentNameTaken => "There is already an instrument with this name. Choose another name.",
+        InstrumentUnknown => "Choose an instrument from the list.",
         InstrumentMissing => "Choose the instrument of the reading.",
-        ReadingUnlikely => "Write the number the instrument shows, above 0 and below 5000.",
+        ReadingUnlikely => "Enter the number the instrument shows, above 0 and below 5000.",
         _ => null,
     };
 }

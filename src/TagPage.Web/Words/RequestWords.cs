@@ -11,6 +11,6 @@ public static class RequestWords
         RequestKind.Payer => $"says about who pays: “{request.Words}”",
         RequestKind.OwnClient => $"made a player a client of their own: {request.Words}",
         RequestKind.PassedOn => $"passed a racket on: {request.Words}",
-        _ => "asked to be forgotten. It happens by itself in 7 days unless it is undone.",
+        _ => "asked for their data to be deleted. It happens automatically in 7 days unless it is undone.",
     };
 }

@@ -14,7 +14,7 @@ public static class ShopQuestions
     {
         TensionUnusual { Tension: var tension } unusual => Of(unusual.Sport, tension),
         ReadBeforeStrung before => $"{Formats.Day(before.Day)} is before these strings went in, {Formats.Day(before.StrungOn)}. Correct it, or tick below to keep it.",
-        ReadInFuture { Day: var day } => $"{Formats.Day(day)} has not come yet. Correct it, or tick below to keep it.",
+        ReadInFuture { Day: var day } => $"{Formats.Day(day)} is in the future. Correct it, or tick below to keep it.",
         ReadAfterEnd { EndedOn: var ended } => $"These strings came out on {Formats.Day(ended)}. Correct the day, or tick below to keep it.",
         ReadOnOther { First: var first } =>
             $"Right after stringing it was read on {first}. Two instruments cannot be compared, so nothing is learned from this reading. Choose the first one, or tick below to keep it.",

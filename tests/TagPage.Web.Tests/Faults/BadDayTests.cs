@@ -81,7 +81,7 @@ public sealed partial class BadDayTests : IDisposable
         var (code, _, errors) = await _desk.Ask("copy", Path.Combine(_desk.Place, "safe-copy"));
 
         Assert.Equal(1, code);
-        Assert.Matches(@"\A[^\n]+ is there already[^\n]+\.\n\z", errors);
+        Assert.Matches(@"\A[^\n]+ already exists[^\n]+\.\n\z", errors);
         Assert.Equal(before, await _desk.Type("ls -lR --time-style=full-iso safe-copy && cat safe-copy/tagpage.db | cksum"));
     }
 

@@ -120,7 +120,7 @@ public sealed class TypedTextTests : IDisposable
         var answer = await owner.Send(form,
             ("Input.FormKey", "x"), ("Input.Name", "Heron"), ("Input.Material", "Polyester"), ("Input.GaugeMm", "1.25"));
 
-        Assert.Contains("Load this page once more", answer.Main, StringComparison.Ordinal);
+        Assert.Contains("Reload this page", answer.Main, StringComparison.Ordinal);
         Assert.Empty(_shop.Get<StringStore>().List());
     }
 

@@ -39,8 +39,8 @@ public sealed class NoticeTests : IAsyncDisposable
         Assert.Equal("odalys@canary.example", mail.To.Mailboxes.Single().Address);
         Assert.Equal("bench@ferrygate.example", mail.From.Mailboxes.Single().Address);
         Assert.Equal("bench@ferrygate.example", mail.ReplyTo.Mailboxes.Single().Address);
-        Assert.Equal("About a racket of yours: your contact was shown", mail.Subject);
-        Assert.Contains("25 Nov 2026, 10:00: your contact was shown to somebody who opened the page of racket 1 (Pim Ferran).", mail.TextBody, StringComparison.Ordinal);
+        Assert.Equal("About one of your rackets: your contact details were shown", mail.Subject);
+        Assert.Contains("25 Nov 2026, 10:00: your contact details were shown to somebody who opened the page of racket 1 (Pim Ferran).", mail.TextBody, StringComparison.Ordinal);
         Assert.DoesNotContain("http", mail.TextBody, StringComparison.Ordinal);
     }
 
@@ -65,7 +65,7 @@ public sealed class NoticeTests : IAsyncDisposable
         Assert.Equal("News of Odalys Ferran's racket", mail.Subject);
         Assert.StartsWith("Dear Odalys Ferran,", mail.TextBody, StringComparison.Ordinal);
         Assert.Contains("Runa of Ferrygate Racket Bench", mail.TextBody, StringComparison.Ordinal);
-        Assert.Contains("Open no links", mail.TextBody, StringComparison.Ordinal);
+        Assert.Contains("Do not open links", mail.TextBody, StringComparison.Ordinal);
         Assert.DoesNotContain("evil.example", mail.TextBody, StringComparison.Ordinal);
         Assert.DoesNotContain("evil.example", mail.HtmlBody, StringComparison.Ordinal);
         Assert.Contains("{client}", mail.TextBody, StringComparison.Ordinal);
@@ -116,7 +116,7 @@ public sealed class NoticeTests : IAsyncDisposable
 
         var mail = Assert.Single(_post.Received);
         Assert.Equal("bench@ferrygate.example", mail.To.Mailboxes.Single().Address);
-        Assert.Contains("Odalys Ferran has no mail address on file", mail.TextBody, StringComparison.Ordinal);
+        Assert.Contains("Odalys Ferran has no email address on file", mail.TextBody, StringComparison.Ordinal);
         Assert.DoesNotContain("/n/", mail.TextBody, StringComparison.Ordinal);
     }
 

@@ -24,14 +24,14 @@ public sealed class OwnersSideTests : IDisposable
     [Fact]
     public async Task Choice_is_kept_with_its_day_and_shown_on_the_clients_page()
     {
-        Assert.Contains("the shop’s contact only", (await _runa.Open($"/shop/clients/{_client}")).Main, StringComparison.Ordinal);
+        Assert.Contains("the shop’s contact details only", (await _runa.Open($"/shop/clients/{_client}")).Main, StringComparison.Ordinal);
 
         var saved = await Choose(("Input.Choice", "Contact"), ("Input.ShowsMail", "true"), ("Input.Always", "true"));
 
         Assert.Equal($"/shop/clients/{_client}", saved.Location);
         Assert.Equal("Contact|2026-11-25|1|1", Kept());
         var page = await _runa.Open($"/shop/clients/{_client}");
-        Assert.Contains("the contact shown while lost, and messages, always, with the mail address, since 25 Nov 2026", page.Main, StringComparison.Ordinal);
+        Assert.Contains("contact details shown while lost, and messages, always, with the email address, since 25 Nov 2026", page.Main, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -93,11 +93,11 @@ public sealed class OwnersSideTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Ring Odalys", "take the name")]
-    [InlineData("It is pim’s", "take the name")]
-    [InlineData("Ring 07946 0958", "take the number out")]
-    [InlineData("odalys@x", "take the @ out")]
-    [InlineData("See court.example", "take the link out")]
+    [InlineData("Ring Odalys", "leave out the name")]
+    [InlineData("It is pim’s", "leave out the name")]
+    [InlineData("Ring 07946 0958", "leave out the number")]
+    [InlineData("odalys@x", "leave out the @")]
+    [InlineData("See court.example", "leave out the link")]
     public async Task Note_that_leads_to_a_person_is_refused_and_nothing_is_marked(string note, string advice)
     {
         var page = await Lose(note);
@@ -112,7 +112,7 @@ public sealed class OwnersSideTests : IDisposable
     {
         var page = await Lose("", "2026-11-26");
 
-        Assert.Contains("still to come", Assert.Single(page.Errors), StringComparison.Ordinal);
+        Assert.Contains("in the future", Assert.Single(page.Errors), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -153,7 +153,7 @@ public sealed class OwnersSideTests : IDisposable
             Assert.Contains("<b>At the desk</b>", lines[0], StringComparison.Ordinal);
             Assert.Contains("07700 900123", lines[0], StringComparison.Ordinal);
             Assert.Contains("25 Nov 2026, 10:05", lines[0], StringComparison.Ordinal);
-            Assert.Contains("The contact was shown", lines[1], StringComparison.Ordinal);
+            Assert.Contains("Contact details shown", lines[1], StringComparison.Ordinal);
         }
         Assert.Contains("Pim Ferran, racket 1", (await _runa.Open("/shop/found")).Main, StringComparison.Ordinal);
     }
@@ -180,7 +180,7 @@ public sealed class OwnersSideTests : IDisposable
 
         var page = await Lose("Ask for Benedikta at court 3.");
 
-        Assert.Contains("take the name of the client or player out", Assert.Single(page.Errors), StringComparison.Ordinal);
+        Assert.Contains("leave out the name of the client or player", Assert.Single(page.Errors), StringComparison.Ordinal);
         Assert.Equal("", _shop.Records.Text("SELECT COALESCE(lost_since, '') FROM racket"));
     }
 

@@ -22,7 +22,7 @@ public sealed class WordsTests : IDisposable
     [Theory]
     [InlineData("AtDesk", "It is at the desk here")]
     [InlineData("HaveIt", "I have it with me")]
-    [InlineData("StillThere", "It is still lying there")]
+    [InlineData("StillThere", "It is still lying where I saw it")]
     public async Task Ready_made_answer_takes_one_press_and_is_passed_on(string kind, string words)
     {
         var finder = _shop.Stranger();

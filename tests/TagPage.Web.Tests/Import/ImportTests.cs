@@ -127,7 +127,7 @@ public sealed class ImportTests : IDisposable
 
         Assert.Empty(report.Problems);
         var notice = Assert.Single(report.Notices);
-        Assert.Equal("jobs.csv:2:mains_tension: 70 lb is outside the 30 to 65 lb usual in tennis. Above the range printed on the frame it can crack.", notice.ToString());
+        Assert.Equal("jobs.csv:2:mains_tension: 70 lb is outside the 30 to 65 lb usual in tennis. Above the range printed on the frame, the frame can crack.", notice.ToString());
     }
 
     [Fact]

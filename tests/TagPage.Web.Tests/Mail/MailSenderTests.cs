@@ -136,7 +136,7 @@ public sealed class MailSenderTests : IAsyncDisposable
         await Room.SendAll(Token);
 
         Assert.Equal("Failed", State());
-        Assert.Equal("The client has no mail address on file.", _shop.Database.Read(c => c.ExecuteScalar<string>("SELECT last_error FROM outbox")));
+        Assert.Equal("The client has no email address on file.", _shop.Database.Read(c => c.ExecuteScalar<string>("SELECT last_error FROM outbox")));
     }
 
     [Fact]

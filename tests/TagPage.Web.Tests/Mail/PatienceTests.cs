@@ -59,7 +59,7 @@ public sealed class PatienceTests : IAsyncDisposable
 
         await (hangsUp ? Send() : Outwait(MoodyServer.End));
         Assert.Equal("Queued", _shop.MailStates());
-        Assert.Contains("maybe sent, goes once more by itself", await List(), StringComparison.Ordinal);
+        Assert.Contains("maybe sent, goes out once more by itself", await List(), StringComparison.Ordinal);
         await _shop.Looks(3);
         Assert.Single(_server.Whole);
 
@@ -71,7 +71,7 @@ public sealed class PatienceTests : IAsyncDisposable
         Assert.Equal("MaybeSent", _shop.MailStates());
         Assert.Equal(2, _server.Whole.Count);
         Assert.Single(_server.Whole.Select(m => m.MessageId).Distinct());
-        Assert.Contains("maybe sent: The mail server did not say whether it took the mail.", await List(), StringComparison.Ordinal);
+        Assert.Contains("maybe sent: The mail server did not say whether it accepted the email.", await List(), StringComparison.Ordinal);
     }
 
     [Fact]

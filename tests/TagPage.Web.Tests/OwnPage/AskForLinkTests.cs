@@ -93,7 +93,7 @@ public sealed class AskForLinkTests : IDisposable
         var answer = await stranger.Send(await stranger.Open("/my/link"), ("Input.Reach", "odalys"));
 
         Assert.Equal(HttpStatusCode.OK, answer.Status);
-        Assert.Contains("Write a mail address", Assert.Single(answer.Errors), StringComparison.Ordinal);
+        Assert.Contains("Enter an email address", Assert.Single(answer.Errors), StringComparison.Ordinal);
         Assert.Equal("odalys", answer.Document.QuerySelector("#Input_Reach")!.GetAttribute("value"));
         Assert.Equal(0, _shop.Records.Count("link_request"));
     }

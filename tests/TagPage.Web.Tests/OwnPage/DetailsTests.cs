@@ -43,7 +43,7 @@ public sealed class DetailsTests : IAsyncLifetime
 
         Assert.Equal("/my/details", answer.Location);
         Assert.Equal("odalys@new.example|+442079460111|Joss|+442079460222", _shop.Records.Text("SELECT mail || '|' || phone || '|' || second_name || '|' || second_phone FROM client"));
-        var told = Directory.GetFiles(Path.Combine(_shop.Folder, "mail")).Select(File.ReadAllText).Single(m => m.Contains("was changed just now", StringComparison.Ordinal));
+        var told = Directory.GetFiles(Path.Combine(_shop.Folder, "mail")).Select(File.ReadAllText).Single(m => m.Contains("have just been changed", StringComparison.Ordinal));
         Assert.Contains($"<{OnFile.CanaryMail}>", told, StringComparison.Ordinal);
         Assert.DoesNotContain("new.example", told, StringComparison.Ordinal);
         Assert.Contains("Joss", (await _shop.Owner().Open($"/shop/clients/{_odalys}")).Main, StringComparison.Ordinal);
@@ -59,7 +59,7 @@ public sealed class DetailsTests : IAsyncLifetime
 
         var answer = await _phone.Send(page, ("Input.Mail", "mallory@evil.example"));
 
-        Assert.Contains("ten minutes of your code are over", answer.Main, StringComparison.Ordinal);
+        Assert.Contains("Your code has expired", answer.Main, StringComparison.Ordinal);
         Assert.Contains("mallory@evil.example", answer.Text, StringComparison.Ordinal);
         Assert.Equal(OnFile.CanaryMail, _shop.Records.Text("SELECT mail FROM client"));
     }
@@ -76,10 +76,10 @@ public sealed class DetailsTests : IAsyncLifetime
     }
 
     [Theory]
-    [InlineData("Input.Name", "", "Write a name")]
-    [InlineData("Input.Phone", "12", "cannot be a phone number")]
-    [InlineData("Input.Mail", "odalys", "Write a mail address")]
-    [InlineData("Input.SecondMail", "joss@", "Write a mail address")]
+    [InlineData("Input.Name", "", "Enter a name")]
+    [InlineData("Input.Phone", "12", "does not look like a phone number")]
+    [InlineData("Input.Mail", "odalys", "Enter an email address")]
+    [InlineData("Input.SecondMail", "joss@", "Enter an email address")]
     public async Task What_does_not_fit_is_said_and_nothing_changes(string field, string value, string said)
     {
         await _phone.ProvesToBe(_shop);
@@ -113,9 +113,9 @@ public sealed class DetailsTests : IAsyncLifetime
         _shop.Records.Change("UPDATE racket SET own_date = '2026-11-20'");
         var runa = _shop.Owner();
         var page = await runa.Open($"/shop/nudges/new?client={_odalys}");
-        Assert.Contains("no reminders in this month", page.Main, StringComparison.Ordinal);
+        Assert.Contains("no reminders this month", page.Main, StringComparison.Ordinal);
 
-        Assert.Contains("no reminders in this month", Assert.Single((await runa.Send(page)).Errors), StringComparison.Ordinal);
+        Assert.Contains("no reminders this month", Assert.Single((await runa.Send(page)).Errors), StringComparison.Ordinal);
         Assert.Equal(0, _shop.Records.Count("reminder"));
         await runa.Send(page, ("Input.Insist", "true"));
 
@@ -194,7 +194,7 @@ public sealed class DetailsTests : IAsyncLifetime
         var page = await _phone.Open($"/my/pass-on/{_racket}");
         _shop.Records.Job(_racket);
 
-        Assert.Contains("open ticket", (await _phone.Send(page)).Main, StringComparison.Ordinal);
+        Assert.Contains("is still open", (await _phone.Send(page)).Main, StringComparison.Ordinal);
         Assert.Equal("InTurn", _shop.Records.Text("SELECT state FROM racket"));
     }
 

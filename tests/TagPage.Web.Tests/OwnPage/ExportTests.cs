@@ -60,7 +60,7 @@ public sealed class ExportTests : IAsyncLifetime
         var links = _shop.Get<TagPage.Records.OwnPages.OwnPageLinkStore>();
         links.Mail(links.Make(long.Parse(client, System.Globalization.CultureInfo.InvariantCulture))!.Value);
 
-        Assert.Contains("when one is lost.\n\n…\n\nIt works until", (await Export())["outbox.csv"].ReplaceLineEndings("\n"), StringComparison.Ordinal);
+        Assert.Contains("if one goes missing.\n\n…\n\nIt works until", (await Export())["outbox.csv"].ReplaceLineEndings("\n"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -35,16 +35,16 @@ public sealed class ForgetTests : IAsyncLifetime
 
         var page = await _phone.Open("/my/forget");
 
-        Assert.Equal(["What the shop keeps", "What goes"], page.Document.QuerySelectorAll("main h2").Select(h => h.TextContent));
+        Assert.Equal(["What the shop keeps", "What is deleted"], page.Document.QuerySelectorAll("main h2").Select(h => h.TextContent));
     }
 
     [Fact]
     public async Task Seven_days_pass_before_anything_happens_and_she_is_told_by_mail()
     {
         await Ask();
-        Assert.Contains("You will be forgotten on 2 Dec 2026", (await _phone.Open("/my")).Main, StringComparison.Ordinal);
-        Assert.Contains(await _shop.MailsSent(), m => m.Contains("It happens on 2 Dec 2026", StringComparison.Ordinal));
-        Assert.Contains("asked to be forgotten", (await _shop.Owner().Open("/shop")).Main, StringComparison.Ordinal);
+        Assert.Contains("Your data will be deleted on 2 Dec 2026", (await _phone.Open("/my")).Main, StringComparison.Ordinal);
+        Assert.Contains(await _shop.MailsSent(), m => m.Contains("This will happen on 2 Dec 2026", StringComparison.Ordinal));
+        Assert.Contains("asked for their data to be deleted", (await _shop.Owner().Open("/shop")).Main, StringComparison.Ordinal);
 
         _shop.Clock.Advance(TimeSpan.FromDays(7) - TimeSpan.FromMinutes(1));
         Worker.ForgetAll();
@@ -105,7 +105,7 @@ public sealed class ForgetTests : IAsyncLifetime
         var runa = _shop.Owner();
         var page = await runa.Open($"/shop/corner/{_odalys}");
         await runa.Send(page, page.Form($"/shop/corner/forget/{_odalys}"));
-        Assert.Contains("Will be forgotten on 2 Dec 2026", (await runa.Open($"/shop/clients/{_odalys}")).Main, StringComparison.Ordinal);
+        Assert.Contains("Data will be deleted on 2 Dec 2026", (await runa.Open($"/shop/clients/{_odalys}")).Main, StringComparison.Ordinal);
 
         page = await runa.Open($"/shop/corner/{_odalys}");
         await runa.Send(page, page.Form($"/shop/corner/keep/{_odalys}"));

@@ -44,13 +44,13 @@ public sealed class OrderTests : IAsyncLifetime
     public async Task Client_follows_it_to_the_counter_with_its_price()
     {
         await Ask();
-        await Shows("Asked for. Bring it to the shop.");
+        await Shows("Requested. Bring it to the shop.");
         _shop.Records.Change("UPDATE job_request SET expected = 0");
-        await Shows("At the shop, waiting for its turn");
+        await Shows("At the shop, waiting its turn");
         _shop.Records.Change("UPDATE job SET state = 'OnMachine' WHERE state = 'Waiting'");
         await Shows("On the machine");
         _shop.Records.Change("UPDATE job SET state = 'Strung', strung_on = '2026-11-25' WHERE state = 'OnMachine'");
-        await Shows("Ready to be collected");
+        await Shows("Ready to collect");
         _shop.Records.Change("UPDATE job SET state = 'Collected', collected_on = '2026-11-25' WHERE state = 'Strung'");
         Assert.True((await _phone.Open($"/my/rackets/{_racket}")).Document.QuerySelector("main .job") is null);
 
@@ -68,7 +68,7 @@ public sealed class OrderTests : IAsyncLifetime
         await Ask();
 
         var mail = Assert.Single(await _shop.MailsSent());
-        Assert.Contains("your request for Pim, racket 1 is with us", mail, StringComparison.Ordinal);
+        Assert.Contains("we have your request for Pim, racket 1", mail, StringComparison.Ordinal);
         Assert.DoesNotContain("http", mail, StringComparison.Ordinal);
     }
 
@@ -87,7 +87,7 @@ public sealed class OrderTests : IAsyncLifetime
         job = _shop.Records.Text("SELECT MAX(id) FROM job");
         var late = await _phone.Send(page, page.Form($"/my/cancel/{job}"));
 
-        Assert.Contains("on the machine already", (await _phone.Open(late.Location!)).Main, StringComparison.Ordinal);
+        Assert.Contains("already on the machine", (await _phone.Open(late.Location!)).Main, StringComparison.Ordinal);
         Assert.Equal("OnMachine", _shop.Records.Text("SELECT state FROM job ORDER BY id DESC"));
     }
 
@@ -124,7 +124,7 @@ public sealed class OrderTests : IAsyncLifetime
 
         var answer = await _phone.Send(page, ("Input.Where", "kept place"));
 
-        Assert.Contains("has an open ticket already", answer.Main, StringComparison.Ordinal);
+        Assert.Contains("is already under way", answer.Main, StringComparison.Ordinal);
         Assert.Contains("kept place", answer.Text, StringComparison.Ordinal);
         Assert.Equal(2, _shop.Records.Count("job"));
     }
@@ -141,11 +141,11 @@ public sealed class OrderTests : IAsyncLifetime
     }
 
     [Theory]
-    [InlineData("Input.By", "2026-11-24", "Choose a day from today on")]
-    [InlineData("Input.By", "tomorrow", "Choose a day from today on")]
-    [InlineData("Input.NeededBy", "2028-01-01", "Choose a day from today on")]
+    [InlineData("Input.By", "2026-11-24", "Choose a day between today")]
+    [InlineData("Input.By", "tomorrow", "Choose a day between today")]
+    [InlineData("Input.NeededBy", "2028-01-01", "Choose a day between today")]
     [InlineData("Input.Kind", "", "Choose what the shop should do")]
-    [InlineData("Input.Kind", "Different", "Write what should be different")]
+    [InlineData("Input.Kind", "Different", "Say what should be different")]
     public async Task What_does_not_fit_is_said_and_nothing_is_made(string field, string value, string said)
     {
         var answer = await _phone.Send(await _phone.Open($"/my/order/{_racket}"), (field, value));
@@ -159,7 +159,7 @@ public sealed class OrderTests : IAsyncLifetime
     {
         var answer = await _phone.Send(await _phone.Open($"/my/order/{_racket}"), ("Input.By", "2026-12-02"), ("Input.NeededBy", "2026-12-01"));
 
-        Assert.Contains("before you drop it off", Assert.Single(answer.Errors), StringComparison.Ordinal);
+        Assert.Contains("before the day you drop it off", Assert.Single(answer.Errors), StringComparison.Ordinal);
     }
 
     private async Task Ask(params (string, string)[] fields) =>

@@ -31,7 +31,7 @@ public sealed class OwnPageRacketTests : IAsyncLifetime
         Assert.Equal(3, page.Document.QuerySelectorAll("article").Length);
         Assert.Contains("Restring in ", page.Main, StringComparison.Ordinal);
         Assert.Contains("resting", page.Main, StringComparison.Ordinal);
-        Assert.Contains("At the shop, waiting for its turn · 24.50 GBP", page.Main, StringComparison.Ordinal);
+        Assert.Contains("At the shop, waiting its turn · 24.50 GBP", page.Main, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -130,7 +130,7 @@ public sealed class OwnPageRacketTests : IAsyncLifetime
     public async Task Nothing_chosen_or_too_long_is_said_and_kept()
     {
         var none = await _phone.Send(await _phone.Open($"/my/feel/{_job}"), ("Input.Note", "kept words"));
-        Assert.Contains("Choose how the string bed is.", none.Errors);
+        Assert.Contains("Choose how the string bed feels.", none.Errors);
         Assert.Contains("kept words", none.Text, StringComparison.Ordinal);
 
         var longer = await _phone.Send(await _phone.Open($"/my/feel/{_job}"), ("Input.Bed", "Right"), ("Input.Note", new string('x', 401)));

@@ -77,7 +77,7 @@ public sealed partial class OwnersLinkTests : IDisposable
 
         var answer = await _runa.Send(page, form);
 
-        Assert.Contains("no mail address on file", answer.Main, StringComparison.Ordinal);
+        Assert.Contains("no email address on file", answer.Main, StringComparison.Ordinal);
         Assert.False((await _runa.Open($"/shop/corner/link/{Id(page)}")).HasForm($"/shop/corner/mail/{Id(page)}"));
         Assert.Equal(0, _shop.Records.Count("outbox"));
     }
@@ -92,7 +92,7 @@ public sealed partial class OwnersLinkTests : IDisposable
         await _runa.Send(page, page.Form($"/shop/corner/sign-out/{_odalys}"));
 
         Assert.False(await odalys.IsOnOwnPage());
-        Assert.Contains("taken back on 25 Nov 2026", (await _runa.Open($"/shop/corner/{_odalys}")).Main, StringComparison.Ordinal);
+        Assert.Contains("withdrawn on 25 Nov 2026", (await _runa.Open($"/shop/corner/{_odalys}")).Main, StringComparison.Ordinal);
     }
 
     [Fact]

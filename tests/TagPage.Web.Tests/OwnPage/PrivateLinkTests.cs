@@ -104,7 +104,7 @@ public sealed class PrivateLinkTests : IDisposable
     }
 
     [Theory]
-    [InlineData("en", "Ask for a new link")]
+    [InlineData("en", "ask for a new one")]
     [InlineData("es", "pida un enlace nuevo")]
     public async Task Sign_out_everywhere_says_to_ask_for_a_new_link_because_the_old_ones_are_dead(string language, string ask)
     {
@@ -112,12 +112,12 @@ public sealed class PrivateLinkTests : IDisposable
         var page = await phone.Open($"/my/sign-out?lang={language}");
         var everywhere = await phone.Open((await phone.Send(page, page.Form("/my/sign-out-everywhere"))).Location!);
         Assert.Contains(ask, everywhere.Main, StringComparison.Ordinal);
-        Assert.DoesNotContain(language == "en" ? "Open your private link" : "Abra su enlace privado", everywhere.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain(language == "en" ? "open your private link" : "Abra su enlace privado", everywhere.Main, StringComparison.Ordinal);
 
         phone = await _shop.Stranger().Enters(_shop.OwnPageLink(_odalys));
         var here = await phone.Open((await phone.Send(await phone.Open($"/my/sign-out?lang={language}"))).Location!);
 
-        Assert.Contains(language == "en" ? "Open your private link" : "Abra su enlace privado", here.Main, StringComparison.Ordinal);
+        Assert.Contains(language == "en" ? "open your private link" : "Abra su enlace privado", here.Main, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -240,7 +240,7 @@ public sealed class PrivateLinkTests : IDisposable
 
         Assert.Contains("Mis raquetas", (await odalys.Open("/my")).Main, StringComparison.Ordinal);
         var english = await odalys.Open("/my?lang=en");
-        Assert.Contains("My rackets", english.Main, StringComparison.Ordinal);
+        Assert.Contains("Your rackets", english.Main, StringComparison.Ordinal);
         Assert.Contains(english.Document.QuerySelectorAll("header a"), a => a.GetAttribute("href") == "/my/sign-out?lang=en");
     }
 

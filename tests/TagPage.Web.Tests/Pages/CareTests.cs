@@ -62,11 +62,11 @@ public sealed class CareTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Natural Gut", "Use small letters a to z, digits and single hyphens between them, like natural-gut.")]
-    [InlineData("../shop", "Use small letters a to z, digits and single hyphens between them, like natural-gut.")]
-    [InlineData("a--b", "Use small letters a to z, digits and single hyphens between them, like natural-gut.")]
-    [InlineData("", "Write the end of its address, like natural-gut.")]
-    [InlineData("taken", "Another guide has this address already.")]
+    [InlineData("Natural Gut", "Use lower-case letters a to z, digits and single hyphens between them, like natural-gut.")]
+    [InlineData("../shop", "Use lower-case letters a to z, digits and single hyphens between them, like natural-gut.")]
+    [InlineData("a--b", "Use lower-case letters a to z, digits and single hyphens between them, like natural-gut.")]
+    [InlineData("", "Enter the end of its address, like natural-gut.")]
+    [InlineData("taken", "Another guide already has this address. Choose a different name.")]
     public async Task Address_that_does_not_do_is_refused_beside_its_field(string name, string says)
     {
         await Write("taken");

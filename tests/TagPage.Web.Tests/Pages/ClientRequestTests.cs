@@ -71,6 +71,6 @@ public sealed class ClientRequestTests : IDisposable
     {
         _shop.Records.Change("DELETE FROM client_request");
 
-        Assert.Contains("Nobody asks for anything", (await _runa.Open("/shop/corner/requests")).Main, StringComparison.Ordinal);
+        Assert.Contains("Nobody is asking for anything", (await _runa.Open("/shop/corner/requests")).Main, StringComparison.Ordinal);
     }
 }

@@ -53,7 +53,7 @@ public sealed class ClientTests : IDisposable
 
         var asked = await owner.Send(await owner.Open("/shop/clients/new"), ("Input.Name", "Bastian Ferran"), ("Input.Phone", "+44 20 7946 0958"));
 
-        Assert.StartsWith("Odalys Ferran has this phone number already.", Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.StartsWith("Odalys Ferran already has this phone number.", Assert.Single(asked.Errors), StringComparison.Ordinal);
         Assert.Null(Store.Get(2));
         var tick = asked.Document.QuerySelector("[name='Input.Confirmed']")!.GetAttribute("value")!;
         await owner.Send(asked, ("Input.Confirmed", tick));
@@ -61,12 +61,12 @@ public sealed class ClientTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.Name", " ", "Write the client’s name.")]
-    [InlineData("Input.Phone", "12", "This cannot be a phone number. Write it with its area code, or with + and the country code.")]
-    [InlineData("Input.Phone", "ring the club", "This cannot be a phone number. Write it with its area code, or with + and the country code.")]
-    [InlineData("Input.Mail", "odalys at ferran", "Write a mail address like name@example.org.")]
-    [InlineData("Input.Language", "Klingon", "Choose a language of the list.")]
-    [InlineData("Input.PayerId", "77", "Choose a payer of the list.")]
+    [InlineData("Input.Name", " ", "Enter the client’s name.")]
+    [InlineData("Input.Phone", "12", "This does not look like a phone number. Enter it with its area code, or with + and the country code.")]
+    [InlineData("Input.Phone", "ring the club", "This does not look like a phone number. Enter it with its area code, or with + and the country code.")]
+    [InlineData("Input.Mail", "odalys at ferran", "Enter an email address like name@example.org.")]
+    [InlineData("Input.Language", "Klingon", "Choose a language from the list.")]
+    [InlineData("Input.PayerId", "77", "Choose a payer from the list.")]
     public async Task Nonsense_is_refused_at_its_field_and_nothing_typed_is_lost(string field, string typed, string sentence)
     {
         var owner = _shop.Owner();

@@ -47,11 +47,11 @@ public sealed class EditJobTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.StrungOn", "2026-11-20", "It cannot be strung before it came in, 24 Nov 2026.")]
-    [InlineData("Input.CollectedOn", "2026-11-25", "Write the day of stringing too, since it was collected.")]
-    [InlineData("Input.PaidOn", "2027-01-01", "This day is still to come; today is 25 Nov 2026.")]
-    [InlineData("Input.EndedHow", "Wear", "Write the day these strings ended.")]
-    [InlineData("Input.EndedOn", "2026-11-25", "Write the day of stringing too, since these strings have ended.")]
+    [InlineData("Input.StrungOn", "2026-11-20", "Enter a day on or after the day it came in, 24 Nov 2026.")]
+    [InlineData("Input.CollectedOn", "2026-11-25", "Enter the day of stringing too, since it was collected.")]
+    [InlineData("Input.PaidOn", "2027-01-01", "This day is in the future; today is 25 Nov 2026.")]
+    [InlineData("Input.EndedHow", "Wear", "Enter the day these strings ended.")]
+    [InlineData("Input.EndedOn", "2026-11-25", "Enter the day of stringing too, since these strings have ended.")]
     public async Task Days_out_of_order_are_refused_at_their_field(string field, string typed, string sentence)
     {
         var (owner, before) = (_shop.Owner(), Job(_job));
@@ -69,7 +69,7 @@ public sealed class EditJobTests : IDisposable
 
         var answer = await owner.Send(await owner.Open($"/shop/jobs/edit/{_old}"), ("Input.EndedOn", "2026-10-30"), ("Input.EndedHow", "Wear"));
 
-        Assert.Contains("Strings cannot end before they were strung, 1 Nov 2026.", answer.Errors);
+        Assert.Contains("Enter a day on or after the day they were strung, 1 Nov 2026.", answer.Errors);
         Assert.Null(Job(_old).EndedOn);
     }
 

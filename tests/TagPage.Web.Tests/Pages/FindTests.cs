@@ -105,7 +105,7 @@ public sealed class FindTests : IDisposable
     {
         var page = await Find("Nobody of that name");
 
-        Assert.Contains("Nothing fits “Nobody of that name”", page.Main, StringComparison.Ordinal);
+        Assert.Contains("Nothing found for “Nobody of that name”", page.Main, StringComparison.Ordinal);
         Assert.NotNull(page.Document.QuerySelector("main a[href='/shop/clients/first-visit']"));
     }
 
@@ -115,7 +115,7 @@ public sealed class FindTests : IDisposable
         var typed = _family.Tag.ToString();
         var slipped = typed[..^1] + (typed[^1] == '7' ? '8' : '7');
 
-        Assert.Contains("Look at the tag again", (await Find(slipped)).Main, StringComparison.Ordinal);
+        Assert.Contains("Check the tag again", (await Find(slipped)).Main, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -140,7 +140,7 @@ public sealed class FindTests : IDisposable
 
     [Fact]
     public async Task Endless_text_is_answered_like_any_other_that_fits_nothing() =>
-        Assert.Contains("Nothing fits", (await Find(new string('a', 3000))).Main, StringComparison.Ordinal);
+        Assert.Contains("Nothing found for", (await Find(new string('a', 3000))).Main, StringComparison.Ordinal);
 
     [Fact]
     public async Task Nothing_typed_asks_which_racket() =>

@@ -51,15 +51,15 @@ public sealed class FirstVisitTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.Name", "", "Write the client’s name.")]
-    [InlineData("Input.PlayerName", "", "Write the player’s name, or tick that the client plays.")]
-    [InlineData("Input.Phone", "12", "This cannot be a phone number. Write it with its area code, or with + and the country code.")]
+    [InlineData("Input.Name", "", "Enter the client’s name.")]
+    [InlineData("Input.PlayerName", "", "Enter the player’s name, or tick that the client plays.")]
+    [InlineData("Input.Phone", "12", "This does not look like a phone number. Enter it with its area code, or with + and the country code.")]
     [InlineData("Input.Sport", "", "Choose the sport.")]
-    [InlineData("Input.PatternMains", "4", "Write 8 to 40 mains.")]
+    [InlineData("Input.PatternMains", "4", "Enter 8 to 40 mains.")]
     [InlineData("Input.BlankCode", "", "Scan or type the code of the blank tag.")]
-    [InlineData("Input.BlankCode", "7K2M-9Q4T-XAW", "Look again at the tag: one character is different there.")]
+    [InlineData("Input.BlankCode", "7K2M-9Q4T-XAW", "Check the tag again: one character is different there.")]
     [InlineData("Input.BlankCode", "7K2M-9Q4T-XAV", "There is no tag with this code. Compare each character with the tag.")]
-    [InlineData("Input.BlankCode", "hello", "A code has eleven letters and digits, like 7K2M-9Q4T-XAV.")]
+    [InlineData("Input.BlankCode", "hello", "A code has eleven letters and digits, for example 7K2M-9Q4T-XAV.")]
     public async Task One_wrong_field_saves_nothing_and_loses_nothing(string field, string typed, string sentence)
     {
         var owner = _shop.Owner();
@@ -83,7 +83,7 @@ public sealed class FirstVisitTests : IDisposable
         var answer = await owner.Send(await owner.Open("/shop/clients/first-visit"), ("Input.Tag", "Blank"));
 
         Assert.Equal(
-            ["Write the client’s name.", "Write the player’s name, or tick that the client plays.", "Choose the sport.", "Scan or type the code of the blank tag."],
+            ["Enter the client’s name.", "Enter the player’s name, or tick that the client plays.", "Choose the sport.", "Scan or type the code of the blank tag."],
             answer.Errors);
     }
 
@@ -96,7 +96,7 @@ public sealed class FirstVisitTests : IDisposable
         var answer = await owner.Send(await owner.Open("/shop/clients/first-visit"),
             [.. Visit, ("Input.Phone", ""), ("Input.Tag", "Blank"), ("Input.BlankCode", family.Tag.ToString())]);
 
-        Assert.Equal("This tag is on racket 1 of Pim Ferran. Take another one.", Assert.Single(answer.Errors));
+        Assert.Equal("This tag is on racket 1 of Pim Ferran. Use another one.", Assert.Single(answer.Errors));
         Assert.Equal(family.Racket, _shop.Get<TagStore>().Get(family.Tag)!.RacketId);
         Assert.Equal((1, 1, 1, 1), Counts());
     }
@@ -109,7 +109,7 @@ public sealed class FirstVisitTests : IDisposable
 
         var asked = await owner.Send(await owner.Open("/shop/clients/first-visit"), Visit);
 
-        Assert.StartsWith("Odalys Ferran has this phone number already.", Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.StartsWith("Odalys Ferran already has this phone number.", Assert.Single(asked.Errors), StringComparison.Ordinal);
         Assert.Equal((1, 0, 0, 0), Counts());
         await owner.Send(asked, ("Input.Confirmed", asked.Document.QuerySelector("[name='Input.Confirmed']")!.GetAttribute("value")!));
         Assert.Equal((2, 1, 1, 1), Counts());

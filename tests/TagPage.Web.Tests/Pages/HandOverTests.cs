@@ -61,7 +61,7 @@ public sealed class HandOverTests : IDisposable
         Assert.Equal("/shop/rackets/3", second.Location);
         Assert.Null(Rackets.Get(4));
         var afterwards = await owner.Send(await owner.Open($"/shop/rackets/hand-over/{_racket}?to={_bastian}"), ("Input.Number", "9"));
-        Assert.Contains("handed over already", afterwards.Main, StringComparison.Ordinal);
+        Assert.Contains("already been handed over", afterwards.Main, StringComparison.Ordinal);
         Assert.Null(Rackets.Get(4));
     }
 
@@ -85,7 +85,7 @@ public sealed class HandOverTests : IDisposable
 
         var answer = await owner.Send(await owner.Open($"/shop/rackets/hand-over/{_racket}?to={_bastian}"), ("Input.Number", "1"));
 
-        Assert.Equal("Bastian has a racket 1 already. Take another number.", Assert.Single(answer.Errors));
+        Assert.Equal("Bastian already has a racket 1. Choose another number.", Assert.Single(answer.Errors));
         Assert.Equal(RacketState.InTurn, Rackets.Get(_racket)!.State);
         Assert.Equal(TagState.Live, _shop.Get<TagStore>().Get(_tag)!.State);
     }

@@ -40,7 +40,7 @@ public sealed class ImportTests : IDisposable
         var check = await owner.Open(sent.Location!);
 
         var row = Assert.Single(check.Document.QuerySelectorAll("tbody tr"));
-        Assert.Equal(["jobs.csv", "2", "strung_on", "Write a date as 2027-03-14 (year-month-day), not “soon”."], row.Children.Select(c => c.TextContent.Trim()));
+        Assert.Equal(["jobs.csv", "2", "strung_on", "Enter a date as 2027-03-14 (year-month-day), not “soon”."], row.Children.Select(c => c.TextContent.Trim()));
         Assert.Null(check.Document.QuerySelector("main form"));
         Assert.Equal(0, ImportedRows.Count(_shop.Database, "client"));
     }
@@ -72,7 +72,7 @@ public sealed class ImportTests : IDisposable
     {
         var answer = await Upload(_shop.Owner(), [("people.csv", "client,name\n"u8.ToArray())]);
 
-        Assert.Equal("“people.csv” is not a name known here. Known are clients.csv, players.csv, strings.csv, rackets.csv, specs.csv, jobs.csv.", Assert.Single(answer.Errors));
+        Assert.Equal("“people.csv” is not a known file name. Known names are clients.csv, players.csv, strings.csv, rackets.csv, specs.csv, jobs.csv.", Assert.Single(answer.Errors));
         Assert.False(Directory.Exists(Path.Combine(_shop.Folder, "uploads")) && Directory.EnumerateDirectories(Path.Combine(_shop.Folder, "uploads")).Any());
     }
 
@@ -102,7 +102,7 @@ public sealed class ImportTests : IDisposable
 
         var check = await owner.Open((await Upload(owner, files)).Location!);
 
-        Assert.Contains("This would add nothing, for the files hold no records.", check.Main, StringComparison.Ordinal);
+        Assert.Contains("This would add nothing, because the files hold no records.", check.Main, StringComparison.Ordinal);
     }
 
     [Fact]

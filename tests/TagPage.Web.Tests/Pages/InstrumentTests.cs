@@ -40,7 +40,7 @@ public sealed class InstrumentTests : IDisposable
         var taken = await Add(owner, "Bench Gauge");
 
         Assert.Equal("/shop/settings/instruments", again.Location);
-        Assert.Equal("An instrument has this name already.", Assert.Single(taken.Errors));
+        Assert.Equal("There is already an instrument with this name. Choose another name.", Assert.Single(taken.Errors));
         Assert.Single(Store.List());
     }
 
@@ -56,7 +56,7 @@ public sealed class InstrumentTests : IDisposable
 
         var refused = await owner.Send(await owner.Open("/shop/settings/instruments/edit/1"), ("Input.Scale", "Stiffness"));
 
-        Assert.Contains("Readings were taken on it already", Assert.Single(refused.Errors), StringComparison.Ordinal);
+        Assert.Contains("This instrument already has readings", Assert.Single(refused.Errors), StringComparison.Ordinal);
         Assert.Equal(ReadingScale.Hertz, Store.Get(1)!.Scale);
     }
 

@@ -44,7 +44,7 @@ public sealed class JobMoveTests : IDisposable
 
         var told = await idris.Send(form, ("Input.StrungBy", "Idris"));
 
-        Assert.Contains("is strung now, so this was not done", told.Main, StringComparison.Ordinal);
+        Assert.Contains("is now strung, so nothing was changed", told.Main, StringComparison.Ordinal);
         Assert.Equal("Runa", Job.StrungBy);
     }
 
@@ -84,9 +84,9 @@ public sealed class JobMoveTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.StrungOn", "2026-11-26", "This day is still to come; today is 25 Nov 2026.")]
-    [InlineData("Input.StrungOn", "2026-11-01", "It cannot be strung before it came in, 24 Nov 2026.")]
-    [InlineData("Input.StrungOn", "", "Write the day of stringing.")]
+    [InlineData("Input.StrungOn", "2026-11-26", "This day is in the future; today is 25 Nov 2026.")]
+    [InlineData("Input.StrungOn", "2026-11-01", "Enter a day on or after the day it came in, 24 Nov 2026.")]
+    [InlineData("Input.StrungOn", "", "Enter the day of stringing.")]
     [InlineData("Input.Reading", "62", "Choose the instrument of the reading.")]
     public async Task Impossible_stringing_is_refused_at_its_field(string field, string typed, string sentence)
     {

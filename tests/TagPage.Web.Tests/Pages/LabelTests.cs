@@ -107,8 +107,8 @@ public sealed class LabelTests : IDisposable
         var owner = _shop.Owner();
 
         Assert.Contains("has no tag yet", (await owner.Open($"/shop/labels/racket/{bare}")).Main, StringComparison.Ordinal);
-        Assert.Contains("Nothing was strung", (await owner.Open($"/shop/labels/racket/{bare}?purpose=Done")).Main, StringComparison.Ordinal);
-        Assert.Contains("was not measured", (await owner.Open($"/shop/labels/racket/{bare}?purpose=Measures")).Main, StringComparison.Ordinal);
+        Assert.Contains("has not been strung here yet", (await owner.Open($"/shop/labels/racket/{bare}?purpose=Done")).Main, StringComparison.Ordinal);
+        Assert.Contains("has not been measured", (await owner.Open($"/shop/labels/racket/{bare}?purpose=Measures")).Main, StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.NotFound, (await owner.Get($"/shop/labels/racket/{bare}/label.pdf?purpose=Done")).StatusCode);
         Assert.Equal(HttpStatusCode.NotFound, (await owner.Get($"{Page}?job=999")).StatusCode);
         Assert.Equal(HttpStatusCode.NotFound, (await owner.Get("/shop/labels/racket/999")).StatusCode);

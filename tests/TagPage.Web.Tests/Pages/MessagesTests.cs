@@ -29,9 +29,9 @@ public sealed class MessagesTests : IDisposable
         var again = await _runa.Send(page);
 
         var mail = Assert.Single(await _shop.MailsSent());
-        foreach (var words in new[] { "Pim, racket 1 has its new strings", "Price: 24.50 GBP", "Saturday 9:00–13:00" })
+        foreach (var words in new[] { "Pim, racket 1: the new strings are in", "Price: 24.50 GBP", "Saturday 9:00–13:00" })
             Assert.Contains(words, mail, StringComparison.Ordinal);
-        Assert.Contains("told already", again.Main, StringComparison.Ordinal);
+        Assert.Contains("already been told", again.Main, StringComparison.Ordinal);
         Assert.Contains("client told on 25 Nov 2026", (await _runa.Open($"/shop/jobs/{_job}")).Main, StringComparison.Ordinal);
     }
 
@@ -65,9 +65,9 @@ public sealed class MessagesTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.ReadyMarkdown", "Hi {name}", "{name} stands for nothing here")]
-    [InlineData("Input.QuietFromHour", "24", "Write an hour from 0 to 23")]
-    [InlineData("Input.QuietUntilHour", "", "Write an hour from 0 to 23")]
+    [InlineData("Input.ReadyMarkdown", "Hi {name}", "{name} means nothing here")]
+    [InlineData("Input.QuietFromHour", "24", "Enter an hour from 0 to 23")]
+    [InlineData("Input.QuietUntilHour", "", "Enter an hour from 0 to 23")]
     public async Task What_does_not_fit_is_said_and_nothing_is_saved(string field, string value, string said)
     {
         var before = _shop.Database.Dump();
@@ -79,7 +79,7 @@ public sealed class MessagesTests : IDisposable
     }
 
     [Theory]
-    [InlineData("UPDATE client SET mail = NULL", "No mail can go")]
+    [InlineData("UPDATE client SET mail = NULL", "No email can be sent")]
     [InlineData("UPDATE job SET state = 'Collected', collected_on = strung_on", "not waiting to be collected")]
     public async Task Where_nothing_can_be_told_it_says_why(string change, string why)
     {
@@ -91,9 +91,9 @@ public sealed class MessagesTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.NoticeText", "Dear {client}", "Write {events} where it is told what finders did.")]
-    [InlineData("Input.NoticeText", "{events} {racket}", "{racket} stands for nothing here. What can stand in braces: {client}, {shop}, {events}.")]
-    [InlineData("Input.NoticeSubject", "{events}", "{events} stands for nothing here. What can stand in braces: {client}, {shop}.")]
+    [InlineData("Input.NoticeText", "Dear {client}", "Put {events} where the email should say what finders did.")]
+    [InlineData("Input.NoticeText", "{events} {racket}", "{racket} means nothing here. You can use: {client}, {shop}, {events}.")]
+    [InlineData("Input.NoticeSubject", "{events}", "{events} means nothing here. You can use: {client}, {shop}.")]
     public async Task Notice_without_what_happened_is_refused_at_its_field(string field, string typed, string sentence)
     {
         var before = _shop.Database.Dump();

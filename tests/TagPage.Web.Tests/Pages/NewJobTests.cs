@@ -89,17 +89,17 @@ public sealed class NewJobTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.MainsTension", "240", "No machine pulls that. Write a tension between 5 and 100 lb.")]
-    [InlineData("Input.MainsTension", "", "Write the tension of the mains.")]
-    [InlineData("Input.CrossesTension", "1", "No machine pulls that. Write a tension between 5 and 100 lb.")]
+    [InlineData("Input.MainsTension", "240", "No machine pulls that. Enter a tension between 5 and 100 lb.")]
+    [InlineData("Input.MainsTension", "", "Enter the tension of the mains.")]
+    [InlineData("Input.CrossesTension", "1", "No machine pulls that. Enter a tension between 5 and 100 lb.")]
     [InlineData("Input.MainsId", "", "Choose the string of the mains, or write a new one below.")]
     [InlineData("Input.NewString.Name", "Marram", "Choose what the new string is made of.")]
-    [InlineData("Input.PreStretchPercent", "7.5", "Write a whole number here, like 16.")]
-    [InlineData("Input.Price", "24.505", "Write the price in GBP like 24.50.")]
-    [InlineData("Input.Price", "-3", "Write the price in GBP like 24.50.")]
-    [InlineData("Input.Price", "79228162514264337593543950335", "Write the price in GBP like 24.50.")]
-    [InlineData("Input.ReceivedOn", "2026-11-26", "This day is still to come; today is 25 Nov 2026.")]
-    [InlineData("Input.ReceivedOn", "0026-11-25", "Look at the year again.")]
+    [InlineData("Input.PreStretchPercent", "7.5", "Enter a whole number here, like 16.")]
+    [InlineData("Input.Price", "24.505", "Enter the price in GBP like 24.50.")]
+    [InlineData("Input.Price", "-3", "Enter the price in GBP like 24.50.")]
+    [InlineData("Input.Price", "79228162514264337593543950335", "Enter the price in GBP like 24.50.")]
+    [InlineData("Input.ReceivedOn", "2026-11-26", "This day is in the future; today is 25 Nov 2026.")]
+    [InlineData("Input.ReceivedOn", "0026-11-25", "Check the year.")]
     [InlineData("Input.PromisedFor", "2026-11-01", "The promised day is before the day it came in, 25 Nov 2026.")]
     public async Task Nonsense_is_refused_at_its_field_and_nothing_is_saved(string field, string typed, string sentence)
     {

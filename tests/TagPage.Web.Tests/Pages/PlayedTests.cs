@@ -35,9 +35,9 @@ public sealed class PlayedTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.Hours", "0", "Write between 0.1 and 200 hours.")]
-    [InlineData("Input.Hours", "", "Write how many hours.")]
-    [InlineData("Input.PlayedOn", "2026-12-24", "This day is still to come; today is 25 Nov 2026.")]
+    [InlineData("Input.Hours", "0", "Enter between 0.1 and 200 hours.")]
+    [InlineData("Input.Hours", "", "Enter how many hours.")]
+    [InlineData("Input.PlayedOn", "2026-12-24", "This day is in the future; today is 25 Nov 2026.")]
     public async Task Impossible_hours_are_refused(string field, string typed, string sentence)
     {
         var owner = _shop.Owner();
@@ -58,7 +58,7 @@ public sealed class PlayedTests : IDisposable
         var paused = Due;
         Assert.True(string.CompareOrdinal(paused, before) > 0, $"{paused} is not after {before}");
         Assert.Contains("26 Nov 2026 to 2 Dec 2026", (await owner.Open($"/shop/players/{_player}")).Main, StringComparison.Ordinal);
-        Assert.Contains("pauses left out", (await owner.Open($"/shop/rackets/{_racket}")).Main, StringComparison.Ordinal);
+        Assert.Contains("not counting pauses", (await owner.Open($"/shop/rackets/{_racket}")).Main, StringComparison.Ordinal);
 
         await owner.Send(await owner.Open("/shop/pauses/edit/1"), ("Input.ToOn", "2026-11-28"));
         Assert.True(string.CompareOrdinal(Due, paused) < 0);
@@ -75,7 +75,7 @@ public sealed class PlayedTests : IDisposable
 
         var answer = await owner.Send(await owner.Open($"/shop/pauses/new/{_player}"), ("Input.FromOn", "2026-11-26"), ("Input.ToOn", "2026-11-20"));
 
-        Assert.Equal("The last day lies before the first.", Assert.Single(answer.Errors));
+        Assert.Equal("The last day is before the first. Correct one of them.", Assert.Single(answer.Errors));
         Assert.Equal(0, _shop.Records.Count("pause"));
     }
 

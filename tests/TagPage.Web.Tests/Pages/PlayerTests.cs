@@ -28,11 +28,11 @@ public sealed class PlayerTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.TimesAWeek", "22", "Write 0 to 21 times a week.")]
-    [InlineData("Input.HoursATime", "9", "Write 0 to 8 hours.")]
-    [InlineData("Input.EveryWeeks", "0", "Write 1 to 104 weeks.")]
-    [InlineData("Input.EveryWeeks", "6.5", "Write a whole number here, like 16.")]
-    [InlineData("Input.EveryWeeks", "", "Write after how many weeks.")]
+    [InlineData("Input.TimesAWeek", "22", "Enter 0 to 21 times a week.")]
+    [InlineData("Input.HoursATime", "9", "Enter 0 to 8 hours.")]
+    [InlineData("Input.EveryWeeks", "0", "Enter 1 to 104 weeks.")]
+    [InlineData("Input.EveryWeeks", "6.5", "Enter a whole number here, like 16.")]
+    [InlineData("Input.EveryWeeks", "", "Enter the number of weeks.")]
     public async Task Nonsense_is_refused_at_its_field(string field, string typed, string sentence)
     {
         var client = _shop.Records.Client("Odalys Ferran");

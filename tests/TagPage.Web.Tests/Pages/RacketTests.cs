@@ -48,17 +48,17 @@ public sealed class RacketTests : IDisposable
         var refused = Assert.IsType<Outcome.Refused>(Store.Add(pim, One()));
         var done = Store.Add(bo, One());
 
-        Assert.Equal("Pim has a racket 1 already. Take another number.", ShopRefusals.Of(refused.Why));
+        Assert.Equal("Pim already has a racket 1. Choose another number.", ShopRefusals.Of(refused.Why));
         Assert.IsType<Outcome.Done>(done);
     }
 
     [Theory]
-    [InlineData("Input.Number", "0", "Write a number between 1 and 999.")]
+    [InlineData("Input.Number", "0", "Enter a number between 1 and 999.")]
     [InlineData("Input.Sport", "", "Choose the sport.")]
-    [InlineData("Input.PatternMains", "7", "Write 8 to 40 mains.")]
-    [InlineData("Input.PatternCrosses", "16x19", "Write a whole number here, like 16.")]
-    [InlineData("Input.LengthCm", "686", "Write a length between 40 and 80 cm.")]
-    [InlineData("Input.HeadSize", "2", "Write a head size between 20 and 1,500.")]
+    [InlineData("Input.PatternMains", "7", "Enter 8 to 40 mains.")]
+    [InlineData("Input.PatternCrosses", "16x19", "Enter a whole number here, like 16.")]
+    [InlineData("Input.LengthCm", "686", "Enter a length between 40 and 80 cm.")]
+    [InlineData("Input.HeadSize", "2", "Enter a head size between 20 and 1,500.")]
     [InlineData("Input.HeadSizeUnit", "acres", "Choose in² or cm².")]
     [InlineData("Input.State", "Stolen", "“Stolen” does not fit this field.")]
     public async Task Nonsense_is_refused_at_its_field_and_nothing_typed_is_lost(string field, string typed, string sentence)
@@ -166,7 +166,7 @@ public sealed class RacketTests : IDisposable
 
         var answer = await owner.Send(await owner.Open($"/shop/rackets/edit/{family.Racket}"), ("Input.OwnDate", typed));
 
-        Assert.Equal("Look at the year again.", Assert.Single(answer.Errors));
+        Assert.Equal("Check the year.", Assert.Single(answer.Errors));
         Assert.Null(Store.Get(family.Racket)!.OwnDate);
     }
 

@@ -40,7 +40,7 @@ public sealed class ReadingTests : IDisposable
     [InlineData("Input.Value", "12", "less tension than right after stringing")]
     [InlineData("Input.InstrumentId", "2", "Two instruments cannot be compared")]
     [InlineData("Input.TakenOn", "2026-10-30", "before these strings went in")]
-    [InlineData("Input.TakenOn", "2026-12-01", "has not come yet")]
+    [InlineData("Input.TakenOn", "2026-12-01", "is in the future")]
     public async Task Nonsense_is_asked_about_and_kept_when_ticked(string field, string typed, string sentence)
     {
         var owner = _shop.Owner();
@@ -54,11 +54,11 @@ public sealed class ReadingTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.Value", "", "Write the number the instrument shows.")]
-    [InlineData("Input.Value", "0", "Write the number the instrument shows, above 0 and below 5000.")]
+    [InlineData("Input.Value", "", "Enter the number the instrument shows.")]
+    [InlineData("Input.Value", "0", "Enter the number the instrument shows, above 0 and below 5000.")]
     [InlineData("Input.InstrumentId", "", "Choose the instrument it was read on.")]
-    [InlineData("Input.TakenAt", "25:00", "Write the time as 14:30, or leave it empty.")]
-    [InlineData("Input.TakenOn", "", "Write the day it was read.")]
+    [InlineData("Input.TakenAt", "25:00", "Enter the time as 14:30, or leave it empty.")]
+    [InlineData("Input.TakenOn", "", "Enter the day it was read.")]
     public async Task What_cannot_be_is_refused_and_nothing_is_lost(string field, string typed, string sentence)
     {
         var owner = _shop.Owner();

@@ -33,13 +33,13 @@ public sealed class SettingsTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.Name", "", "Write the shop's name as your clients know it.")]
-    [InlineData("Input.Phone", "12", "This cannot be a phone number. Write it with its area code, or with + and the country code.")]
-    [InlineData("Input.Mail", "bench", "Write a mail address like name@example.org.")]
+    [InlineData("Input.Name", "", "Enter the shop's name as your clients know it.")]
+    [InlineData("Input.Phone", "12", "This does not look like a phone number. Enter it with its area code, or with + and the country code.")]
+    [InlineData("Input.Mail", "bench", "Enter an email address like name@example.org.")]
     [InlineData("Input.TimeZone", "Mars/Olympus", "Choose a time zone from the list.")]
     [InlineData("Input.Country", "XX", "Choose a country from the list.")]
     [InlineData("Input.Currency", "XXX", "Choose a currency from the list.")]
-    [InlineData("Input.UnseenMonths", "0", "Write a number of months between 1 and 120.")]
+    [InlineData("Input.UnseenMonths", "0", "Enter a number of months between 1 and 120.")]
     public async Task Nonsense_about_the_shop_is_refused_at_its_field(string field, string typed, string sentence)
     {
         var owner = await OwnerOfAShop();
@@ -92,10 +92,10 @@ public sealed class SettingsTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.Tennis.Polyester", "0", "Write a number of hours between 1 and 500.")]
-    [InlineData("Input.Squash.ReferenceGaugeMm", "12", "Write a diameter between 0.5 and 2 mm.")]
-    [InlineData("Input.Hard", "", "Write a factor between 0.25 and 4.")]
-    [InlineData("Input.LastOneIn", "11", "Write a whole number between 1 and 10.")]
+    [InlineData("Input.Tennis.Polyester", "0", "Enter a number of hours between 1 and 500.")]
+    [InlineData("Input.Squash.ReferenceGaugeMm", "12", "Enter a diameter between 0.5 and 2 mm.")]
+    [InlineData("Input.Hard", "", "Enter a factor between 0.25 and 4.")]
+    [InlineData("Input.LastOneIn", "11", "Enter a whole number between 1 and 10.")]
     public async Task String_lives_out_of_range_are_refused_at_their_field(string field, string typed, string sentence)
     {
         var owner = await OwnerOfAShop();
@@ -114,7 +114,7 @@ public sealed class SettingsTests : IDisposable
 
         var preview = await owner.Send(form, ("Input.HomeMarkdown", "**Bring** it in"), ("Input.Accent", "#FFEE00"), ("Preview", "true"));
         Assert.Equal("Bring", preview.Document.QuerySelector(".prose strong")!.TextContent);
-        Assert.Contains("moved until it can be read", preview.Main, StringComparison.Ordinal);
+        Assert.Contains("adjusted so that it can be read", preview.Main, StringComparison.Ordinal);
         Assert.Equal(("", null), (Shop.HomeMarkdown, Shop.Accent));
         await owner.Send(preview);
 

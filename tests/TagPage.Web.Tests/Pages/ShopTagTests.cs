@@ -67,7 +67,7 @@ public sealed class ShopTagTests : IDisposable
         var owner = _shop.Owner();
         var pick = await owner.Open($"/shop/tags/link/{blank}");
         var confirm = await owner.Open(pick.Document.QuerySelector("ul.list a")!.GetAttribute("href")!);
-        Assert.Contains("That one retires", confirm.Main, StringComparison.Ordinal);
+        Assert.Contains("That one will be retired", confirm.Main, StringComparison.Ordinal);
 
         var answer = await owner.Send(confirm);
         var second = await owner.Send(confirm);

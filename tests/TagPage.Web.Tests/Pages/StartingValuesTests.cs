@@ -86,15 +86,15 @@ public sealed class StartingValuesTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.Polyester.Threshold", "0", "Write a loss between 1 and 90 %.")]
-    [InlineData("Input.NaturalGut.Settling", "", "Write a loss between 0.01 and 30 %.")]
-    [InlineData("Input.Aramid.PerHour", "31", "Write a loss between 0.01 and 30 %.")]
-    [InlineData("Input.SettlingTrust", "0.5", "Write a number between 1 and 50.")]
-    [InlineData("Input.ReadingNoise", "0", "Write percentage points between 0.1 and 20.")]
-    [InlineData("Input.Shape", "11", "Write a number between 1 and 10.")]
-    [InlineData("Input.OneIn", "1", "Write a number between 2 and 100.")]
-    [InlineData("Input.FewestBreaks", "0", "Write a whole number between 1 and 20.")]
-    [InlineData("Input.TypicalCounts", "1", "Write a number between 1.1 and 50.")]
+    [InlineData("Input.Polyester.Threshold", "0", "Enter a loss between 1 and 90 %.")]
+    [InlineData("Input.NaturalGut.Settling", "", "Enter a loss between 0.01 and 30 %.")]
+    [InlineData("Input.Aramid.PerHour", "31", "Enter a loss between 0.01 and 30 %.")]
+    [InlineData("Input.SettlingTrust", "0.5", "Enter a number between 1 and 50.")]
+    [InlineData("Input.ReadingNoise", "0", "Enter percentage points between 0.1 and 20.")]
+    [InlineData("Input.Shape", "11", "Enter a number between 1 and 10.")]
+    [InlineData("Input.OneIn", "1", "Enter a number between 2 and 100.")]
+    [InlineData("Input.FewestBreaks", "0", "Enter a whole number between 1 and 20.")]
+    [InlineData("Input.TypicalCounts", "1", "Enter a number between 1.1 and 50.")]
     public async Task Nonsense_is_refused_at_its_field(string field, string typed, string sentence)
     {
         var answer = await _runa.Send(await _runa.Open("/shop/settings/tension"), (field, typed));

@@ -20,7 +20,7 @@ public sealed class TagLanguageTests : IDisposable
     public static TheoryData<string> Codes => [.. Languages.All.Select(l => l.Code)];
 
     [Theory]
-    [InlineData("en", "Restring in 14 days", "by 9 Dec 2026", "Racket 1 · red tape · tennis", "About a third left: 14 days, because of hours played")]
+    [InlineData("en", "Restring in 14 days", "by 9 Dec 2026", "Racket 1 · red tape · tennis", "About a third left: 14 days, because of the hours played")]
     [InlineData("es", "Encordar dentro de 14 días", "a más tardar el 9 dic 2026", "Raqueta 1 · cinta: rojo · tenis", "Queda un tercio, más o menos: 14 días, por las horas jugadas")]
     [InlineData("fr", "À recorder dans 14 jours", "d’ici au 9 déc. 2026", "Raquette 1 · bande\u00A0: rouge · tennis", "Il en reste environ un tiers\u00A0: 14 jours, en raison des heures jouées")]
     [InlineData("de", "Neu bespannen in 14 Tagen", "bis 9. Dez. 2026", "Schläger 1 · Band: rot · Tennis", "Noch etwa ein Drittel übrig: 14 Tage, wegen der Spielstunden")]

@@ -32,7 +32,7 @@ public sealed class TagPageTests : IDisposable
         Assert.StartsWith("Restring in 14 days", page.Document.Title, StringComparison.Ordinal);
         Assert.Equal("by 9 Dec 2026", Text(page, ".by"));
         Assert.Equal("Good", Text(page, ".mark"));
-        Assert.Contains("About a third left: 14 days, because of hours played", page.Main, StringComparison.Ordinal);
+        Assert.Contains("About a third left: 14 days, because of the hours played", page.Main, StringComparison.Ordinal);
         Assert.Contains("Racket 1 · red tape · tennis", page.Main, StringComparison.Ordinal);
     }
 
@@ -100,9 +100,9 @@ public sealed class TagPageTests : IDisposable
 
     [Theory]
     [InlineData("UPDATE job SET ended_on = '2026-11-20', ended_how = 'Wear'", "No strings in it", "the last ones came out on 20 Nov 2026")]
-    [InlineData("DELETE FROM job", "Not strung here yet", "this page begins with its first stringing")]
-    [InlineData("UPDATE racket SET state = 'Resting'", "Nothing due", "this racket is not in play at the moment")]
-    [InlineData("UPDATE racket SET state = 'Sold'", "Nothing due", "this racket is not in play at the moment")]
+    [InlineData("DELETE FROM job", "Not strung here yet", "this page begins with the first stringing")]
+    [InlineData("UPDATE racket SET state = 'Resting'", "Nothing due", "this racket is not being played at the moment")]
+    [InlineData("UPDATE racket SET state = 'Sold'", "Nothing due", "this racket is not being played at the moment")]
     [InlineData("UPDATE racket SET own_date = '2026-11-25', own_date_note = 'canary'", "Restring today", "by 25 Nov 2026")]
     [InlineData("UPDATE racket SET own_date = '2026-11-26'", "Restring tomorrow", "by 26 Nov 2026")]
     public async Task Every_state_has_words_of_its_own(string change, string headline, string date)
@@ -124,7 +124,7 @@ public sealed class TagPageTests : IDisposable
         var drawing = page.Document.QuerySelector("svg[role=img]")!;
         Assert.Equal(6, Strokes(drawing.QuerySelector(".good")!));
         Assert.Equal(10, Strokes(drawing.QuerySelector(".used")!));
-        Assert.Equal("About a third left: 14 days, because of hours played", drawing.GetAttribute("aria-label"));
+        Assert.Equal("About a third left: 14 days, because of the hours played", drawing.GetAttribute("aria-label"));
     }
 
     [Theory]

@@ -38,7 +38,7 @@ public sealed class WhatIfTests : IDisposable
     {
         var page = await _shop.Owner().Open($"/shop/rackets/what-if/{_racket}?Input.TimesAWeek=99");
 
-        Assert.Equal("Write 0 to 21 times a week.", Assert.Single(page.Errors));
+        Assert.Equal("Enter 0 to 21 times a week.", Assert.Single(page.Errors));
         Assert.Equal("9 Dec 2026", page.Document.QuerySelector(".big")!.TextContent);
     }
 

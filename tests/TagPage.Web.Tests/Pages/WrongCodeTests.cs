@@ -21,7 +21,7 @@ public sealed class WrongCodeTests : IDisposable
         var page = await _shop.Stranger().Open("/t/" + Mistyped);
 
         Assert.Equal(HttpStatusCode.NotFound, page.Status);
-        Assert.Equal("Look again at the tag", page.Document.QuerySelector("h1")!.TextContent);
+        Assert.Equal("Check the tag again", page.Document.QuerySelector("h1")!.TextContent);
         Assert.Equal(Mistyped, page.Document.QuerySelector("input[name=code]")!.GetAttribute("value"));
     }
 
@@ -92,10 +92,10 @@ public sealed class WrongCodeTests : IDisposable
     }
 
     [Theory]
-    [InlineData(Mistyped, "Look again at the tag: one character is different there.")]
-    [InlineData("hello", "A code has eleven letters and digits, like 7K2M-9Q4T-XAV.")]
-    [InlineData("", "A code has eleven letters and digits, like 7K2M-9Q4T-XAV.")]
-    [InlineData("//evil.example", "A code has eleven letters and digits, like 7K2M-9Q4T-XAV.")]
+    [InlineData(Mistyped, "Check the tag again: one character is different there.")]
+    [InlineData("hello", "A code has eleven letters and digits, for example 7K2M-9Q4T-XAV.")]
+    [InlineData("", "A code has eleven letters and digits, for example 7K2M-9Q4T-XAV.")]
+    [InlineData("//evil.example", "A code has eleven letters and digits, for example 7K2M-9Q4T-XAV.")]
     public async Task Typed_code_that_does_not_read_is_kept_with_what_to_do_about_it(string typed, string advice)
     {
         var page = await _shop.Stranger().Open("/t?code=" + Uri.EscapeDataString(typed));

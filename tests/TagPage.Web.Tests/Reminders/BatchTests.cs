@@ -52,7 +52,7 @@ public sealed class BatchTests : IDisposable
         Worker.Round();
 
         var done = await _runa.Open(progress);
-        Assert.Contains("3 of 3 households are done, 3 got a mail", done.Main, StringComparison.Ordinal);
+        Assert.Contains("3 of 3 households are done, 3 got an email", done.Main, StringComparison.Ordinal);
         Assert.False(done.Response.Headers.Contains("Refresh"));
         var links = (await _shop.MailsSent()).SelectMany(m => m.Split('\n')).Where(l => l.StartsWith("https://tag.example/n/", StringComparison.Ordinal)).ToList();
         Assert.Equal(3, links.Distinct().Count());
@@ -73,9 +73,9 @@ public sealed class BatchTests : IDisposable
     }
 
     [Theory]
-    [InlineData("UPDATE client SET mail = NULL", "no mail address on file")]
-    [InlineData("UPDATE client SET remind_by = 'Sms'", "wishes SMS")]
-    [InlineData("UPDATE client SET quiet_months = 1024", "no reminders in this month")]
+    [InlineData("UPDATE client SET mail = NULL", "no email address on file")]
+    [InlineData("UPDATE client SET remind_by = 'Sms'", "wants SMS")]
+    [InlineData("UPDATE client SET quiet_months = 1024", "no reminders this month")]
     [InlineData("INSERT INTO reminder (client_id, made_at, expires_at, sent_how, sent_at) SELECT id, '2026-11-20T09:00:00.000Z', '2027-01-20T09:00:00.000Z', 'Mail', '2026-11-20T09:00:00.000Z' FROM client", "reminded less than 14 days ago")]
     public async Task Household_that_cannot_or_must_not_be_mailed_is_left_out_and_the_list_says_why(string change, string why)
     {

@@ -98,8 +98,8 @@ public sealed class NewReminderTests : IDisposable
         var form = await _runa.Open(NewPage);
         _shop.Records.Job(_home.Racket);
 
-        Assert.Contains("nothing to remind of", (await _runa.Send(form)).Main, StringComparison.Ordinal);
-        Assert.Contains("Nothing of this client is due", (await _runa.Open(NewPage)).Main, StringComparison.Ordinal);
+        Assert.Contains("nothing to remind them of", (await _runa.Send(form)).Main, StringComparison.Ordinal);
+        Assert.Contains("Nothing is due for this client", (await _runa.Open(NewPage)).Main, StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.NotFound, (await _runa.Get("/shop/nudges/new?client=404")).StatusCode);
     }
 

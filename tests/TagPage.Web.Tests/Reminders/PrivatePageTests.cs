@@ -33,7 +33,7 @@ public sealed class PrivatePageTests : IDisposable
 
     [Theory]
     [InlineData("OnMachine", "on the machine")]
-    [InlineData("Waiting", "at the shop already")]
+    [InlineData("Waiting", "already at the shop")]
     public async Task What_the_bench_has_already_can_no_longer_be_changed(string state, string says)
     {
         var odalys = _shop.Stranger();
@@ -99,12 +99,12 @@ public sealed class PrivatePageTests : IDisposable
 
     [Theory]
     [InlineData("", "", "", "Choose an answer for at least one racket.")]
-    [InlineData("Different", "", "", "Write what should be different: strings, tension or a note.")]
-    [InlineData("NotYet", "0", "", "Write whole weeks, from 1 to 52.")]
-    [InlineData("NotYet", "1.5", "", "Write whole weeks, from 1 to 52.")]
-    [InlineData("Elsewhere", "", "2026-11-26", "Choose the day it was strung; it cannot lie in the future.")]
-    [InlineData("Elsewhere", "", "2026-09-01", "Choose the day it was strung; it cannot lie in the future.")]
-    [InlineData("Elsewhere", "", "soon", "Choose the day it was strung; it cannot lie in the future.")]
+    [InlineData("Different", "", "", "Say what should be different: strings, tension or a note.")]
+    [InlineData("NotYet", "0", "", "Enter whole weeks, from 1 to 52.")]
+    [InlineData("NotYet", "1.5", "", "Enter whole weeks, from 1 to 52.")]
+    [InlineData("Elsewhere", "", "2026-11-26", "Choose the day it was strung: today or earlier.")]
+    [InlineData("Elsewhere", "", "2026-09-01", "Choose the day it was strung: today or earlier.")]
+    [InlineData("Elsewhere", "", "soon", "Choose the day it was strung: today or earlier.")]
     public async Task What_does_not_fit_is_said_beside_its_field_and_nothing_is_saved(string answer, string weeks, string day, string says)
     {
         var before = _shop.Database.Dump();

@@ -26,11 +26,11 @@ public sealed class ReminderSettingsTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.Markdown", "Hi {client} {stop}", "Write {link} where the household’s link goes.")]
-    [InlineData("Input.Markdown", "Hi {client} {link}", "Write {stop} where the link to stop reminders goes: everybody must find it.")]
-    [InlineData("Input.Sms", "Hello", "Write {link} where the household’s link goes.")]
-    [InlineData("Input.Sms", "{link} {name}", "{name} stands for nothing here. What can stand in braces: {client}, {shop}, {rackets}, {link}, {stop}.")]
-    [InlineData("Input.DaysBetween", "366", "Write a number of days from 0 to 365.")]
+    [InlineData("Input.Markdown", "Hi {client} {stop}", "Put {link} where the household’s link goes.")]
+    [InlineData("Input.Markdown", "Hi {client} {link}", "Put {stop} where the link to stop reminders goes: everybody must be able to find it.")]
+    [InlineData("Input.Sms", "Hello", "Put {link} where the household’s link goes.")]
+    [InlineData("Input.Sms", "{link} {name}", "{name} means nothing here. You can use: {client}, {shop}, {rackets}, {link}, {stop}.")]
+    [InlineData("Input.DaysBetween", "366", "Enter a number of days from 0 to 365.")]
     public async Task Words_that_would_lose_a_link_are_refused(string field, string value, string says)
     {
         var before = _shop.Database.Dump();

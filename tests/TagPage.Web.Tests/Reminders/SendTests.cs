@@ -97,7 +97,7 @@ public sealed class SendTests : IAsyncDisposable
         var second = await Mail();
         await Room.SendAll(Token);
 
-        Assert.Contains("on its way or has gone out already", second.Main, StringComparison.Ordinal);
+        Assert.Contains("on its way or has already gone out", second.Main, StringComparison.Ordinal);
         Assert.Single(_post.Received);
     }
 

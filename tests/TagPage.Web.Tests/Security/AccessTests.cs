@@ -135,7 +135,7 @@ public sealed class AccessTests : IDisposable
         var answer = await Ask(_shop.Owner(), HttpMethod.Post, "/shop/strings/new");
 
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
-        Assert.Contains("load the page once more", (await WebPage.Of(answer, "")).Main, StringComparison.Ordinal);
+        Assert.Contains("reload the page", (await WebPage.Of(answer, "")).Main, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -62,7 +62,7 @@ public sealed class HeaderTests : IDisposable
         var answer = await _shop.Stranger().Open("/");
 
         Assert.Equal(HttpStatusCode.InternalServerError, answer.Status);
-        Assert.Contains("Something broke on our side", answer.Main, StringComparison.Ordinal);
+        Assert.Contains("Something went wrong on our side", answer.Main, StringComparison.Ordinal);
         await Check(answer.Response);
     }
 

@@ -93,9 +93,9 @@ public sealed class NewPasswordTests : IAsyncLifetime
     }
 
     [Theory]
-    [InlineData("", "Write the new password.")]
+    [InlineData("", "Enter the new password.")]
     [InlineData("short", "Use at least 12 characters. Four words that do not belong together are easy to remember.")]
-    [InlineData("runa runa runa", "This one is guessed early. Use words that have nothing to do with you, the shop or the sport.")]
+    [InlineData("runa runa runa", "This password is easy to guess. Use words that have nothing to do with you, the shop or the sport.")]
     public async Task Password_that_will_not_do_is_refused_and_leaves_the_link_open(string typed, string sentence)
     {
         var runa = _shop.Stranger();

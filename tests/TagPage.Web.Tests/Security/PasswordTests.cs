@@ -76,8 +76,8 @@ public sealed class PasswordTests : IAsyncLifetime
     [Theory]
     [InlineData("four blue herons walking", Next, "This is not the password you sign in with.")]
     [InlineData(Runa.Password, "short", "Use at least 12 characters. Four words that do not belong together are easy to remember.")]
-    [InlineData(Runa.Password, "password1234", "This one is guessed early. Use words that have nothing to do with you, the shop or the sport.")]
-    [InlineData(Runa.Password, "", "Write the new password.")]
+    [InlineData(Runa.Password, "password1234", "This password is easy to guess. Use words that have nothing to do with you, the shop or the sport.")]
+    [InlineData(Runa.Password, "", "Enter the new password.")]
     public async Task Refused_change_leaves_the_old_password_and_everybody_signed_in(string present, string next, string sentence)
     {
         var (tablet, phone) = (_shop.Stranger(), _shop.Stranger());

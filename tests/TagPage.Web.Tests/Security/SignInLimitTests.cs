@@ -21,7 +21,7 @@ public sealed class SignInLimitTests : IAsyncLifetime
         var refused = await mallory.SignIn(password: Runa.Password);
 
         Assert.Equal(HttpStatusCode.TooManyRequests, refused.Status);
-        Assert.Contains("Too many tries", refused.Main, StringComparison.Ordinal);
+        Assert.Contains("Too many attempts", refused.Main, StringComparison.Ordinal);
         Assert.Equal(TimeSpan.FromMinutes(15), refused.Response.Headers.RetryAfter?.Delta);
         _shop.Clock.Advance(TimeSpan.FromMinutes(15));
         Assert.Equal("/shop", (await mallory.SignIn()).Location);

@@ -49,7 +49,7 @@ public sealed class SignInTests : IAsyncLifetime
         Assert.Equal(HttpStatusCode.OK, wrong.Status);
         Assert.Equal(wrong.Status, unknown.Status);
         Assert.Equal(wrong.Main, unknown.Main);
-        Assert.Contains("This name and password do not belong together.", wrong.Main, StringComparison.Ordinal);
+        Assert.Contains("This name and password do not match.", wrong.Main, StringComparison.Ordinal);
         Assert.False(wrong.Response.Headers.TryGetValues("Set-Cookie", out _));
         Assert.DoesNotContain("herons", wrong.Text, StringComparison.Ordinal);
     }

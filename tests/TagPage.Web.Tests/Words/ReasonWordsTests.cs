@@ -34,7 +34,7 @@ public class ReasonWordsTests
         var hybrid = Racket(3) with { Bed = new Bed(Polyester with { GaugeMm = 1.25m }, new BedString(Material.NaturalGut, 1.30m)) };
         Assert.Equal("16.64 h of play (the shorter-lived of two strings) at 4.5 h a week: 25 days", Why<HoursLimit>("en", hybrid));
         Assert.Equal("no hours of play are noted", Why<HoursLimit>("en", Racket(0)));
-        Assert.Equal("the strings are not known, so their hours are not either", Why<HoursLimit>("en", Racket(3) with { Bed = null }));
+        Assert.Equal("the strings are not known, so neither is how long they last", Why<HoursLimit>("en", Racket(3) with { Bed = null }));
     }
 
     [Theory]
@@ -48,7 +48,7 @@ public class ReasonWordsTests
     public void The_shops_own_date()
     {
         Assert.Equal("the shop chose this date", Why<OwnersDateLimit>("en", Racket(3) with { OwnersDate = Strung }));
-        Assert.Equal("the date the shop chose is from before these strings", Why<OwnersDateLimit>("en", Racket(3) with { OwnersDate = Strung.AddDays(-1) }));
+        Assert.Equal("the date the shop chose is older than these strings", Why<OwnersDateLimit>("en", Racket(3) with { OwnersDate = Strung.AddDays(-1) }));
     }
 
     [Fact]
@@ -71,14 +71,14 @@ public class ReasonWordsTests
         var measured = Learned.Nothing with { Losses = [new(14, 7, 15), new(30, 15, 22), new(21, 10, 17.5)] };
         Assert.Equal("tension down by 25 % by then at 4.5 h a week, learned from 3 readings: 31 days", Why<TensionLimit>("en", Racket(3) with { Learned = measured }));
         Assert.Equal("no hours of play are noted", Why<TensionLimit>("en", Racket(0)));
-        Assert.Equal("the strings are not known, so their hours are not either", Why<TensionLimit>("en", Racket(3) with { Bed = null }));
+        Assert.Equal("the strings are not known, so neither is how long they last", Why<TensionLimit>("en", Racket(3) with { Bed = null }));
         Assert.Equal("tension does not fall by 25 % within two years", Why<TensionLimit>("en", Racket(0.01)));
     }
 
     [Fact]
     public void Breakage_lists_the_breaks_and_says_what_follows_once_there_are_two()
     {
-        Assert.Equal("broke after 12 hours before; too few to tell from", Why<BreakageLimit>("en", Racket(3) with { Learned = Broken(12) }));
+        Assert.Equal("broke after 12 hours before; too few to go by", Why<BreakageLimit>("en", Racket(3) with { Learned = Broken(12) }));
         Assert.Equal("broke after 12, 14 and 16.5 hours: one in 5 would break by 15 hours, which is 23 days", Why<BreakageLimit>("en", Racket(3) with { Learned = Broken(14, 16.5, 12) }));
         Assert.Equal("broke after 12 and 14 hours: one in 5 would break by 15.9 hours", Why<BreakageLimit>("en", Racket(0) with { Learned = Broken(14, 12) }));
     }
@@ -89,7 +89,7 @@ public class ReasonWordsTests
         var noted = Racket(3) with { Logged = [new LoggedHours(Strung, 4)] };
         Assert.Equal("18 h of play, 4 h noted so far, then 4.5 h a week: 21 days", Why<HoursLimit>("en", noted));
         var paused = Racket(3) with { Pauses = [new Pause(Strung.AddDays(3), Strung.AddDays(9))] };
-        Assert.Equal("18 h of play at 4.5 h a week: 35 days, pauses left out", Why<HoursLimit>("en", paused));
+        Assert.Equal("18 h of play at 4.5 h a week: 35 days, not counting pauses", Why<HoursLimit>("en", paused));
     }
 
     private static Learned Broken(params double[] hours) => Learned.Nothing with { BrokeAfter = hours };

@@ -11,7 +11,7 @@ namespace TagPage.Web.Http.Forms;
 [HtmlTargetElement("confirm", TagStructure = TagStructure.WithoutEndTag)]
 public sealed class ConfirmTagHelper : TagHelper
 {
-    public string Label { get; set; } = "It is right as typed";
+    public string Label { get; set; } = "This is correct as typed";
 
     [HtmlAttributeNotBound, ViewContext]
     public ViewContext ViewContext { get; set; } = default!;

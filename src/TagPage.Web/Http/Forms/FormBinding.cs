@@ -16,7 +16,7 @@ internal static class FormBinding
         options.ValueProviderFactories.RemoveType<JQueryQueryStringValueProviderFactory>();
         options.SuppressImplicitRequiredAttributeForNonNullableReferenceTypes = true;
         var messages = options.ModelBindingMessageProvider;
-        messages.SetAttemptedValueIsInvalidAccessor((value, _) => $"“{Shown(value)}” does not fit this field. Write a date as 2027-03-14.");
+        messages.SetAttemptedValueIsInvalidAccessor((value, _) => $"“{Shown(value)}” does not fit this field. Enter a date as 2027-03-14.");
         messages.SetNonPropertyAttemptedValueIsInvalidAccessor(value => $"“{Shown(value)}” does not fit this field.");
         messages.SetValueMustNotBeNullAccessor(_ => "Fill in this field.");
         messages.SetValueIsInvalidAccessor(value => $"“{Shown(value)}” does not fit this field.");

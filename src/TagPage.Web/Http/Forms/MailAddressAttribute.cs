@@ -10,7 +10,7 @@ public sealed partial class MailAddressAttribute : ValidationAttribute
     /// <summary>Longest address there is (RFC 5321, 4.5.3.1.3, without the angle brackets).</summary>
     private const int Longest = 254;
 
-    public MailAddressAttribute() : base("Write a mail address like name@example.org.")
+    public MailAddressAttribute() : base("Enter an email address like name@example.org.")
     {
     }
 

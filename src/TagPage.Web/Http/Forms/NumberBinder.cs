@@ -29,7 +29,7 @@ internal sealed class NumberBinder : IModelBinder
         else if (decimal.TryParse(typed.Replace(',', '.'), Plain, CultureInfo.InvariantCulture, out var number))
             context.Result = ModelBindingResult.Success(number);
         else
-            context.ModelState.TryAddModelError(context.ModelName, typed.Length == 0 ? "Fill in a number." : $"Write a number here, like 24.5, not “{Shown(typed)}”.");
+            context.ModelState.TryAddModelError(context.ModelName, typed.Length == 0 ? "Fill in a number." : $"Enter a number here, like 24.5, not “{Shown(typed)}”.");
     }
 
     private static string Shown(string typed) => typed.Length > 20 ? typed[..20] + "…" : typed;

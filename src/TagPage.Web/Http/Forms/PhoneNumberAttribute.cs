@@ -7,7 +7,7 @@ namespace TagPage.Web.Http.Forms;
 [AttributeUsage(AttributeTargets.Property)]
 public sealed class PhoneNumberAttribute : ValidationAttribute
 {
-    private const string Sentence = "This cannot be a phone number. Write it with its area code, or with + and the country code.";
+    private const string Sentence = "This does not look like a phone number. Enter it with its area code, or with + and the country code.";
 
     protected override ValidationResult? IsValid(object? value, ValidationContext validationContext)
     {

@@ -26,7 +26,7 @@ internal sealed class WholeNumberBinder : IModelBinder
         else if (int.TryParse(typed, Plain, CultureInfo.InvariantCulture, out var number))
             context.Result = ModelBindingResult.Success(number);
         else
-            context.ModelState.TryAddModelError(context.ModelName, "Write a whole number here, like 16.");
+            context.ModelState.TryAddModelError(context.ModelName, "Enter a whole number here, like 16.");
     }
 }
 

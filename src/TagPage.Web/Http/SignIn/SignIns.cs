@@ -20,7 +20,7 @@ public sealed class SignIns(
         public bool IsBusy { get; init; }
     }
 
-    public const string Busy = "Very many passwords wait to be checked at this moment, so yours was not. Wait a few seconds, then try once more.";
+    public const string Busy = "Too many passwords are being checked right now, so yours was not. Wait a few seconds, then try again.";
 
     public async Task<Check> TryPassword(HttpContext context, string name, string password)
     {

@@ -13,7 +13,7 @@ public sealed class NewPasswordModel(NewPasswordStore store, Owners owners, Sign
 {
     public sealed record Fields
     {
-        [Required(ErrorMessage = "Write the new password.")]
+        [Required(ErrorMessage = "Enter the new password.")]
         [StringLength(AccountLimits.Password, ErrorMessage = "Keep the password within 200 characters.")]
         public string? NewPassword { get; init; }
     }
@@ -39,7 +39,7 @@ public sealed class NewPasswordModel(NewPasswordStore store, Owners owners, Sign
             return Page();
         }
         await signIns.Begin(HttpContext, owner);
-        this.Say("The password is set. Every other browser is signed out.");
+        this.Say("The password is set. All other browsers have been signed out.");
         return Redirect("/shop");
     }
 

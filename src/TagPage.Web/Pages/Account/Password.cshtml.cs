@@ -14,11 +14,11 @@ public sealed class PasswordModel(UserManager<Records.Accounts.Account> users, S
 {
     public sealed record Fields
     {
-        [Required(ErrorMessage = "Write the password you sign in with now.")]
+        [Required(ErrorMessage = "Enter your current password.")]
         [StringLength(AccountLimits.Password, ErrorMessage = "Passwords have at most 200 characters.")]
         public string? PresentPassword { get; init; }
 
-        [Required(ErrorMessage = "Write the new password.")]
+        [Required(ErrorMessage = "Enter the new password.")]
         [StringLength(AccountLimits.Password, ErrorMessage = "Keep the password within 200 characters.")]
         public string? NewPassword { get; init; }
     }
@@ -55,7 +55,7 @@ public sealed class PasswordModel(UserManager<Records.Accounts.Account> users, S
             return Refuse(nameof(Input.NewPassword), changed.Errors.First().Description);
         sessions.EndAll(account.Id);
         await signIns.Begin(HttpContext, account);
-        this.Say("The password is changed. Every other browser is signed out.");
+        this.Say("The password is changed. All other browsers have been signed out.");
         return Redirect("/shop/settings");
     }
 

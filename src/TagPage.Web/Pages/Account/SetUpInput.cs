@@ -10,16 +10,16 @@ namespace TagPage.Web.Pages.Account;
 /// <summary>What the set-up form posts.</summary>
 public sealed record SetUpInput : IValidatableObject
 {
-    [Required(ErrorMessage = "Write the shop's name as your clients know it.")]
+    [Required(ErrorMessage = "Enter the shop's name as your clients know it.")]
     [StringLength(80, ErrorMessage = "Keep the shop's name within 80 characters.")]
     public string? ShopName { get; init; }
 
-    [Required(ErrorMessage = "Write a name to sign in with.")]
+    [Required(ErrorMessage = "Enter a name to sign in with.")]
     [StringLength(AccountLimits.Name, MinimumLength = 2, ErrorMessage = "Use 2 to 60 characters.")]
-    [RegularExpression(@"[^\s].*", ErrorMessage = "Write the name in one line.")]
+    [RegularExpression(@"[^\s].*", ErrorMessage = "Write the name on one line.")]
     public string? Name { get; init; }
 
-    [Required(ErrorMessage = "Write a password.")]
+    [Required(ErrorMessage = "Enter a password.")]
     [StringLength(AccountLimits.Password, ErrorMessage = "Keep the password within 200 characters.")]
     public string? Password { get; init; }
 

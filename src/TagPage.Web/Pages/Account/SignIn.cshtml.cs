@@ -11,11 +11,11 @@ public sealed class SignInModel(SignIns signIns, AccountStore accounts) : PageMo
 {
     public sealed record Fields
     {
-        [Required(ErrorMessage = "Write your sign-in name.")]
+        [Required(ErrorMessage = "Enter your sign-in name.")]
         [StringLength(AccountLimits.Name, ErrorMessage = "Sign-in names have at most 60 characters.")]
         public string? Name { get; init; }
 
-        [Required(ErrorMessage = "Write your password.")]
+        [Required(ErrorMessage = "Enter your password.")]
         [StringLength(AccountLimits.Password, ErrorMessage = "Passwords have at most 200 characters.")]
         public string? Password { get; init; }
     }
@@ -42,7 +42,7 @@ public sealed class SignInModel(SignIns signIns, AccountStore accounts) : PageMo
             return this.Busy(SignIns.Busy);
         if (check.Account is null)
         {
-            ModelState.AddModelError("", "This name and password do not belong together. Check both and try once more.");
+            ModelState.AddModelError("", "This name and password do not match. Check both and try again.");
             return Page();
         }
         await signIns.Begin(HttpContext, check.Account);

@@ -53,8 +53,8 @@ public sealed record Arguments
         };
         return Command switch
         {
-            Command.Import => own.WithFolder(rest, "Write after import in which folder the files lie."),
-            Command.Copy => own.WithFolder(rest, "Write after copy which folder is to be made."),
+            Command.Import => own.WithFolder(rest, "After import, name the folder that holds the files."),
+            Command.Copy => own.WithFolder(rest, "After copy, name the folder to create."),
             _ => own.WithRest(rest),
         };
     }
@@ -78,7 +78,7 @@ public sealed record Arguments
             if (!IsSetting(rest[i]) || !KnownSettings.Contains(NameOf(rest[i])))
                 return this with { Wrong = $"“{rest[i]}” is not understood here." };
             if (!HasValue(rest[i]) && (++i == rest.Count || rest[i].StartsWith("--", StringComparison.Ordinal)))
-                return this with { Wrong = $"“{rest[i - 1]}” needs a value behind it." };
+                return this with { Wrong = $"“{rest[i - 1]}” needs a value after it." };
         }
         return this with { Settings = [.. rest] };
     }

@@ -8,7 +8,7 @@ internal static class CopyCommand
     public static void Run(string[] settings, string folder, TextWriter output)
     {
         if (Path.Exists(folder))
-            throw new CannotStartException($"{Path.GetFullPath(folder)} is there already; name a folder that is not, so that no older copy is written over.");
+            throw new CannotStartException($"{Path.GetFullPath(folder)} already exists; name a folder that does not, so that no older copy is overwritten.");
         using var app = App.Build(App.CreateBuilder(settings));
         var target = new DataFolder(folder);
         Copy(app.Services.GetRequiredService<Database>(), app.Services.GetRequiredService<DataFolder>(), target);

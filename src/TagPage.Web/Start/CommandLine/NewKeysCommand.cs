@@ -20,7 +20,7 @@ internal static class NewKeysCommand
         App.OpenRecords(app.Services, alone: true);
         app.Services.GetRequiredService<EverySessionStore>().End();
         KeyFiles.Delete(folder);
-        output.WriteLine("Every browser is signed out and every link sent so far is void. Tags and their labels go on working.");
+        output.WriteLine("Every browser is signed out and every link sent so far is void. Tags and their labels keep working.");
         output.WriteLine("Start the shop and choose a new password:");
         foreach (var line in SetUpLinkCommand.Lines(app))
             output.WriteLine(line);

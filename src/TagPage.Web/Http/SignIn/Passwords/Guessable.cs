@@ -9,7 +9,7 @@ namespace TagPage.Web.Http.SignIn.Passwords;
 /// </summary>
 public static class Guessable
 {
-    public const string Sentence = "This one is guessed early. Use words that have nothing to do with you, the shop or the sport.";
+    public const string Sentence = "This password is easy to guess. Use words that have nothing to do with you, the shop or the sport.";
 
     /// <summary>So many different letters and digits must be left when the common pieces are taken out.</summary>
     private const int EnoughLeft = 5;

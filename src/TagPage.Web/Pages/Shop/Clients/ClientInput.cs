@@ -13,7 +13,7 @@ public sealed record ClientInput
 
     public string? Confirmed { get; init; }
 
-    [Required(ErrorMessage = "Write the client’s name.")]
+    [Required(ErrorMessage = "Enter the client’s name.")]
     [StringLength(80, ErrorMessage = "Keep the name within 80 characters.")]
     public string? Name { get; init; }
 
@@ -24,7 +24,7 @@ public sealed record ClientInput
     public string? Mail { get; init; }
 
     [Required(ErrorMessage = "Choose a language.")]
-    [RegularExpression("[a-z]{2}", ErrorMessage = "Choose a language of the list.")]
+    [RegularExpression("[a-z]{2}", ErrorMessage = "Choose a language from the list.")]
     public string? Language { get; init; } = "en";
 
     public long? PayerId { get; init; }

@@ -9,12 +9,12 @@ internal static class ClientQuestions
     public static IReadOnlyList<Question> Of(ClientStore.SameReach same) =>
     [
         .. Of(nameof(ClientInput.Phone), same.Phone, "phone number"),
-        .. Of(nameof(ClientInput.Mail), same.Mail, "mail address"),
+        .. Of(nameof(ClientInput.Mail), same.Mail, "email address"),
     ];
 
     private static IEnumerable<Question> Of(string field, string? name, string what)
     {
         if (name is not null)
-            yield return new Question(field, $"{name} has this {what} already. Find that record, or tick below to add a second client.");
+            yield return new Question(field, $"{name} already has this {what}. Open that record, or tick below to add a second client.");
     }
 }

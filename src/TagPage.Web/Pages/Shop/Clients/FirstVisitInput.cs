@@ -16,7 +16,7 @@ public sealed record FirstVisitInput
 
     public string? Confirmed { get; init; }
 
-    [Required(ErrorMessage = "Write the client’s name.")]
+    [Required(ErrorMessage = "Enter the client’s name.")]
     [StringLength(80, ErrorMessage = "Keep the name within 80 characters.")]
     public string? Name { get; init; }
 
@@ -34,10 +34,10 @@ public sealed record FirstVisitInput
 
     public bool Junior { get; init; }
 
-    [Range(0.0, Play.MaxTimesAWeek, ErrorMessage = "Write 0 to 21 times a week.")]
+    [Range(0.0, Play.MaxTimesAWeek, ErrorMessage = "Enter 0 to 21 times a week.")]
     public decimal? TimesAWeek { get; init; }
 
-    [Range(0.0, Play.MaxHoursATime, ErrorMessage = "Write 0 to 8 hours.")]
+    [Range(0.0, Play.MaxHoursATime, ErrorMessage = "Enter 0 to 8 hours.")]
     public decimal? HoursATime { get; init; }
 
     [Required(ErrorMessage = "Choose the sport.")]
@@ -46,10 +46,10 @@ public sealed record FirstVisitInput
     [StringLength(80, ErrorMessage = "Keep the frame within 80 characters.")]
     public string? Frame { get; init; }
 
-    [Range(8, 40, ErrorMessage = "Write 8 to 40 mains.")]
+    [Range(8, 40, ErrorMessage = "Enter 8 to 40 mains.")]
     public int? PatternMains { get; init; }
 
-    [Range(8, 40, ErrorMessage = "Write 8 to 40 crosses.")]
+    [Range(8, 40, ErrorMessage = "Enter 8 to 40 crosses.")]
     public int? PatternCrosses { get; init; }
 
     [StringLength(20, ErrorMessage = "Keep the colour within 20 characters.")]
@@ -62,7 +62,7 @@ public sealed record FirstVisitInput
     public FirstTag? Tag { get; init; } = FirstTag.New;
 
     [CustomValidation(typeof(FirstVisitInput), nameof(NeedCode))]
-    [StringLength(200, ErrorMessage = "A code has eleven letters and digits, like 7K2M-9Q4T-XAV.")]
+    [StringLength(200, ErrorMessage = "A code has eleven letters and digits, for example 7K2M-9Q4T-XAV.")]
     public string? BlankCode { get; init; }
 
     public FirstVisitEntry ToEntry() => new()
@@ -94,7 +94,7 @@ public sealed record FirstVisitInput
 
     public static ValidationResult? NeedPlayer(string? name, ValidationContext context) =>
         name is null && context.ObjectInstance is FirstVisitInput { ClientPlays: false }
-            ? new ValidationResult("Write the player’s name, or tick that the client plays.")
+            ? new ValidationResult("Enter the player’s name, or tick that the client plays.")
             : ValidationResult.Success;
 
     public static ValidationResult? NeedCode(string? code, ValidationContext context) =>

@@ -15,7 +15,7 @@ public sealed class WithdrawModel(FoundChoiceStore store) : PageModel
     {
         if (store.Withdraw(id) is Outcome.Absent)
             return NotFound();
-        this.Say("Finders get the shop’s contact and nothing else from now on.");
+        this.Say("From now on, finders get only the shop’s contact details.");
         return Redirect($"/shop/clients/{id}");
     }
 }

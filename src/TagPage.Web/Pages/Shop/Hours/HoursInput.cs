@@ -9,12 +9,12 @@ public sealed record HoursInput
 {
     public string FormKey { get; init; } = "";
 
-    [Required(ErrorMessage = "Write the day.")]
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Look at the year again.")]
+    [Required(ErrorMessage = "Enter the day.")]
+    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
     public DateOnly? PlayedOn { get; init; }
 
-    [Required(ErrorMessage = "Write how many hours.")]
-    [Range(0.1, LoggedHours.Most, ErrorMessage = "Write between 0.1 and 200 hours.")]
+    [Required(ErrorMessage = "Enter how many hours.")]
+    [Range(0.1, LoggedHours.Most, ErrorMessage = "Enter between 0.1 and 200 hours.")]
     public decimal? Hours { get; init; }
 
     [StringLength(200, ErrorMessage = "Keep the note within 200 characters.")]

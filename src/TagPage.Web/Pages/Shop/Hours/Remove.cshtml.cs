@@ -10,5 +10,5 @@ public sealed class RemoveModel(HoursStore store) : RecordPage<HoursStore.Row>
     protected override HoursStore.Row? Find(long id) => store.Get(Who.Shop, id);
 
     public IActionResult OnPost() =>
-        this.After(store.Remove(Who.Shop, Id), racket => this.GoOn($"/shop/rackets/{racket}#played", "The hours are taken away."));
+        this.After(store.Remove(Who.Shop, Id), racket => this.GoOn($"/shop/rackets/{racket}#played", "The hours are removed."));
 }

@@ -38,7 +38,7 @@ public sealed class IndexModel(Uploads uploads) : PageModel
             if (file.Length > SheetText.MostBytes)
                 Refuse(file, $"has more than {SheetText.MostBytes / 1_000_000} MB. Split it and send the parts one after the other.");
             else if (!Sheets.Any(s => s.File.Equals(file.FileName, StringComparison.OrdinalIgnoreCase)))
-                Refuse(file, $"is not a name known here. Known are {string.Join(", ", Sheets.Select(s => s.File))}.");
+                Refuse(file, $"is not a known file name. Known names are {string.Join(", ", Sheets.Select(s => s.File))}.");
             else if (!files.TryAdd(file.FileName, await Bytes(file)))
                 Refuse(file, "was chosen twice. Choose one of the two.");
         }

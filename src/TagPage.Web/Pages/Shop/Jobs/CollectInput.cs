@@ -6,7 +6,7 @@ namespace TagPage.Web.Pages.Shop.Jobs;
 /// <summary>What is noted when a racket is handed out.</summary>
 public sealed record CollectInput
 {
-    [Required(ErrorMessage = "Write the day it was collected.")]
+    [Required(ErrorMessage = "Enter the day it was collected.")]
     public DateOnly? CollectedOn { get; init; }
 
     public bool Paid { get; init; }

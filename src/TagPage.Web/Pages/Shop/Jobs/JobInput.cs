@@ -19,7 +19,7 @@ public record JobInput
 
     public Supplier? CrossesSuppliedBy { get; init; }
 
-    [Required(ErrorMessage = "Write the tension of the mains.")]
+    [Required(ErrorMessage = "Enter the tension of the mains.")]
     public decimal? MainsTension { get; init; }
 
     public decimal? CrossesTension { get; init; }
@@ -29,13 +29,13 @@ public record JobInput
     /// <summary>What the form asked about and the owner ticked as meant.</summary>
     public string? Confirmed { get; init; }
 
-    [Range(0, 30, ErrorMessage = "Write a pre-stretch between 0 and 30 %.")]
+    [Range(0, 30, ErrorMessage = "Enter a pre-stretch between 0 and 30 %.")]
     public int? PreStretchPercent { get; init; }
 
     [Range(1, 2, ErrorMessage = "Choose one piece or two.")]
     public int Pieces { get; init; } = 2;
 
-    [Required(ErrorMessage = "Write the day it came in.")]
+    [Required(ErrorMessage = "Enter the day it came in.")]
     public DateOnly? ReceivedOn { get; init; }
 
     [StringLength(60, ErrorMessage = "Keep the place within 60 characters.")]

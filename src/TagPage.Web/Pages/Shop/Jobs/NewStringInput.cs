@@ -12,7 +12,7 @@ public sealed record NewStringInput
 
     public Material? Material { get; init; }
 
-    [Range(0.5, 1.6, ErrorMessage = "Write a diameter between 0.5 and 1.6 mm.")]
+    [Range(0.5, 1.6, ErrorMessage = "Enter a diameter between 0.5 and 1.6 mm.")]
     public decimal? GaugeMm { get; init; }
 
     public NewStringPlace Place { get; init; }

@@ -7,7 +7,7 @@ namespace TagPage.Web.Pages.Shop.Jobs;
 /// <summary>What is noted when a racket comes off the machine.</summary>
 public sealed record StrungInput
 {
-    [Required(ErrorMessage = "Write the day of stringing.")]
+    [Required(ErrorMessage = "Enter the day of stringing.")]
     public DateOnly? StrungOn { get; init; }
 
     [StringLength(60, ErrorMessage = "Keep the name within 60 characters.")]

@@ -15,10 +15,10 @@ public sealed class DeskModel(LabelMaker maker, ShopClock clock, TimeProvider ti
 {
     public sealed record DeskInput : PlainInput
     {
-        [Required(ErrorMessage = "Write the desk number."), Range(1, 99999, ErrorMessage = "Write a number from 1 to 99999.")]
+        [Required(ErrorMessage = "Enter the desk number."), Range(1, 99999, ErrorMessage = "Enter a number from 1 to 99999.")]
         public int? Number { get; init; }
 
-        [Required(ErrorMessage = "Write the tension, like 24 / 23 lb."), StringLength(30, ErrorMessage = "Keep the tension within 30 characters.")]
+        [Required(ErrorMessage = "Enter the tension, like 24 / 23 lb."), StringLength(30, ErrorMessage = "Keep the tension within 30 characters.")]
         public string? Tension { get; init; }
 
         [StringLength(60, ErrorMessage = "Keep the string within 60 characters.")]

@@ -14,7 +14,7 @@ public sealed class FreeModel(LabelMaker maker) : PageModel
 {
     public sealed record FreeInput : PlainInput
     {
-        [Required(ErrorMessage = "Write at least one line."), StringLength(60, ErrorMessage = "Keep a line within 60 characters.")]
+        [Required(ErrorMessage = "Enter at least one line."), StringLength(60, ErrorMessage = "Keep a line within 60 characters.")]
         public string? First { get; init; }
 
         [StringLength(60, ErrorMessage = "Keep a line within 60 characters.")]

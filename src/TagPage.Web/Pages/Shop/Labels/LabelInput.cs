@@ -28,12 +28,12 @@ public sealed record LabelInput
 
     public bool Fold { get; init; }
 
-    [Required(ErrorMessage = "Write how many copies."), Range(1, 50, ErrorMessage = "Write a number from 1 to 50.")]
+    [Required(ErrorMessage = "Enter how many copies."), Range(1, 50, ErrorMessage = "Enter a number from 1 to 50.")]
     public int? Copies { get; init; } = 1;
 
     public LabelPages Pages { get; init; }
 
-    [Required(ErrorMessage = "Write the first free place, counted from 1."), Range(1, 800, ErrorMessage = "Write a number from 1 to 800.")]
+    [Required(ErrorMessage = "Enter the first free place, counted from 1."), Range(1, 800, ErrorMessage = "Enter a number from 1 to 800.")]
     public int? FirstFree { get; init; } = 1;
 
     public LabelEntry ToEntry() => new()

@@ -15,7 +15,7 @@ public sealed class LogoPageModel(LogoStore store, LabelSettingsStore settings) 
 {
     public sealed record LogoInput
     {
-        [Required(ErrorMessage = "Write a number from 1 to 255."), Range(1, 255, ErrorMessage = "Write a number from 1 to 255.")]
+        [Required(ErrorMessage = "Enter a number from 1 to 255."), Range(1, 255, ErrorMessage = "Enter a number from 1 to 255.")]
         public int? Threshold { get; init; } = 128;
 
         public IFormFile? File { get; init; }
@@ -40,7 +40,7 @@ public sealed class LogoPageModel(LogoStore store, LabelSettingsStore settings) 
         if (Input.Remove)
         {
             store.Remove();
-            this.Say("The logo is taken away.");
+            this.Say("The logo is removed.");
             return Redirect("/shop/labels/logo");
         }
         var (png, fault) = Input.File is { } file ? await Read(file) : (store.Get()?.Png, "Choose a PNG or an SVG.");

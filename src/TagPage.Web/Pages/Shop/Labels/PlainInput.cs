@@ -12,7 +12,7 @@ public record PlainInput
     [StringLength(20, ErrorMessage = "Keep the ink within 20 characters.")]
     public string? InkColour { get; init; }
 
-    [Required(ErrorMessage = "Write how many copies."), Range(1, 50, ErrorMessage = "Write a number from 1 to 50.")]
+    [Required(ErrorMessage = "Enter how many copies."), Range(1, 50, ErrorMessage = "Enter a number from 1 to 50.")]
     public int? Copies { get; init; } = 1;
 
     public LabelPages Pages { get; init; }

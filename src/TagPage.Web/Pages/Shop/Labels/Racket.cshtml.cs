@@ -58,7 +58,7 @@ public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock cl
         if (!Load(id))
             return NotFound();
         if (Racket.Junior && WhoseOnLabel.GivesAwayMore(Input.AgreedName ?? "", Racket.PlayerName))
-            this.Note([new FieldFault(nameof(Input.AgreedName), "Write a given name or a nickname only: a family name leads to a child.")]);
+            this.Note([new FieldFault(nameof(Input.AgreedName), "Enter a given name or a nickname only: a family name leads to a child.")]);
         if (ModelState.IsValid)
             Lay();
         if (!ModelState.IsValid || Preview || Label is null)

@@ -16,8 +16,8 @@ public sealed class RollsModel(RollStore rolls, LabelSettingsStore settings, Pub
     {
         public string FormKey { get; init; } = "";
 
-        [Required(ErrorMessage = "Write how many tags.")]
-        [Range(1, RollStore.Most, ErrorMessage = "Write a number from 1 to 500.")]
+        [Required(ErrorMessage = "Enter how many tags.")]
+        [Range(1, RollStore.Most, ErrorMessage = "Enter a number from 1 to 500.")]
         public int? Count { get; init; } = 50;
     }
 

@@ -7,35 +7,35 @@ namespace TagPage.Web.Pages.Shop.Labels;
 /// <summary>What the form about labels posts. Lengths in mm.</summary>
 public sealed record SettingsInput : IValidatableObject
 {
-    private const string Length = "Write a length in mm from {1} to {2}.";
+    private const string Length = "Enter a length in mm from {1} to {2}.";
 
     public int Version { get; init; }
 
-    [Required(ErrorMessage = "Write the tape’s width in mm, like 12."), Range(6.0, 50.0, ErrorMessage = Length)]
+    [Required(ErrorMessage = "Enter the tape’s width in mm, like 12."), Range(6.0, 50.0, ErrorMessage = Length)]
     public decimal? TapeMm { get; init; }
 
-    [Required(ErrorMessage = "Write the margin in mm, like 1."), Range(0.0, 5.0, ErrorMessage = Length)]
+    [Required(ErrorMessage = "Enter the margin in mm, like 1."), Range(0.0, 5.0, ErrorMessage = Length)]
     public decimal? MarginMm { get; init; }
 
-    [Required(ErrorMessage = "Write the printer’s dots an inch, like 180."), Range(100, 1200, ErrorMessage = "Write a number from 100 to 1200.")]
+    [Required(ErrorMessage = "Enter the printer’s dots an inch, like 180."), Range(100, 1200, ErrorMessage = "Enter a number from 100 to 1200.")]
     public int? Dpi { get; init; }
 
-    [Required(ErrorMessage = "Write a length in mm, like 80."), Range(30.0, 400.0, ErrorMessage = Length)]
+    [Required(ErrorMessage = "Enter a length in mm, like 80."), Range(30.0, 400.0, ErrorMessage = Length)]
     public decimal? LongestMm { get; init; }
 
-    [Required(ErrorMessage = "Write a size in points, like 10."), Range(5.0, 40.0, ErrorMessage = "Write a size from {1} to {2} points.")]
+    [Required(ErrorMessage = "Enter a size in points, like 10."), Range(5.0, 40.0, ErrorMessage = "Enter a size from {1} to {2} points.")]
     public decimal? LargestPoints { get; init; }
 
-    [Required(ErrorMessage = "Write a size in mm, like 0.25."), Range(0.1, 1.0, ErrorMessage = Length)]
+    [Required(ErrorMessage = "Enter a size in mm, like 0.25."), Range(0.1, 1.0, ErrorMessage = Length)]
     public decimal? SmallestModuleMm { get; init; }
 
-    [Required(ErrorMessage = "Write a size in mm, like 0.33."), Range(0.1, 1.0, ErrorMessage = Length)]
+    [Required(ErrorMessage = "Enter a size in mm, like 0.33."), Range(0.1, 1.0, ErrorMessage = Length)]
     public decimal? FineModuleMm { get; init; }
 
-    [Required(ErrorMessage = "Write a size in mm, like 0.6."), Range(0.1, 3.0, ErrorMessage = Length)]
+    [Required(ErrorMessage = "Enter a size in mm, like 0.6."), Range(0.1, 3.0, ErrorMessage = Length)]
     public decimal? LargestModuleMm { get; init; }
 
-    [Required(ErrorMessage = "Write a length in mm, like 30."), Range(1.0, 150.0, ErrorMessage = Length)]
+    [Required(ErrorMessage = "Enter a length in mm, like 30."), Range(1.0, 150.0, ErrorMessage = Length)]
     public decimal? FoldGapMm { get; init; }
 
     [Required(ErrorMessage = "Choose the tape’s colour."), StringLength(20, ErrorMessage = "Keep the colour within 20 characters.")]
@@ -44,34 +44,34 @@ public sealed record SettingsInput : IValidatableObject
     [Required(ErrorMessage = "Choose the ink."), StringLength(20, ErrorMessage = "Keep the ink within 20 characters.")]
     public string? InkColour { get; init; }
 
-    [Required(ErrorMessage = "Write what stands beside the square of a return label."), StringLength(60, ErrorMessage = "Keep the words within 60 characters.")]
+    [Required(ErrorMessage = "Enter the words beside the square of a return label."), StringLength(60, ErrorMessage = "Keep the words within 60 characters.")]
     public string? ReturnWords { get; init; }
 
     [Required(ErrorMessage = "Choose a paper."), RegularExpression("A4|Letter", ErrorMessage = "Choose a paper.")]
     public string? SheetPaper { get; init; }
 
-    [Required(ErrorMessage = "Write the number of columns."), Range(1, 20, ErrorMessage = "Write a number from 1 to 20.")]
+    [Required(ErrorMessage = "Enter the number of columns."), Range(1, 20, ErrorMessage = "Enter a number from 1 to 20.")]
     public int? SheetColumns { get; init; }
 
-    [Required(ErrorMessage = "Write the number of rows."), Range(1, 40, ErrorMessage = "Write a number from 1 to 40.")]
+    [Required(ErrorMessage = "Enter the number of rows."), Range(1, 40, ErrorMessage = "Enter a number from 1 to 40.")]
     public int? SheetRows { get; init; }
 
-    [Required(ErrorMessage = "Write a length in mm."), Range(10.0, 216.0, ErrorMessage = Length)]
+    [Required(ErrorMessage = "Enter a length in mm."), Range(10.0, 216.0, ErrorMessage = Length)]
     public decimal? SheetWidthMm { get; init; }
 
-    [Required(ErrorMessage = "Write a length in mm."), Range(6.0, 297.0, ErrorMessage = Length)]
+    [Required(ErrorMessage = "Enter a length in mm."), Range(6.0, 297.0, ErrorMessage = Length)]
     public decimal? SheetHeightMm { get; init; }
 
-    [Required(ErrorMessage = "Write a length in mm."), Range(0.0, 100.0, ErrorMessage = Length)]
+    [Required(ErrorMessage = "Enter a length in mm."), Range(0.0, 100.0, ErrorMessage = Length)]
     public decimal? SheetLeftMm { get; init; }
 
-    [Required(ErrorMessage = "Write a length in mm."), Range(0.0, 100.0, ErrorMessage = Length)]
+    [Required(ErrorMessage = "Enter a length in mm."), Range(0.0, 100.0, ErrorMessage = Length)]
     public decimal? SheetTopMm { get; init; }
 
-    [Required(ErrorMessage = "Write a length in mm."), Range(10.0, 216.0, ErrorMessage = Length)]
+    [Required(ErrorMessage = "Enter a length in mm."), Range(10.0, 216.0, ErrorMessage = Length)]
     public decimal? SheetPitchXMm { get; init; }
 
-    [Required(ErrorMessage = "Write a length in mm."), Range(6.0, 297.0, ErrorMessage = Length)]
+    [Required(ErrorMessage = "Enter a length in mm."), Range(6.0, 297.0, ErrorMessage = Length)]
     public decimal? SheetPitchYMm { get; init; }
 
     public static SettingsInput Of(LabelSettings s) => new()
@@ -130,7 +130,7 @@ public sealed record SettingsInput : IValidatableObject
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
     {
         if (TapeMm - 2 * MarginMm < 3)
-            yield return new("Less than 3 mm would be left between the margins. Write the margin at one edge only.", [nameof(MarginMm)]);
+            yield return new("Less than 3 mm would be left between the margins. Enter the margin at one edge only.", [nameof(MarginMm)]);
         if (SmallestModuleMm > FineModuleMm || FineModuleMm > LargestModuleMm)
             yield return new("The three sizes of a module go up: smallest, fine, largest.", [nameof(SmallestModuleMm)]);
         if (ToSettings().Sheet().Fault() is { } fault)

@@ -8,7 +8,7 @@ using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 
-/// <summary>The labels of all that was strung today, each in its racket's own colours.</summary>
+/// <summary>The labels for everything strung today, each in its racket's own colours.</summary>
 public sealed class TodayModel(LabelStore store, LabelMaker maker, ShopClock clock) : PageModel
 {
     public IReadOnlyList<(LabelRow Row, LaidLabel Label)> Labels { get; private set; } = [];

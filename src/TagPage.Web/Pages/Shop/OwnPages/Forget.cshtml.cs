@@ -18,10 +18,10 @@ public sealed class ForgetModel(ClientOnFileStore clients, ForgetStore store) : 
             case ForgetStore.Answer.Absent:
                 return NotFound();
             case ForgetStore.Answer.Open:
-                this.Say("Not yet: a ticket of this client is still to be strung, collected or paid.");
+                this.Say("Not yet: a ticket of this client has still to be strung, collected or paid for.");
                 break;
             default:
-                this.Say("The client will be forgotten in 7 days. Until then it can be undone.");
+                this.Say("The client’s data will be deleted in 7 days. Until then you can undo it.");
                 break;
         }
         return Redirect($"/shop/corner/{id}");

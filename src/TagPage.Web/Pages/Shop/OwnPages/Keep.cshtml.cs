@@ -16,7 +16,7 @@ public sealed class KeepModel(ClientOnFileStore clients, ForgetStore store) : Pa
         if (clients.Get(id) is null)
             return NotFound();
         store.Undo(id);
-        this.Say("The client is kept.");
+        this.Say("The client’s data is kept.");
         return Redirect($"/shop/corner/{id}");
     }
 }

@@ -23,7 +23,7 @@ public sealed class MailModel(OwnPageLinkStore links) : PageModel
             case Outcome.Refused refused:
                 return this.Refuse(refused);
         }
-        this.Say("The mail with the link is on its way out.");
+        this.Say("The email with the link is on its way.");
         return Redirect($"/shop/corner/link/{id}");
     }
 }

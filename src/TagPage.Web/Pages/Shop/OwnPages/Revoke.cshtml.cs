@@ -15,7 +15,7 @@ public sealed class RevokeModel(OwnPageLinkStore links) : PageModel
     {
         if (links.Get(id) is not { } link || links.Revoke(id) is Outcome.Absent)
             return NotFound();
-        this.Say("The link is taken back, and the browsers it opened are signed out.");
+        this.Say("The link is withdrawn, and the browsers it signed in are signed out.");
         return Redirect($"/shop/corner/{link.ClientId}");
     }
 }

@@ -15,7 +15,7 @@ public sealed class SignOutModel(ClientOnFileStore clients, OwnPageSessionStore 
         if (clients.Get(id) is null)
             return NotFound();
         sessions.EndAll(id);
-        this.Say("All links of this client are taken back, those in reminders and notices too, and every browser is signed out.");
+        this.Say("All links of this client are withdrawn, including those in reminders and notices, and every browser is signed out.");
         return Redirect($"/shop/corner/{id}");
     }
 }

@@ -19,5 +19,5 @@ public sealed class EditModel(PauseStore store) : RecordPage<PauseStore.Row>
         : Page();
 
     public IActionResult OnPostRemove() =>
-        this.After(store.Remove(Who.Shop, Id), player => this.GoOn($"/shop/players/{player}", "The pause is taken away."));
+        this.After(store.Remove(Who.Shop, Id), player => this.GoOn($"/shop/players/{player}", "The pause is removed."));
 }

@@ -8,11 +8,11 @@ public sealed record PauseInput
 {
     public string FormKey { get; init; } = "";
 
-    [Required(ErrorMessage = "Write the first day without play.")]
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Look at the year again.")]
+    [Required(ErrorMessage = "Enter the first day without play.")]
+    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
     public DateOnly? FromOn { get; init; }
 
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Look at the year again.")]
+    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
     public DateOnly? ToOn { get; init; }
 
     [StringLength(200, ErrorMessage = "Keep the note within 200 characters.")]

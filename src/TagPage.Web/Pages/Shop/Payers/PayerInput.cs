@@ -11,7 +11,7 @@ public sealed record PayerInput
 
     public int Version { get; init; }
 
-    [Required(ErrorMessage = "Write who pays.")]
+    [Required(ErrorMessage = "Enter who pays.")]
     [StringLength(80, ErrorMessage = "Keep the name within 80 characters.")]
     public string? Name { get; init; }
 

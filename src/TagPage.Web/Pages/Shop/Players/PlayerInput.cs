@@ -12,16 +12,16 @@ public sealed record PlayerInput : IValidatableObject
 
     public int Version { get; init; }
 
-    [Required(ErrorMessage = "Write the player’s name.")]
+    [Required(ErrorMessage = "Enter the player’s name.")]
     [StringLength(80, ErrorMessage = "Keep the name within 80 characters.")]
     public string? Name { get; init; }
 
     public bool Junior { get; init; }
 
-    [Range(0.0, Play.MaxTimesAWeek, ErrorMessage = "Write 0 to 21 times a week.")]
+    [Range(0.0, Play.MaxTimesAWeek, ErrorMessage = "Enter 0 to 21 times a week.")]
     public decimal? TimesAWeek { get; init; }
 
-    [Range(0.0, Play.MaxHoursATime, ErrorMessage = "Write 0 to 8 hours.")]
+    [Range(0.0, Play.MaxHoursATime, ErrorMessage = "Enter 0 to 8 hours.")]
     public decimal? HoursATime { get; init; }
 
     [Required(ErrorMessage = "Choose how hard the player is on strings.")]
@@ -29,7 +29,7 @@ public sealed record PlayerInput : IValidatableObject
 
     public RestringRule? Rule { get; init; }
 
-    [Range(EveryWeeksLimit.MinWeeks, EveryWeeksLimit.MaxWeeks, ErrorMessage = "Write 1 to 104 weeks.")]
+    [Range(EveryWeeksLimit.MinWeeks, EveryWeeksLimit.MaxWeeks, ErrorMessage = "Enter 1 to 104 weeks.")]
     public int? EveryWeeks { get; init; }
 
     [StringLength(1000, ErrorMessage = "Keep the note within 1,000 characters.")]
@@ -39,7 +39,7 @@ public sealed record PlayerInput : IValidatableObject
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
     {
         if (Rule == RestringRule.EveryWeeks && EveryWeeks is null)
-            yield return new ValidationResult("Write after how many weeks.", [nameof(EveryWeeks)]);
+            yield return new ValidationResult("Enter the number of weeks.", [nameof(EveryWeeks)]);
     }
 
     public PlayerEntry ToEntry() => new()

@@ -10,8 +10,8 @@ public sealed record HandOverInput
 
     public int Version { get; init; }
 
-    [Required(ErrorMessage = "Write the number the racket gets.")]
-    [Range(1, 999, ErrorMessage = "Write a number between 1 and 999.")]
+    [Required(ErrorMessage = "Enter the number the racket gets.")]
+    [Range(1, 999, ErrorMessage = "Enter a number between 1 and 999.")]
     public int? Number { get; init; }
 
     public HandOverEntry ToEntry() => new()

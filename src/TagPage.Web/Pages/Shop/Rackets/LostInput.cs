@@ -7,7 +7,7 @@ namespace TagPage.Web.Pages.Shop.Rackets;
 /// <summary>What the form about a lost racket posts.</summary>
 public sealed record LostInput
 {
-    [Required(ErrorMessage = "Write since when it is lost.")]
+    [Required(ErrorMessage = "Enter the day since which it has been lost.")]
     public DateOnly? Since { get; init; }
 
     [StringLength(LostNote.Longest, ErrorMessage = "Keep the note within 140 characters.")]

@@ -14,11 +14,11 @@ public sealed record RacketInput
 
     public string? Confirmed { get; init; }
 
-    [Required(ErrorMessage = "Write the racket’s number.")]
-    [Range(1, 999, ErrorMessage = "Write a number between 1 and 999.")]
+    [Required(ErrorMessage = "Enter the racket’s number.")]
+    [Range(1, 999, ErrorMessage = "Enter a number between 1 and 999.")]
     public int? Number { get; init; }
 
-    [Required(ErrorMessage = "Choose where the racket stands.")]
+    [Required(ErrorMessage = "Choose how the racket is used.")]
     public RacketState? State { get; init; } = RacketState.InTurn;
 
     [Required(ErrorMessage = "Choose the sport.")]
@@ -30,25 +30,25 @@ public sealed record RacketInput
     [StringLength(20, ErrorMessage = "Keep the colour within 20 characters.")]
     public string? TapeColour { get; init; }
 
-    [Range(20.0, 1500.0, ErrorMessage = "Write a head size between 20 and 1,500.")]
+    [Range(20.0, 1500.0, ErrorMessage = "Enter a head size between 20 and 1,500.")]
     public decimal? HeadSize { get; init; }
 
     [RegularExpression("in2|cm2", ErrorMessage = "Choose in² or cm².")]
     public string? HeadSizeUnit { get; init; } = "in2";
 
-    [Range(8, 40, ErrorMessage = "Write 8 to 40 mains.")]
+    [Range(8, 40, ErrorMessage = "Enter 8 to 40 mains.")]
     public int? PatternMains { get; init; }
 
-    [Range(8, 40, ErrorMessage = "Write 8 to 40 crosses.")]
+    [Range(8, 40, ErrorMessage = "Enter 8 to 40 crosses.")]
     public int? PatternCrosses { get; init; }
 
-    [Range(SportFacts.MinLengthMm / 10.0, SportFacts.MaxLengthMm / 10.0, ErrorMessage = "Write a length between 40 and 80 cm.")]
+    [Range(SportFacts.MinLengthMm / 10.0, SportFacts.MaxLengthMm / 10.0, ErrorMessage = "Enter a length between 40 and 80 cm.")]
     public decimal? LengthCm { get; init; }
 
     [StringLength(40, ErrorMessage = "Keep the grip within 40 characters.")]
     public string? Grip { get; init; }
 
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Look at the year again.")]
+    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
     public DateOnly? OwnDate { get; init; }
 
     [StringLength(200, ErrorMessage = "Keep the reason within 200 characters.")]

@@ -12,8 +12,8 @@ public sealed record SpecInput : IValidatableObject
 
     public string? Confirmed { get; init; }
 
-    [Required(ErrorMessage = "Write the day it was measured.")]
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Look at the year again.")]
+    [Required(ErrorMessage = "Enter the day it was measured.")]
+    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
     public DateOnly? MeasuredOn { get; init; }
 
     [Range(50.0, 500.0, ErrorMessage = "A racket weighs between 50 and 500 g.")]
@@ -25,7 +25,7 @@ public sealed record SpecInput : IValidatableObject
     [Range(30.0, 500.0, ErrorMessage = "A swing weight lies between 30 and 500 kg·cm².")]
     public decimal? SwingWeight { get; init; }
 
-    [Range(0.0, 200.0, ErrorMessage = "Write a stiffness between 0 and 200.")]
+    [Range(0.0, 200.0, ErrorMessage = "Enter a stiffness between 0 and 200.")]
     public decimal? Stiffness { get; init; }
 
     [StringLength(20, ErrorMessage = "Keep the scale within 20 characters.")]
@@ -47,11 +47,11 @@ public sealed record SpecInput : IValidatableObject
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
     {
         if ((WeightG ?? BalanceMm ?? SwingWeight ?? Stiffness ?? LengthMm) is null)
-            yield return new ValidationResult("Write at least one measured number.", [nameof(WeightG)]);
+            yield return new ValidationResult("Enter at least one measured number.", [nameof(WeightG)]);
         if (BalanceMm >= LengthMm)
             yield return new ValidationResult("The balance point lies beyond the tip. Measure both from the butt, in mm.", [nameof(BalanceMm)]);
         if (Stiffness is not null && StiffnessScale is null)
-            yield return new ValidationResult("Write which scale the stiffness is on: two scales cannot be compared.", [nameof(StiffnessScale)]);
+            yield return new ValidationResult("Enter which scale the stiffness is on: two scales cannot be compared.", [nameof(StiffnessScale)]);
     }
 
     public SpecEntry ToEntry() => new()

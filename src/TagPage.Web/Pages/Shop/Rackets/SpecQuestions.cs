@@ -25,7 +25,7 @@ public static class SpecQuestions
             Outside(nameof(input.BalanceMm), input.BalanceMm, usual.MinBalanceMm, usual.MaxBalanceMm, "mm from the butt", sport),
             Outside(nameof(input.SwingWeight), input.SwingWeight, usual.MinSwing, usual.MaxSwing, "kg·cm²", sport),
             TooLong(sport, input.LengthMm),
-            input.MeasuredOn > today ? new Question(nameof(input.MeasuredOn), $"{Formats.Day(input.MeasuredOn)} has not come yet. Correct it, or tick below to keep it.") : null,
+            input.MeasuredOn > today ? new Question(nameof(input.MeasuredOn), $"{Formats.Day(input.MeasuredOn)} is in the future. Correct it, or tick below to keep it.") : null,
         ];
         return [.. questions.OfType<Question>()];
     }

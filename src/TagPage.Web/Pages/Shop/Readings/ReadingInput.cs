@@ -10,15 +10,15 @@ public sealed record ReadingInput
 
     public string? Confirmed { get; init; }
 
-    [Required(ErrorMessage = "Write the day it was read.")]
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Look at the year again.")]
+    [Required(ErrorMessage = "Enter the day it was read.")]
+    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
     public DateOnly? TakenOn { get; init; }
 
-    [RegularExpression(@"([01]?\d|2[0-3]):[0-5]\d", ErrorMessage = "Write the time as 14:30, or leave it empty.")]
+    [RegularExpression(@"([01]?\d|2[0-3]):[0-5]\d", ErrorMessage = "Enter the time as 14:30, or leave it empty.")]
     public string? TakenAt { get; init; }
 
-    [Required(ErrorMessage = "Write the number the instrument shows.")]
-    [Range(0.01, 4999.99, ErrorMessage = "Write the number the instrument shows, above 0 and below 5000.")]
+    [Required(ErrorMessage = "Enter the number the instrument shows.")]
+    [Range(0.01, 4999.99, ErrorMessage = "Enter the number the instrument shows, above 0 and below 5000.")]
     public decimal? Value { get; init; }
 
     [Required(ErrorMessage = "Choose the instrument it was read on.")]

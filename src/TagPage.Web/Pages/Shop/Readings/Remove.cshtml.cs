@@ -10,5 +10,5 @@ public sealed class RemoveModel(ReadingStore store) : RecordPage<ReadingRow>
     protected override ReadingRow? Find(long id) => store.Get(Who.Shop, id);
 
     public IActionResult OnPost() => this.After(store.Remove(Who.Shop, Id),
-        _ => this.GoOn($"/shop/rackets/{Saved.RacketId}#readings", "The reading is taken away."));
+        _ => this.GoOn($"/shop/rackets/{Saved.RacketId}#readings", "The reading is removed."));
 }

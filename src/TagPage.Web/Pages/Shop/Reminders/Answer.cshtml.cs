@@ -40,7 +40,7 @@ public sealed class AnswerModel(ReminderListStore list, ReminderStore reminders,
             return Show();
         if (answers.Save(reminders.Get(id)!, new(read, Input.Reminders, AnsweredBy.Owner)).Count > 0)
         {
-            this.Refuse(new FieldFault("", "Nothing was saved: one of these rackets went to the machine meanwhile. Look at the bench, then note the rest."));
+            this.Refuse(new FieldFault("", "Nothing was saved: one of these rackets has been put on the machine in the meantime. Check the bench, then note the rest."));
             _rackets = reminders.Rackets(id);
             return Show();
         }

@@ -23,7 +23,7 @@ public sealed class DiscardModel(ReminderListStore store, SendReminderStore send
             case Outcome.Refused refused:
                 return this.Refuse(refused);
         }
-        this.Say("The reminder is taken back.");
+        this.Say("The reminder is withdrawn.");
         return Redirect($"/shop/nudges/{id}");
     }
 

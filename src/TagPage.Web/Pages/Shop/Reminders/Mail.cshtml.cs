@@ -25,7 +25,7 @@ public sealed class MailModel(ReminderListStore store, SendReminderStore sending
             case Outcome.Refused refused:
                 return this.Refuse(refused);
         }
-        this.Say("The mail is on its way out.");
+        this.Say("The email is on its way.");
         return Redirect($"/shop/nudges/{id}");
     }
 

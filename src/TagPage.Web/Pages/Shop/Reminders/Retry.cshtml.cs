@@ -12,7 +12,7 @@ public sealed class RetryModel(SendReminderStore sending) : PageModel
     {
         if (sending.Retry(id) is Outcome.Refused refused)
             return this.Refuse(refused);
-        this.Say("The mail is on its way out once more.");
+        this.Say("The email is on its way again.");
         return Redirect("/shop/nudges");
     }
 }

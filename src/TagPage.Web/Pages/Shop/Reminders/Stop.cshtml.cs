@@ -15,7 +15,7 @@ public sealed class StopModel(BatchStore store) : PageModel
     {
         if (store.Stop(id) is Outcome.Absent)
             return NotFound();
-        this.Say("Stopped. What went out is out; the rest is left out.");
+        this.Say("Stopped. Those already sent cannot be called back; the rest will not go out.");
         return Redirect($"/shop/nudges/batch/{id}");
     }
 }

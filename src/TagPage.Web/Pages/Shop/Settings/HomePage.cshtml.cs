@@ -42,7 +42,7 @@ public sealed class HomePageModel(SettingsStore store, ShopStore shops, PublicSt
         }
         if (store.SavePage(Input.ToEntry()) is Outcome.Refused refused)
             return this.Refuse(refused, shops.Get().Version);
-        this.Say("Your page is saved.", "Look at it", "/");
+        this.Say("Your page is saved.", "See it", "/");
         return Redirect("/shop/settings/page");
     }
 }

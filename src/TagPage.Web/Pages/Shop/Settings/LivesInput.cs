@@ -6,7 +6,7 @@ namespace TagPage.Web.Pages.Shop.Settings;
 /// <summary>What the form about string lives posts: every number of the forecast that the shop can change.</summary>
 public sealed record LivesInput
 {
-    private const string Factor = "Write a factor between 0.25 and 4.";
+    private const string Factor = "Enter a factor between 0.25 and 4.";
 
     public int Version { get; init; }
 
@@ -25,16 +25,16 @@ public sealed record LivesInput
     [Required(ErrorMessage = Factor), Range(StartingRanges.MinFactor, StartingRanges.MaxFactor, ErrorMessage = Factor)]
     public decimal? Hard { get; init; }
 
-    [Required(ErrorMessage = "Write a number between 0 and 1.")]
-    [Range(StartingRanges.MinSpareWeight, StartingRanges.MaxSpareWeight, ErrorMessage = "Write a number between 0 and 1.")]
+    [Required(ErrorMessage = "Enter a number between 0 and 1.")]
+    [Range(StartingRanges.MinSpareWeight, StartingRanges.MaxSpareWeight, ErrorMessage = "Enter a number between 0 and 1.")]
     public decimal? SpareWeight { get; init; }
 
-    [Required(ErrorMessage = "Write a number of days between 0 and 60.")]
-    [Range(StartingRanges.MinDueSoonDays, StartingRanges.MaxDueSoonDays, ErrorMessage = "Write a number of days between 0 and 60.")]
+    [Required(ErrorMessage = "Enter a number of days between 0 and 60.")]
+    [Range(StartingRanges.MinDueSoonDays, StartingRanges.MaxDueSoonDays, ErrorMessage = "Enter a number of days between 0 and 60.")]
     public int? DueSoonDays { get; init; }
 
-    [Required(ErrorMessage = "Write a whole number between 1 and 10.")]
-    [Range(StartingRanges.MinLastOneIn, StartingRanges.MaxLastOneIn, ErrorMessage = "Write a whole number between 1 and 10.")]
+    [Required(ErrorMessage = "Enter a whole number between 1 and 10.")]
+    [Range(StartingRanges.MinLastOneIn, StartingRanges.MaxLastOneIn, ErrorMessage = "Enter a whole number between 1 and 10.")]
     public int? LastOneIn { get; init; }
 
     public static LivesInput Of(StartingValues values, int version) => new()

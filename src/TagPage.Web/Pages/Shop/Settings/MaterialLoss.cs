@@ -7,8 +7,8 @@ namespace TagPage.Web.Pages.Shop.Settings;
 /// <summary>The numbers of one material in the form about tension loss, in per cent.</summary>
 public sealed record MaterialLoss
 {
-    private const string OutOfThreshold = "Write a loss between 1 and 90 %.";
-    private const string OutOfLoss = "Write a loss between 0.01 and 30 %.";
+    private const string OutOfThreshold = "Enter a loss between 1 and 90 %.";
+    private const string OutOfLoss = "Enter a loss between 0.01 and 30 %.";
 
     [Required(ErrorMessage = OutOfThreshold), Range(StartingRanges.MinThreshold, StartingRanges.MaxThreshold, ErrorMessage = OutOfThreshold)]
     public decimal? Threshold { get; init; }

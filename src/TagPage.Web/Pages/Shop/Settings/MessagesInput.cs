@@ -13,30 +13,30 @@ public sealed record MessagesInput : IValidatableObject
     [StringLength(120, ErrorMessage = "Keep the subject within 120 characters.")]
     public string? ReadySubject { get; init; }
 
-    [StringLength(4000, ErrorMessage = "Keep the mail within 4,000 characters.")]
+    [StringLength(4000, ErrorMessage = "Keep the email within 4,000 characters.")]
     [DataType(DataType.MultilineText)]
     public string? ReadyMarkdown { get; init; }
 
     [StringLength(120, ErrorMessage = "Keep the subject within 120 characters.")]
     public string? ReceivedSubject { get; init; }
 
-    [StringLength(4000, ErrorMessage = "Keep the mail within 4,000 characters.")]
+    [StringLength(4000, ErrorMessage = "Keep the email within 4,000 characters.")]
     [DataType(DataType.MultilineText)]
     public string? ReceivedMarkdown { get; init; }
 
     [StringLength(120, ErrorMessage = "Keep the subject within 120 characters.")]
     public string? NoticeSubject { get; init; }
 
-    [StringLength(4000, ErrorMessage = "Keep the mail within 4,000 characters.")]
+    [StringLength(4000, ErrorMessage = "Keep the email within 4,000 characters.")]
     [DataType(DataType.MultilineText)]
     public string? NoticeText { get; init; }
 
-    [Required(ErrorMessage = "Write an hour from 0 to 23.")]
-    [Range(0, 23, ErrorMessage = "Write an hour from 0 to 23.")]
+    [Required(ErrorMessage = "Enter an hour from 0 to 23.")]
+    [Range(0, 23, ErrorMessage = "Enter an hour from 0 to 23.")]
     public int? QuietFromHour { get; init; }
 
-    [Required(ErrorMessage = "Write an hour from 0 to 23.")]
-    [Range(0, 23, ErrorMessage = "Write an hour from 0 to 23.")]
+    [Required(ErrorMessage = "Enter an hour from 0 to 23.")]
+    [Range(0, 23, ErrorMessage = "Enter an hour from 0 to 23.")]
     public int? QuietUntilHour { get; init; }
 
     public static MessagesInput Of(ShopDetails shop) => new()
@@ -60,7 +60,7 @@ public sealed record MessagesInput : IValidatableObject
         .. RemindersInput.Unknown(ReceivedMarkdown, nameof(ReceivedMarkdown), Placeholders),
         .. RemindersInput.Unknown(NoticeSubject, nameof(NoticeSubject), "client", "shop"),
         .. RemindersInput.Unknown(NoticeText, nameof(NoticeText), "client", "shop", "events"),
-        .. RemindersInput.Missing(NoticeText, nameof(NoticeText), "{events}", "Write {events} where it is told what finders did."),
+        .. RemindersInput.Missing(NoticeText, nameof(NoticeText), "{events}", "Put {events} where the email should say what finders did."),
     ];
 
     public MessagesEntry ToEntry() => new()

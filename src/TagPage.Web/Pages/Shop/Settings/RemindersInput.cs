@@ -10,14 +10,14 @@ public sealed partial record RemindersInput : IValidatableObject
 {
     public int Version { get; init; }
 
-    [Required(ErrorMessage = "Write a number of days; 0 for no limit.")]
-    [Range(0, 365, ErrorMessage = "Write a number of days from 0 to 365.")]
+    [Required(ErrorMessage = "Enter a number of days; 0 for no limit.")]
+    [Range(0, 365, ErrorMessage = "Enter a number of days from 0 to 365.")]
     public int? DaysBetween { get; init; }
 
     [StringLength(120, ErrorMessage = "Keep the subject within 120 characters.")]
     public string? Subject { get; init; }
 
-    [StringLength(4000, ErrorMessage = "Keep the mail within 4,000 characters.")]
+    [StringLength(4000, ErrorMessage = "Keep the email within 4,000 characters.")]
     [DataType(DataType.MultilineText)]
     public string? Markdown { get; init; }
 
@@ -41,15 +41,15 @@ public sealed partial record RemindersInput : IValidatableObject
         .. Unknown(Subject, nameof(Subject), "client", "shop"),
         .. Unknown(Markdown, nameof(Markdown), ReminderMailWords.Placeholders),
         .. Unknown(Sms, nameof(Sms), ReminderMailWords.Placeholders),
-        .. Missing(Markdown, nameof(Markdown), "{link}", "Write {link} where the household’s link goes."),
-        .. Missing(Markdown, nameof(Markdown), "{stop}", "Write {stop} where the link to stop reminders goes: everybody must find it."),
-        .. Missing(Sms, nameof(Sms), "{link}", "Write {link} where the household’s link goes."),
+        .. Missing(Markdown, nameof(Markdown), "{link}", "Put {link} where the household’s link goes."),
+        .. Missing(Markdown, nameof(Markdown), "{stop}", "Put {stop} where the link to stop reminders goes: everybody must be able to find it."),
+        .. Missing(Sms, nameof(Sms), "{link}", "Put {link} where the household’s link goes."),
     ];
 
     internal static IEnumerable<ValidationResult> Unknown(string? text, string field, params string[] known)
     {
         if (Braces().Matches(text ?? "").Select(m => m.Groups[1].Value).FirstOrDefault(name => !known.Contains(name)) is { } name)
-            yield return new($"{{{name}}} stands for nothing here. What can stand in braces: {string.Join(", ", known.Select(k => $"{{{k}}}"))}.", [field]);
+            yield return new($"{{{name}}} means nothing here. You can use: {string.Join(", ", known.Select(k => $"{{{k}}}"))}.", [field]);
     }
 
     internal static IEnumerable<ValidationResult> Missing(string? text, string field, string placeholder, string sentence)

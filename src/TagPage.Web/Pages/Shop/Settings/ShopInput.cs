@@ -11,7 +11,7 @@ public sealed record ShopInput : IValidatableObject
 {
     public int Version { get; init; }
 
-    [Required(ErrorMessage = "Write the shop's name as your clients know it.")]
+    [Required(ErrorMessage = "Enter the shop's name as your clients know it.")]
     [StringLength(80, ErrorMessage = "Keep the shop's name within 80 characters.")]
     public string? Name { get; init; }
 
@@ -39,8 +39,8 @@ public sealed record ShopInput : IValidatableObject
 
     public TensionUnit TensionUnit { get; init; }
 
-    [Required(ErrorMessage = "Write a number of months.")]
-    [Range(1, 120, ErrorMessage = "Write a number of months between 1 and 120.")]
+    [Required(ErrorMessage = "Enter a number of months.")]
+    [Range(1, 120, ErrorMessage = "Enter a number of months between 1 and 120.")]
     public int? UnseenMonths { get; init; }
 
     public static ShopInput Of(ShopDetails shop) => new()
@@ -65,7 +65,7 @@ public sealed record ShopInput : IValidatableObject
         if (!knowsCountry)
             yield return new("Choose a country from the list.", [nameof(Country)]);
         if (knowsCountry && Phone is not null && Phones.Read(Phone, Country!) is null)
-            yield return new("This cannot be a phone number. Write it with its area code, or with + and the country code.", [nameof(Phone)]);
+            yield return new("This does not look like a phone number. Enter it with its area code, or with + and the country code.", [nameof(Phone)]);
         if (!TimeZones.All.Contains(TimeZone))
             yield return new("Choose a time zone from the list.", [nameof(TimeZone)]);
         if (!Currencies.All.Contains(Currency))

@@ -6,10 +6,10 @@ namespace TagPage.Web.Pages.Shop.Settings;
 /// <summary>The numbers of one sport in the form about string lives.</summary>
 public sealed record SportLives
 {
-    private const string Life = "Write a number of hours between 1 and 500.";
-    private const string Gauge = "Write a diameter between 0.5 and 2 mm.";
-    private const string Mains = "Write a number of mains between 8 and 40.";
-    private const string Factor = "Write a factor between 0.25 and 4.";
+    private const string Life = "Enter a number of hours between 1 and 500.";
+    private const string Gauge = "Enter a diameter between 0.5 and 2 mm.";
+    private const string Mains = "Enter a number of mains between 8 and 40.";
+    private const string Factor = "Enter a factor between 0.25 and 4.";
 
     [Required(ErrorMessage = Life), Range(StartingRanges.MinLifeHours, StartingRanges.MaxLifeHours, ErrorMessage = Life)]
     public decimal? NaturalGut { get; init; }

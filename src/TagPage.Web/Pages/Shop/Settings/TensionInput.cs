@@ -7,12 +7,12 @@ namespace TagPage.Web.Pages.Shop.Settings;
 /// <summary>What the form about tension loss and breaks posts.</summary>
 public sealed record TensionInput
 {
-    private const string Trust = "Write a number between 1 and 50.";
-    private const string Noise = "Write percentage points between 0.1 and 20.";
-    private const string BadShape = "Write a number between 1 and 10.";
-    private const string BadOneIn = "Write a number between 2 and 100.";
-    private const string Breaks = "Write a whole number between 1 and 20.";
-    private const string Counts = "Write a number between 1.1 and 50.";
+    private const string Trust = "Enter a number between 1 and 50.";
+    private const string Noise = "Enter percentage points between 0.1 and 20.";
+    private const string BadShape = "Enter a number between 1 and 10.";
+    private const string BadOneIn = "Enter a number between 2 and 100.";
+    private const string Breaks = "Enter a whole number between 1 and 20.";
+    private const string Counts = "Enter a number between 1.1 and 50.";
 
     public int Version { get; init; }
 

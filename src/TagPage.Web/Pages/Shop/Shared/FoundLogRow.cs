@@ -13,21 +13,21 @@ public sealed record FoundLogRow(FoundLogStore.Row Row, DateTimeOffset At, bool 
 
     public string What => Row.Kind switch
     {
-        FoundKind.Shown => "The contact was shown",
+        FoundKind.Shown => "Contact details shown",
         FoundKind.AtDesk => "“It is at the desk here”",
         FoundKind.HaveIt => "“I have it with me”",
-        FoundKind.StillThere => "“It is still lying there”",
+        FoundKind.StillThere => "“It is still lying where I saw it”",
         _ => "A message",
     };
 
     public string Told => Row switch
     {
-        { NoticeState: "Sent", IsToShop: true } => "mailed to the shop: the client has no mail address",
-        { NoticeState: "Sent" } => "the client was told by mail",
-        { NoticeState: "Queued" } => "the mail is waiting to go",
-        { NoticeState: "Leaving" } => "the mail is on its way out",
-        { NoticeState: "MaybeSent" } => "the mail may have been sent: the mail server never said so",
-        { NoticeState: "Failed" } => "the mail could not be sent",
+        { NoticeState: "Sent", IsToShop: true } => "emailed to the shop: the client has no email address",
+        { NoticeState: "Sent" } => "the client was told by email",
+        { NoticeState: "Queued" } => "the email is waiting to go",
+        { NoticeState: "Leaving" } => "the email is on its way",
+        { NoticeState: "MaybeSent" } => "the email may have been sent: the mail server never said so",
+        { NoticeState: "Failed" } => "the email could not be sent",
         _ => "",
     };
 }

@@ -11,15 +11,15 @@ public sealed record StringInput
 
     public int Version { get; init; }
 
-    [Required(ErrorMessage = "Write the string's name.")]
+    [Required(ErrorMessage = "Enter the string's name.")]
     [StringLength(60, ErrorMessage = "Keep the name within 60 characters.")]
     public string? Name { get; init; }
 
     [Required(ErrorMessage = "Choose what the string is made of.")]
     public Material? Material { get; init; }
 
-    [Required(ErrorMessage = "Write the diameter in mm, like 1.25.")]
-    [Range(0.5, 1.6, ErrorMessage = "Write a diameter between 0.5 and 1.6 mm.")]
+    [Required(ErrorMessage = "Enter the diameter in mm, like 1.25.")]
+    [Range(0.5, 1.6, ErrorMessage = "Enter a diameter between 0.5 and 1.6 mm.")]
     public decimal? GaugeMm { get; init; }
 
     public bool Offered { get; init; } = true;

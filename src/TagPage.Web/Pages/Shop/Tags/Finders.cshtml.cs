@@ -18,7 +18,7 @@ public sealed class FindersModel(TagStore store) : PageModel
     {
         if (!Load(code) || store.BlockFinders(Saved.Code, block) is Outcome.Absent)
             return NotFound();
-        this.Say(block ? $"Tag {Saved.Code.Display} gives finders the shop’s contact and nothing else." : $"Tag {Saved.Code.Display} is open to finders again.");
+        this.Say(block ? $"Tag {Saved.Code.Display} gives finders only the shop’s contact details." : $"Tag {Saved.Code.Display} is open to finders again.");
         return Redirect($"/shop/rackets/{Saved.RacketId}#tag");
     }
 

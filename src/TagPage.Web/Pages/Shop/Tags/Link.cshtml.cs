@@ -23,8 +23,8 @@ public sealed class LinkModel(TagStore store, RacketPickStore rackets) : PageMod
     public IReadOnlyList<RacketPickStore.Row> Rackets { get; private set; } = [];
 
     public string Why => Saved.State == TagState.Retired
-        ? "This tag was retired for good. Take another one."
-        : $"This tag is on racket {Saved.Number} of {Saved.PlayerName} already.";
+        ? "This tag was retired for good. Use another one."
+        : $"This tag is already on racket {Saved.Number} of {Saved.PlayerName}.";
 
     public IActionResult OnGet(string code) => Load(code) ? Page() : NotFound();
 

@@ -11,13 +11,13 @@ public sealed record CareGuideInput
 
     public int Version { get; init; }
 
-    [Required(ErrorMessage = "Write a title.")]
+    [Required(ErrorMessage = "Enter a title.")]
     [StringLength(60, ErrorMessage = "Keep the title within 60 characters.")]
     public string? Title { get; init; }
 
-    [Required(ErrorMessage = "Write the end of its address, like natural-gut.")]
+    [Required(ErrorMessage = "Enter the end of its address, like natural-gut.")]
     [StringLength(40, ErrorMessage = "Keep the address within 40 characters.")]
-    [RegularExpression("[a-z0-9]+(-[a-z0-9]+)*", ErrorMessage = "Use small letters a to z, digits and single hyphens between them, like natural-gut.")]
+    [RegularExpression("[a-z0-9]+(-[a-z0-9]+)*", ErrorMessage = "Use lower-case letters a to z, digits and single hyphens between them, like natural-gut.")]
     public string? Name { get; init; }
 
     /// <summary>Strings it is about; null for all.</summary>

@@ -54,7 +54,7 @@ public sealed class EditModel(CareGuideStore store) : PageModel
             case Outcome.Refused refused:
                 return this.Refuse(refused, Saved.Version);
         }
-        this.Say($"{Input.Title} is saved.", "Look at it", $"/care/{Input.Name}");
+        this.Say($"{Input.Title} is saved.", "See it", $"/care/{Input.Name}");
         return Redirect("/shop/settings/care");
     }
 

@@ -32,7 +32,7 @@ public sealed class NewModel(CareGuideStore store) : PageModel
         }
         if (store.Add(Input.ToEntry()) is Outcome.Refused refused)
             return this.Refuse(refused);
-        this.Say($"{Input.Title} is open to everybody.", "Look at it", $"/care/{Input.Name}");
+        this.Say($"{Input.Title} is open to everybody.", "See it", $"/care/{Input.Name}");
         return Redirect("/shop/settings/care");
     }
 }

@@ -11,7 +11,7 @@ public sealed record InstrumentInput
 
     public int Version { get; init; }
 
-    [Required(ErrorMessage = "Write a name by which you know it.")]
+    [Required(ErrorMessage = "Enter a name by which you know it.")]
     [StringLength(40, ErrorMessage = "Keep the name within 40 characters.")]
     public string? Name { get; init; }
 
