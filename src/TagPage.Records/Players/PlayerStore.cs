@@ -40,7 +40,7 @@ public sealed class PlayerStore(Database database, TimeProvider clock)
         WHERE p.id = @id
         """;
 
-    public Outcome Add(long client, PlayerEntry input) => database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
+    public Outcome Add(Who who, long client, PlayerEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
         c.ExecuteScalar<string?>(ClientSql, new { client }) is null ? new Outcome.Absent() : new Outcome.Done(Insert(c, client, input))));
 
     /// <summary>For a write that makes more than the player; within its transaction.</summary>
@@ -53,7 +53,7 @@ public sealed class PlayerStore(Database database, TimeProvider clock)
         RETURNING id
         """;
 
-    public Outcome Change(long id, PlayerEntry input) => database.Write<Outcome>(c =>
+    public Outcome Change(Who who, long id, PlayerEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
     {
         if (c.QuerySingleOrDefault<Row>(GetSql, new { id }) is null)
             return new Outcome.Absent();

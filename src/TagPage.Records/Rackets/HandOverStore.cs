@@ -11,7 +11,7 @@ namespace TagPage.Records.Rackets;
 public sealed class HandOverStore(Database database, TimeProvider clock)
 {
     /// <summary>Done carries the id of the new record.</summary>
-    public Outcome HandOver(long racket, long toPlayer, HandOverEntry input) => database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
+    public Outcome HandOver(Who who, long racket, long toPlayer, HandOverEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
     {
         if (RacketStore.Get(c, racket) is not { } row || c.QuerySingleOrDefault<long?>(PlayerSql, new { toPlayer }) is null)
             return new Outcome.Absent();

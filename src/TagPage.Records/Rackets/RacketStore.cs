@@ -79,7 +79,7 @@ public sealed class RacketStore(Database database, TimeProvider clock)
         WHERE r.id = @id
         """;
 
-    public Outcome Add(long player, RacketEntry input) => database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
+    public Outcome Add(Who who, long player, RacketEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
         c.QuerySingleOrDefault<Owner>(PlayerSql, new { player }) is null
             ? new Outcome.Absent()
             : Taken(c, player, 0, input.Number) ?? (Outcome)new Outcome.Done(Insert(c, player, input))));
@@ -97,7 +97,7 @@ public sealed class RacketStore(Database database, TimeProvider clock)
         """;
 
     /// <summary>A racket that is sold loses its tag: whoever has it now must not read its history.</summary>
-    public Outcome Change(long id, RacketEntry input) => database.Write<Outcome>(c =>
+    public Outcome Change(Who who, long id, RacketEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
     {
         if (Get(c, id) is not { } row)
             return new Outcome.Absent();

@@ -43,7 +43,7 @@ public sealed class SpecStore(Database database, TimeProvider clock)
         WHERE id = @id AND racket_id = @racket
         """;
 
-    public Outcome Add(long racket, SpecEntry input) => database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
+    public Outcome Add(Who who, long racket, SpecEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
         c.ExecuteScalar<long?>(AddSql, Values(racket, 0, input)) is { } id ? new Outcome.Done(id) : new Outcome.Absent()));
 
     private const string AddSql = """
@@ -56,7 +56,7 @@ public sealed class SpecStore(Database database, TimeProvider clock)
         RETURNING id
         """;
 
-    public Outcome Change(long racket, long id, SpecEntry input) => database.Write<Outcome>(c =>
+    public Outcome Change(Who who, long racket, long id, SpecEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
     {
         if (c.QuerySingleOrDefault<Row>(GetSql, new { racket, id }) is null)
             return new Outcome.Absent();

@@ -45,8 +45,8 @@ public sealed class RacketTests : IDisposable
         _shop.Records.Racket(pim, 1);
         RacketEntry One() => new() { FormKey = FormKey.New(), Number = 1, Sport = Core.Sports.Sport.Tennis };
 
-        var refused = Assert.IsType<Outcome.Refused>(Store.Add(pim, One()));
-        var done = Store.Add(bo, One());
+        var refused = Assert.IsType<Outcome.Refused>(Store.Add(Who.Shop, pim, One()));
+        var done = Store.Add(Who.Shop, bo, One());
 
         Assert.Equal("Pim already has a racket 1. Choose another number.", ShopRefusals.Of(refused.Why));
         Assert.IsType<Outcome.Done>(done);

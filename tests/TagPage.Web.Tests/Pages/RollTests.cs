@@ -76,10 +76,10 @@ public sealed class RollTests : IDisposable
         Make(5);
         var code = Store.Codes(1)[2];
         var family = _shop.Records.Family();
-        _shop.Get<TagStore>().Link(code, family.Racket);
+        _shop.Get<TagStore>().Link(Who.Shop, code, family.Racket);
         Assert.Equal(5, Pages(await File(owner)));
 
-        _shop.Get<TagStore>().Retire(code);
+        _shop.Get<TagStore>().Retire(Who.Shop, code);
 
         Assert.Equal(4, Pages(await File(owner)));
         Assert.DoesNotContain(code, Store.Codes(1));

@@ -44,7 +44,7 @@ public sealed class ShopTagTests : IDisposable
         var tags = Store.Of(family.Racket);
         Assert.Equal(2, tags.Count);
         Assert.Equal((TagState.Live, TagState.Retired, family.Tag), (tags[0].State, tags[1].State, tags[1].Code));
-        Assert.IsType<Outcome.Refused>(Store.Replace(family.Tag, FormKey.New()));
+        Assert.IsType<Outcome.Refused>(Store.Replace(Who.Shop, family.Tag, FormKey.New()));
         Assert.Equal(2, Store.Of(family.Racket).Count);
     }
 
@@ -99,8 +99,8 @@ public sealed class ShopTagTests : IDisposable
         var other = _shop.Records.Racket(_shop.Records.Player(_shop.Records.Client("Bastian"), "Bastian"));
         var retired = _shop.Records.RetiredTag();
 
-        Assert.IsType<Outcome.Refused>(Store.Link(family.Tag, other));
-        Assert.IsType<Outcome.Refused>(Store.Link(retired, other));
+        Assert.IsType<Outcome.Refused>(Store.Link(Who.Shop, family.Tag, other));
+        Assert.IsType<Outcome.Refused>(Store.Link(Who.Shop, retired, other));
 
         Assert.Equal(family.Racket, Store.Get(family.Tag)!.RacketId);
         Assert.Empty(Store.Of(other));
@@ -111,8 +111,8 @@ public sealed class ShopTagTests : IDisposable
     {
         var sold = _shop.Records.Racket(_shop.Records.Player(_shop.Records.Client("Bastian"), "Bastian"), state: "Sold");
 
-        Assert.IsType<Outcome.Refused>(Store.Make(sold, FormKey.New()));
-        Assert.IsType<Outcome.Refused>(Store.Link(_shop.Records.BlankTag(), sold));
+        Assert.IsType<Outcome.Refused>(Store.Make(Who.Shop, sold, FormKey.New()));
+        Assert.IsType<Outcome.Refused>(Store.Link(Who.Shop, _shop.Records.BlankTag(), sold));
 
         Assert.Empty(Store.Of(sold));
     }

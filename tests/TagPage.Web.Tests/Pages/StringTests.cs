@@ -63,7 +63,7 @@ public sealed class StringTests : IDisposable
     [Fact]
     public async Task Second_of_two_people_editing_a_string_is_told_and_may_then_replace_it()
     {
-        Store.Add(new StringEntry { FormKey = FormKey.New(), Name = "Heron", Material = Core.Strings.Material.Polyester, GaugeMm = 1.25m });
+        Store.Add(Who.Shop, new StringEntry { FormKey = FormKey.New(), Name = "Heron", Material = Core.Strings.Material.Polyester, GaugeMm = 1.25m });
         var (first, second) = (_shop.Owner(), _shop.Owner());
         var firstForm = await first.Open("/shop/strings/edit/1");
         var secondForm = await second.Open("/shop/strings/edit/1");
@@ -80,7 +80,7 @@ public sealed class StringTests : IDisposable
     [Fact]
     public async Task String_taken_out_of_the_offer_stays_out()
     {
-        Store.Add(new StringEntry { FormKey = FormKey.New(), Name = "Heron", Material = Core.Strings.Material.Polyester, GaugeMm = 1.25m });
+        Store.Add(Who.Shop, new StringEntry { FormKey = FormKey.New(), Name = "Heron", Material = Core.Strings.Material.Polyester, GaugeMm = 1.25m });
         var owner = _shop.Owner();
 
         await owner.Send(await owner.Open("/shop/strings/edit/1"), ("Input.Offered", "false"));

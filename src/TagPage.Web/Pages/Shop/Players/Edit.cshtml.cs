@@ -38,7 +38,7 @@ public sealed class EditModel(PlayerStore store) : PageModel
             return NotFound();
         if (!ModelState.IsValid)
             return Page();
-        switch (store.Change(id, Input.ToEntry()))
+        switch (store.Change(Who.Shop, id, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();

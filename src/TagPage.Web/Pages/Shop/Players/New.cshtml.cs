@@ -30,7 +30,7 @@ public sealed class NewModel(PlayerStore store) : PageModel
             return NotFound();
         if (!ModelState.IsValid)
             return Page();
-        switch (store.Add(Client, Input.ToEntry()))
+        switch (store.Add(Who.Shop, Client, Input.ToEntry()))
         {
             case Outcome.Refused refused:
                 return this.Refuse(refused);

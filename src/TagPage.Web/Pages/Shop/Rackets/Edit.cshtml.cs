@@ -45,7 +45,7 @@ public sealed class EditModel(RacketStore store) : PageModel
             return NotFound();
         if (!ModelState.IsValid || this.Asks(Questions(), Input.Confirmed))
             return Page();
-        switch (store.Change(id, Input.ToEntry()))
+        switch (store.Change(Who.Shop, id, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();

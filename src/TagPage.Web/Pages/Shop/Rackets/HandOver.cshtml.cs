@@ -40,7 +40,7 @@ public sealed class HandOverModel(RacketStore rackets, PlayerPickStore players, 
             return NotFound();
         if (!ModelState.IsValid)
             return Page();
-        switch (store.HandOver(id, Receiver.Id, Input.ToEntry()))
+        switch (store.HandOver(Who.Shop, id, Receiver.Id, Input.ToEntry()))
         {
             case Outcome.Refused refused:
                 return this.Refuse(refused, Racket.Version);

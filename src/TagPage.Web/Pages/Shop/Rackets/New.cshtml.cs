@@ -30,7 +30,7 @@ public sealed class NewModel(RacketStore store) : PageModel
             return NotFound();
         if (!ModelState.IsValid || this.Asks(RacketQuestions.Of(Input), Input.Confirmed))
             return Page();
-        switch (store.Add(Player, Input.ToEntry()))
+        switch (store.Add(Who.Shop, Player, Input.ToEntry()))
         {
             case Outcome.Refused refused:
                 return this.Refuse(refused);

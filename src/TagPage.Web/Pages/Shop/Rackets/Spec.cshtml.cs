@@ -36,7 +36,7 @@ public sealed class SpecModel(RacketStore rackets, SpecStore store, ShopClock cl
             return NotFound();
         if (!ModelState.IsValid || this.Asks(SpecQuestions.Of(Racket.Sport, clock.Today, Input), Input.Confirmed))
             return Page();
-        switch (store.Add(id, Input.ToEntry()))
+        switch (store.Add(Who.Shop, id, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();

@@ -45,7 +45,7 @@ public sealed class SpecEditModel(RacketStore rackets, SpecStore store, ShopCloc
             return NotFound();
         if (!ModelState.IsValid || this.Asks(SpecQuestions.Of(Racket.Sport, clock.Today, Input), Input.Confirmed))
             return Page();
-        switch (store.Change(racket, id, Input.ToEntry()))
+        switch (store.Change(Who.Shop, racket, id, Input.ToEntry()))
         {
             case Outcome.Absent:
                 return NotFound();

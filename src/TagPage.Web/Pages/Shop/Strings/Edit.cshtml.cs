@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using TagPage.Records.Storage;
 using TagPage.Records.Strings;
 using TagPage.Web.Http.Forms;
 
@@ -25,6 +26,6 @@ public sealed class EditModel(StringStore store) : RecordPage<StringStore.Row>
     {
         if (!ModelState.IsValid)
             return Page();
-        return this.After(store.Change(Id, Input.ToEntry()), _ => this.GoOn("/shop/strings", $"{Input.Name} is saved."), Saved.Version);
+        return this.After(store.Change(Who.Shop, Id, Input.ToEntry()), _ => this.GoOn("/shop/strings", $"{Input.Name} is saved."), Saved.Version);
     }
 }

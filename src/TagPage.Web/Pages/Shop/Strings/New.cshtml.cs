@@ -17,7 +17,7 @@ public sealed class NewModel(StringStore store) : PageModel
     {
         if (!ModelState.IsValid)
             return Page();
-        if (store.Add(Input.ToEntry()) is Outcome.Refused refused)
+        if (store.Add(Who.Shop, Input.ToEntry()) is Outcome.Refused refused)
             return this.Refuse(refused);
         this.Say($"{Input.Name} is in the catalogue.");
         return Redirect("/shop/strings");

@@ -16,7 +16,7 @@ public sealed class FindersModel(TagStore store) : PageModel
 
     public IActionResult OnPost(string code, bool block)
     {
-        if (!Load(code) || store.BlockFinders(Saved.Code, block) is Outcome.Absent)
+        if (!Load(code) || store.BlockFinders(Who.Shop, Saved.Code, block) is Outcome.Absent)
             return NotFound();
         this.Say(block ? $"Tag {Saved.Code.Display} gives finders only the shop’s contact details." : $"Tag {Saved.Code.Display} is open to finders again.");
         return Redirect($"/shop/rackets/{Saved.RacketId}#tag");

@@ -32,7 +32,7 @@ public sealed class LinkModel(TagStore store, RacketPickStore rackets) : PageMod
     {
         if (!Load(code) || Picked is null)
             return NotFound();
-        switch (store.Link(Saved.Code, Picked.Id))
+        switch (store.Link(Who.Shop, Saved.Code, Picked.Id))
         {
             case Outcome.Absent:
                 return NotFound();

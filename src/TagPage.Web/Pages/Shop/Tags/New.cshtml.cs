@@ -29,7 +29,7 @@ public sealed class NewModel(TagStore store, RacketStore rackets) : PageModel
     {
         if (!Load())
             return NotFound();
-        switch (store.Make(Racket, FormKey ?? ""))
+        switch (store.Make(Who.Shop, Racket, FormKey ?? ""))
         {
             case Outcome.Absent:
                 return NotFound();

@@ -28,7 +28,7 @@ public sealed class ReplaceModel(TagStore store) : PageModel
     {
         if (!Load(code))
             return NotFound();
-        if (store.Replace(Saved.Code, FormKey ?? "") is Outcome.Refused refused)
+        if (store.Replace(Who.Shop, Saved.Code, FormKey ?? "") is Outcome.Refused refused)
             return this.Refuse(refused);
         this.Say($"Tag {Saved.Code.Display} is retired and a new one is live. Print its square and stick it on.");
         return Redirect($"/shop/rackets/{Saved.RacketId}#tag");

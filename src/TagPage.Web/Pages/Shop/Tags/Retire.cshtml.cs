@@ -20,7 +20,7 @@ public sealed class RetireModel(TagStore store) : PageModel
 
     public IActionResult OnPost(string code)
     {
-        if (!Load(code) || store.Retire(Saved.Code) is Outcome.Absent)
+        if (!Load(code) || store.Retire(Who.Shop, Saved.Code) is Outcome.Absent)
             return NotFound();
         this.Say($"Tag {Saved.Code.Display} is retired.");
         return Redirect($"/shop/rackets/{Saved.RacketId}#tag");

@@ -3,7 +3,7 @@ using Microsoft.Data.Sqlite;
 using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
-namespace TagPage.Web.Tests.Faults;
+namespace TagPage.Records.Tests.Storage;
 
 public sealed class MigratorTests : IDisposable
 {

@@ -2,7 +2,7 @@ using Microsoft.Extensions.Logging.Abstractions;
 using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
-namespace TagPage.Web.Tests.Faults;
+namespace TagPage.Records.Tests.Storage;
 
 public sealed class CopySweeperTests : IDisposable
 {
