@@ -1,5 +1,3 @@
-using TagPage.Core.Colour;
-
 namespace TagPage.Labels.Geometry;
 
 /// <summary>How a QR symbol sits on a tape: in whole dots, with its quiet zone, and what to expect of it.</summary>
@@ -11,9 +9,6 @@ public sealed record SquareFit(int DotsPerModule, double ModuleMm, SquareGrade G
 {
     /// <summary>Tape up to this width, in mm, never carries a square.</summary>
     public const double TooNarrowMm = 6;
-
-    /// <summary>Least contrast of ink and tape: what WCAG 2.2 asks of graphics (success criterion 1.4.11).</summary>
-    public const double LeastContrast = 3;
 
     // A limit of 0.25 mm must not refuse what is 0.25 mm but for rounding.
     private const double Slack = 1e-9;
@@ -53,16 +48,21 @@ public sealed record SquareFit(int DotsPerModule, double ModuleMm, SquareGrade G
 
     private static (SquareGrade, SquareReason) Judge(double mm, Tape tape, ModuleLimits limits)
     {
-        if (Contrast.Luminance(tape.Ink) > Contrast.Luminance(tape.Colour))
+        var contrast = SymbolContrast.Of(tape.Colour, tape.Ink);
+        if (contrast.AllLight < 0)
             return (SquareGrade.Refused, SquareReason.LightOnDark);
-        if (Contrast.Ratio(tape.Ink, tape.Colour) < LeastContrast)
+        if (!tape.IsReadable || contrast.AllLight < SymbolContrast.Least)
             return (SquareGrade.Refused, SquareReason.LittleContrast);
         if (tape.WidthMm <= TooNarrowMm)
             return (SquareGrade.Refused, SquareReason.NarrowTape);
         if (mm <= 0 || mm < limits.SmallestMm - Slack)
             return (SquareGrade.Refused, SquareReason.SmallModules);
-        return mm < limits.FineMm - Slack
-            ? (SquareGrade.CloseUp, SquareReason.MediumModules)
+        if (contrast.AllLight < SymbolContrast.Fair)
+            return (SquareGrade.CloseUp, SquareReason.FaintContrast);
+        if (mm < limits.FineMm - Slack)
+            return (SquareGrade.CloseUp, SquareReason.MediumModules);
+        return contrast.RedLight < SymbolContrast.Fair
+            ? (SquareGrade.CloseUp, SquareReason.FaintInRedLight)
             : (SquareGrade.Fine, SquareReason.LargeModules);
     }
 }

@@ -23,4 +23,10 @@ public enum SquareReason
 
     /// <summary>Ink and tape are too much alike.</summary>
     LittleContrast,
+
+    /// <summary>Ink and tape are rather alike: a phone needs good light.</summary>
+    FaintContrast,
+
+    /// <summary>Phones see it, scanners with red light hardly do.</summary>
+    FaintInRedLight,
 }

@@ -8,6 +8,12 @@ namespace TagPage.Labels.Geometry;
 /// <param name="Ink">What the printer puts on it.</param>
 public sealed record Tape(double WidthMm, Rgb Colour, Rgb Ink)
 {
+    /// <summary>Least contrast of ink and tape for anything to be printed: what WCAG 2.2 asks of large type and graphics (1.4.3, 1.4.11).</summary>
+    public const double LeastContrast = 3;
+
+    /// <summary>Whether words on it can be read.</summary>
+    public bool IsReadable => Contrast.Ratio(Ink, Colour) >= LeastContrast;
+
     /// <summary>Common widths in mm (common practice, no source).</summary>
     public static IReadOnlyList<int> Widths { get; } = [6, 9, 12, 18, 24, 36];
 

@@ -66,10 +66,11 @@ public class SquareFitTests
         }
     }
 
-    // Contrast by WCAG 2.2: white and #767676 4.542225, white and black 21, #FF0000 on white 3.998477.
+    // Contrast by WCAG 2.2: white and #767676 4.542225, white and black 21, #FF0000 on white 3.998477. Symbol contrast by the
+    // same luminances: 1 − 0.2126 of red on white; in red light pure red ink is as light as the paper.
     [Theory]
     [InlineData("#FFFFFF", "#000000", SquareGrade.Fine, SquareReason.LargeModules)]
-    [InlineData("#FFFFFF", "#FF0000", SquareGrade.Fine, SquareReason.LargeModules)]
+    [InlineData("#FFFFFF", "#FF0000", SquareGrade.CloseUp, SquareReason.FaintInRedLight)]
     [InlineData("#000000", "#FFFFFF", SquareGrade.Refused, SquareReason.LightOnDark)]
     [InlineData("#1E5B49", "#FFD700", SquareGrade.Refused, SquareReason.LightOnDark)]
     [InlineData("#FFFFFF", "#FFD700", SquareGrade.Refused, SquareReason.LittleContrast)]
@@ -79,6 +80,44 @@ public class SquareFitTests
         var fit = SquareFit.On(Version2, new Tape(18, Rgb.Parse(tape), Rgb.Parse(ink)), Printer.Usual, ModuleLimits.Usual);
         Assert.Equal((grade, reason), (fit.Grade, fit.Reason));
     }
+
+    // ISO/IEC 15415, symbol contrast: lightest less darkest, failed under 20 %, grade 2 from 40 %; from memory. Luminances
+    // worked out by hand from sRGB: #F2C91D 0.606, #E8791A 0.309, #C8352B 0.150, #7A4FA3 0.122, #2F6DB5 0.150, #3B9150 0.221.
+    [Theory]
+    [InlineData("#F2C91D", SquareGrade.Fine, SquareReason.LargeModules)] // yellow
+    [InlineData("#E8791A", SquareGrade.CloseUp, SquareReason.FaintContrast)] // orange
+    [InlineData("#3B9150", SquareGrade.CloseUp, SquareReason.FaintContrast)] // green
+    [InlineData("#C8352B", SquareGrade.Refused, SquareReason.LittleContrast)] // red
+    [InlineData("#7A4FA3", SquareGrade.Refused, SquareReason.LittleContrast)] // purple
+    [InlineData("#2F6DB5", SquareGrade.Refused, SquareReason.LittleContrast)] // blue
+    public void Black_on_a_dark_colour_scans_poorly_and_the_grade_says_so(string tape, SquareGrade grade, SquareReason reason)
+    {
+        var fit = SquareFit.On(Version2, new Tape(18, Rgb.Parse(tape), Rgb.Black), Printer.Usual, ModuleLimits.Usual);
+        Assert.Equal((grade, reason), (fit.Grade, fit.Reason));
+    }
+
+    [Theory]
+    [InlineData("#FFFFFF", "#000000", 1, 1)]
+    [InlineData("#FF0000", "#000000", 0.2126, 1)] // red tape is dark to a phone and light to red light
+    [InlineData("#0000FF", "#000000", 0.0722, 0)] // blue tape is dark to both
+    [InlineData("#FFFFFF", "#FF0000", 0.7874, 0)]
+    [InlineData("#000000", "#FFFFFF", -1, -1)]
+    public void Symbol_contrast_is_told_for_all_light_and_for_red_light(string tape, string ink, double all, double red)
+    {
+        var contrast = SymbolContrast.Of(Rgb.Parse(tape), Rgb.Parse(ink));
+        Assert.Equal((all, red), (Math.Round(contrast.AllLight, 4), Math.Round(contrast.RedLight, 4)));
+    }
+
+    // 3:1 by WCAG 2.2 (1.4.3, 1.4.11): #959595 on white is 2.996, #949494 on white 3.03.
+    [Theory]
+    [InlineData("#FFFFFF", "#000000", true)]
+    [InlineData("#000000", "#FFFFFF", true)]
+    [InlineData("#FFFFFF", "#949494", true)]
+    [InlineData("#FFFFFF", "#959595", false)]
+    [InlineData("#FFFFFF", "#AAAAAA", false)]
+    [InlineData("#000000", "#000000", false)]
+    public void Words_need_three_times_the_contrast(string tape, string ink, bool isReadable) =>
+        Assert.Equal(isReadable, new Tape(12, Rgb.Parse(tape), Rgb.Parse(ink)).IsReadable);
 
     [Fact]
     public void A_tape_narrower_than_its_margins_prints_nothing()
