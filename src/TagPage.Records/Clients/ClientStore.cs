@@ -6,7 +6,7 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.Clients;
 
 /// <summary>The people who are contacted; for a junior, the guardian.</summary>
-public sealed class ClientStore(Database database, ShopStore shops, TimeProvider clock)
+public sealed class ClientStore(Database database, ShopStore shops, ShopClock clock)
 {
     public sealed record Row
     {
@@ -57,7 +57,7 @@ public sealed class ClientStore(Database database, ShopStore shops, TimeProvider
         LEFT JOIN used_form_key sent ON sent.form_key = @FormKey
         """;
 
-    public Outcome Add(ClientEntry input) => database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
+    public Outcome Add(ClientEntry input) => database.Write(c => FormKeys.Once(c, input.FormKey, clock.Now, () =>
         UnknownPayer(c, input) ?? (Outcome)new Outcome.Done(Insert(c, input))));
 
     /// <summary>For a write that makes more than the client; within its transaction.</summary>
@@ -69,9 +69,10 @@ public sealed class ClientStore(Database database, ShopStore shops, TimeProvider
         RETURNING id
         """;
 
-    public Outcome Change(long id, ClientEntry input) => database.Write<Outcome>(c =>
+    /// <summary>The whole record, which is the shop's to write: payer and note are nobody else's business.</summary>
+    public Outcome Change(Who who, long id, ClientEntry input) => database.Write<Outcome>(c =>
     {
-        if (c.QuerySingleOrDefault<Row>(GetSql, new { id }) is null)
+        if (!c.ExecuteScalar<bool>("SELECT @IsShop AND EXISTS (SELECT 1 FROM client WHERE id = @id)", new { who.IsShop, id }))
             return new Outcome.Absent();
         if (UnknownPayer(c, input) is { } unknown)
             return unknown;
@@ -79,11 +80,16 @@ public sealed class ClientStore(Database database, ShopStore shops, TimeProvider
     });
 
     // What finders were shown of a changed number or address ends with it: see the trigger client_contact_changed.
-    private const string ChangeSql = """
+    private const string ChangeSql = $"""
         UPDATE client
-        SET name = @Name, phone = @Phone, mail = @Mail, language = @Language, payer_id = @PayerId,
-            reminders = @Reminders, note = @Note, version = version + 1
+        SET name = @Name, phone = @Phone, mail = @Mail, language = @Language, payer_id = @PayerId, {SetsReminders}, note = @Note,
+            version = version + 1
         WHERE id = @Id AND version = @Version
+        """;
+
+    /// <summary>Whoever says so, the day is kept since when reminders are wanted or not.</summary>
+    internal const string SetsReminders = """
+        reminders_changed_on = CASE WHEN reminders = @Reminders THEN reminders_changed_on ELSE @Today END, reminders = @Reminders
         """;
 
     private static Outcome.Refused? UnknownPayer(SqliteConnection connection, ClientEntry input) =>
@@ -104,6 +110,7 @@ public sealed class ClientStore(Database database, ShopStore shops, TimeProvider
         input.PayerId,
         input.Reminders,
         Note = input.Note ?? "",
+        clock.Today,
     };
 
     private string? ReadPhone(string? typed) => Phones.Read(typed, shops.Get().Country);

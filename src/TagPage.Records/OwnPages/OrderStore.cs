@@ -15,10 +15,10 @@ public sealed class OrderStore(Database database, OutboxStore outbox, ShopStore 
     public const int MostADay = 3;
 
     /// <summary>Done carries the number of the ticket.</summary>
-    public Outcome Ask(long client, long racket, string formKey, JobRequest request) => database.Write<Outcome>(c =>
-        OwnPageRacketStore.Get(c, client, racket) is not { } row ? new Outcome.Absent()
+    public Outcome Ask(Who who, long racket, string formKey, JobRequest request) => database.Write<Outcome>(c =>
+        who.ClientId is not { } client || OwnPageRacketStore.Get(c, client, racket) is not { } row ? new Outcome.Absent()
         : !row.IsMine || row.State is RacketState.Gone ? new Outcome.Refused(new RacketGone())
-        : FormKeys.Once(c, formKey, clock.Now, () => Make(c, client, row, request)));
+        : FormKeys.Once(c, who, formKey, clock.Now, () => Make(c, client, row, request)));
 
     private Outcome Make(SqliteConnection connection, long client, OwnPageRacket racket, JobRequest request)
     {
@@ -49,9 +49,9 @@ public sealed class OrderStore(Database database, OutboxStore outbox, ShopStore 
     }
 
     /// <summary>Until it is on the machine. Done tells the racket.</summary>
-    public Outcome Cancel(long client, long job) => database.Write<Outcome>(c =>
+    public Outcome Cancel(Who who, long job) => database.Write<Outcome>(c =>
     {
-        if (c.QuerySingleOrDefault<long?>(RacketSql, new { client, job }) is not { } racket)
+        if (c.QuerySingleOrDefault<long?>(RacketSql, new { who.ClientId, job }) is not { } racket)
             return new Outcome.Absent();
         return c.Execute(CancelSql, new { job }) == 1 ? new Outcome.Done(racket) : new Outcome.Refused(new OrderUnderWay(racket));
     });
@@ -62,7 +62,7 @@ public sealed class OrderStore(Database database, OutboxStore outbox, ShopStore 
         JOIN job_request q ON q.job_id = j.id
         JOIN racket r ON r.id = j.racket_id
         JOIN player p ON p.id = r.player_id
-        WHERE j.id = @job AND p.client_id = @client AND (q.expected = 1 OR q.asked_in = 'OwnPage')
+        WHERE j.id = @job AND p.client_id = @ClientId AND (q.expected = 1 OR q.asked_in = 'OwnPage')
         """;
 
     private const string CancelSql = "UPDATE job SET state = 'Cancelled', version = version + 1 WHERE id = @job AND state = 'Waiting'";

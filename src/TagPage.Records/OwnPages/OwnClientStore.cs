@@ -7,30 +7,32 @@ namespace TagPage.Records.OwnPages;
 /// <summary>Gives a player a client record of their own. Rackets and history go along; what the guardian agreed to does not.</summary>
 public sealed class OwnClientStore(Database database, OwnPageLinkStore links, ShopClock clock)
 {
-    public enum Answer { Done, NotFresh, Absent }
-
-    public Answer Make(long client, string session, long player, string mail, string? phone)
+    /// <summary>The guardian's to do, with a code. Done tells the new client.</summary>
+    public Outcome Make(Who who, long player, string mail, string? phone)
     {
         var now = clock.Now;
-        return database.Write(c =>
+        return database.Write<Outcome>(c =>
         {
-            if (!OwnPageCodeStore.IsFresh(c, session, now))
-                return Answer.NotFresh;
-            if (c.ExecuteScalar<long?>(NewSql, new { client, player, mail, phone }) is not { } own)
-                return Answer.Absent;
+            if (!c.ExecuteScalar<bool>(MaySql, new { who.ClientId, player }))
+                return new Outcome.Absent();
+            if (!OwnPageCodeStore.IsFresh(c, who, now))
+                return new Outcome.Refused(new CodeRanOut());
+            var own = c.ExecuteScalar<long>(NewSql, new { player, mail, phone });
             c.Execute("UPDATE player SET client_id = @own, junior = 0, version = version + 1 WHERE id = @player", new { own, player });
             ClientRequestStore.Add(c, own, RequestKind.OwnClient, "", now);
             links.MakeAndMail(c, own);
-            return Answer.Done;
+            return new Outcome.Done(own);
         });
     }
+
+    private const string MaySql = "SELECT EXISTS (SELECT 1 FROM player WHERE id = @player AND client_id = @ClientId)";
 
     private const string NewSql = """
         INSERT INTO client (name, phone, mail, language)
         SELECT p.name, @phone, @mail, c.language
         FROM player p
         JOIN client c ON c.id = p.client_id
-        WHERE p.id = @player AND c.id = @client
+        WHERE p.id = @player
         RETURNING id
         """;
 }

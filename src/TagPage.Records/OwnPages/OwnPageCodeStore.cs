@@ -18,10 +18,6 @@ public sealed class OwnPageCodeStore(Database database, LinkTokens keys, OutboxS
 
     public static readonly TimeSpan GoodFor = TimeSpan.FromMinutes(10);
 
-    public enum Sent { Yes, NoMail, TooMany }
-
-    public enum Tried { Fits, Wrong, Over }
-
     private sealed record Row
     {
         public long Id { get; init; }
@@ -29,25 +25,33 @@ public sealed class OwnPageCodeStore(Database database, LinkTokens keys, OutboxS
         public int Tries { get; init; }
     }
 
-    public bool IsFresh(string session) => database.Read(c => c.ExecuteScalar<bool>(IsFreshSql, new { session, Now = clock.GetUtcNow() }));
+    public bool IsFresh(Who who) => database.Read(c => IsFresh(c, who, clock.GetUtcNow()));
 
-    private const string IsFreshSql = "SELECT EXISTS (SELECT 1 FROM own_page_session WHERE id_hash = @session AND fresh_until > @Now)";
+    /// <summary>In the caller's transaction: whether they may do what could hurt, at this moment. The shop always may.</summary>
+    internal static bool IsFresh(SqliteConnection connection, Who who, DateTimeOffset now) =>
+        connection.ExecuteScalar<bool>(IsFreshSql, new { who.IsShop, who.ClientId, who.Session, now });
+
+    private const string IsFreshSql = """
+        SELECT @IsShop OR EXISTS (SELECT 1 FROM own_page_session WHERE id_hash = @Session AND client_id = @ClientId AND fresh_until > @now)
+        """;
 
     /// <summary>A new code makes the ones before it worth nothing.</summary>
-    public Sent Send(long client)
+    public Outcome Send(Who who)
     {
         var now = clock.GetUtcNow();
-        return database.Write(c =>
+        return database.Write<Outcome>(c =>
         {
+            if (who.ClientId is not { } client)
+                return new Outcome.Absent();
             if (c.ExecuteScalar<string?>("SELECT mail FROM client WHERE id = @client", new { client }) is null)
-                return Sent.NoMail;
+                return new Outcome.Refused(new NoAddressOnFile());
             if (c.ExecuteScalar<bool>(TooManySql, new { client, Hour = now.AddHours(-1), HourOn = now.AddHours(1), Day = now.AddDays(-1), DayOn = now.AddDays(1), MostAnHour, MostADay }))
-                return Sent.TooMany;
+                return new Outcome.Refused(new CodesEnough());
             c.Execute("DELETE FROM own_page_code WHERE client_id = @client AND made_at <= @Day", new { client, Day = now.AddDays(-1) });
             var id = c.ExecuteScalar<long>(AddSql, new { client, now, Until = now + GoodFor });
             var mail = mails.Code(Addressee.Of(c, client), id);
             outbox.Queue(c, new NewMail(MailKind.OwnPageCode, client, mail.Subject, mail.Body) { CodeId = id });
-            return Sent.Yes;
+            return new Outcome.Done(client);
         });
     }
 
@@ -58,20 +62,25 @@ public sealed class OwnPageCodeStore(Database database, LinkTokens keys, OutboxS
 
     private const string AddSql = "INSERT INTO own_page_code (client_id, made_at, expires_at) VALUES (@client, @now, @Until) RETURNING id";
 
-    public Tried Try(long client, string session, string typed)
+    public Outcome Try(Who who, string typed)
     {
         var now = clock.GetUtcNow();
-        return database.Write(c =>
+        return database.Write<Outcome>(c =>
         {
+            if (who.ClientId is not { } client)
+                return new Outcome.Absent();
             if (c.QueryFirstOrDefault<Row>(NewestSql, new { client, now, MostTries }) is not { } row)
-                return Tried.Over;
+                return new Outcome.Refused(new CodeOver());
             if (!Fits(row, typed))
-                return c.ExecuteScalar<int>("UPDATE own_page_code SET tries = tries + 1 WHERE id = @Id RETURNING tries", row) >= MostTries ? Tried.Over : Tried.Wrong;
+                return new Outcome.Refused(Miss(c, row) >= MostTries ? new CodeOver() : new CodeWrong());
             c.Execute("UPDATE own_page_code SET used_at = @now WHERE id = @Id", new { row.Id, now });
-            c.Execute("UPDATE own_page_session SET fresh_until = @Until WHERE id_hash = @session AND client_id = @client", new { session, client, Until = now + GoodFor });
-            return Tried.Fits;
+            c.Execute("UPDATE own_page_session SET fresh_until = @Until WHERE id_hash = @Session AND client_id = @client", new { who.Session, client, Until = now + GoodFor });
+            return new Outcome.Done(client);
         });
     }
+
+    private static int Miss(SqliteConnection connection, Row row) =>
+        connection.ExecuteScalar<int>("UPDATE own_page_code SET tries = tries + 1 WHERE id = @Id RETURNING tries", row);
 
     /// <summary>The newest of all, so that an older one counts no more; then whether it still holds.</summary>
     private const string NewestSql = """
@@ -82,8 +91,4 @@ public sealed class OwnPageCodeStore(Database database, LinkTokens keys, OutboxS
 
     private bool Fits(Row row, string typed) => CryptographicOperations.FixedTimeEquals(
         Encoding.UTF8.GetBytes(keys.Digits(row.Id, row.Secret)), Encoding.UTF8.GetBytes(string.Concat(typed.Where(char.IsAsciiDigit))));
-
-    /// <summary>In the caller's transaction: whether the browser may do what could hurt, at this moment.</summary>
-    internal static bool IsFresh(SqliteConnection connection, string session, DateTimeOffset now) =>
-        connection.ExecuteScalar<bool>(IsFreshSql, new { session, Now = now });
 }

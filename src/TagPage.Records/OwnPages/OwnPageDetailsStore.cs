@@ -1,4 +1,5 @@
 using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Records.Clients;
 using TagPage.Records.Outbox;
 using TagPage.Records.Reminders;
@@ -26,6 +27,7 @@ public sealed class OwnPageDetailsStore(Database database, OutboxStore outbox, I
         public string? SecondMail { get; init; }
         public string? Payer { get; init; }
         public DateTimeOffset? ForgetAt { get; init; }
+        public int Version { get; init; }
     }
 
     public sealed record Player(long Id, string Name)
@@ -38,7 +40,7 @@ public sealed class OwnPageDetailsStore(Database database, OutboxStore outbox, I
 
     private const string GetSql = """
         SELECT c.name, c.phone, c.mail, c.language, c.reminders, c.remind_by, c.quiet_months, c.second_name, c.second_phone, c.second_mail,
-               y.name AS payer, c.forget_at
+               y.name AS payer, c.forget_at, c.version
         FROM client c
         LEFT JOIN payer y ON y.id = c.payer_id
         WHERE c.id = @client
@@ -55,22 +57,26 @@ public sealed class OwnPageDetailsStore(Database database, OutboxStore outbox, I
         ORDER BY p.name COLLATE NOCASE, p.id
         """;
 
-    /// <summary>False where the code has run out. Whoever was reached until now is told that this changed.</summary>
-    public bool ChangeContact(long client, string session, Row to)
+    /// <summary>Takes a code. Whoever was reached until now is told that this changed.</summary>
+    public Outcome ChangeContact(Who who, ContactEntry to)
     {
         var now = clock.Now;
-        return database.Write(c =>
+        return database.Write<Outcome>(c =>
         {
-            if (!OwnPageCodeStore.IsFresh(c, session, now))
-                return false;
-            var before = c.QuerySingle<Row>(GetSql, new { client });
-            c.Execute(ContactSql, new { client, to.Name, to.Phone, to.Mail, to.SecondName, to.SecondPhone, to.SecondMail });
+            if (who.ClientId is not { } client || c.QuerySingleOrDefault<Row>(GetSql, new { client }) is not { } before)
+                return new Outcome.Absent();
+            if (!OwnPageCodeStore.IsFresh(c, who, now))
+                return new Outcome.Refused(new CodeRanOut());
+            if (to.Phone is null && to.Mail is null)
+                return new Outcome.Refused(new ReachMissing());
+            if (c.Execute(ContactSql, new { client, to.Version, to.Name, to.Phone, to.Mail, to.SecondName, to.SecondPhone, to.SecondMail }) == 0)
+                return Outcome.Stale;
             if (before.Mail is { } old && (before.Mail, before.Phone) != (to.Mail, to.Phone))
             {
                 var mail = mails.ContactChanged(Addressee.Of(c, client));
                 outbox.Queue(c, new NewMail(MailKind.ClientNotice, client, mail.Subject, mail.Body) { ToAddress = old });
             }
-            return true;
+            return new Outcome.Done(client);
         });
     }
 
@@ -79,25 +85,26 @@ public sealed class OwnPageDetailsStore(Database database, OutboxStore outbox, I
         UPDATE client
         SET name = @Name, phone = @Phone, mail = @Mail, second_name = @SecondName, second_phone = @SecondPhone, second_mail = @SecondMail,
             version = version + 1
-        WHERE id = @client
+        WHERE id = @client AND version = @Version
         """;
 
-    public void ChangeReminders(long client, string language, bool wanted, RemindBy by, int quietMonths)
+    public Outcome ChangeReminders(Who who, ReminderWishEntry to)
     {
         var today = clock.Today;
-        database.Write(c =>
+        return database.Write<Outcome>(c =>
         {
-            c.Execute(RemindersSql, new { client, language, wanted, By = by.ToString(), quietMonths, today });
-            if (!wanted)
+            if (who.ClientId is not { } client
+                || c.Execute(RemindersSql, new { client, to.Language, Reminders = to.Wanted, By = to.By?.ToString(), to.QuietMonths, Today = today }) == 0)
+                return new Outcome.Absent();
+            if (!to.Wanted)
                 c.Execute(AnswerStore.HoldBackSql, new { client });
+            return new Outcome.Done(client);
         });
     }
 
-    private const string RemindersSql = """
+    private const string RemindersSql = $"""
         UPDATE client
-        SET language = @language, remind_by = @By, quiet_months = @quietMonths,
-            reminders_changed_on = CASE WHEN reminders = @wanted THEN reminders_changed_on ELSE @today END, reminders = @wanted,
-            version = version + 1
+        SET language = @Language, remind_by = COALESCE(@By, remind_by), quiet_months = @QuietMonths, {ClientStore.SetsReminders}, version = version + 1
         WHERE id = @client
         """;
 
@@ -105,16 +112,20 @@ public sealed class OwnPageDetailsStore(Database database, OutboxStore outbox, I
     /// What the client says about who pays, for the owner to do; a form sent again says it once. Refused at the field
     /// where enough was said for a day.
     /// </summary>
-    public Outcome AskAboutPayer(long client, string words, string formKey)
+    public Outcome AskAboutPayer(Who who, string words, string formKey)
     {
         var now = clock.Now;
-        return database.Write(c => FormKeys.Once(c, formKey, now, () =>
-        {
-            if (c.ExecuteScalar<int>(AskedAboutPayerSql, new { client, DayAgo = now.AddDays(-1), DayOn = now.AddDays(1) }) >= MostAboutPayerADay)
-                return (Outcome)new Outcome.Refused(new SaidEnough(MostAboutPayerADay));
-            ClientRequestStore.Add(c, client, RequestKind.Payer, words, now);
-            return new Outcome.Done(client);
-        }));
+        return database.Write(c => who.ClientId is { } client
+            ? FormKeys.Once(c, who, formKey, now, () => AskAboutPayer(c, client, words, now))
+            : new Outcome.Absent());
+    }
+
+    private static Outcome AskAboutPayer(SqliteConnection connection, long client, string words, DateTimeOffset now)
+    {
+        if (connection.ExecuteScalar<int>(AskedAboutPayerSql, new { client, DayAgo = now.AddDays(-1), DayOn = now.AddDays(1) }) >= MostAboutPayerADay)
+            return new Outcome.Refused(new SaidEnough(MostAboutPayerADay));
+        ClientRequestStore.Add(connection, client, RequestKind.Payer, words, now);
+        return new Outcome.Done(client);
     }
 
     // What lies further ahead was written by a clock that ran wrong.

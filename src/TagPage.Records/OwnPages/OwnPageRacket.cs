@@ -30,4 +30,12 @@ public sealed record OwnPageRacket : TagRow
 
     /// <summary>A ticket that the client asked for, and that is not on the machine yet.</summary>
     public bool CanCancel => JobState is Core.Jobs.JobState.Waiting && (Expected || AskedIn is Jobs.AskedIn.OwnPage);
+
+    /// <summary>As it would be in another role: the share of play follows from how many rackets are in turn and spare.</summary>
+    public OwnPageRacket InRole(RacketState role) => this with
+    {
+        State = role,
+        InTurn = InTurn - (State == RacketState.InTurn ? 1 : 0) + (role == RacketState.InTurn ? 1 : 0),
+        Spare = Spare - (State == RacketState.Spare ? 1 : 0) + (role == RacketState.Spare ? 1 : 0),
+    };
 }

@@ -52,11 +52,12 @@ public sealed class OwnPageRacketStore(Database database)
     /// <summary>The roles a client may give. What was sold stays sold.</summary>
     public static readonly RacketState[] Roles = [RacketState.InTurn, RacketState.Spare, RacketState.Resting, RacketState.Gone];
 
-    public Outcome SetRole(long client, long racket, RacketState role) => database.Write<Outcome>(c =>
-        c.Execute(SetRoleSql, new { client, racket, Role = role.ToString() }) == 1 ? new Outcome.Done(racket) : new Outcome.Absent());
+    public Outcome SetRole(Who who, long racket, RacketState role) => database.Write<Outcome>(c =>
+        !c.ExecuteScalar<bool>(MaySql, new { who.IsShop, who.ClientId, racket }) ? new Outcome.Absent()
+        : !Roles.Contains(role) ? new Outcome.Refused(new RoleNotTheirs())
+        : c.Execute(SetRoleSql, new { racket, Role = role.ToString() }) == 1 ? new Outcome.Done(racket) : new Outcome.Absent());
 
-    private const string SetRoleSql = """
-        UPDATE racket SET version = version + (state <> @Role), state = @Role
-        WHERE id = @racket AND state <> 'Sold' AND player_id IN (SELECT id FROM player WHERE client_id = @client)
-        """;
+    private const string MaySql = $"SELECT EXISTS (SELECT 1 FROM racket r WHERE r.id = @racket AND r.state <> 'Sold' AND {Who.ChangesRacket})";
+
+    private const string SetRoleSql = "UPDATE racket SET version = version + (state <> @Role), state = @Role WHERE id = @racket";
 }

@@ -23,3 +23,24 @@ public sealed record OrderedEnough(int Most) : Refusal;
 
 /// <summary>What was ordered is on the machine, or was never open.</summary>
 public sealed record OrderUnderWay(long Racket) : Refusal;
+
+/// <summary>What could hurt takes a code that was typed a moment ago, and this one's ten minutes are over.</summary>
+public sealed record CodeRanOut() : Refusal;
+
+/// <summary>These are not the digits of the newest code.</summary>
+public sealed record CodeWrong() : Refusal("Digits");
+
+/// <summary>The code was used, tried too often, or is too old.</summary>
+public sealed record CodeOver() : Refusal("Digits");
+
+/// <summary>So many codes were sent that somebody else may be asking for them.</summary>
+public sealed record CodesEnough() : Refusal;
+
+/// <summary>Neither a phone number nor a mail address would be left to reach the client by.</summary>
+public sealed record ReachMissing() : Refusal(nameof(ContactEntry.Phone));
+
+/// <summary>A client gives a racket one of the roles that are theirs to give.</summary>
+public sealed record RoleNotTheirs() : Refusal("Role");
+
+/// <summary>A racket with an open ticket cannot leave its household.</summary>
+public sealed record TicketOpen() : Refusal;

@@ -8,23 +8,22 @@ namespace TagPage.Records.OwnPages;
 /// <summary>A racket leaves its household.</summary>
 public sealed class PassOnStore(Database database, ShopClock clock)
 {
-    public enum Answer { Done, NotFresh, Absent, AtShop }
-
-    public Answer PassOn(long client, string session, long racket)
+    /// <summary>The household's to say, with a code; the shop hands rackets over to somebody by name.</summary>
+    public Outcome PassOn(Who who, long racket)
     {
         var now = clock.Now;
-        return database.Write(c =>
+        return database.Write<Outcome>(c =>
         {
-            if (!OwnPageCodeStore.IsFresh(c, session, now))
-                return Answer.NotFresh;
-            if (OwnPageRacketStore.Get(c, client, racket) is not { IsMine: true } row)
-                return Answer.Absent;
+            if (who.ClientId is not { } client || OwnPageRacketStore.Get(c, client, racket) is not { IsMine: true } row)
+                return new Outcome.Absent();
+            if (!OwnPageCodeStore.IsFresh(c, who, now))
+                return new Outcome.Refused(new CodeRanOut());
             if (row.JobId is not null)
-                return Answer.AtShop;
+                return new Outcome.Refused(new TicketOpen());
             c.Execute(SellSql, new { racket });
             TagStore.RetireOf(c, racket, now);
             ClientRequestStore.Add(c, client, RequestKind.PassedOn, $"racket {row.Number}", now);
-            return Answer.Done;
+            return new Outcome.Done(racket);
         });
     }
 

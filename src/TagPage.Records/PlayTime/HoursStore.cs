@@ -65,7 +65,7 @@ public sealed class HoursStore(Database database, ShopClock clock)
         return database.Write(c =>
             !c.ExecuteScalar<bool>(MaySql, new { who.IsShop, who.ClientId, racket }) ? new Outcome.Absent()
             : Fault(who, input, today) is { } why ? new Outcome.Refused(why)
-            : FormKeys.Once(c, input.FormKey, clock.Now, () => Add(c, who, racket, input)));
+            : FormKeys.Once(c, who, input.FormKey, clock.Now, () => Add(c, who, racket, input)));
     }
 
     /// <summary>A household notes what was played on one day; the shop may note a camp in one line.</summary>

@@ -86,7 +86,7 @@ public sealed class PauseStore(Database database, ShopClock clock)
     public Outcome Add(Who who, long player, PauseEntry input) => database.Write(c =>
         !c.ExecuteScalar<bool>("SELECT @IsShop AND EXISTS (SELECT 1 FROM player WHERE id = @player)", new { who.IsShop, player }) ? new Outcome.Absent()
         : Fault(input) is { } why ? new Outcome.Refused(why)
-        : FormKeys.Once(c, input.FormKey, clock.Now, () => Add(c, who, player, input)));
+        : FormKeys.Once(c, who, input.FormKey, clock.Now, () => Add(c, who, player, input)));
 
     private static Outcome Add(SqliteConnection connection, Who who, long player, PauseEntry input) =>
         connection.ExecuteScalar<long?>(AddSql, Values(who, player, input)) is { } id ? new Outcome.Done(id) : new Outcome.Absent();

@@ -13,27 +13,30 @@ public sealed class ForgetStore(Database database, OutboxStore outbox, IOwnPageM
 {
     public static readonly TimeSpan Grace = TimeSpan.FromDays(7);
 
-    public enum Answer { Done, NotFresh, Open, Absent }
-
-    /// <param name="client">Who asks.</param>
-    /// <param name="session">The browser, which must have typed a code; null where the shop does it.</param>
-    public Answer Ask(long client, string? session)
+    /// <summary>Asked already is as good. A client needs a code for it.</summary>
+    public Outcome Ask(Who who, long client)
     {
         var now = clock.Now;
-        return database.Write(c =>
+        return database.Write<Outcome>(c =>
         {
-            if (session is not null && !OwnPageCodeStore.IsFresh(c, session, now))
-                return Answer.NotFresh;
+            if (!c.ExecuteScalar<bool>(MaySql, new { who.IsShop, who.ClientId, client }))
+                return new Outcome.Absent();
+            if (!OwnPageCodeStore.IsFresh(c, who, now))
+                return new Outcome.Refused(new CodeRanOut());
             if (IsOpen(c, client))
-                return Answer.Open;
-            if (c.Execute("UPDATE client SET forget_at = @At, version = version + 1 WHERE id = @client AND forget_at IS NULL", new { client, At = now + Grace }) == 0)
-                return c.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM client WHERE id = @client)", new { client }) ? Answer.Done : Answer.Absent;
-            if (session is not null)
+                return new Outcome.Refused(new TicketsOpen());
+            if (c.Execute(AskSql, new { client, At = now + Grace }) == 0)
+                return new Outcome.Done(client);
+            if (!who.IsShop)
                 ClientRequestStore.Add(c, client, RequestKind.Forget, "", now);
             Tell(c, client, now);
-            return Answer.Done;
+            return new Outcome.Done(client);
         });
     }
+
+    private const string MaySql = $"SELECT EXISTS (SELECT 1 FROM client WHERE id = @client AND {Who.ChangesClient})";
+
+    private const string AskSql = "UPDATE client SET forget_at = @At, version = version + 1 WHERE id = @client AND forget_at IS NULL";
 
     private void Tell(SqliteConnection connection, long client, DateTimeOffset now)
     {
@@ -52,7 +55,14 @@ public sealed class ForgetStore(Database database, OutboxStore outbox, IOwnPageM
                        WHERE p.client_id = @client AND (j.state IN ('Waiting', 'OnMachine', 'Strung') OR (j.state <> 'Cancelled' AND j.paid_on IS NULL)))
         """;
 
-    public void Undo(long client) => database.Write(c => c.Execute(UndoSql, new { client }));
+    /// <summary>Kept already is as good.</summary>
+    public Outcome Undo(Who who, long client) => database.Write<Outcome>(c =>
+    {
+        if (!c.ExecuteScalar<bool>(MaySql, new { who.IsShop, who.ClientId, client }))
+            return new Outcome.Absent();
+        c.Execute(UndoSql, new { client });
+        return new Outcome.Done(client);
+    });
 
     private const string UndoSql = """
         UPDATE client SET forget_at = NULL, version = version + 1 WHERE id = @client AND forget_at IS NOT NULL;

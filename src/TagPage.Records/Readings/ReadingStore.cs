@@ -78,7 +78,7 @@ public sealed class ReadingStore(Database database, ShopClock clock)
         var (now, today) = (clock.Now, clock.Today);
         return database.Write(c => Bed(c, who, job) is null
             ? new Outcome.Absent()
-            : FormKeys.Once(c, input.FormKey, now, () => Add(c, who, job, who.IsShop ? input : new ReadingEntry { TakenOn = today, Value = input.Value })));
+            : FormKeys.Once(c, who, input.FormKey, now, () => Add(c, who, job, who.IsShop ? input : new ReadingEntry { TakenOn = today, Value = input.Value })));
     }
 
     /// <summary>For a write that does more; within its transaction.</summary>

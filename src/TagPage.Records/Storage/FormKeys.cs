@@ -24,10 +24,16 @@ public static class FormKeys
     /// The same for a write that may be refused: sent again, a form that made its record is answered with it before
     /// any check could trip over that very record. What was refused can be sent again.
     /// </summary>
-    public static Outcome Once(SqliteConnection connection, string formKey, DateTimeOffset now, Func<Outcome> make)
+    public static Outcome Once(SqliteConnection connection, string formKey, DateTimeOffset now, Func<Outcome> make) =>
+        Once(connection, Who.Shop, formKey, now, make);
+
+    /// <summary>The same for a write of several: a key is answered only to whoever sent it first. Ask before whether they may.</summary>
+    public static Outcome Once(SqliteConnection connection, Who who, string formKey, DateTimeOffset now, Func<Outcome> make)
     {
         if (formKey.Length != KeyLength)
             return new Outcome.Refused(new FormKeyUnknown());
+        if (!who.IsShop)
+            formKey = $"{formKey} {who.ClientId}";
         if (connection.ExecuteScalar<long?>(MadeSql, new { FormKey = formKey }) is { } madeBefore)
             return new Outcome.Done(madeBefore);
         connection.Execute(ForgetSql, new { Before = now.AddDays(-30) });

@@ -16,12 +16,16 @@ public sealed record Who
 
     public static Who Program { get; } = new();
 
-    public static Who Client(long id) => new() { ClientId = id };
+    /// <param name="id">Of the client.</param>
+    /// <param name="session">The browser; what could hurt takes a code that was typed in it a moment ago.</param>
+    public static Who Client(long id, string? session = null) => new() { ClientId = id, Session = session };
 
     public bool IsShop { get; private init; }
 
     /// <summary>Null for everybody but a client; in SQL it then equals no client.</summary>
     public long? ClientId { get; private init; }
+
+    public string? Session { get; private init; }
 
     /// <summary>Whose racket r is to be changed. What a client sold is theirs no more, though it stays on file under them.</summary>
     internal const string ChangesRacket = """
@@ -30,4 +34,7 @@ public sealed record Who
 
     /// <summary>Whose player p is to be changed.</summary>
     internal const string ChangesPlayer = "(@IsShop OR p.client_id = @ClientId)";
+
+    /// <summary>Whose record as a client is to be changed.</summary>
+    internal const string ChangesClient = "(@IsShop OR client.id = @ClientId)";
 }

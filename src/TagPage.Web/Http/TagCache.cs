@@ -78,7 +78,8 @@ public sealed class TagCache(RequestDelegate next, Database database, ShopClock 
             return null;
         if (!request.Path.StartsWithSegments("/t", out var rest) || rest.Value is not { Length: > 1 } typed || typed.IndexOf('/', 1) >= 0)
             return null;
-        if (TagCode.Read(typed[1..]).Code is not { } code || guard.Wait(context, code) > TimeSpan.Zero)
+        var asked = guard.Ask(context, typed[1..]);
+        if (asked.Reading.Code is not { } code || asked.Wait > TimeSpan.Zero)
             return null;
         var spoken = PageLanguage.Of(context);
         return new Key(code, EncodingFor(request), spoken.Language.Code, spoken.IsChosen);

@@ -4,6 +4,7 @@ using TagPage.Records.Clients;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.OwnPages;
 using TagPage.Records.PlayTime;
+using TagPage.Records.Privacy;
 using TagPage.Records.Rackets;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
@@ -35,6 +36,7 @@ public static class ShopRefusals
         LostNoteUnfit { Fault: var fault } => Of(fault),
         LinkOver => "This link was withdrawn or has expired. Make a new one.",
         NoAddressOnFile => "There is no email address on file for this client. Add one first.",
+        TicketsOpen => "Not yet: a ticket of this client has still to be strung, collected or paid for.",
         GuideNameTaken => "Another guide already has this address. Choose a different name.",
         HoursUnlikely { Most: var most } => $"Enter between 0.1 and {most} hours.",
         PlayedInFuture { Today: var today } => $"This day is in the future; today is {Formats.Day(today)}.",

@@ -26,11 +26,16 @@ public static class Finder
         return await finder.Send(page, page.Form("/message"), ("Input.Message", message), ("Input.Reach", reach));
     }
 
-    public static IHtmlFormElement Form(this WebPage page, string end) =>
-        page.Document.QuerySelectorAll<IHtmlFormElement>("main form").Single(f => f.GetAttribute("action")?.Split('?', '#')[0].EndsWith(end, StringComparison.Ordinal) == true);
+    /// <summary>The form that is sent to an address with this end; with a "?" in it the question counts too, but for the language.</summary>
+    public static IHtmlFormElement Form(this WebPage page, string end) => page.Document.QuerySelectorAll<IHtmlFormElement>("main form").Single(f => GoesTo(f, end));
 
-    public static bool HasForm(this WebPage page, string end) =>
-        page.Document.QuerySelectorAll("main form").Any(f => f.GetAttribute("action")?.Split('?', '#')[0].EndsWith(end, StringComparison.Ordinal) == true);
+    public static bool HasForm(this WebPage page, string end) => page.Document.QuerySelectorAll<IHtmlFormElement>("main form").Any(f => GoesTo(f, end));
+
+    private static bool GoesTo(IHtmlFormElement form, string end)
+    {
+        var action = System.Text.RegularExpressions.Regex.Replace(form.GetAttribute("action")?.Split('#')[0] ?? "", @"\blang=[a-z]+&", "");
+        return (end.Contains('?', StringComparison.Ordinal) ? action : action.Split('?')[0]).EndsWith(end, StringComparison.Ordinal);
+    }
 
     /// <summary>Odalys agrees to something; Pim's racket may be lost.</summary>
     public static void Agree(this OnFile records, string choice, bool lost = true, bool always = false, bool mail = false)

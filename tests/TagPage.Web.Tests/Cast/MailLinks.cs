@@ -18,7 +18,7 @@ public static partial class MailLinks
         records.Job(racket, strungOn: new(2026, 9, 1), paidOn: new(2026, 9, 1));
         records.Agree("Contact");
         var link = await runa.Open((await runa.Send(await runa.Open($"/shop/corner/{client}"))).Location!);
-        await runa.Send(link, link.Document.QuerySelector<IHtmlFormElement>("main form[action^='/shop/corner/mail/']")!);
+        await runa.Send(link, link.Document.QuerySelector<IHtmlFormElement>("main form[action$='?handler=Mail']")!);
         await runa.Send(await runa.Open($"/shop/nudges/mail/{records.Reminder(client, racket)}"));
         await shop.Stranger().Writes(tag, "I have it.", "ilse@finder.example");
         var links = (await shop.MailsSent()).SelectMany(In).ToList();

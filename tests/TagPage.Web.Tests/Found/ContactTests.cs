@@ -72,7 +72,7 @@ public sealed class ContactTests : IDisposable
         var page = await finder.FoundPage(_code);
         var owner = _shop.Owner();
         var client = await owner.Open("/shop/clients/1");
-        await owner.Send(client, client.Form("/withdraw/1"));
+        await owner.Send(client, client.Form("?handler=Withdraw"));
 
         var answer = await finder.PressContact(page);
 

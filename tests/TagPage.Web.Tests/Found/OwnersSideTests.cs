@@ -59,10 +59,10 @@ public sealed class OwnersSideTests : IDisposable
         await Choose(("Input.Choice", "Contact"), ("Input.Always", "true"));
         var page = await _runa.Open($"/shop/clients/{_client}");
 
-        await _runa.Send(page, page.Form($"/withdraw/{_client}"));
+        await _runa.Send(page, page.Form("?handler=Withdraw"));
 
         Assert.Equal("Shop|2026-11-25|0|0", Kept());
-        Assert.False((await _runa.Open($"/shop/clients/{_client}")).HasForm($"/withdraw/{_client}"));
+        Assert.False((await _runa.Open($"/shop/clients/{_client}")).HasForm("?handler=Withdraw"));
     }
 
     [Fact]

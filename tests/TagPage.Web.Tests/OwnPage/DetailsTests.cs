@@ -138,7 +138,7 @@ public sealed class DetailsTests : IAsyncLifetime
     {
         var page = await _phone.Open("/my/details");
         for (var n = 0; n < 3; n++)
-            await _phone.Send(page, page.Form("/my/payer"), ("Input.Words", "Her grandmother, from January"));
+            await _phone.Send(page, page.Form("/my/details?handler=Payer"), ("Input.Words", "Her grandmother, from January"));
 
         Assert.Contains("says about who pays: “Her grandmother, from January”", (await _shop.Owner().Open("/shop")).Main, StringComparison.Ordinal);
         Assert.Equal(1, _shop.Records.Count("client_request"));

@@ -62,7 +62,7 @@ public sealed class ForgetTests : IAsyncLifetime
         await Ask();
         var page = await _phone.Open("/my/details");
 
-        await _phone.Send(page, page.Form("/my/forget/undo"));
+        await _phone.Send(page, page.Form("/my/details?handler=Keep"));
         _shop.Clock.Advance(TimeSpan.FromDays(8));
         Worker.ForgetAll();
 
@@ -104,11 +104,11 @@ public sealed class ForgetTests : IAsyncLifetime
     {
         var runa = _shop.Owner();
         var page = await runa.Open($"/shop/corner/{_odalys}");
-        await runa.Send(page, page.Form($"/shop/corner/forget/{_odalys}"));
+        await runa.Send(page, page.Form($"/shop/corner/{_odalys}?handler=Forget"));
         Assert.Contains("Data will be deleted on 2 Dec 2026", (await runa.Open($"/shop/clients/{_odalys}")).Main, StringComparison.Ordinal);
 
         page = await runa.Open($"/shop/corner/{_odalys}");
-        await runa.Send(page, page.Form($"/shop/corner/keep/{_odalys}"));
+        await runa.Send(page, page.Form($"/shop/corner/{_odalys}?handler=Keep"));
 
         Assert.Equal(1, _shop.Records.Count("client", "forget_at IS NULL"));
     }
@@ -157,7 +157,7 @@ public sealed class ForgetTests : IAsyncLifetime
         await _shop.Stranger().Writes(_tag, $"I have {Canary}", $"finder@{Canary}.example");
         await _phone.Send(await _phone.Open("/my/feel/1"), ("Input.Bed", "Right"), ("Input.Note", Canary));
         var details = await _phone.Open("/my/details");
-        await _phone.Send(details, details.Form("/my/payer"), ("Input.Words", Canary));
+        await _phone.Send(details, details.Form("/my/details?handler=Payer"), ("Input.Words", Canary));
         await _shop.MailsSent();
         Assert.True(FilesWith(Canary).Count >= 2, "The search finds nothing even before.");
         Directory.CreateDirectory(Path.Combine(_shop.Folder, "uploads", "0123456789abcdef0123456789abcdef"));

@@ -63,7 +63,7 @@ public sealed class OwnPageRacketTests : IAsyncLifetime
     {
         var page = await _phone.Open($"/my/rackets/{_racket}");
 
-        var answer = await _phone.Send(page, page.Form($"/my/role/{_racket}"), ("role", role));
+        var answer = await _phone.Send(page, page.Form($"/my/rackets/{_racket}?handler=Role"), ("role", role));
 
         Assert.Equal($"/my/rackets/{_racket}", answer.Location);
         Assert.Equal(role, _shop.Records.Text("SELECT state FROM racket"));
@@ -80,7 +80,7 @@ public sealed class OwnPageRacketTests : IAsyncLifetime
         var page = await _phone.Open($"/my/rackets/{_racket}");
         var before = _shop.Database.Dump();
 
-        await _phone.Send(page, page.Form($"/my/role/{_racket}"), ("role", role));
+        await _phone.Send(page, page.Form($"/my/rackets/{_racket}?handler=Role"), ("role", role));
 
         Assert.Equal(before, _shop.Database.Dump());
     }
@@ -94,7 +94,7 @@ public sealed class OwnPageRacketTests : IAsyncLifetime
 
         var page = await _phone.Open($"/my/rackets/{_racket}");
         Assert.Empty(page.Document.QuerySelectorAll("main form"));
-        Assert.Equal(HttpStatusCode.NotFound, (await _phone.Send(old, old.Form($"/my/role/{_racket}"), ("role", "InTurn"))).Status);
+        Assert.Equal(HttpStatusCode.NotFound, (await _phone.Send(old, old.Form($"/my/rackets/{_racket}?handler=Role"), ("role", "InTurn"))).Status);
         Assert.Equal(HttpStatusCode.NotFound, (await _phone.Open($"/my/order/{_racket}")).Status);
         Assert.Equal(before, _shop.Database.Dump());
     }

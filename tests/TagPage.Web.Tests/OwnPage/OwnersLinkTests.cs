@@ -36,7 +36,7 @@ public sealed partial class OwnersLinkTests : IDisposable
         var sms = page.Document.QuerySelector("#sms-text")!.TextContent;
         Assert.Contains(link, sms, StringComparison.Ordinal);
         Assert.True(Sms.Of(sms) is { IsGsm7: true, Parts: 1 });
-        await _runa.Send(page, page.Form($"/shop/corner/mail/{Id(page)}"));
+        await _runa.Send(page, page.Form($"/shop/corner/link/{Id(page)}?handler=Mail"));
         Assert.Contains(link, Assert.Single(await _shop.MailsSent()), StringComparison.Ordinal);
     }
 
@@ -46,7 +46,7 @@ public sealed partial class OwnersLinkTests : IDisposable
         var page = await Make();
         var secret = page.Document.QuerySelector("#link-text")!.TextContent.Split('-', 2)[1];
 
-        await _runa.Send(page, page.Form($"/shop/corner/mail/{Id(page)}"));
+        await _runa.Send(page, page.Form($"/shop/corner/link/{Id(page)}?handler=Mail"));
 
         Assert.Single(MailText.Read(_shop.Records.Text("SELECT body FROM outbox")).Parts, p => p is { Kind: PartKind.Link, Link: LinkPurpose.OwnPage });
         Assert.DoesNotContain(secret, _shop.Database.Dump(), StringComparison.Ordinal);
@@ -57,7 +57,7 @@ public sealed partial class OwnersLinkTests : IDisposable
     {
         _shop.Records.Change("UPDATE client SET language = 'es', name = 'Odalys <b>Ferran</b>'");
         var page = await Make();
-        await _runa.Send(page, page.Form($"/shop/corner/mail/{Id(page)}"));
+        await _runa.Send(page, page.Form($"/shop/corner/link/{Id(page)}?handler=Mail"));
         await _shop.MailsSent();
 
         var mail = await MimeKit.MimeMessage.LoadAsync(Directory.GetFiles(Path.Combine(_shop.Folder, "mail")).Single(), TestContext.Current.CancellationToken);
@@ -72,13 +72,13 @@ public sealed partial class OwnersLinkTests : IDisposable
     public async Task Client_without_a_mail_address_is_not_offered_one_and_a_forged_press_queues_nothing()
     {
         var page = await Make();
-        var form = page.Form($"/shop/corner/mail/{Id(page)}");
+        var form = page.Form($"/shop/corner/link/{Id(page)}?handler=Mail");
         _shop.Records.Change("UPDATE client SET mail = NULL");
 
         var answer = await _runa.Send(page, form);
 
         Assert.Contains("no email address on file", answer.Main, StringComparison.Ordinal);
-        Assert.False((await _runa.Open($"/shop/corner/link/{Id(page)}")).HasForm($"/shop/corner/mail/{Id(page)}"));
+        Assert.False((await _runa.Open($"/shop/corner/link/{Id(page)}")).HasForm($"/shop/corner/link/{Id(page)}?handler=Mail"));
         Assert.Equal(0, _shop.Records.Count("outbox"));
     }
 
@@ -89,7 +89,7 @@ public sealed partial class OwnersLinkTests : IDisposable
         var page = await _runa.Open($"/shop/corner/{_odalys}");
         Assert.Contains("1 browser is signed in", page.Main, StringComparison.Ordinal);
 
-        await _runa.Send(page, page.Form($"/shop/corner/sign-out/{_odalys}"));
+        await _runa.Send(page, page.Form($"/shop/corner/{_odalys}?handler=SignOut"));
 
         Assert.False(await odalys.IsOnOwnPage());
         Assert.Contains("withdrawn on 25 Nov 2026", (await _runa.Open($"/shop/corner/{_odalys}")).Main, StringComparison.Ordinal);

@@ -29,12 +29,12 @@ public sealed class PlayTests : IAsyncLifetime
         var due = _shop.Records.Text("SELECT due_on FROM racket");
         var page = await Racket();
 
-        await _phone.Send(page, page.Form($"/my/hours/{_racket}"), ("hours", "3"));
+        await _phone.Send(page, page.Form($"/my/play/{_racket}?handler=Hours"), ("hours", "3"));
 
         Assert.Equal("2026-11-25|3.0", _shop.Records.Text("SELECT played_on || '|' || hours FROM logged_hours"));
         Assert.NotEqual(due, _shop.Records.Text("SELECT due_on FROM racket"));
         page = await Racket();
-        await _phone.Send(page, page.Form("/my/hours/remove/1"));
+        await _phone.Send(page, page.Form("?handler=TakeBack"));
         Assert.Equal(0, _shop.Records.Count("logged_hours"));
         Assert.Equal(due, _shop.Records.Text("SELECT due_on FROM racket"));
     }
@@ -44,11 +44,11 @@ public sealed class PlayTests : IAsyncLifetime
     {
         var page = await Racket();
         for (var n = 0; n < 50; n++)
-            await _phone.Send(page, page.Form($"/my/hours/{_racket}"), ("hours", "1"));
+            await _phone.Send(page, page.Form($"/my/play/{_racket}?handler=Hours"), ("hours", "1"));
         Assert.Equal(1, _shop.Records.Count("logged_hours"));
 
         page = await Racket();
-        await _phone.Send(page, page.Form($"/my/hours/{_racket}"), ("hours", "1"));
+        await _phone.Send(page, page.Form($"/my/play/{_racket}?handler=Hours"), ("hours", "1"));
 
         Assert.Equal(2, _shop.Records.Count("logged_hours"));
     }
@@ -58,7 +58,7 @@ public sealed class PlayTests : IAsyncLifetime
     {
         var page = await _phone.Open($"/my/reading/{_racket}");
         for (var n = 0; n < 2; n++)
-            await _phone.Send(page, ("Input.Hertz", "540"));
+            await _phone.Send(page, ("Input.Value", "540"));
 
         Assert.Equal(1, _shop.Records.Count("reading"));
     }
@@ -69,11 +69,11 @@ public sealed class PlayTests : IAsyncLifetime
     public async Task Form_without_its_own_key_notes_nothing_and_says_nothing_was_saved(string what)
     {
         var page = what == "hours" ? await Racket() : await _phone.Open($"/my/reading/{_racket}");
-        var form = what == "hours" ? page.Form($"/my/hours/{_racket}") : page.Document.QuerySelector<IHtmlFormElement>("main form[method=post]")!;
+        var form = what == "hours" ? page.Form($"/my/play/{_racket}?handler=Hours") : page.Document.QuerySelector<IHtmlFormElement>("main form[method=post]")!;
         foreach (var key in form.QuerySelectorAll("[name$=ormKey]"))
             key.Remove();
 
-        await _phone.Send(page, form, ("hours", "1"), ("Input.Hertz", "540"));
+        await _phone.Send(page, form, ("hours", "1"), ("Input.Value", "540"));
 
         Assert.Equal(0, _shop.Records.Count("logged_hours") + _shop.Records.Count("reading"));
         Assert.DoesNotContain("Noted", (await Racket()).Main, StringComparison.Ordinal);
@@ -88,7 +88,7 @@ public sealed class PlayTests : IAsyncLifetime
     public async Task Hours_that_a_day_does_not_have_are_not_noted(string hours)
     {
         var page = await Racket();
-        await _phone.Send(page, page.Form($"/my/hours/{_racket}"), ("hours", hours));
+        await _phone.Send(page, page.Form($"/my/play/{_racket}?handler=Hours"), ("hours", hours));
 
         Assert.Equal(0, _shop.Records.Count("logged_hours"));
     }
@@ -98,8 +98,8 @@ public sealed class PlayTests : IAsyncLifetime
     {
         var due = _shop.Records.Text("SELECT due_on FROM racket");
         var page = await Racket();
-        await _phone.Send(page, page.Form($"/my/pause/{_player}"));
-        await _phone.Send(page, page.Form($"/my/pause/{_player}"));
+        await _phone.Send(page, page.Form("?handler=Pause"));
+        await _phone.Send(page, page.Form("?handler=Pause"));
         Assert.Equal("2026-11-25|", _shop.Records.Text("SELECT from_on || '|' || COALESCE(to_on, '') FROM pause"));
         Assert.Equal(1, _shop.Records.Count("pause"));
         Assert.True(string.CompareOrdinal(_shop.Records.Text("SELECT due_on FROM racket"), due) >= 0);
@@ -107,7 +107,7 @@ public sealed class PlayTests : IAsyncLifetime
         _shop.Clock.Advance(TimeSpan.FromDays(10));
         page = await Racket();
         Assert.Contains("Pim has not been playing since 25 Nov 2026", page.Main, StringComparison.Ordinal);
-        await _phone.Send(page, page.Form($"/my/resume/{_player}"));
+        await _phone.Send(page, page.Form("?handler=Resume"));
 
         Assert.Equal("2026-12-04", _shop.Records.Text("SELECT to_on FROM pause"));
         Assert.DoesNotContain("has not been playing", (await Racket()).Main, StringComparison.Ordinal);
@@ -117,9 +117,9 @@ public sealed class PlayTests : IAsyncLifetime
     public async Task Pause_that_ends_on_its_first_day_never_was()
     {
         var page = await Racket();
-        await _phone.Send(page, page.Form($"/my/pause/{_player}"));
+        await _phone.Send(page, page.Form("?handler=Pause"));
         page = await Racket();
-        await _phone.Send(page, page.Form($"/my/resume/{_player}"));
+        await _phone.Send(page, page.Form("?handler=Resume"));
 
         Assert.Equal(0, _shop.Records.Count("pause"));
     }
@@ -168,9 +168,9 @@ public sealed class PlayTests : IAsyncLifetime
     [Fact]
     public async Task Pitch_typed_is_kept_apart_from_the_shops_instruments_and_its_loss_is_shown()
     {
-        await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Hertz", "600"));
+        await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", "600"));
         _shop.Clock.Advance(TimeSpan.FromDays(14));
-        await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Hertz", "570,5"));
+        await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", "570,5"));
 
         var page = await _phone.Open($"/my/reading/{_racket}");
 
@@ -186,7 +186,7 @@ public sealed class PlayTests : IAsyncLifetime
     [InlineData("")]
     public async Task Pitch_that_no_strings_have_is_refused(string hertz)
     {
-        var answer = await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Hertz", hertz));
+        var answer = await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", hertz));
 
         Assert.Contains("between 300 and 1400", Assert.Single(answer.Errors), StringComparison.Ordinal);
         Assert.Equal(0, _shop.Records.Count("reading"));

@@ -82,7 +82,7 @@ public sealed class PrivateLinkTests : IDisposable
         var teo = await _shop.OnOwnPage(_shop.Records.Client("Teo Brandt"));
         var page = await phone.Open("/my/sign-out");
 
-        await phone.Send(page, page.Form("/my/sign-out-everywhere"));
+        await phone.Send(page, page.Form("/my/sign-out?handler=Everywhere"));
 
         Assert.False(await phone.IsOnOwnPage());
         Assert.False(await tablet.IsOnOwnPage());
@@ -110,7 +110,7 @@ public sealed class PrivateLinkTests : IDisposable
     {
         var phone = await _shop.Stranger().Enters(_link);
         var page = await phone.Open($"/my/sign-out?lang={language}");
-        var everywhere = await phone.Open((await phone.Send(page, page.Form("/my/sign-out-everywhere"))).Location!);
+        var everywhere = await phone.Open((await phone.Send(page, page.Form("/my/sign-out?handler=Everywhere"))).Location!);
         Assert.Contains(ask, everywhere.Main, StringComparison.Ordinal);
         Assert.DoesNotContain(language == "en" ? "open your private link" : "Abra su enlace privado", everywhere.Main, StringComparison.Ordinal);
 
@@ -128,7 +128,7 @@ public sealed class PrivateLinkTests : IDisposable
         var (mine, others) = (await _shop.LinksInMails(_odalys), await _shop.LinksInMails(_shop.Records.Client("Bram Tolle", mail: "bram@canary.example")));
         var visitor = byOwner ? _shop.Owner() : await _shop.Stranger().Enters(_link);
         var page = await visitor.Open(byOwner ? $"/shop/clients/{_odalys}" : "/my/sign-out");
-        await visitor.Send(page, page.Form(byOwner ? $"/shop/corner/sign-out/{_odalys}" : "/my/sign-out-everywhere"));
+        await visitor.Send(page, page.Form(byOwner ? $"/shop/corner/{_odalys}?handler=SignOut" : "/my/sign-out?handler=Everywhere"));
 
         foreach (var link in mine)
             Assert.Equal(link.StartsWith("/n/stop/", StringComparison.Ordinal) ? HttpStatusCode.OK : HttpStatusCode.NotFound, (await _shop.Stranger().Open(link)).Status);
@@ -146,7 +146,7 @@ public sealed class PrivateLinkTests : IDisposable
         await runa.Send(await runa.Open($"/shop/nudges/mail/{_shop.Records.Reminder(_odalys, racket)}"));
         var phone = await _shop.Stranger().Enters(_link);
         var page = await phone.Open("/my/sign-out");
-        await phone.Send(page, page.Form("/my/sign-out-everywhere"));
+        await phone.Send(page, page.Form("/my/sign-out?handler=Everywhere"));
 
         var link = (await _shop.MailsSent()).SelectMany(MailLinks.In).Single(l => l.StartsWith("/n/", StringComparison.Ordinal) && !l.StartsWith("/n/stop/", StringComparison.Ordinal));
 
@@ -161,7 +161,7 @@ public sealed class PrivateLinkTests : IDisposable
         var page = await late.Open(_link);
         var (runa, id) = (_shop.Owner(), LinkTokens.Claimed(_link[4..]));
         var shown = await runa.Open($"/shop/corner/link/{id}");
-        await runa.Send(shown, shown.Form($"/shop/corner/revoke/{id}"));
+        await runa.Send(shown, shown.Form($"/shop/corner/link/{id}?handler=Revoke"));
 
         var answer = await late.Send(page);
 

@@ -91,7 +91,7 @@ public sealed class TwoGuardiansTests : IDisposable
         ["__RequestVerificationToken"] = token,
         ["role"] = "Gone",
         ["hours"] = "2",
-        ["Input.Hertz"] = "600",
+        ["Input.Value"] = "600",
         ["Input.FormKey"] = "0123456789abcdef0123456789abcdef",
         ["Input.Kind"] = "Same",
         ["Input.Bed"] = "Right",

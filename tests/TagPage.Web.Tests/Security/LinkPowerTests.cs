@@ -30,7 +30,7 @@ public sealed class LinkPowerTests : IDisposable
     {
         var (odalys, old) = await Family("Odalys Ferran");
         await All(old, HttpStatusCode.OK);
-        _shop.Get<ForgetStore>().Ask(odalys, session: null);
+        _shop.Get<ForgetStore>().Ask(Who.Shop, odalys);
         _shop.Clock.Advance(TimeSpan.FromDays(8));
         _shop.Get<ForgetWorker>().ForgetAll();
         Assert.Equal(0, _shop.Records.Count("client"));

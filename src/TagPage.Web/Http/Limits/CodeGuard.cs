@@ -8,8 +8,20 @@ public sealed class CodeGuard(WrongCodes wrong, SourceMark marks, TimeProvider c
     /// <summary>A line a minute tells as much as one for each refusal, and fills no disk.</summary>
     private readonly SlidingLimit _lines = new(clock, 1, TimeSpan.FromMinutes(1));
 
-    /// <summary>How long the visitor has to wait for this code; zero where it may be looked up.</summary>
-    public TimeSpan Wait(HttpContext visitor, TagCode code)
+    /// <summary>Reads the code of a request's address and asks the limits, once a request: the cache and the page ask alike.</summary>
+    /// <param name="visitor">Who asks.</param>
+    /// <param name="typed">The code as the address has it, in any case and spelling.</param>
+    public CodeAsked Ask(HttpContext visitor, string typed)
+    {
+        if (visitor.Items[typeof(CodeAsked)] is CodeAsked before && before.Typed == typed)
+            return before;
+        var reading = TagCode.Read(typed);
+        var asked = new CodeAsked(typed, reading, reading.Code is { } code ? Wait(visitor, code) : TimeSpan.Zero);
+        visitor.Items[typeof(CodeAsked)] = asked;
+        return asked;
+    }
+
+    private TimeSpan Wait(HttpContext visitor, TagCode code)
     {
         if (IsShop(visitor) || wrong.Wait(Source.Of(visitor), code) is not { Ticks: > 0 } wait)
             return TimeSpan.Zero;
@@ -32,3 +44,8 @@ public sealed class CodeGuard(WrongCodes wrong, SourceMark marks, TimeProvider c
 
     private static bool IsShop(HttpContext visitor) => visitor.User.Identity is { IsAuthenticated: true };
 }
+
+/// <param name="Typed">As it stood in the address.</param>
+/// <param name="Reading">What was read from it.</param>
+/// <param name="Wait">How long the visitor has to wait for it; zero where it may be looked up.</param>
+public sealed record CodeAsked(string Typed, TagCodeReading Reading, TimeSpan Wait);

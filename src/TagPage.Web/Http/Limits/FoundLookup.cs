@@ -8,10 +8,11 @@ public sealed class FoundLookup(FoundStore store, CodeGuard guard)
 {
     public FoundVisit Open(string typed, HttpContext visitor)
     {
-        if (TagCode.Read(typed).Code is not { } code)
+        var asked = guard.Ask(visitor, typed);
+        if (asked.Reading.Code is not { } code)
             return new FoundVisit(null, null);
-        if (guard.Wait(visitor, code) is var wait && wait > TimeSpan.Zero)
-            return new FoundVisit(null, null) { Wait = wait };
+        if (asked.Wait > TimeSpan.Zero)
+            return new FoundVisit(null, null) { Wait = asked.Wait };
         if (store.IsWrong(code))
             guard.Wrong(visitor);
         else

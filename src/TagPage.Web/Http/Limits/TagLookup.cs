@@ -12,11 +12,11 @@ public sealed class TagLookup(TagPageStore tags, CareStore care, ShopStore shops
     /// <param name="visitor">Who asks.</param>
     public TagVisit Open(string typed, HttpContext visitor)
     {
-        var reading = TagCode.Read(typed);
-        if (reading.Code is not { } code)
-            return new TagVisit(TagVisit.Unread(reading.Outcome));
-        if (guard.Wait(visitor, code) is var wait && wait > TimeSpan.Zero)
-            return new TagVisit(TagAnswer.Refused) { Wait = wait };
+        var asked = guard.Ask(visitor, typed);
+        if (asked.Reading.Code is not { } code)
+            return new TagVisit(TagVisit.Unread(asked.Reading.Outcome));
+        if (asked.Wait > TimeSpan.Zero)
+            return new TagVisit(TagAnswer.Refused) { Wait = asked.Wait };
         var state = tags.StateOf(code);
         if (state is TagState.Live && View(code) is { } view)
         {

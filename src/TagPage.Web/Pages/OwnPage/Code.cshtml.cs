@@ -1,7 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Shop;
-using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.OwnPage;
 
@@ -28,24 +27,17 @@ public sealed class CodeModel(ClientOnFileStore clients, OwnPageCodeStore codes,
 
     public ShopDetails Shop => shops.Get();
 
-    public string SendAddress => Link("/my/code/send", ("next", Onward));
+    public string SendAddress => Link("/my/code", ("next", Onward), ("handler", "Send"));
 
     private string Onward => IsBelowMy(Next) ? Next! : "/my";
 
     public void OnGet() => ModelState.Clear();
 
-    public IActionResult OnPost()
+    public IActionResult OnPost() => After(codes.Try(Myself, Input.Digits ?? ""), _ => Redirect(Link(Onward)));
+
+    public IActionResult OnPostSend()
     {
-        switch (codes.Try(Me.Id, User.OwnPageSession(), Input.Digits ?? ""))
-        {
-            case OwnPageCodeStore.Tried.Fits:
-                return Redirect(Link(Onward));
-            case OwnPageCodeStore.Tried.Wrong:
-                ModelState.AddModelError("Input.Digits", Say.Code.Wrong);
-                return Page();
-            default:
-                ModelState.AddModelError("Input.Digits", Say.Code.Over);
-                return Page();
-        }
+        IsSent = Mail is not null;
+        return After(codes.Send(Myself), _ => Redirect(Link("/my/code", ("next", Onward), ("sent", "true"))));
     }
 }

@@ -2,17 +2,17 @@ using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Shop;
 using TagPage.Web.Http.Forms;
-using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>Changes how the client is reached; a code comes first.</summary>
-public sealed class ContactModel(ClientOnFileStore clients, OwnPageCodeStore codes, OwnPageDetailsStore store, ShopStore shops) : FreshModel(clients, codes)
+public sealed class ContactModel(ClientOnFileStore clients, OwnPageCodeStore codes, OwnPageDetailsStore store, ShopStore shops) : OwnPageModel(clients)
 {
     private const int LongestName = 80;
 
     public sealed record Fields
     {
+        public int Version { get; init; }
         public string? Name { get; init; }
         public string? Phone { get; init; }
         public string? Mail { get; init; }
@@ -24,14 +24,12 @@ public sealed class ContactModel(ClientOnFileStore clients, OwnPageCodeStore cod
     [BindProperty]
     public Fields Input { get; set; } = new();
 
-    protected override string Here => "/my/contact";
-
     public IActionResult OnGet()
     {
-        if (AskForCode() is { } code)
+        if (AskForCode(codes) is { } code)
             return code;
         var row = store.Get(Me.Id);
-        Input = new Fields { Name = row.Name, Phone = Shown(row.Phone), Mail = row.Mail, SecondName = row.SecondName, SecondPhone = Shown(row.SecondPhone), SecondMail = row.SecondMail };
+        Input = new Fields { Version = row.Version, Name = row.Name, Phone = Shown(row.Phone), Mail = row.Mail, SecondName = row.SecondName, SecondPhone = Shown(row.SecondPhone), SecondMail = row.SecondMail };
         return Page();
     }
 
@@ -44,15 +42,10 @@ public sealed class ContactModel(ClientOnFileStore clients, OwnPageCodeStore cod
         var (phone, secondPhone) = (Phone("Input.Phone", Input.Phone), Phone("Input.SecondPhone", Input.SecondPhone));
         Mail("Input.Mail", Input.Mail);
         Mail("Input.SecondMail", Input.SecondMail);
-        if (phone is null && Input.Mail is null && ModelState.IsValid)
-            ModelState.AddModelError("Input.Phone", Say.Details.ReachMissing);
         if (!ModelState.IsValid)
             return Page();
-        var to = new OwnPageDetailsStore.Row { Name = Input.Name!, Phone = phone, Mail = Input.Mail, SecondName = Input.SecondName ?? "", SecondPhone = secondPhone, SecondMail = Input.SecondMail };
-        if (!store.ChangeContact(Me.Id, User.OwnPageSession(), to))
-            return SayCodeIsOver();
-        this.Say(Say.Details.Saved);
-        return Redirect(Link("/my/details"));
+        var to = new ContactEntry { Version = Input.Version, Name = Input.Name!, Phone = phone, Mail = Input.Mail, SecondName = Input.SecondName ?? "", SecondPhone = secondPhone, SecondMail = Input.SecondMail };
+        return After(store.ChangeContact(Myself, to), _ => GoOn("/my/details", Say.Details.Saved), store.Get(Me.Id).Version);
     }
 
     private static string? Shown(string? phone) => phone is null ? null : Phones.Shown(phone);

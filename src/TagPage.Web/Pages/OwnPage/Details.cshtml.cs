@@ -1,17 +1,48 @@
+using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Clients;
 using TagPage.Records.OwnPages;
+using TagPage.Records.Privacy;
 using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>What the shop has on file about the client, and the doors to change it.</summary>
-public sealed class DetailsModel(ClientOnFileStore clients, OwnPageDetailsStore store, ShopClock clock) : OwnPageModel(clients)
+public sealed class DetailsModel(ClientOnFileStore clients, OwnPageDetailsStore store, ForgetStore forget, ShopClock clock) : OwnPageModel(clients)
 {
-    public OwnPageDetailsStore.Row Saved { get; private set; } = new();
+    public const int LongestWords = 400;
 
-    public IReadOnlyList<OwnPageDetailsStore.Player> Players { get; private set; } = [];
+    public sealed record Fields
+    {
+        public string? FormKey { get; init; }
 
-    public void OnGet() => (Saved, Players) = (store.Get(Me.Id), store.Players(Me.Id));
+        /// <summary>About who should pay.</summary>
+        public string? Words { get; init; }
+    }
+
+    [BindProperty]
+    public Fields Input { get; set; } = new();
+
+    private OwnPageDetailsStore.Row? _saved;
+
+    public OwnPageDetailsStore.Row Saved => _saved ??= store.Get(Me.Id);
+
+    public IReadOnlyList<OwnPageDetailsStore.Player> Players => store.Players(Me.Id);
+
+    public void OnGet()
+    {
+    }
+
+    /// <summary>A payer may pay for many, so it is the owner who changes it.</summary>
+    public IActionResult OnPostPayer()
+    {
+        Limit("Input.Words", Input.Words, LongestWords);
+        if (!ModelState.IsValid || Input.Words is not { } words)
+            return Page();
+        return After(store.AskAboutPayer(Myself, words, Input.FormKey ?? ""), _ => GoOn("/my/details", Say.Details.PayerSent));
+    }
+
+    /// <summary>Changes one's mind about being forgotten.</summary>
+    public IActionResult OnPostKeep() => After(forget.Undo(Myself, Me.Id), _ => GoOn("/my/details", Say.Details.ForgetUndone));
 
     public string DayOf(DateTimeOffset instant) => Spoken.Language.Day(clock.DayOf(instant));
 

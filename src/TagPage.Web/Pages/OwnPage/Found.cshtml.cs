@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Text;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.OwnPages;
@@ -7,13 +8,16 @@ using TagPage.Web.Http.Forms;
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>What a finder gets, and what finders did.</summary>
-public sealed class FoundModel(ClientOnFileStore clients, OwnPageFoundStore store, ShopClock clock) : OwnPageModel(clients)
+public sealed class FoundModel(ClientOnFileStore clients, FoundChoiceStore choices, OwnPageFoundStore store, ShopClock clock) : OwnPageModel(clients)
 {
-    public OwnPageFoundStore.Row Saved { get; private set; } = new();
+    public FoundChoiceStore.Row Saved { get; private set; } = new();
 
     public IReadOnlyList<OwnPageFoundStore.Deed> Events { get; private set; } = [];
 
-    public void OnGet() => (Saved, Events) = (store.Get(Me.Id), store.Events(Me.Id));
+    public void OnGet() => (Saved, Events) = (choices.Get(Myself, Me.Id)!, store.Events(Me.Id));
+
+    /// <summary>One press takes back what finders may get: at once, without a code, also for pages that are already open.</summary>
+    public IActionResult OnPostWithdraw() => After(choices.Withdraw(Myself, Me.Id), _ => GoOn("/my/found", Say.Lost.Withdrawn));
 
     public string TimeOf(OwnPageFoundStore.Deed e) => TimeOf(e.At);
 

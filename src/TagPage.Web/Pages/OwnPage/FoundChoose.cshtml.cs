@@ -2,16 +2,15 @@ using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Clients;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.OwnPages;
-using TagPage.Web.Http.Forms;
-using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>Chooses what a finder gets. A code comes first, since it can put a telephone number into the open.</summary>
-public sealed class FoundChooseModel(ClientOnFileStore clients, OwnPageFoundStore store, OwnPageCodeStore codes) : FreshModel(clients, codes)
+public sealed class FoundChooseModel(ClientOnFileStore clients, FoundChoiceStore store, OwnPageCodeStore codes) : OwnPageModel(clients)
 {
     public sealed record Fields
     {
+        public int Version { get; init; }
         public string? Choice { get; init; }
         public bool Always { get; init; }
         public bool ShowsMail { get; init; }
@@ -20,35 +19,24 @@ public sealed class FoundChooseModel(ClientOnFileStore clients, OwnPageFoundStor
     [BindProperty]
     public Fields Input { get; set; } = new();
 
-    public OwnPageFoundStore.Row Saved { get; private set; } = new();
-
-    protected override string Here => "/my/found/choose";
+    public FoundChoiceStore.Row Saved => store.Get(Myself, Me.Id)!;
 
     public IActionResult OnGet()
     {
-        if (AskForCode() is { } code)
+        if (AskForCode(codes) is { } code)
             return code;
-        Saved = store.Get(Me.Id);
-        Input = new Fields { Choice = Saved.Choice.ToString(), Always = Saved.Always, ShowsMail = Saved.ShowsMail };
+        var saved = Saved;
+        Input = new Fields { Version = saved.Version, Choice = saved.Choice.ToString(), Always = saved.Always, ShowsMail = saved.ShowsMail };
         return Page();
     }
 
     public IActionResult OnPost()
     {
-        Saved = store.Get(Me.Id);
         if (!Enum.TryParse<FoundChoice>(Input.Choice, out var choice) || !Enum.IsDefined(choice))
             ModelState.AddModelError("Input.Choice", Say.Lost.ChoiceMissing);
         if (!ModelState.IsValid)
             return Page();
-        switch (store.Change(Me.Id, User.OwnPageSession(), choice, Input.Always, Input.ShowsMail))
-        {
-            case OwnPageFoundStore.Answer.NotFresh:
-                return SayCodeIsOver();
-            case OwnPageFoundStore.Answer.NothingToShow:
-                ModelState.AddModelError("Input.Choice", Say.Lost.NothingToShow);
-                return Page();
-        }
-        this.Say(Say.Lost.ChoiceSaved);
-        return Redirect(Link("/my/found"));
+        var entry = new FoundChoiceEntry { Version = Input.Version, Choice = choice, Always = Input.Always, ShowsMail = Input.ShowsMail };
+        return After(store.Change(Myself, Me.Id, entry), _ => GoOn("/my/found", Say.Lost.ChoiceSaved), Saved.Version);
     }
 }

@@ -1,42 +1,15 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.OwnPages;
-using TagPage.Web.Http.Forms;
-using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>A racket was sold or given away: its tag retires, its history stays here, and the new owner begins anew at the shop.</summary>
-public sealed class PassOnModel(ClientOnFileStore clients, OwnPageCodeStore codes, OwnPageRacketStore rackets, PassOnStore store) : FreshModel(clients, codes)
+public sealed class PassOnModel(ClientOnFileStore clients, OwnPageCodeStore codes, OwnPageRacketStore rackets, PassOnStore store) 
+    : OwnRecordPage<OwnPageRacket>(clients)
 {
-    public OwnPageRacket Racket { get; private set; } = new();
+    protected override OwnPageRacket? Find(long id) => rackets.Get(Me.Id, id) is { IsMine: true } racket ? racket : null;
 
-    protected override string Here => $"/my/pass-on/{Racket.RacketId}";
+    public IActionResult OnGet() => AskForCode(codes) ?? Page();
 
-    public IActionResult OnGet(long id) => !Load(id) ? NotFound() : AskForCode() ?? Page();
-
-    public IActionResult OnPost(long id)
-    {
-        if (!Load(id))
-            return NotFound();
-        switch (store.PassOn(Me.Id, User.OwnPageSession(), id))
-        {
-            case PassOnStore.Answer.NotFresh:
-                return SayCodeIsOver();
-            case PassOnStore.Answer.Absent:
-                return NotFound();
-            case PassOnStore.Answer.AtShop:
-                ModelState.AddModelError("", Say.Details.PassAtShop);
-                return Page();
-        }
-        this.Say(Say.Details.PassDone);
-        return Redirect(Link("/my"));
-    }
-
-    private bool Load(long id)
-    {
-        if (rackets.Get(Me.Id, id) is not { IsMine: true } racket)
-            return false;
-        Racket = racket;
-        return true;
-    }
+    public IActionResult OnPost() => After(store.PassOn(Myself, Id), _ => GoOn("/my", Say.Details.PassDone));
 }

@@ -1,46 +1,56 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Forecast;
+using TagPage.Core.Rackets;
 using TagPage.Records.Jobs;
+using TagPage.Records.LostAndFound;
 using TagPage.Records.OwnPages;
-using TagPage.Records.Players;
 using TagPage.Records.PlayTime;
 using TagPage.Records.Shop;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-public sealed class RacketModel(ClientOnFileStore clients, OwnPageRacketStore rackets, FeelStore feels, PauseStore pauses, HoursStore hours, CareStore care, ShopStore shops, ShopClock clock) : OwnPageModel(clients)
+/// <summary>One racket: how long its strings are good, how it is used, and whether it is lost.</summary>
+public sealed class RacketModel(
+    ClientOnFileStore clients, OwnPageRacketStore rackets, LostStore lost, OrderStore orders, FeelStore feels, PauseStore pauses, HoursStore hours,
+    CareStore care, ShopStore shops, ShopClock clock) : OwnRecordPage<OwnPageRacket>(clients)
 {
-    public OwnPageRacket Racket { get; private set; } = new();
-
     public TagView View { get; private set; } = default!;
 
     public RestringBy By { get; private set; } = default!;
 
-    /// <summary>As the household calls the player.</summary>
-    public string Player { get; private set; } = "";
-
     /// <summary>What was said about the strings that are in it.</summary>
     public FeelStore.Row? Felt { get; private set; }
 
-    /// <summary>The first day of the pause the player is in, or null.</summary>
-    public DateOnly? PausedSince { get; private set; }
-
-    public IReadOnlyList<HoursStore.Row> LastHours { get; private set; } = [];
+    public PlayCard Play { get; private set; } = default!;
 
     public ShopDetails Shop => shops.Get();
 
-    public IActionResult OnGet(long id)
+    protected override OwnPageRacket? Find(long id)
     {
         if (rackets.Get(Me.Id, id) is not { } racket)
-            return NotFound();
-        Racket = racket;
-        Player = GivenNames.Of(rackets.OfClient(Me.Id).Select(r => r.Player))[racket.Player];
-        By = racket.Work(clock.Today, Shop.StartingValues);
+            return null;
+        var (today, values) = (clock.Today, Shop.StartingValues);
+        By = racket.Work(today, values);
         // The household comes without a tag's code, and its page shows none.
-        View = TagView.Of(default, racket, rackets.Stringings(Me.Id, id, 1 + TagView.MostEarlier), clock.Today, Shop.StartingValues) with { Guides = care.For(id) };
+        View = TagView.Of(default, racket, rackets.Stringings(Me.Id, id, 1 + TagView.MostEarlier), today, values) with { Guides = care.For(id) };
         Felt = View.Latest is { } latest ? feels.Get(Myself, latest.JobId) : null;
-        (PausedSince, LastHours) = (pauses.Now(Myself, racket.PlayerId), hours.Since(Myself, id, day: null, most: 5));
-        return Page();
+        Play = PlayCard.Of(this, Myself, racket, rackets, pauses, hours);
+        return racket;
     }
+
+    public void OnGet()
+    {
+    }
+
+    /// <summary>Says how it is used.</summary>
+    public IActionResult OnPostRole(string? role) =>
+        After(rackets.SetRole(Myself, Id, Enum.TryParse<RacketState>(role, out var chosen) ? chosen : RacketState.Sold),
+            _ => GoOn($"/my/rackets/{Id}", $"{Say.Racket.RoleSaved} {Names.Of(chosen)}"));
+
+    /// <summary>A lost racket is back.</summary>
+    public IActionResult OnPostBack() => After(lost.Back(Myself, Id), _ => GoOn($"/my/rackets/{Id}", Say.Lost.IsBack));
+
+    /// <summary>Takes back what was asked for, until the racket is on the machine.</summary>
+    public IActionResult OnPostCancel(long job) => After(orders.Cancel(Myself, job), racket => GoOn($"/my/rackets/{racket}", Say.Order.Cancelled));
 }

@@ -1,7 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Clients;
 using TagPage.Records.OwnPages;
-using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.OwnPage;
@@ -38,9 +37,13 @@ public sealed class RemindersModel(ClientOnFileStore clients, OwnPageDetailsStor
         }
         if (!ModelState.IsValid)
             return Page();
-        var by = Input.Way == Never ? store.Get(Me.Id).RemindBy : Enum.Parse<RemindBy>(Input.Way!);
-        store.ChangeReminders(Me.Id, language.Code, Input.Way != Never, by, QuietMonths.From(Input.Quiet));
-        this.Say(Say.Details.Saved);
-        return Redirect(Link("/my/details"));
+        var wish = new ReminderWishEntry
+        {
+            Language = language.Code,
+            Wanted = Input.Way != Never,
+            By = Enum.TryParse<RemindBy>(Input.Way, out var by) ? by : null,
+            QuietMonths = QuietMonths.From(Input.Quiet),
+        };
+        return After(store.ChangeReminders(Myself, wish), _ => GoOn("/my/details", Say.Details.Saved));
     }
 }

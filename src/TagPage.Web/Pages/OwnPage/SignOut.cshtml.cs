@@ -17,4 +17,11 @@ public sealed class SignOutModel(ClientOnFileStore clients, OwnPageSessionStore 
         OwnPageCookie.TakeBack(HttpContext, cookies);
         return Redirect(Link("/my/out"));
     }
+
+    public IActionResult OnPostEverywhere()
+    {
+        sessions.EndAll(Me.Id);
+        OwnPageCookie.TakeBack(HttpContext, cookies);
+        return Redirect(Link("/my/out", ("everywhere", "true")));
+    }
 }

@@ -24,7 +24,7 @@ public sealed class DemoFinder(DemoStore demo, FoundChoiceStore choices, LostSto
     }
 
     private void Agree(long client) =>
-        Expect(choices.Change(client, new FoundChoiceEntry { Version = choices.Get(client)!.Version, Choice = FoundChoice.Contact }));
+        Expect(choices.Change(Who.Shop, client, new FoundChoiceEntry { Version = choices.Get(Who.Shop, client)!.Version, Choice = FoundChoice.Contact }));
 
     private void Press(TagCode code, FoundKind kind, string finder, TimeSpan ago, string message = "")
     {

@@ -30,6 +30,8 @@ public sealed record OwnPageFramePhrases
     public required string ToContent { get; init; }
     public required string Error { get; init; }
     public required string NotSaved { get; init; }
+    public required string SavedMeanwhile { get; init; }
+    public required string SendAgain { get; init; }
     public required string Back { get; init; }
 }
 

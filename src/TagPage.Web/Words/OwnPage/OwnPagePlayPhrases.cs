@@ -7,6 +7,8 @@ public sealed record OwnPagePlayPhrases
     public required string Text { get; init; }
     public required string Hours { get; init; }
     public required string HoursSaved { get; init; }
+    public required string HoursUnlikely { get; init; }
+    public required string DayToCome { get; init; }
     public required string Remove { get; init; }
     public required string Removed { get; init; }
     public required string PauseButton { get; init; }

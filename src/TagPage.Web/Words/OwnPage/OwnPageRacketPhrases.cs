@@ -12,6 +12,7 @@ public sealed record OwnPageRacketPhrases
     public required string RoleHeading { get; init; }
     public required string RoleText { get; init; }
     public required string RoleSaved { get; init; }
+    public required string RoleMissing { get; init; }
     public required string LabelSays { get; init; }
     public required string JobExpected { get; init; }
     public required string JobWaiting { get; init; }

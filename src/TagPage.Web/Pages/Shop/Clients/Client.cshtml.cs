@@ -1,22 +1,24 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Forecast;
 using TagPage.Records.Clients;
+using TagPage.Records.LostAndFound;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
-public sealed class ClientModel(ClientPageStore store, ShopStore shops, ShopClock clock) : PageModel
+public sealed class ClientModel(ClientPageStore store, FoundChoiceStore choices, ShopStore shops, ShopClock clock) : RecordPage<ClientPageStore.Client>
 {
-    public ClientPageStore.Client Client { get; private set; } = new();
+    protected override ClientPageStore.Client? Find(long id) => store.Get(id);
 
-    public IActionResult OnGet(long id)
+    public void OnGet()
     {
-        if (store.Get(id) is not { } client)
-            return NotFound();
-        Client = client;
-        return Page();
     }
+
+    /// <summary>One press takes back what finders may get.</summary>
+    public IActionResult OnPostWithdraw() => this.After(choices.Withdraw(Who.Shop, Id), _ =>
+        this.GoOn($"/shop/clients/{Id}", "From now on, finders get only the shop’s contact details."));
 
     public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
 

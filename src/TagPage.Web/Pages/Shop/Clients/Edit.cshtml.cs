@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Clients;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -7,17 +6,14 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
-public sealed class EditModel(ClientStore store) : PageModel
+public sealed class EditModel(ClientStore store) : RecordPage<ClientStore.Row>
 {
     [BindProperty]
     public ClientInput Input { get; set; } = new();
 
-    public ClientStore.Row Saved { get; private set; } = new();
+    protected override ClientStore.Row? Find(long id) => store.Get(id);
 
-    public IActionResult OnGet(long id)
-    {
-        if (!Load(id))
-            return NotFound();
+    public void OnGet() =>
         Input = new ClientInput
         {
             Version = Saved.Version,
@@ -29,36 +25,13 @@ public sealed class EditModel(ClientStore store) : PageModel
             Reminders = Saved.Reminders,
             Note = Saved.Note,
         };
-        return Page();
-    }
 
-    public IActionResult OnPost(long id)
-    {
-        if (!Load(id))
-            return NotFound();
-        if (!ModelState.IsValid)
-            return Page();
-        switch (store.Change(id, Input.ToEntry()))
-        {
-            case Outcome.Absent:
-                return NotFound();
-            case Outcome.Refused refused:
-                return this.Refuse(refused, Saved.Version);
-        }
-        this.Say($"{Input.Name} is saved.{NoLongerShown(store.Get(id))}");
-        return Redirect($"/shop/clients/{id}");
-    }
+    public IActionResult OnPost() => ModelState.IsValid
+        ? this.After(store.Change(Who.Shop, Id, Input.ToEntry()), id => this.GoOn($"/shop/clients/{id}", $"{Input.Name} is saved.{NoLongerShown(store.Get(id))}"), Saved.Version)
+        : Page();
 
     private string NoLongerShown(ClientStore.Row? now) =>
         (Saved.FoundChoice, Saved.FoundShowsMail) == (now?.FoundChoice, now?.FoundShowsMail) ? ""
         : now?.FoundChoice == FoundChoice.Contact ? " Finders are not shown the new address until the client agrees to that."
         : " Finders are not shown what you changed: what they write is passed on, until the client agrees to more.";
-
-    private bool Load(long id)
-    {
-        if (store.Get(id) is not { } row)
-            return false;
-        Saved = row;
-        return true;
-    }
 }

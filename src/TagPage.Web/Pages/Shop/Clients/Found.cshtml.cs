@@ -1,50 +1,20 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
-public sealed class FoundModel(FoundChoiceStore store) : PageModel
+public sealed class FoundModel(FoundChoiceStore store) : RecordPage<FoundChoiceStore.Row>
 {
     [BindProperty]
     public FoundChoiceInput Input { get; set; } = new();
 
-    public long Id { get; private set; }
+    protected override FoundChoiceStore.Row? Find(long id) => store.Get(Who.Shop, id);
 
-    public FoundChoiceStore.Row Saved { get; private set; } = new();
+    public void OnGet() => Input = new FoundChoiceInput { Version = Saved.Version, Choice = Saved.Choice, Always = Saved.Always, ShowsMail = Saved.ShowsMail };
 
-    public IActionResult OnGet(long id)
-    {
-        if (!Load(id))
-            return NotFound();
-        Input = new FoundChoiceInput { Version = Saved.Version, Choice = Saved.Choice, Always = Saved.Always, ShowsMail = Saved.ShowsMail };
-        return Page();
-    }
-
-    public IActionResult OnPost(long id)
-    {
-        if (!Load(id))
-            return NotFound();
-        if (!ModelState.IsValid)
-            return Page();
-        switch (store.Change(id, Input.ToEntry()))
-        {
-            case Outcome.Absent:
-                return NotFound();
-            case Outcome.Refused refused:
-                return this.Refuse(refused, Saved.Version);
-        }
-        this.Say($"What finders get is saved for {Saved.Name}.");
-        return Redirect($"/shop/clients/{id}");
-    }
-
-    private bool Load(long id)
-    {
-        if (store.Get(id) is not { } row)
-            return false;
-        (Id, Saved) = (id, row);
-        return true;
-    }
+    public IActionResult OnPost() => ModelState.IsValid
+        ? this.After(store.Change(Who.Shop, Id, Input.ToEntry()), _ => this.GoOn($"/shop/clients/{Id}", $"What finders get is saved for {Saved.Name}."), Saved.Version)
+        : Page();
 }

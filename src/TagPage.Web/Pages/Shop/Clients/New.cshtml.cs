@@ -17,14 +17,10 @@ public sealed class NewModel(ClientStore store) : PageModel
     {
         if (!ModelState.IsValid || this.Asks(ClientQuestions.Of(store.ReachedLike(Input.FormKey, Input.Phone, Input.Mail)), Input.Confirmed))
             return Page();
-        switch (store.Add(Input.ToEntry()))
+        return this.After(store.Add(Input.ToEntry()), id =>
         {
-            case Outcome.Refused refused:
-                return this.Refuse(refused);
-            case Outcome.Done done:
-                this.Say($"{Input.Name} is on file.", "Add a player", $"/shop/players/new?client={done.Id}");
-                return Redirect($"/shop/clients/{done.Id}");
-        }
-        return NotFound();
+            this.Say($"{Input.Name} is on file.", "Add a player", $"/shop/players/new?client={id}");
+            return Redirect($"/shop/clients/{id}");
+        });
     }
 }

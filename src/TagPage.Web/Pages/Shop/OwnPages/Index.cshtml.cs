@@ -1,30 +1,40 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.OwnPages;
+using TagPage.Records.Privacy;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.OwnPages;
 
-/// <summary>The private links to one client's own page.</summary>
-public sealed class IndexModel(ClientOnFileStore clients, OwnPageLinkStore links, OwnPageSessionStore sessions, ShopClock clock) : PageModel
+/// <summary>One client's own page: the private links to it, and forgetting the client.</summary>
+public sealed class IndexModel(ClientOnFileStore clients, OwnPageLinkStore links, OwnPageSessionStore sessions, ForgetStore forget, ShopClock clock)
+    : RecordPage<ClientOnFileStore.Row>
 {
-    public ClientOnFileStore.Row Client { get; private set; } = new();
+    public IReadOnlyList<OwnPageLinkStore.Row> Links => links.OfClient(Id);
 
-    public IReadOnlyList<OwnPageLinkStore.Row> Links { get; private set; } = [];
-
-    public int Browsers { get; private set; }
+    public int Browsers => sessions.Count(Id);
 
     public bool IsLive(OwnPageLinkStore.Row link) => links.IsLive(link);
 
     public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
 
-    public IActionResult OnGet(long id)
+    protected override ClientOnFileStore.Row? Find(long id) => clients.Get(id);
+
+    public void OnGet()
     {
-        if (clients.Get(id) is not { } client)
-            return NotFound();
-        (Client, Links, Browsers) = (client, links.OfClient(id), sessions.Count(id));
-        return Page();
     }
 
-    public IActionResult OnPost(long id) => links.Make(id) is { } link ? Redirect($"/shop/corner/link/{link}") : NotFound();
+    public IActionResult OnPost() => links.Make(Id) is { } link ? Redirect($"/shop/corner/link/{link}") : NotFound();
+
+    public IActionResult OnPostSignOut()
+    {
+        sessions.EndAll(Id);
+        return this.GoOn($"/shop/corner/{Id}", "All links of this client are withdrawn, including those in reminders and notices, and every browser is signed out.");
+    }
+
+    public IActionResult OnPostForget() => this.After(forget.Ask(Who.Shop, Id), _ =>
+        this.GoOn($"/shop/corner/{Id}", "The client’s data will be deleted in 7 days. Until then you can undo it."));
+
+    public IActionResult OnPostKeep() => this.After(forget.Undo(Who.Shop, Id), _ => this.GoOn($"/shop/corner/{Id}", "The client’s data is kept."));
 }

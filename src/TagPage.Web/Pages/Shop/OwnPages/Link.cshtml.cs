@@ -1,17 +1,15 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Shop;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Http;
 using TagPage.Web.Mail;
 
 namespace TagPage.Web.Pages.Shop.OwnPages;
 
 /// <summary>One private link, in every way it can be handed over.</summary>
-public sealed class LinkModel(OwnPageLinkStore links, OwnPageMails texts, PublicAddress address, ShopClock clock) : PageModel
+public sealed class LinkModel(OwnPageLinkStore links, OwnPageMails texts, PublicAddress address, ShopClock clock) : RecordPage<OwnPageLinkStore.Row>
 {
-    public OwnPageLinkStore.Row Saved { get; private set; } = new();
-
     public bool IsLive => links.IsLive(Saved);
 
     public string Link => texts.Address(Saved);
@@ -25,11 +23,16 @@ public sealed class LinkModel(OwnPageLinkStore links, OwnPageMails texts, Public
 
     public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
 
-    public IActionResult OnGet(long id)
+    protected override OwnPageLinkStore.Row? Find(long id) => links.Get(id);
+
+    public void OnGet()
     {
-        if (links.Get(id) is not { } link)
-            return NotFound();
-        Saved = link;
-        return Page();
     }
+
+    /// <summary>To the mail address on file.</summary>
+    public IActionResult OnPostMail() =>
+        this.After(links.Mail(Id), _ => this.GoOn($"/shop/corner/link/{Id}", "The email with the link is on its way."));
+
+    public IActionResult OnPostRevoke() => this.After(links.Revoke(Id), _ =>
+        this.GoOn($"/shop/corner/{Saved.ClientId}", "The link is withdrawn, and the browsers it signed in are signed out."));
 }

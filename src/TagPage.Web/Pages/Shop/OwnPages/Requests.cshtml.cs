@@ -1,6 +1,8 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.OwnPages;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.OwnPages;
 
@@ -17,4 +19,9 @@ public sealed class RequestsModel(ClientRequestStore requests) : PageModel
         var last = long.TryParse(after, NumberStyles.None, CultureInfo.InvariantCulture, out var id) ? id : 0;
         (Open, IsLater) = (requests.Open(last), last > 0);
     }
+
+    /// <summary>Ticks off what a client asked for.</summary>
+    /// <param name="id">Of the wish.</param>
+    /// <param name="list">It was pressed on this list, and not on the bench.</param>
+    public IActionResult OnPostDone(long id, bool list) => this.After(requests.Done(id), _ => this.GoOn(list ? "/shop/corner/requests" : "/shop", "Ticked off."));
 }

@@ -13,13 +13,7 @@ public sealed class NewModel(PayerStore store) : PageModel
 
     public void OnGet() => Input = new PayerInput { FormKey = FormKey.New() };
 
-    public IActionResult OnPost()
-    {
-        if (!ModelState.IsValid)
-            return Page();
-        if (store.Add(Input.ToEntry()) is Outcome.Refused refused)
-            return this.Refuse(refused);
-        this.Say($"{Input.Name} can now be chosen as a client’s payer.");
-        return Redirect("/shop/payers");
-    }
+    public IActionResult OnPost() => ModelState.IsValid
+        ? this.After(store.Add(Input.ToEntry()), _ => this.GoOn("/shop/payers", $"{Input.Name} can now be chosen as a client’s payer."))
+        : Page();
 }

@@ -43,17 +43,9 @@ public sealed class BatchModel(DueStore due, NewReminderStore news, BatchReminde
     public IActionResult OnPost()
     {
         Load();
-        if (!ModelState.IsValid)
-            return Page();
-        switch (store.Make(Input.FormKey, [.. Input.Clients.Intersect(Lines.Select(l => l.Household.Id))]))
-        {
-            case Outcome.Refused refused:
-                return this.Refuse(refused);
-            case Outcome.Done done:
-                return Redirect($"/shop/nudges/batch/{done.Id}");
-            default:
-                throw new InvalidOperationException();
-        }
+        return ModelState.IsValid
+            ? this.After(store.Make(Input.FormKey, [.. Input.Clients.Intersect(Lines.Select(l => l.Household.Id))]), id => Redirect($"/shop/nudges/batch/{id}"))
+            : Page();
     }
 
     private void Load() => Lines = [.. due.List(withUnseen: false, most: MostHouseholds).Households

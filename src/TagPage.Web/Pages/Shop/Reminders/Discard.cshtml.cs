@@ -1,37 +1,16 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Reminders;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Reminders;
 
-public sealed class DiscardModel(ReminderListStore store, SendReminderStore sending) : PageModel
+public sealed class DiscardModel(ReminderListStore store, SendReminderStore sending) : RecordPage<ReminderRow>
 {
-    public ReminderRow Reminder { get; private set; } = new();
+    protected override ReminderRow? Find(long id) => store.Get(id);
 
-    public IActionResult OnGet(long id) => Load(id) ? Page() : NotFound();
-
-    public IActionResult OnPost(long id)
+    public void OnGet()
     {
-        if (!Load(id))
-            return NotFound();
-        switch (sending.Discard(id))
-        {
-            case Outcome.Absent:
-                return NotFound();
-            case Outcome.Refused refused:
-                return this.Refuse(refused);
-        }
-        this.Say("The reminder is withdrawn.");
-        return Redirect($"/shop/nudges/{id}");
     }
 
-    private bool Load(long id)
-    {
-        if (store.Get(id) is not { } reminder)
-            return false;
-        Reminder = reminder;
-        return true;
-    }
+    public IActionResult OnPost() => this.After(sending.Discard(Id), _ => this.GoOn($"/shop/nudges/{Id}", "The reminder is withdrawn."));
 }

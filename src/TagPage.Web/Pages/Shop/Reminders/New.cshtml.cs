@@ -41,20 +41,9 @@ public sealed class NewModel(NewReminderStore store, ShopStore shops, ShopClock 
     {
         if (!Load())
             return NotFound();
-        switch (store.Add(ClientId, Input.ToEntry()))
-        {
-            case Outcome.Absent:
-                return NotFound();
-            case Outcome.Refused refused:
-                return this.Refuse(refused);
-            case Outcome.Done done when Input.ByPhone:
-                return Redirect($"/shop/nudges/answer/{done.Id}");
-            case Outcome.Done done:
-                this.Say("The reminder is made. It is not sent yet.");
-                return Redirect($"/shop/nudges/{done.Id}");
-            default:
-                throw new InvalidOperationException();
-        }
+        return this.After(store.Add(ClientId, Input.ToEntry()), id => Input.ByPhone
+            ? Redirect($"/shop/nudges/answer/{id}")
+            : this.GoOn($"/shop/nudges/{id}", "The reminder is made. It is not sent yet."));
     }
 
     private bool Load()

@@ -1,28 +1,27 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Reminders;
 
 /// <summary>How far a batch of reminders is.</summary>
-public sealed class ProgressModel(BatchStore store, BatchWorker worker, ShopStore shops) : PageModel
+public sealed class ProgressModel(BatchStore store, BatchWorker worker, ShopStore shops) : RecordPage<BatchStore.Row>
 {
     private const int LookAgainSeconds = 5;
-
-    public BatchStore.Row Batch { get; private set; } = new();
 
     public bool IsQuiet => worker.IsQuiet;
 
     public ShopDetails Shop => shops.Get();
 
-    public IActionResult OnGet(long id)
+    protected override BatchStore.Row? Find(long id) => store.Get(id);
+
+    public void OnGet()
     {
-        if (store.Get(id) is not { } batch)
-            return NotFound();
-        Batch = batch;
-        if (batch.IsRunning && !IsQuiet)
+        if (Saved.IsRunning && !IsQuiet)
             Response.Headers["Refresh"] = LookAgainSeconds.ToString(System.Globalization.CultureInfo.InvariantCulture);
-        return Page();
     }
+
+    public IActionResult OnPostStop() =>
+        this.After(store.Stop(Id), _ => this.GoOn($"/shop/nudges/batch/{Id}", "Stopped. Those already sent cannot be called back; the rest will not go out."));
 }

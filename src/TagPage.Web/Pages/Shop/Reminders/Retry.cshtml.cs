@@ -1,18 +1,11 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Reminders;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Reminders;
 
 public sealed class RetryModel(SendReminderStore sending) : PageModel
 {
-    public IActionResult OnPost(long id)
-    {
-        if (sending.Retry(id) is Outcome.Refused refused)
-            return this.Refuse(refused);
-        this.Say("The email is on its way again.");
-        return Redirect("/shop/nudges");
-    }
+    public IActionResult OnPost(long id) => this.After(sending.Retry(id), _ => this.GoOn("/shop/nudges", "The email is on its way again."));
 }

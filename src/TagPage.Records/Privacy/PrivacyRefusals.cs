@@ -1,0 +1,6 @@
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Privacy;
+
+/// <summary>A ticket of the client is still to be strung, collected or paid.</summary>
+public sealed record TicketsOpen() : Refusal;

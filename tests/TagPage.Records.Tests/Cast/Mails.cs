@@ -1,0 +1,26 @@
+using TagPage.Records.Clients;
+using TagPage.Records.Jobs;
+using TagPage.Records.Outbox;
+using TagPage.Records.OwnPages;
+
+namespace TagPage.Records.Tests.Cast;
+
+/// <summary>Writes mails of one word: records are tested without the web's sentences.</summary>
+internal sealed class Mails : IOwnPageMails, IJobMails
+{
+    public WrittenMail Link(OwnPageLinkStore.Row link) => Of("link");
+
+    public WrittenMail Code(Addressee client, long code) => Of("code");
+
+    public WrittenMail FoundChoiceChanged(Addressee client, FoundChoice choice) => Of("choice");
+
+    public WrittenMail ContactChanged(Addressee client) => Of("contact");
+
+    public WrittenMail Forgetting(Addressee client, DateOnly day) => Of("forgetting");
+
+    public WrittenMail Ready(JobRow job) => Of("ready");
+
+    public WrittenMail Received(JobRow job) => Of("received");
+
+    private static WrittenMail Of(string word) => new(word, word);
+}
