@@ -5,6 +5,6 @@ namespace TagPage.Labels.Content;
 /// <param name="Tag">The tag whose square is printed, if any.</param>
 public sealed record LabelContent(IReadOnlyList<LabelLine> Lines, LabelTag? Tag = null)
 {
-    /// <summary>The shop's mark, already black and white; given up before any line is.</summary>
+    /// <summary>The shop's logo, already black and white; dropped before any line is.</summary>
     public Picture? Logo { get; init; }
 }

@@ -8,7 +8,7 @@ public sealed record LabelLine(string Name, string Text)
     /// <summary>Its size against plain lines, 1 or more.</summary>
     public double Scale { get; init; } = 1;
 
-    /// <summary>What it may say instead where room is short, the longest first.</summary>
+    /// <summary>What it may say instead if room is short, the longest first.</summary>
     public IReadOnlyList<string> Shorter { get; init; } = [];
 
     /// <summary>What it says on a label whose square cannot be printed, if that is something else.</summary>

@@ -15,7 +15,7 @@ public sealed record SquareFit(int DotsPerModule, double ModuleMm, SquareGrade G
     /// <summary>Least contrast of ink and tape: what WCAG 2.2 asks of graphics (success criterion 1.4.11).</summary>
     public const double LeastContrast = 3;
 
-    // A limit of 0.25 mm must not refuse what is 0.25 mm but for rounding.
+    // A limit of 0.25 mm must not refuse what is 0.25 mm apart from rounding.
     private const double Slack = 1e-9;
 
     /// <summary>Whether the square may be printed.</summary>

@@ -16,7 +16,7 @@ internal sealed record ColumnFit(double Size, IReadOnlyList<IReadOnlyList<Column
     /// <summary>The arrangement with the largest type, of equal ones the shortest; null where none reaches the least size.</summary>
     public static ColumnFit? Best(IReadOnlyList<Line> lines, int height, double width, double least, double most)
     {
-        // No line is so much larger than plain ones that it alone would not fit.
+        // No line is so much larger than plain lines that it would not fit alone.
         lines = [.. lines.Select(line => line with { Scale = Math.Min(line.Scale, Math.Max(1, height / (LineHeight * least) - 1e-6)) })];
         ColumnFit? best = null;
         for (var count = 1; count <= lines.Count; count++)

@@ -5,8 +5,8 @@ using TagPage.Labels.Text;
 namespace TagPage.Labels.Layout;
 
 /// <summary>
-/// Finds the largest size at which all lines fit, never under five points. Where none does, the least important line
-/// says less, is cut, or goes, and a sentence tells so.
+/// Finds the largest size at which all lines fit, never under five points. If there is none, the least important line
+/// is shortened, cut or dropped, and a sentence says so.
 /// </summary>
 internal sealed class LineFitter(int height, double width, double least, double most, IEnumerable<string> warnings)
 {
@@ -15,14 +15,14 @@ internal sealed class LineFitter(int height, double width, double least, double 
     /// <summary>What was shortened, left out, or has no glyph.</summary>
     public IReadOnlyList<string> Warnings => _warnings;
 
-    /// <summary>Whether a line had to be shortened or left out for want of room.</summary>
+    /// <summary>Whether a line had to be shortened or left out for lack of room.</summary>
     public bool IsShort { get; private set; }
 
     /// <summary>Null where no line is left.</summary>
     public ColumnFit? Fit(IEnumerable<LabelLine> wanted)
     {
         var lines = wanted.Select(line => (Line: line, Shaped: Shape(line))).Where(pair => pair.Shaped.Text.Text.Length > 0).ToList();
-        // A line that cannot fit even alone must not drive out the others.
+        // A line that cannot fit even alone must not push out the others.
         lines = [.. lines.Select(pair => Best([pair.Shaped]) is null ? Shortened(pair.Line, []) ?? pair : pair)];
         while (lines.Count > 0)
         {
@@ -54,7 +54,7 @@ internal sealed class LineFitter(int height, double width, double least, double 
         foreach (var text in line.Shorter.Concat(Cuts(line)))
         {
             var shaped = new ColumnFit.Line(Shaper.Shape(text), line.Scale);
-            // Alone it must fit; whether it does beside the others is seen when they are fewer.
+            // It must fit alone; whether it fits beside the others shows once there are fewer of them.
             if (Best([.. others.Select(other => other.Shaped), shaped]) is null)
                 continue;
             _warnings.Add($"There is no room for all of {line.Name} (“{line.Text}”); it is shortened to “{shaped.Text.Text}”.");

@@ -35,12 +35,12 @@ public sealed class ClientStore(Database database, ShopStore shops, TimeProvider
 
     private const string PayersSql = "SELECT id, name FROM payer ORDER BY name COLLATE NOCASE, id";
 
-    /// <summary>Who on file is reached the same way: most likely the same person met twice.</summary>
+    /// <summary>Who on file is reached in the same way: most likely the same person.</summary>
     /// <param name="Phone">Name of a client with this number, or null.</param>
-    /// <param name="Mail">Name of a client with this mail address, or null.</param>
+    /// <param name="Mail">Name of a client with this email address, or null.</param>
     public sealed record SameReach(string? Phone, string? Mail);
 
-    /// <param name="formKey">A form that made its record is not asked about that very record.</param>
+    /// <param name="formKey">A form that has made its record is not asked about that very record.</param>
     /// <param name="phone">As typed, or null.</param>
     /// <param name="mail">As typed, or null.</param>
     public SameReach ReachedLike(string formKey, string? phone, string? mail)
@@ -60,7 +60,7 @@ public sealed class ClientStore(Database database, ShopStore shops, TimeProvider
     public Outcome Add(ClientEntry input) => database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
         UnknownPayer(c, input) ?? (Outcome)new Outcome.Done(Insert(c, input))));
 
-    /// <summary>For a write that makes more than the client; within its transaction.</summary>
+    /// <summary>For a write that creates more than the client; within its transaction.</summary>
     internal long Insert(SqliteConnection connection, ClientEntry input) => connection.ExecuteScalar<long>(AddSql, Values(0, input));
 
     private const string AddSql = """
@@ -78,7 +78,7 @@ public sealed class ClientStore(Database database, ShopStore shops, TimeProvider
         return c.Execute(ChangeSql, Values(id, input)) == 1 ? new Outcome.Done(id) : Outcome.Stale;
     });
 
-    // What finders were shown of a changed number or address ends with it: see the trigger client_contact_changed.
+    // Finders are no longer shown a changed number or address: see the trigger client_contact_changed.
     private const string ChangeSql = """
         UPDATE client
         SET name = @Name, phone = @Phone, mail = @Mail, language = @Language, payer_id = @PayerId,

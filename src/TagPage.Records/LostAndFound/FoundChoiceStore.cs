@@ -5,7 +5,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.LostAndFound;
 
-/// <summary>What a client agreed to for the case that a racket is found, and since when.</summary>
+/// <summary>What a client has agreed to if a racket is found, and since when.</summary>
 public sealed class FoundChoiceStore(Database database, ShopClock clock)
 {
     public sealed record Row
@@ -50,7 +50,7 @@ public sealed class FoundChoiceStore(Database database, ShopClock clock)
         WHERE id = @id AND version = @Version
         """;
 
-    /// <summary>Back to the shop's contact alone, whatever anybody else is just saving. Withdrawn already is as good.</summary>
+    /// <summary>Back to the shop's contact details alone, whatever anybody else is saving at the same time. Idempotent.</summary>
     public Outcome Withdraw(long id)
     {
         var today = clock.Today;

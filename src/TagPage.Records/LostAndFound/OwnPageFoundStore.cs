@@ -7,7 +7,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.LostAndFound;
 
-/// <summary>What a finder of this client's rackets gets, and what finders did so far.</summary>
+/// <summary>What a finder of this client's rackets gets, and what finders have done so far.</summary>
 public sealed class OwnPageFoundStore(Database database, OutboxStore outbox, IOwnPageMails mails, ShopClock clock)
 {
     public sealed record Row
@@ -71,7 +71,7 @@ public sealed class OwnPageFoundStore(Database database, OutboxStore outbox, IOw
         public string Player { get; init; } = "";
     }
 
-    /// <summary>The newest first. Those of rackets that are the client's no more are left out.</summary>
+    /// <summary>The newest first. Those of rackets that are no longer the client's are left out.</summary>
     public IReadOnlyList<Deed> Events(long client) => database.Read(c => c.Query<Deed>(EventsSql, new { client }).ToList());
 
     private const string EventsSql = """

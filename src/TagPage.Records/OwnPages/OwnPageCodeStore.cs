@@ -9,8 +9,8 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.OwnPages;
 
 /// <summary>
-/// Codes for what could hurt: sent to the mail address on file, good for ten minutes and five tries. A code that fits
-/// lets the browser it was typed in do such things for ten minutes.
+/// Codes that protect what could do harm: sent to the email address on file, valid for ten minutes and five tries. The
+/// right code lets the browser it was typed in do such things for ten minutes.
 /// </summary>
 public sealed class OwnPageCodeStore(Database database, LinkTokens keys, OutboxStore outbox, IOwnPageMails mails, TimeProvider clock)
 {
@@ -33,7 +33,7 @@ public sealed class OwnPageCodeStore(Database database, LinkTokens keys, OutboxS
 
     private const string IsFreshSql = "SELECT EXISTS (SELECT 1 FROM own_page_session WHERE id_hash = @session AND fresh_until > @Now)";
 
-    /// <summary>A new code makes the ones before it worth nothing.</summary>
+    /// <summary>A new code voids the ones before it.</summary>
     public Sent Send(long client)
     {
         var now = clock.GetUtcNow();
@@ -73,7 +73,7 @@ public sealed class OwnPageCodeStore(Database database, LinkTokens keys, OutboxS
         });
     }
 
-    /// <summary>The newest of all, so that an older one counts no more; then whether it still holds.</summary>
+    /// <summary>The newest of all, so that an older one no longer counts; then whether it is still valid.</summary>
     private const string NewestSql = """
         SELECT id, secret, tries
         FROM own_page_code
@@ -83,7 +83,7 @@ public sealed class OwnPageCodeStore(Database database, LinkTokens keys, OutboxS
     private bool Fits(Row row, string typed) => CryptographicOperations.FixedTimeEquals(
         Encoding.UTF8.GetBytes(keys.Digits(row.Id, row.Secret)), Encoding.UTF8.GetBytes(string.Concat(typed.Where(char.IsAsciiDigit))));
 
-    /// <summary>In the caller's transaction: whether the browser may do what could hurt, at this moment.</summary>
+    /// <summary>In the caller's transaction: whether the browser may do what could do harm, at this moment.</summary>
     internal static bool IsFresh(SqliteConnection connection, string session, DateTimeOffset now) =>
         connection.ExecuteScalar<bool>(IsFreshSql, new { session, Now = now });
 }

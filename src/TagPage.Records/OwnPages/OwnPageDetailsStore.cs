@@ -30,7 +30,7 @@ public sealed class OwnPageDetailsStore(Database database, OutboxStore outbox, I
 
     public sealed record Player(long Id, string Name)
     {
-        /// <summary>The client plays too, under the same name.</summary>
+        /// <summary>Whether the client plays, too, under the same name.</summary>
         public bool IsClient { get; init; }
     }
 
@@ -55,7 +55,7 @@ public sealed class OwnPageDetailsStore(Database database, OutboxStore outbox, I
         ORDER BY p.name COLLATE NOCASE, p.id
         """;
 
-    /// <summary>False where the code has run out. Whoever was reached until now is told that this changed.</summary>
+    /// <summary>False if the code has expired. The previous address is told of the change.</summary>
     public bool ChangeContact(long client, string session, Row to)
     {
         var now = clock.Now;
@@ -74,7 +74,7 @@ public sealed class OwnPageDetailsStore(Database database, OutboxStore outbox, I
         });
     }
 
-    // What finders were shown of it ends with it: see the trigger client_contact_changed.
+    // Finders are no longer shown it: see the trigger client_contact_changed.
     private const string ContactSql = """
         UPDATE client
         SET name = @Name, phone = @Phone, mail = @Mail, second_name = @SecondName, second_phone = @SecondPhone, second_mail = @SecondMail,
@@ -102,7 +102,7 @@ public sealed class OwnPageDetailsStore(Database database, OutboxStore outbox, I
         """;
 
     /// <summary>
-    /// What the client says about who pays, for the owner to do; a form sent again says it once. Refused at the field
+    /// What the client says about who pays, for the owner to act on; a form sent again says it once. Refused at the field
     /// where enough was said for a day.
     /// </summary>
     public Outcome AskAboutPayer(long client, string words, string formKey)
@@ -117,7 +117,7 @@ public sealed class OwnPageDetailsStore(Database database, OutboxStore outbox, I
         }));
     }
 
-    // What lies further ahead was written by a clock that ran wrong.
+    // Anything further ahead comes from a clock that was wrong.
     private const string AskedAboutPayerSql = """
         SELECT COUNT(*) FROM client_request WHERE client_id = @client AND kind = 'Payer' AND made_at > @DayAgo AND made_at < @DayOn
         """;

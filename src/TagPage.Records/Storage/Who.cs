@@ -23,7 +23,7 @@ public sealed record Who
     /// <summary>Null for everybody but a client; in SQL it then equals no client.</summary>
     public long? ClientId { get; private init; }
 
-    /// <summary>Whose racket r is to be changed. What a client sold is theirs no more, though it stays on file under them.</summary>
+    /// <summary>Whose racket r is to be changed. A sold racket is no longer the client's, though it stays on file under them.</summary>
     internal const string ChangesRacket = """
         (@IsShop OR (r.state <> 'Sold' AND r.player_id IN (SELECT id FROM player WHERE client_id = @ClientId)))
         """;

@@ -5,7 +5,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>Takes back what was asked for, until the racket is on the machine.</summary>
+/// <summary>Cancels what was asked for, until the racket is on the machine.</summary>
 public sealed class CancelModel(ClientOnFileStore clients, OrderStore orders) : OwnPageModel(clients)
 {
     public IActionResult OnGet() => Redirect(Link("/my"));

@@ -4,7 +4,7 @@ using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>What the shop has on file about the client, and the doors to change it.</summary>
+/// <summary>What the shop has on file about the client, with links to change it.</summary>
 public sealed class DetailsModel(ClientOnFileStore clients, OwnPageDetailsStore store, ShopClock clock) : OwnPageModel(clients)
 {
     public OwnPageDetailsStore.Row Saved { get; private set; } = new();

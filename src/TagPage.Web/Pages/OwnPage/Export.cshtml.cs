@@ -6,7 +6,7 @@ using TagPage.Web.Import;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>Everything the shop keeps about a client and the players, to take away. It answers the press itself; nothing is left lying about.</summary>
+/// <summary>Everything the shop keeps about a client and the players, to download. It answers the press itself; nothing is stored.</summary>
 public sealed class ExportModel(ClientOnFileStore clients, OwnPageCodeStore codes, ExportStore store, ShopClock clock) : FreshModel(clients, codes)
 {
     protected override string Here => "/my/export";

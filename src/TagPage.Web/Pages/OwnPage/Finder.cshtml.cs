@@ -7,7 +7,7 @@ using TagPage.Web.Pages.Found;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>Answers a finder who left a mail address, once, without showing one's own.</summary>
+/// <summary>Answers a finder who left an email address, once, without showing the client's own.</summary>
 public sealed class FinderModel(ClientOnFileStore clients, OwnPageFoundStore mine, FinderReplyStore store) : OwnPageModel(clients)
 {
     public const int Longest = ReplyModel.Longest;

@@ -6,7 +6,7 @@ using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>Asks to be forgotten: what the shop keeps is said first, and for seven days it can be undone.</summary>
+/// <summary>Asks for the data to be deleted: the page first says what the shop keeps, and for seven days it can be undone.</summary>
 public sealed class ForgetModel(ClientOnFileStore clients, OwnPageCodeStore codes, ForgetStore store) : FreshModel(clients, codes)
 {
     protected override string Here => "/my/forget";

@@ -5,7 +5,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>Changes one's mind about being forgotten.</summary>
+/// <summary>Keeps the data after all.</summary>
 public sealed class ForgetUndoModel(ClientOnFileStore clients, ForgetStore store) : OwnPageModel(clients)
 {
     public IActionResult OnGet() => Redirect(Link("/my/details"));

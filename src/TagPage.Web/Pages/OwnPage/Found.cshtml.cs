@@ -6,7 +6,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>What a finder gets, and what finders did.</summary>
+/// <summary>What a finder gets, and what finders have done.</summary>
 public sealed class FoundModel(ClientOnFileStore clients, OwnPageFoundStore store, ShopClock clock) : OwnPageModel(clients)
 {
     public OwnPageFoundStore.Row Saved { get; private set; } = new();

@@ -7,7 +7,7 @@ using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>Chooses what a finder gets. A code comes first, since it can put a telephone number into the open.</summary>
+/// <summary>Chooses what a finder gets. A code comes first, because it can make a phone number public.</summary>
 public sealed class FoundChooseModel(ClientOnFileStore clients, OwnPageFoundStore store, OwnPageCodeStore codes) : FreshModel(clients, codes)
 {
     public sealed record Fields

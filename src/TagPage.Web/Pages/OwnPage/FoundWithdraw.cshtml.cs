@@ -5,7 +5,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>One press takes back what finders may get: at once, without a code, also for pages that are already open.</summary>
+/// <summary>One press withdraws what finders may get: at once, without a code, even on pages that are already open.</summary>
 public sealed class FoundWithdrawModel(ClientOnFileStore clients, FoundChoiceStore choices) : OwnPageModel(clients)
 {
     public IActionResult OnGet() => Redirect(Link("/my/found"));

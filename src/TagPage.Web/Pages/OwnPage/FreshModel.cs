@@ -5,18 +5,18 @@ using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>A page for what could hurt: it opens with a code that was just typed, and its press is judged once more where it is written.</summary>
+/// <summary>A page for what could do harm: it opens with a code just typed, and its press is checked again when it is saved.</summary>
 public abstract class FreshModel(ClientOnFileStore clients, OwnPageCodeStore codes) : OwnPageModel(clients)
 {
     /// <summary>The page's own path.</summary>
     protected abstract string Here { get; }
 
-    /// <summary>The code ran out while the form was filled in.</summary>
+    /// <summary>The code expired while the form was being filled in.</summary>
     public bool NeedsCode { get; private set; }
 
     public string CodeLink => Link("/my/code", ("next", Here));
 
-    /// <summary>Null where the code is still good; else the way to a new one.</summary>
+    /// <summary>Null if the code is still valid; otherwise the way to a new one.</summary>
     protected IActionResult? AskForCode() => codes.IsFresh(User.OwnPageSession()) ? null : Redirect(CodeLink);
 
     /// <summary>What was typed stays; the code can be fetched beside it.</summary>

@@ -7,7 +7,7 @@ using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>A player who has come of age, or plays on alone, becomes a client of their own and takes the rackets along.</summary>
+/// <summary>A player who is now an adult, or plays on alone, becomes a client of their own and takes the rackets along.</summary>
 public sealed class OwnModel(ClientOnFileStore clients, OwnPageCodeStore codes, OwnPageDetailsStore details, OwnClientStore store, ShopStore shops) : FreshModel(clients, codes)
 {
     public sealed record Fields

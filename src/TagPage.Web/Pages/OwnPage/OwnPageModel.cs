@@ -31,7 +31,7 @@ public abstract partial class OwnPageModel(ClientOnFileStore clients) : PageMode
         Spoken = OwnPageWords.Settle(HttpContext, Me.Language);
     }
 
-    /// <summary>A text that is too long is said at its field and kept as typed.</summary>
+    /// <summary>A text that is too long is reported at its field and kept as typed.</summary>
     protected void Limit(string field, string? text, int most)
     {
         if (text?.Length > most)

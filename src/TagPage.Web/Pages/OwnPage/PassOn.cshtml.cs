@@ -5,7 +5,7 @@ using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>A racket was sold or given away: its tag retires, its history stays here, and the new owner begins anew at the shop.</summary>
+/// <summary>A racket was sold or given away: its tag is retired, its history stays here, and the new owner starts afresh at the shop.</summary>
 public sealed class PassOnModel(ClientOnFileStore clients, OwnPageCodeStore codes, OwnPageRacketStore rackets, PassOnStore store) : FreshModel(clients, codes)
 {
     public OwnPageRacket Racket { get; private set; } = new();

@@ -6,7 +6,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>A player does not play from today on.</summary>
+/// <summary>A player is not playing from today on.</summary>
 public sealed class PauseModel(ClientOnFileStore clients, PauseStore store) : OwnPageModel(clients)
 {
     public IActionResult OnGet() => Redirect(Link("/my"));

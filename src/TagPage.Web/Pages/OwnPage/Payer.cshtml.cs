@@ -6,7 +6,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>Says to the owner who should pay. A payer may pay for many, so it is the owner who changes it.</summary>
+/// <summary>Tells the owner who should pay. A payer may pay for many, so only the owner changes it.</summary>
 public sealed class PayerModel(ClientOnFileStore clients, OwnPageDetailsStore store) : OwnPageModel(clients)
 {
     public const int Longest = 400;

@@ -8,7 +8,7 @@ using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>What the date would be with other habits. Looking changes nothing, so the questions stand in the address.</summary>
+/// <summary>What the date would be with other habits. Looking changes nothing, so the questions are in the address.</summary>
 public sealed class WhatIfModel(ClientOnFileStore clients, OwnPageRacketStore rackets, ShopStore shops, ShopClock clock) : OwnPageModel(clients)
 {
     public static readonly RacketState[] Roles = [RacketState.InTurn, RacketState.Spare];
@@ -41,7 +41,7 @@ public sealed class WhatIfModel(ClientOnFileStore clients, OwnPageRacketStore ra
 
     private RestringBy Work(OwnPageRacket racket) => racket.WhatIf(clock.Today, shops.Get().StartingValues);
 
-    /// <summary>The share of play follows from how many rackets are in turn and spare, this one among them.</summary>
+    /// <summary>The share of play depends on how many rackets are played regularly or spare, this one among them.</summary>
     private static OwnPageRacket InRole(OwnPageRacket racket, RacketState role) => racket with
     {
         State = role,

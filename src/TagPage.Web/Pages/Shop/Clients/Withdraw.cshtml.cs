@@ -6,7 +6,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
-/// <summary>One press on the client's page takes back what finders may get.</summary>
+/// <summary>One press on the client's page withdraws what finders may get.</summary>
 public sealed class WithdrawModel(FoundChoiceStore store) : PageModel
 {
     public IActionResult OnGet(long id) => store.Get(id) is null ? NotFound() : Redirect($"/shop/clients/{id}");

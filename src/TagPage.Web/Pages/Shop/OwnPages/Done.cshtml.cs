@@ -11,8 +11,8 @@ public sealed class DoneModel(ClientRequestStore requests) : PageModel
 {
     public IActionResult OnGet() => Redirect("/shop");
 
-    /// <param name="id">Of the wish.</param>
-    /// <param name="list">It was pressed on the list of all wishes, which is shown again.</param>
+    /// <param name="id">Of the request.</param>
+    /// <param name="list">It was pressed on the list of all requests, which is shown again.</param>
     public IActionResult OnPost(long id, bool list)
     {
         if (requests.Done(id) is Outcome.Absent)

@@ -6,7 +6,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.OwnPages;
 
-/// <summary>A client asked the shop to be forgotten.</summary>
+/// <summary>A client asked the shop to delete their data.</summary>
 public sealed class ForgetModel(ClientOnFileStore clients, ForgetStore store) : PageModel
 {
     public IActionResult OnGet(long id) => clients.Get(id) is null ? NotFound() : Redirect($"/shop/corner/{id}");

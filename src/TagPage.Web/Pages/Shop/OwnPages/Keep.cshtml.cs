@@ -6,7 +6,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.OwnPages;
 
-/// <summary>The client is kept after all.</summary>
+/// <summary>The data is kept after all.</summary>
 public sealed class KeepModel(ClientOnFileStore clients, ForgetStore store) : PageModel
 {
     public IActionResult OnGet(long id) => clients.Get(id) is null ? NotFound() : Redirect($"/shop/corner/{id}");

@@ -6,7 +6,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.OwnPages;
 
-/// <summary>Sends a private link to the mail address on file.</summary>
+/// <summary>Sends a private link to the email address on file.</summary>
 public sealed class MailModel(OwnPageLinkStore links) : PageModel
 {
     public long Id { get; private set; }

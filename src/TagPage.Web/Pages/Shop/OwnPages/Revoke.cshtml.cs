@@ -6,7 +6,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.OwnPages;
 
-/// <summary>Takes one private link back.</summary>
+/// <summary>Withdraws one private link.</summary>
 public sealed class RevokeModel(OwnPageLinkStore links) : PageModel
 {
     public IActionResult OnGet(long id) => links.Get(id) is null ? NotFound() : Redirect($"/shop/corner/link/{id}");

@@ -5,7 +5,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.OwnPages;
 
-/// <summary>Takes every link a client has back.</summary>
+/// <summary>Withdraws every link a client has.</summary>
 public sealed class SignOutModel(ClientOnFileStore clients, OwnPageSessionStore sessions) : PageModel
 {
     public IActionResult OnGet(long id) => clients.Get(id) is null ? NotFound() : Redirect($"/shop/corner/{id}");

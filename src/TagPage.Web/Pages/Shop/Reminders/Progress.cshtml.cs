@@ -5,7 +5,7 @@ using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Reminders;
 
-/// <summary>How far a batch of reminders is.</summary>
+/// <summary>How far a batch of reminders has got.</summary>
 public sealed class ProgressModel(BatchStore store, BatchWorker worker, ShopStore shops) : PageModel
 {
     private const int LookAgainSeconds = 5;
