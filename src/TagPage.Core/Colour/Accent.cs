@@ -8,7 +8,7 @@ public readonly record struct Accent(Rgb Colour, Rgb Text)
     private const int Steps = 50;
 
     /// <summary>
-    /// The wished colour where it can be read on the grounds, else the nearest one towards black (on light grounds)
+    /// The colour asked for if it can be read on the grounds, otherwise the nearest one towards black (on light grounds)
     /// or white (on dark ones) that can. Grounds of one page are close to each other.
     /// </summary>
     /// <param name="wish">The colour asked for.</param>

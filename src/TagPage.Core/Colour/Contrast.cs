@@ -19,7 +19,7 @@ public static class Contrast
 
     /// <summary>
     /// A text colour that keeps at least 4.5:1 on the background: the better of the page's own two,
-    /// or black or white where neither is enough. One of black and white always is.
+    /// or black or white if neither is enough. One of black and white always is.
     /// </summary>
     public static Rgb TextOn(Rgb background, Rgb light, Rgb dark)
     {

@@ -3,10 +3,10 @@ namespace TagPage.Core.Forecast;
 /// <summary>A fixed number of weeks after stringing, agreed with the player.</summary>
 public sealed record EveryWeeksLimit : LimitDay
 {
-    /// <summary>Fewest weeks that a form takes.</summary>
+    /// <summary>Fewest weeks that a form accepts.</summary>
     public const int MinWeeks = 1;
 
-    /// <summary>Most weeks that a form takes.</summary>
+    /// <summary>Most weeks that a form accepts.</summary>
     public const int MaxWeeks = 104;
 
     private EveryWeeksLimit(DateOnly day, DateOnly strung, int weeks) : base(LimitKind.EveryWeeks, day, strung) => Weeks = weeks;

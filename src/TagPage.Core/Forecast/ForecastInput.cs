@@ -12,7 +12,7 @@ public sealed record ForecastInput
     /// <summary>The sport, for base hours and reference diameter.</summary>
     public required Sport Sport { get; init; }
 
-    /// <summary>Where the racket stands; only rackets in play have a date.</summary>
+    /// <summary>The state of the racket; only rackets in play have a date.</summary>
     public required RacketState Racket { get; init; }
 
     /// <summary>The player's habits with all rackets together.</summary>
@@ -21,7 +21,7 @@ public sealed record ForecastInput
     /// <summary>The racket's share of that play, 0 to 1; see <see cref="RacketShare"/>.</summary>
     public required double Share { get; init; }
 
-    /// <summary>Days on which the player does not play.</summary>
+    /// <summary>Days on which the player is not playing.</summary>
     public IReadOnlyList<Pause> Pauses { get; init; } = [];
 
     /// <summary>Hours that were logged for this racket.</summary>

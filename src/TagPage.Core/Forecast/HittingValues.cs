@@ -2,7 +2,7 @@ using TagPage.Core.Players;
 
 namespace TagPage.Core.Forecast;
 
-/// <summary>How many times as long strings last by how hard a player is on them.</summary>
+/// <summary>How many times longer or shorter strings last, by how hard the player is on them.</summary>
 public sealed record HittingValues
 {
     public double Easy { get; init; } = 1.25;

@@ -20,7 +20,7 @@ public sealed record HoursLimit : LimitDay
     /// <summary>Whether two different strings share the bed.</summary>
     public bool IsHybrid { get; }
 
-    /// <summary>Hours logged up to today; null where the player's habit stands for them.</summary>
+    /// <summary>Hours logged up to today; null if the player's habit counts instead.</summary>
     public double? Logged { get; }
 
     /// <summary>Whether pauses move the day.</summary>

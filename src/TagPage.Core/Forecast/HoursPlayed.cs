@@ -25,13 +25,13 @@ public sealed class HoursPlayed
     /// <summary>The day the strings went in.</summary>
     public DateOnly Strung { get; }
 
-    /// <summary>Hours logged up to today; null where the player's habit stands for them.</summary>
+    /// <summary>Hours logged up to today; null if the player's habit counts instead.</summary>
     public double? Logged => IsLogged ? _byToday : null;
 
     /// <summary>This racket's hours of play a week, 0 or more.</summary>
     public double HoursAWeek { get; }
 
-    /// <summary>Whether a pause lies between the strings' going in and today or is still ahead.</summary>
+    /// <summary>Whether there is a pause between the day the strings went in and today, or one still to come.</summary>
     public bool HasPauses => _pauses.Any(pause => pause.To is not { } to || to > Strung);
 
     /// <summary>From the player's habits, the racket's share of play, pauses and logged hours.</summary>

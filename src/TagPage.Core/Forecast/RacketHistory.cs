@@ -3,7 +3,7 @@ using TagPage.Core.Players;
 
 namespace TagPage.Core.Forecast;
 
-/// <summary>What went on with a racket and its player before today, as far as the restring-by date depends on it.</summary>
+/// <summary>The past of a racket and its player, as far as the restring-by date depends on it.</summary>
 public sealed record RacketHistory
 {
     /// <summary>Nothing is on file.</summary>

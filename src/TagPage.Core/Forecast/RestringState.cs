@@ -1,6 +1,6 @@
 namespace TagPage.Core.Forecast;
 
-/// <summary>Where a racket stands towards its restring-by date.</summary>
+/// <summary>How a racket stands against its restring-by date.</summary>
 public enum RestringState
 {
     /// <summary>The date is some way off.</summary>

@@ -1,6 +1,6 @@
 namespace TagPage.Core.Forecast;
 
-/// <summary>The ranges within which a shop can set its own values; both ends belong to them.</summary>
+/// <summary>The ranges within which a shop can set its own values, both ends included.</summary>
 public static class StartingRanges
 {
     /// <summary>Hours a string lasts.</summary>

@@ -9,7 +9,7 @@ namespace TagPage.Core.Forecast;
 /// </summary>
 public sealed record StartingValues
 {
-    /// <summary>What a fresh shop starts with.</summary>
+    /// <summary>What a new shop starts with.</summary>
     public static StartingValues Default { get; } = new();
 
     public SportValues Tennis { get; init; } = new()
@@ -36,7 +36,7 @@ public sealed record StartingValues
 
     public DueSoonValues DueSoon { get; init; } = new();
 
-    /// <summary>How much a spare is played, against 1 for a racket in turn.</summary>
+    /// <summary>How much a spare is played, against 1 for a racket played regularly.</summary>
     public double SpareWeight { get; init; } = 0.1;
 
     /// <summary>The values of one sport.</summary>

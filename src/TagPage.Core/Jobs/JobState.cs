@@ -1,4 +1,4 @@
 namespace TagPage.Core.Jobs;
 
-/// <summary>A job's way over the bench. Cancelled jobs keep their ticket number.</summary>
+/// <summary>A job's stages at the bench. Cancelled jobs keep their ticket number.</summary>
 public enum JobState { Waiting, OnMachine, Strung, Collected, Cancelled }

@@ -5,9 +5,9 @@ namespace TagPage.Core.Players;
 /// <param name="Hours">More than 0, at most <see cref="Most"/>.</param>
 public sealed record LoggedHours(DateOnly Day, double Hours)
 {
-    /// <summary>Most hours that one entry takes.</summary>
+    /// <summary>Most hours that one entry can hold.</summary>
     public const int Most = 200;
 
-    /// <summary>Most hours that one day takes.</summary>
+    /// <summary>Most hours that one day can hold.</summary>
     public const int MostADay = 24;
 }

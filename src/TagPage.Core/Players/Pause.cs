@@ -1,6 +1,6 @@
 namespace TagPage.Core.Players;
 
-/// <summary>Days on which a player does not play (injury, holiday): time goes on, hours do not.</summary>
+/// <summary>Days on which a player is not playing (injury, holiday): time passes, but no hours are played.</summary>
 /// <param name="From">The first day without play.</param>
 /// <param name="To">The last day without play; null while nobody knows.</param>
 public sealed record Pause(DateOnly From, DateOnly? To)

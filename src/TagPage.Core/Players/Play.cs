@@ -6,9 +6,9 @@ namespace TagPage.Core.Players;
 /// <param name="Hitting">How hard on strings.</param>
 public sealed record Play(decimal TimesAWeek, decimal HoursATime, Hitting Hitting)
 {
-    /// <summary>Most times a week that a form takes: three a day.</summary>
+    /// <summary>Most times a week that a form accepts: three a day.</summary>
     public const int MaxTimesAWeek = 21;
 
-    /// <summary>Most hours a time that a form takes.</summary>
+    /// <summary>Most hours each time that a form accepts.</summary>
     public const int MaxHoursATime = 8;
 }

@@ -5,7 +5,7 @@ namespace TagPage.Core.Players;
 /// <summary>How much of a player's play falls on one racket.</summary>
 public static class RacketShare
 {
-    /// <summary>A racket in turn weighs 1, a spare its own small weight, any other nothing.</summary>
+    /// <summary>A racket played regularly weighs 1, a spare its own small weight, any other nothing.</summary>
     public static double Weight(RacketState state, double spareWeight) => state switch
     {
         RacketState.InTurn => 1,

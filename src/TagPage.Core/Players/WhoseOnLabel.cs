@@ -1,6 +1,6 @@
 namespace TagPage.Core.Players;
 
-/// <summary>What a label may say of whose racket it is on.</summary>
+/// <summary>What a label may say about whose racket it is on.</summary>
 public static class WhoseOnLabel
 {
     /// <summary>Characters of a given name or nickname that a guardian agreed to.</summary>

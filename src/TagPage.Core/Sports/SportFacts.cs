@@ -9,10 +9,10 @@ namespace TagPage.Core.Sports;
 public sealed record SportFacts(
     decimal UsualMinLb, decimal UsualMaxLb, int DrawnMains, decimal ReferenceGaugeMm, SizeLimits Limits)
 {
-    /// <summary>Shortest length in mm that a form takes; toddlers' tennis rackets start near 430 mm (from memory).</summary>
+    /// <summary>Shortest length in mm that a form accepts; toddlers' tennis rackets start near 430 mm (from memory).</summary>
     public const int MinLengthMm = 400;
 
-    /// <summary>Longest length in mm that a form takes, a little over every sport's limit.</summary>
+    /// <summary>Longest length in mm that a form accepts, a little over every sport's limit.</summary>
     public const int MaxLengthMm = 800;
 
     private static readonly SportFacts Tennis = new(30, 65, 16, 1.30m,

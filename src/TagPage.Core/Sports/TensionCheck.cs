@@ -15,7 +15,7 @@ public enum TensionVerdict
     Impossible,
 }
 
-/// <summary>Tells a slip of the finger from a wish. Over-tension can crack a frame, so unusual values are asked about.</summary>
+/// <summary>Tells a typo from a real wish. Over-tension can crack a frame, so unusual values are asked about.</summary>
 public static class TensionCheck
 {
     /// <summary>Lowest tension that can be saved, in lb. Common practice, no source.</summary>
@@ -24,7 +24,7 @@ public static class TensionCheck
     /// <summary>Highest tension that can be saved, in lb. Common practice, no source.</summary>
     public const decimal MaxLb = 100;
 
-    /// <summary>Judges a tension of any size, also the absurd; both ends of a range belong to it.</summary>
+    /// <summary>Judges a tension of any size, however absurd; ranges include both ends.</summary>
     public static TensionVerdict Of(Sport sport, Tension tension)
     {
         var facts = SportFacts.Of(sport);

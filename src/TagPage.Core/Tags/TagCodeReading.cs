@@ -6,7 +6,7 @@ public enum TagCodeOutcome
     /// <summary>A well-formed code; whether such a tag exists is another question.</summary>
     Code,
 
-    /// <summary>Eleven fitting characters that do not belong together: somebody mistyped, look at the tag again.</summary>
+    /// <summary>Eleven valid characters that do not belong together: a typo; check the tag again.</summary>
     WrongCheckCharacter,
 
     /// <summary>Nothing like a code.</summary>

@@ -1,4 +1,4 @@
 namespace TagPage.Core.Tags;
 
-/// <summary>Where a tag stands: printed ahead, leading to a racket, or done with for good.</summary>
+/// <summary>The state of a tag: printed ahead, leading to a racket, or retired for good.</summary>
 public enum TagState { Unassigned, Live, Retired }

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace TagPage.Core.Tags;
 
-/// <summary>Takes the noise off a typed or scanned code; what is left still has to be judged.</summary>
+/// <summary>Strips a typed or scanned code of everything around it; what is left still has to be judged.</summary>
 internal static class TypedCode
 {
     private const int LongestAddress = 2000;

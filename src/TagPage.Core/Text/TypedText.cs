@@ -3,18 +3,18 @@ using System.Text;
 
 namespace TagPage.Core.Text;
 
-/// <summary>What people type, whoever they are and wherever it comes in: the one rule for lines and for what nobody sees.</summary>
+/// <summary>What people type, whoever they are and wherever they type it: the one rule for lines and for invisible characters.</summary>
 public static class TypedText
 {
-    /// <summary>With every way to begin a new line (Unicode Standard, 5.8: CR, LF, NEL, VT, FF, LS, PS) as the one we keep.</summary>
+    /// <summary>With every kind of line break (Unicode Standard, 5.8: CR, LF, NEL, VT, FF, LS, PS) turned into the one we keep.</summary>
     public static string Lines(string text) => text.ReplaceLineEndings("\n").Replace('\v', '\n');
 
-    /// <summary>No way to begin another line, no other control characters, and nothing that turns the text after it about.</summary>
+    /// <summary>No way to begin another line, no other control characters, and nothing that reverses the text after it.</summary>
     public static bool IsOneLine(string text) => !text.Any(c => char.IsControl(c) || c is '\u2028' or '\u2029' || TurnsAbout(c));
 
     /// <summary>
-    /// The way typed text is kept: composed (NFC), without spaces around it, and empty where there is nothing but what
-    /// nobody sees. Text of one line keeps what it must be refused for.
+    /// How typed text is kept: composed (NFC), without spaces around it, and empty if it holds nothing but invisible
+    /// characters. Text of one line keeps what it must be refused for.
     /// </summary>
     public static string Kept(string typed, bool mayHaveLines)
     {
@@ -32,6 +32,6 @@ public static class TypedText
     /// <summary>U+FFFE and U+FFFF are no characters; composing would throw. The others hide in a name.</summary>
     private static bool IsHidden(char c) => c is '\uFFFE' or '\uFFFF' or '\uFEFF' or '\u200B';
 
-    /// <summary>Joiners belong into names of many scripts, but make none by themselves.</summary>
+    /// <summary>Joiners belong in names in many scripts, but are no name by themselves.</summary>
     private static bool IsUnseen(char c) => char.IsWhiteSpace(c) || char.GetUnicodeCategory(c) == UnicodeCategory.Format;
 }

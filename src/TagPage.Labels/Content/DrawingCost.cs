@@ -4,7 +4,7 @@ namespace TagPage.Labels.Content;
 
 /// <summary>
 /// What drawing an SVG would take, worked out before it is drawn: every element counts as often as it is painted, through
-/// all that uses, fills, masks or cuts with it. A kilobyte of nested repetition can stand for more shapes than there is time.
+/// all that uses, fills, masks or cuts with it. A kilobyte of nested repetition can stand for more shapes than can ever be drawn.
 /// </summary>
 internal sealed class DrawingCost
 {

@@ -19,7 +19,7 @@ internal sealed partial class DrawingStyles
         var sheets = root.Descendants().Where(e => e.Name.LocalName == "style").Select(e => e.Value).ToList();
         var rules = sheets.SelectMany(sheet => Rule().Matches(Remark().Replace(sheet, ""))).ToList();
         var styles = new DrawingStyles(rules.Count);
-        // One that stands outside the rules found here stands where another reader may find it.
+        // One outside the rules found here is where another reader may find it.
         var isWhole = sheets.Sum(sheet => References(sheet).Count()) == rules.Sum(rule => References(rule.Groups[2].Value).Count());
         return isWhole && rules.TrueForAll(rule => styles.Add(rule.Groups[1].Value, rule.Groups[2].Value)) ? styles : null;
     }

@@ -13,7 +13,7 @@ public sealed record LabelLine(string Name, string Text)
 
     public bool IsBold { get; init; }
 
-    /// <summary>What it may say instead where room is short, the longest first.</summary>
+    /// <summary>What it may say instead if room is short, the longest first.</summary>
     public IReadOnlyList<string> Shorter { get; init; } = [];
 
     /// <summary>What it says on a label whose square cannot be printed, if that is something else.</summary>

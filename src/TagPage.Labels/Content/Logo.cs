@@ -2,7 +2,7 @@ using SkiaSharp;
 
 namespace TagPage.Labels.Content;
 
-/// <summary>A shop's mark: read from an upload, drawn anew in shades of grey, and made pure black and white for a label.</summary>
+/// <summary>A shop's logo: read from an upload, redrawn in shades of grey, and made pure black and white for a label.</summary>
 public static class Logo
 {
     /// <summary>Largest file that is taken, in bytes.</summary>
@@ -17,7 +17,7 @@ public static class Logo
     private static ReadOnlySpan<byte> PngSignature => [0x89, (byte)'P', (byte)'N', (byte)'G', 0x0D, 0x0A, 0x1A, 0x0A];
 
     /// <summary>
-    /// The picture drawn anew as a grey PNG on white ground, so that nothing else of the file is kept; or why it is not
+    /// The picture redrawn as a grey PNG on a white ground, so that nothing else of the file is kept; or why it is not
     /// taken, in a sentence. What counts is what is in the file, not its name.
     /// </summary>
     public static (byte[]? Png, string? Fault) Read(byte[] upload)
@@ -45,7 +45,7 @@ public static class Logo
             return bitmap is null ? (null, fault) : (Grey(bitmap), null);
     }
 
-    /// <summary>Black where the kept picture is darker than the threshold.</summary>
+    /// <summary>Black wherever the kept picture is darker than the threshold.</summary>
     /// <param name="png">As <see cref="Read"/> gave it.</param>
     /// <param name="threshold">1 to 255; more makes more of it black.</param>
     public static Picture ToPicture(byte[] png, int threshold)

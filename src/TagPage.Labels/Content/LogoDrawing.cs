@@ -11,7 +11,7 @@ internal static class LogoDrawing
 {
     private const int MostElements = 5000;
 
-    /// <summary>For what is slow although it is not much: hair-fine dashes, masks upon masks. It ends by itself a little later.</summary>
+    /// <summary>For what is small but slow: hair-fine dashes, masks upon masks. It ends by itself a little later.</summary>
     private static readonly TimeSpan MostTime = TimeSpan.FromSeconds(10);
 
     private const string Unreadable = "This SVG cannot be read or shows nothing. Save it once more as plain SVG and send that.";
@@ -83,7 +83,7 @@ internal static class LogoDrawing
         }
     }
 
-    /// <summary>Takes foreign editors' remarks out on the way; they draw nothing.</summary>
+    /// <summary>Drops the private elements of drawing programs on the way; they draw nothing.</summary>
     private static bool NeedsMoreThanShapes(XElement root)
     {
         root.Descendants().Where(e => e.Name.Namespace != root.Name.Namespace || e.Name.LocalName == "metadata").ToList().ForEach(e => e.Remove());

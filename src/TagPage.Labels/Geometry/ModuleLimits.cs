@@ -1,8 +1,8 @@
 namespace TagPage.Labels.Geometry;
 
 /// <summary>
-/// How small and how large a module may be, in mm. From memory, and the shop's to move: phone cameras differ, and
-/// nobody publishes a floor. For comparison, retail checkout asks for 0.396 mm or more (GS1).
+/// How small and how large a module may be, in mm. From memory, and the shop's to change: phone cameras differ, and
+/// nobody publishes a lower limit. For comparison, retail checkout asks for 0.396 mm or more (GS1).
 /// </summary>
 /// <param name="SmallestMm">Under this no square is printed.</param>
 /// <param name="FineMm">Under this it scans close up.</param>

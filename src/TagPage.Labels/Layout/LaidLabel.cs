@@ -2,7 +2,7 @@ using TagPage.Labels.Geometry;
 
 namespace TagPage.Labels.Layout;
 
-/// <summary>A label with everything in its place; the renderers only draw it.</summary>
+/// <summary>A finished layout; the renderers only draw it.</summary>
 /// <param name="Stock">What it is made for.</param>
 /// <param name="LengthDots">Its length in whole printer dots.</param>
 /// <param name="Pieces">What is on it.</param>

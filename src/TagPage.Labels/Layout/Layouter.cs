@@ -3,7 +3,7 @@ using TagPage.Labels.Geometry;
 
 namespace TagPage.Labels.Layout;
 
-/// <summary>Puts what a label says into its place: the square first, the lines beside it, the shop's mark at the end.</summary>
+/// <summary>Lays out what a label says: the square first, the lines beside it, the shop's logo at the end.</summary>
 public static class Layouter
 {
     /// <summary>Type is never smaller than this, in points.</summary>
@@ -11,7 +11,7 @@ public static class Layouter
 
     private const double ShortestMm = 10;
 
-    /// <summary>Lays one label out. Never throws for want of room: what does not fit is named in the warnings.</summary>
+    /// <summary>Lays out one label. Never throws for lack of room: what does not fit is named in the warnings.</summary>
     public static LaidLabel Lay(LabelContent content, LabelStock stock)
     {
         var (square, fit) = Square(content.Tag, stock);

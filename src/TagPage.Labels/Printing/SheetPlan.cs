@@ -25,7 +25,7 @@ public sealed record SheetPlan(Paper Paper, int Columns, int Rows, double LabelW
     /// <summary>Labels on a sheet.</summary>
     public int Places => Columns * Rows;
 
-    /// <summary>Why the plan cannot be, in a sentence, or null.</summary>
+    /// <summary>Why the plan is impossible, in a sentence, or null.</summary>
     public string? Fault()
     {
         if (Columns < 1 || Rows < 1 || LabelWidthMm <= 0 || LabelHeightMm <= 0 || LeftMm < 0 || TopMm < 0)

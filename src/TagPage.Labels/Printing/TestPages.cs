@@ -4,7 +4,7 @@ using TagPage.Labels.Layout;
 
 namespace TagPage.Labels.Printing;
 
-/// <summary>Pages to hold a ruler against: what was told to be so long must come out so long.</summary>
+/// <summary>Pages to hold a ruler against: every length must come out as asked for.</summary>
 public static class TestPages
 {
     private const double LineMm = 0.2;

@@ -8,10 +8,10 @@ public sealed class Account
     public string NormalizedName { get; set; } = "";
     public string PasswordHash { get; set; } = "";
 
-    /// <summary>Drawn anew with each change of the password; sessions begun under an older one are over.</summary>
+    /// <summary>A new one with each change of the password, which ends the sessions begun before.</summary>
     public string SecurityStamp { get; set; } = "";
 
-    /// <summary>Drawn anew with each save, so that of two saves at once the second is told.</summary>
+    /// <summary>A new one with each save, so that the second of two simultaneous saves is told.</summary>
     public string ConcurrencyStamp { get; set; } = Guid.NewGuid().ToString("N");
 
     public string Role { get; init; } = "Owner";

@@ -7,7 +7,7 @@ namespace TagPage.Records.Accounts;
 /// <summary>Those who may sign in to the shop area.</summary>
 public sealed class AccountStore(Database database, TimeProvider clock)
 {
-    /// <summary>False on a fresh install: nobody can sign in until the shop is set up.</summary>
+    /// <summary>False on a new install: nobody can sign in until the shop is set up.</summary>
     public bool Any() => database.Read(Any);
 
     public static bool Any(SqliteConnection connection) => connection.ExecuteScalar<bool>(AnySql);
@@ -16,7 +16,7 @@ public sealed class AccountStore(Database database, TimeProvider clock)
 
     public void Add(Account account) => database.Write(c => Insert(c, account, clock.GetUtcNow()));
 
-    /// <summary>For callers that make the account in a transaction of their own.</summary>
+    /// <summary>For callers that create the account in a transaction of their own.</summary>
     public static void Insert(SqliteConnection connection, Account account, DateTimeOffset now) => connection.Execute(InsertSql, new
     {
         account.Id,

@@ -5,12 +5,12 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.Accounts;
 
 /// <summary>
-/// The one-time link by which an owner who forgot the password sets a new one. Only who may start the program on this
-/// data folder gets one; a newer link makes the older ones worth nothing.
+/// The one-time link with which an owner who forgot the password sets a new one. Only somebody who may start the program
+/// on this data folder gets one; a newer link voids the older ones.
 /// </summary>
 public sealed class NewPasswordStore(Database database, TimeProvider clock)
 {
-    /// <summary>A new token, or null where the shop has no owner yet.</summary>
+    /// <summary>A new token, or null if the shop has no owner yet.</summary>
     public string? NewToken() => database.Write(c => AccountStore.Any(c) ? OneTimeLinkStore.New(c, clock.GetUtcNow()) : null);
 
     /// <summary>Whose password the link sets; null where it is used, too old or wrong.</summary>

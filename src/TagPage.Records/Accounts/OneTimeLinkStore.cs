@@ -7,8 +7,8 @@ using Microsoft.Data.Sqlite;
 namespace TagPage.Records.Accounts;
 
 /// <summary>
-/// One-time links of the command line. The secret part is 192 random bits of which only the hash is kept; a newer link
-/// makes all older ones worth nothing. All in the caller's transaction.
+/// One-time links of the command line. The secret part is 192 random bits, of which only the hash is kept; a newer link
+/// voids all older ones. All in the caller's transaction.
 /// </summary>
 internal static class OneTimeLinkStore
 {

@@ -5,10 +5,10 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Accounts;
 
-/// <summary>The browsers that are signed in, one row each. Without its row a cookie is worth nothing.</summary>
+/// <summary>The signed-in browsers, one row each. A cookie without its row is worthless.</summary>
 public sealed class SessionStore(Database database, TimeProvider clock)
 {
-    /// <summary>After this long a browser signs in anew, however busy it was.</summary>
+    /// <summary>After this long a browser has to sign in again, however busy it was.</summary>
     public static readonly TimeSpan Longest = TimeSpan.FromDays(90);
 
     /// <returns>The new session's id, 128 random bits.</returns>

@@ -5,12 +5,12 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.Accounts;
 
 /// <summary>
-/// The one-time link that sets up an empty shop. Only its hash is kept; a new start makes a new link and the older
-/// ones are worth nothing.
+/// The one-time link that sets up an empty shop. Only its hash is kept; each start makes a new link and voids the
+/// older ones.
 /// </summary>
 public sealed class SetUpStore(Database database, TimeProvider clock)
 {
-    /// <summary>A new token, or null where there is an account already.</summary>
+    /// <summary>A new token, or null if there is already an account.</summary>
     public string? NewToken() => database.Write(c => AccountStore.Any(c) ? null : OneTimeLinkStore.New(c, clock.GetUtcNow()));
 
     public bool IsOpen(string token) => database.Read(c => IsOpen(c, token));
@@ -29,7 +29,7 @@ public sealed class SetUpStore(Database database, TimeProvider clock)
         return new Outcome.Done(1);
     });
 
-    // A shop that was imported before its owner came keeps what the form does not ask for.
+    // A shop that was imported before it had an owner keeps what the form does not ask for.
     private const string ShopSql = """
         INSERT INTO shop (id, name, country, time_zone, currency, tension_unit)
         VALUES (1, @ShopName, @Country, @TimeZone, @Currency, @TensionUnit)

@@ -17,7 +17,7 @@ public sealed class ClientListStore(Database database)
         public int Rackets { get; init; }
     }
 
-    /// <summary>One row more than a page holds tells that there is a next one.</summary>
+    /// <summary>One row more than a page holds shows that there is a next page.</summary>
     /// <param name="from">First letters to begin at; empty for the beginning.</param>
     /// <param name="after">The last client of the page before, or null.</param>
     public IReadOnlyList<Row> Page(string from, long? after) => database.Read(c => after is null

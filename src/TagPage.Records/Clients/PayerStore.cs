@@ -4,7 +4,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Clients;
 
-/// <summary>Those who pay where it is not the client: academies, grandparents.</summary>
+/// <summary>Those who pay instead of the client: academies, grandparents.</summary>
 public sealed class PayerStore(Database database, ShopStore shops, TimeProvider clock)
 {
     public sealed record Row

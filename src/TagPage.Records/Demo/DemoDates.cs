@@ -1,6 +1,6 @@
 namespace TagPage.Records.Demo;
 
-/// <summary>Every column that holds a day, by table. The demo moves them all, so that it is always of today.</summary>
+/// <summary>Every column that holds a day, by table. The demo moves them all, so that it is always up to date.</summary>
 public static class DemoDates
 {
     public static IReadOnlyDictionary<string, IReadOnlyList<string>> Columns { get; } = new Dictionary<string, IReadOnlyList<string>>

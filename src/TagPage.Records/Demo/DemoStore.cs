@@ -10,18 +10,18 @@ namespace TagPage.Records.Demo;
 /// <summary>What only the demo does to the records.</summary>
 public sealed class DemoStore(Database database, ImportStore imports)
 {
-    /// <summary>The day that the demo's dates are of; null where these are not the demo's records.</summary>
+    /// <summary>The day that the demo's dates refer to; null if these are not the demo's records.</summary>
     public DateOnly? Day => database.Read(c => c.QuerySingleOrDefault<DateOnly?>(DaySql));
 
     private const string DaySql = "SELECT day FROM demo WHERE id = 1";
 
-    /// <summary>Brings the demo's records in and marks them as such, in one transaction. Returns what is in the way.</summary>
+    /// <summary>Brings the demo's records in and marks them as such, in one transaction. Returns what prevents it.</summary>
     public IReadOnlyList<ImportClash> Bring(ImportBatch batch, string formKey, DateOnly day) =>
         imports.Bring(batch, formKey, c => c.Execute(MarkSql, new { day }));
 
     private const string MarkSql = "INSERT INTO demo (id, day) VALUES (1, @day)";
 
-    /// <summary>Moves all days so that they are of today.</summary>
+    /// <summary>Moves all days so that they refer to today.</summary>
     public void MoveTo(DateOnly today) => database.Write(c =>
     {
         var days = today.DayNumber - c.QuerySingle<DateOnly>(DaySql).DayNumber;
@@ -66,7 +66,7 @@ public sealed class DemoStore(Database database, ImportStore imports)
 
     public sealed record LostRacket(TagCode Code, long RacketId, long ClientId, DateOnly Since);
 
-    /// <summary>The racket that is lost; null when somebody found it in the demo.</summary>
+    /// <summary>The lost racket; null once it was marked as back in the demo.</summary>
     public LostRacket? Lost => database.Read(c => c.QueryFirstOrDefault<(TagCode Code, long RacketId, long ClientId, DateOnly Since)?>(LostSql)) is { } row
         ? new LostRacket(row.Code, row.RacketId, row.ClientId, row.Since)
         : null;

@@ -2,7 +2,7 @@ using TagPage.Core.Forecast;
 
 namespace TagPage.Records.DueDates;
 
-/// <summary>A racket as the effect of a change names it.</summary>
+/// <summary>A racket named in the effect of a change.</summary>
 public sealed record EffectRow : ForecastRow
 {
     public int Number { get; init; }
@@ -16,7 +16,7 @@ public sealed record DateMove(EffectRow Racket, RestringBy Now, RestringBy Then)
     public int? Days => Then.Due?.DayNumber - Now.Due?.DayNumber;
 }
 
-/// <summary>What other starting values would do to the restring-by dates of all rackets in play.</summary>
+/// <summary>What other starting values would change in the restring-by dates of all rackets in play.</summary>
 public sealed record DateEffect
 {
     /// <summary>Dates shown, those that move furthest.</summary>

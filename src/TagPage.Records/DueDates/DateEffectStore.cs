@@ -5,7 +5,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.DueDates;
 
-/// <summary>Works out what other starting values would do, before anything is saved.</summary>
+/// <summary>Works out what other starting values would change, before anything is saved.</summary>
 public sealed class DateEffectStore(Database database, ShopStore shops, ShopClock clock)
 {
     private const int AtOnce = 2000;

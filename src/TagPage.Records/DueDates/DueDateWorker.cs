@@ -12,7 +12,7 @@ public sealed class DueDateWorker(DueDateKeeper dates, TimeProvider clock, ILogg
         dates.BeginDay();
         while (dates.RefreshLater())
         {
-            // A request gets its turn in the lane for writes between two lots.
+            // Requests get their turn to write between two batches.
         }
     }
 

@@ -7,7 +7,7 @@ public sealed record DueKey(DateOnly Due, long ClientId)
 {
     private const string Pattern = "yyyy-MM-dd";
 
-    /// <summary>As it stands in an address; null for what does not read as one.</summary>
+    /// <summary>As written in an address; null for what cannot be read as one.</summary>
     public static DueKey? Read(string? text) =>
         text?.Split('.') is [var day, var client]
         && DateOnly.TryParseExact(day, Pattern, CultureInfo.InvariantCulture, DateTimeStyles.None, out var due)

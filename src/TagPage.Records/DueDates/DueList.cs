@@ -19,7 +19,7 @@ public sealed record DueList(IReadOnlyList<Household> Households)
 
     public string ClientsShown => Shown(Clients, MoreThanCounted);
 
-    /// <summary>Clients that were left out because they have not been seen for long.</summary>
+    /// <summary>Clients left out because they have not been seen for a long time.</summary>
     public int Unseen { get; init; }
 
     /// <summary>Clients that were left out because they want no reminders.</summary>

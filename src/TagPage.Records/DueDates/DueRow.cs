@@ -2,7 +2,7 @@ using TagPage.Core.Forecast;
 
 namespace TagPage.Records.DueDates;
 
-/// <summary>A racket in play with strings in it, nothing of it at the bench, and not put off by its client.</summary>
+/// <summary>A racket in play and strung, with no job at the bench, and not put off by its client.</summary>
 public sealed record DueRow : ForecastRow
 {
     public int Number { get; init; }
@@ -20,7 +20,7 @@ public sealed record DueRow : ForecastRow
     public long? ReminderId { get; init; }
     public DateTimeOffset? RemindedAt { get; init; }
 
-    /// <summary>Whether that reminder has left the shop, or lies ready to be sent.</summary>
+    /// <summary>Whether that reminder has left the shop, or is still to be sent.</summary>
     public bool IsSent { get; init; }
 
     /// <summary>Whether the client has brought a racket lately.</summary>

@@ -26,7 +26,7 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
         public bool MoreSilent { get; init; }
     }
 
-    /// <param name="withUnseen">Those too who have not been seen for long or want no reminders.</param>
+    /// <param name="withUnseen">Includes those who have not been seen for a long time or want no reminders.</param>
     /// <param name="after">The last household of the page before.</param>
     /// <param name="most">Households to show.</param>
     public DueList List(bool withUnseen, DueKey? after = null, int most = APage) => database.Read(c =>
@@ -79,7 +79,7 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
         LIMIT @most
         """;
 
-    // Each kind is counted up to its own limit: many of one kind leave the count of another right.
+    // Each kind is counted up to its own limit, so that many of one kind do not spoil the count of another.
     private static readonly string SumSql = $"""
         WITH shown AS ({CountedSql($"@withUnseen OR (c.reminders = 1 AND {Seen})")}),
              unseen AS ({CountedSql($"NOT @withUnseen AND c.reminders = 1 AND NOT {Seen}")}),

@@ -60,7 +60,7 @@ public record ForecastRow
         return RestringForecast.Work(supposed is null ? input : History.AddTo(supposed(input)), today, values);
     }
 
-    /// <summary>Hours played by a day that is past, on strings that went in on another; null where nobody can tell.</summary>
+    /// <summary>Hours played by a past day, on strings that went in on another; null if nobody can tell.</summary>
     public double? HoursBy(DateOnly strung, DateOnly day, StartingValues values) =>
         FrozenHours.By(ToInput(values) with { Share = FrozenHours.Share(State, InPlay, values.SpareWeight) }, strung, day);
 

@@ -10,7 +10,7 @@ using TagPage.Core.Strings;
 
 namespace TagPage.Records.DueDates;
 
-/// <summary>Fetches what forecasts learn from, for any number of rackets in one go.</summary>
+/// <summary>Fetches what forecasts learn from, for any number of rackets at once.</summary>
 public static class Histories
 {
     /// <summary>Gives each row its history.</summary>
@@ -91,7 +91,7 @@ public static class Histories
         };
     }
 
-    // Of readings only those that something can be compared with: a first one alone teaches nothing.
+    // Only readings that can be compared with another: a first one alone teaches nothing.
     private const string Sql = """
         SELECT player_id, from_on, to_on
         FROM pause

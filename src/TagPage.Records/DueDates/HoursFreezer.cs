@@ -4,7 +4,7 @@ using TagPage.Core.Forecast;
 
 namespace TagPage.Records.DueDates;
 
-/// <summary>Writes down the hours played on strings that came out, and at each reading, so that later habits do not change them.</summary>
+/// <summary>Records the hours played on strings that came out, and at each reading, so that later habits do not change them.</summary>
 internal static class HoursFreezer
 {
     private sealed record Open
@@ -15,7 +15,7 @@ internal static class HoursFreezer
         public DateOnly Day { get; init; }
     }
 
-    /// <summary>True where something was written down.</summary>
+    /// <summary>True if something was recorded.</summary>
     public static bool Freeze<T>(SqliteConnection connection, List<T> rackets, string players, StartingValues values) where T : ForecastRow
     {
         var racket = rackets.ToDictionary(row => row.RacketId);

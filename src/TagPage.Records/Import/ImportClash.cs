@@ -1,6 +1,6 @@
 namespace TagPage.Records.Import;
 
-/// <summary>Something of a batch that the shop has already, so that the batch cannot be saved.</summary>
+/// <summary>Something in a batch that the shop already has, so that the batch cannot be saved.</summary>
 public abstract record ImportClash
 {
     private ImportClash()

@@ -5,7 +5,7 @@ using TagPage.Core.Strings;
 
 namespace TagPage.Records.Import;
 
-/// <summary>Writes a batch's rows, in the caller's transaction, in the order in which one points at the other.</summary>
+/// <summary>Writes a batch's rows, in the caller's transaction, so that each row comes after those it refers to.</summary>
 internal static class ImportRowStore
 {
     public static void Add(SqliteConnection connection, ImportBatch batch, DateTimeOffset now)
@@ -54,7 +54,7 @@ internal static class ImportRowStore
         public string? Mail { get; init; }
     }
 
-    /// <summary>Payers the shop has already, by name, phone and mail, are used again.</summary>
+    /// <summary>Payers the shop already has, by name, phone and email, are reused.</summary>
     private static Dictionary<PayerRow, long> PayerIds(SqliteConnection connection, IEnumerable<PayerRow> payers)
     {
         var ids = connection.Query<Payer>(PayersSql).GroupBy(p => new PayerRow(p.Name, p.Phone, p.Mail)).ToDictionary(g => g.Key, g => g.First().Id);

@@ -9,7 +9,7 @@ namespace TagPage.Records.Import;
 /// <summary>Saves what was read, all of it or nothing.</summary>
 public sealed class ImportStore(Database database, TimeProvider clock)
 {
-    /// <summary>What of the batch the shop has already.</summary>
+    /// <summary>What in the batch the shop already has.</summary>
     public IReadOnlyList<ImportClash> Clashes(ImportBatch batch) => database.Read(c => Clashes(c, batch));
 
     public bool IsDone(string formKey) => database.Read(c => c.ExecuteScalar<bool>(IsDoneSql, new { formKey }));
@@ -17,7 +17,7 @@ public sealed class ImportStore(Database database, TimeProvider clock)
     private const string IsDoneSql = "SELECT EXISTS (SELECT 1 FROM used_form_key WHERE form_key = @formKey)";
 
     /// <summary>
-    /// Saves a batch without problems in one transaction, once per form key. Returns what the shop has already; where
+    /// Saves a batch without problems in one transaction, once per form key. Returns what the shop already has; if
     /// that is not empty, nothing was saved.
     /// </summary>
     public IReadOnlyList<ImportClash> Add(ImportBatch batch, string formKey) => Bring(batch, formKey, _ => { });

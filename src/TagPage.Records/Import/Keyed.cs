@@ -1,6 +1,6 @@
 namespace TagPage.Records.Import;
 
-/// <summary>The rows of a file that other files point at by their keys, whatever their case.</summary>
+/// <summary>The rows of a file that other files refer to by their keys, in any case.</summary>
 public sealed class Keyed<T> where T : class
 {
     private readonly Dictionary<string, T> _byKey = new(StringComparer.OrdinalIgnoreCase);

@@ -2,7 +2,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Import;
 
-/// <summary>Sees to it that forgotten uploads go although nobody opens the page again.</summary>
+/// <summary>Deletes forgotten uploads even if nobody opens the page again.</summary>
 public sealed class UploadSweeper(Uploads uploads, TimeProvider clock, ILogger<UploadSweeper> log) : PeriodicWork(TimeSpan.FromMinutes(10), clock, log,
         "An upload that is over an hour old could not be deleted.")
 {

@@ -4,10 +4,10 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>Takes a job's last move back, one step at a time. Only the shop does.</summary>
+/// <summary>Takes back a job's last move, one step at a time. Only the shop may.</summary>
 public sealed class BackStore(Database database)
 {
-    /// <summary>One step back from the state the page showed; where the job has moved on, nothing changes.</summary>
+    /// <summary>One step back from the state the page showed; if the job has moved on, nothing changes.</summary>
     public Outcome Back(Who who, long id, JobState from) => database.Write<Outcome>(c =>
     {
         if (JobStore.Get(c, who, id) is not { } job)

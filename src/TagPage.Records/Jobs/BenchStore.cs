@@ -3,10 +3,10 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>What lies at the bench, and what came in on a day.</summary>
+/// <summary>What is at the bench, and what came in on a day.</summary>
 public sealed class BenchStore(Database database)
 {
-    /// <summary>More than this many lines of one kind are not a bench any more.</summary>
+    /// <summary>More lines of one kind than this are no longer a bench.</summary>
     public const int Most = 200;
 
     /// <summary>On the machine first, then what waits: by the day it is promised for, then by ticket; what is still to be brought last.</summary>
@@ -42,7 +42,7 @@ public sealed class BenchStore(Database database)
         LIMIT @Most
         """;
 
-    /// <summary>What a fresh shop lacks.</summary>
+    /// <summary>What a new shop still lacks.</summary>
     public sealed record Beginning
     {
         public bool HasStrings { get; init; }

@@ -2,10 +2,10 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>A day on which something happened is not still to come.</summary>
+/// <summary>A day on which something happened cannot be in the future.</summary>
 public static class DayRule
 {
-    /// <summary>No shop's records reach further back; an earlier day is a slip in the year.</summary>
+    /// <summary>No shop's records reach further back; an earlier day is a typo in the year.</summary>
     public static readonly DateOnly Earliest = new(1970, 1, 1);
 
     public static IEnumerable<Refusal> Faults(string place, DateOnly? day, DateOnly today)

@@ -7,7 +7,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>Changes everything about a job, past days too. Only the shop does.</summary>
+/// <summary>Changes everything about a job, past days too. Only the shop may.</summary>
 public sealed class EditJobStore(Database database, ShopStore shops, ShopClock clock)
 {
     public Outcome Change(Who who, long id, ChangedJobEntry input)

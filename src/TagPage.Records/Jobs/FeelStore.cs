@@ -7,7 +7,7 @@ namespace TagPage.Records.Jobs;
 /// <summary>How a string bed felt to the player.</summary>
 public enum FeelBed { TooStiff, Right, TooLoose }
 
-/// <summary>What players say about a stringing after they played with it; the bench reads it at the next one.</summary>
+/// <summary>What players say about a stringing after playing with it; the bench reads it at the next one.</summary>
 public sealed class FeelStore(Database database, ShopClock clock)
 {
     public const int LongestNote = 400;

@@ -2,7 +2,7 @@ using TagPage.Records.Outbox;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>Writes the mails about a job: the shop's own words where it has some, else the product's in the client's language.</summary>
+/// <summary>Writes the emails about a job: the shop's own words where it has some, else the product's in the client's language.</summary>
 public interface IJobMails
 {
     WrittenMail Ready(JobRow job);

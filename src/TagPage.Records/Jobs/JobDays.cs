@@ -3,7 +3,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>A job's days, as far as they are known: in the order in which they can happen, and what happened is not still to come.</summary>
+/// <summary>A job's days, as far as they are known: in the order in which they can happen, and none that has happened in the future.</summary>
 public sealed record JobDays
 {
     public DateOnly? ReceivedOn { get; init; }

@@ -13,6 +13,6 @@ public sealed record JobRequest(AskedIn AskedIn, string AskedWords)
 
     public DateOnly? DropOffBy { get; init; }
 
-    /// <summary>When it is needed again.</summary>
+    /// <summary>When they need it back.</summary>
     public DateOnly? NeededBy { get; init; }
 }

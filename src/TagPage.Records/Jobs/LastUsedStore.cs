@@ -4,7 +4,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>What the bench wrote last: to fill in and to offer while typing.</summary>
+/// <summary>What the bench entered last: to fill in and to suggest while typing.</summary>
 public sealed class LastUsedStore(Database database)
 {
     public sealed record Last

@@ -8,8 +8,8 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.Jobs;
 
 /// <summary>
-/// A job's moves over the bench, which are the shop's alone. A move starts from the state it was offered in; where the job has moved on meanwhile,
-/// whoever presses second is told and nothing changes.
+/// A job's moves at the bench, which only the shop may make. A move starts from the state it was offered in; if the job has
+/// moved on meanwhile, whoever presses second is told and nothing changes.
 /// </summary>
 public sealed class MoveStore(Database database, ShopClock clock)
 {
@@ -24,7 +24,7 @@ public sealed class MoveStore(Database database, ShopClock clock)
 
     private const string IsExpected = "EXISTS (SELECT 1 FROM job_request WHERE job_id = @id AND expected = 1)";
 
-    /// <summary>A racket that was still to be brought came in today; any other stays as it is, which counts as done.</summary>
+    /// <summary>A racket that was still to be brought came in today; any other stays as it is: idempotent.</summary>
     public Outcome Here(Who who, long id) => Move(who, id, [JobState.Waiting], HereSql);
 
     private const string HereSql = $"""

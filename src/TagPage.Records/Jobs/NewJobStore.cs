@@ -8,7 +8,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>Takes a racket in: what is known of it, and the new job. Only the shop does.</summary>
+/// <summary>Takes a racket in: what is known about it, and the new job. Only the shop may.</summary>
 public sealed class NewJobStore(Database database, ShopStore shops, ShopClock clock)
 {
     public sealed record RacketRow

@@ -6,10 +6,10 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>Tells the client that a racket is ready to be collected. Only the shop does.</summary>
+/// <summary>Tells the client that a racket is ready to be collected. Only the shop may.</summary>
 public sealed class ReadyStore(Database database, OutboxStore outbox, IJobMails mails, ShopStore shops, ShopClock clock)
 {
-    /// <summary>Puts the mail into the outbox, once for each time it got ready.</summary>
+    /// <summary>Puts the email into the outbox, once for each time the racket became ready.</summary>
     public Outcome Tell(Who who, long id)
     {
         var now = clock.Now;

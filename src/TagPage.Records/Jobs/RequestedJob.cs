@@ -37,7 +37,7 @@ internal static class RequestedJob
         RETURNING id
         """;
 
-    /// <summary>SQL: the next ticket's number. Those of clients who were forgotten are not given out again.</summary>
+    /// <summary>SQL: the next ticket's number. Those of clients whose data was deleted are not given out again.</summary>
     internal const string NextTicket = "(SELECT MAX((SELECT COALESCE(MAX(ticket), 0) FROM job), (SELECT COALESCE(MAX(ticket), 0) FROM past_job)) + 1)";
 
     private const string AskSql = """
@@ -45,7 +45,7 @@ internal static class RequestedJob
         VALUES (@job, @AskedIn, @AskedWords, @DropOffWhere, @DropOffBy, @NeededBy)
         """;
 
-    /// <summary>Says it in other words; whoever has the job's form open is told that something changed.</summary>
+    /// <summary>Changes the words; whoever has the job's form open is told that something changed.</summary>
     public static void Reword(SqliteConnection connection, long job, string words) => connection.Execute(RewordSql, new { job, words });
 
     private const string RewordSql = """

@@ -11,7 +11,7 @@ public sealed record StrungEntry
     public decimal? Reading { get; init; }
     public long? InstrumentId { get; init; }
 
-    /// <summary>How the strings before these ended, where nobody has noted it yet.</summary>
+    /// <summary>How the previous strings ended, if nobody has noted it yet.</summary>
     public BedEnd OldEndedHow { get; init; } = BedEnd.CutOut;
 
     internal JobDays Days(JobRow job) => new() { ReceivedOn = job.ReceivedOn, StrungOn = StrungOn };

@@ -19,7 +19,7 @@ public sealed record LabelEntry
     public string? AgreedName { get; init; }
     public bool Whose { get; init; } = true;
 
-    /// <summary>With the shop's mark, where it has one and there is room.</summary>
+    /// <summary>With the shop's logo, if it has one and there is room.</summary>
     public bool Logo { get; init; } = true;
     public bool Fold { get; init; }
     public int Copies { get; init; } = 1;

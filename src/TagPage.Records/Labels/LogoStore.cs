@@ -3,7 +3,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Labels;
 
-/// <summary>The shop's mark, as it was drawn anew from the upload.</summary>
+/// <summary>The shop's logo, as redrawn from the upload.</summary>
 public sealed class LogoStore(Database database)
 {
     public sealed record Row

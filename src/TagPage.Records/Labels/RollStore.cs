@@ -32,7 +32,7 @@ public sealed class RollStore(Database database, LinkTokens keys, TimeProvider c
 
     public IReadOnlyList<Row> List() => database.Read(c => c.Query<Row>($"{RowSql} ORDER BY r.id DESC LIMIT 50").ToList());
 
-    /// <summary>Where the roll is shown, for good: no other roll ever stands there.</summary>
+    /// <summary>Where the roll is shown, for good: no other roll is ever shown there.</summary>
     public string Path(Row roll) => "/shop/labels/rolls/" + keys.Token(LinkPurpose.Roll, roll.Id, roll.Secret);
 
     /// <summary>The roll of a path's last part; null for one that was never given out or is gone.</summary>

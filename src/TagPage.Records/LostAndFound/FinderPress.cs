@@ -26,7 +26,7 @@ public sealed record FinderPress(TagCode Code, FoundKind Kind, string Source, st
 /// <param name="Contact">Where it was asked for and may be shown.</param>
 public sealed record FoundAnswer(FoundResult Result, FoundContact? Contact = null);
 
-/// <summary>Closed: nothing but the shop's contact is agreed to, or no longer.</summary>
+/// <summary>Closed: the client agrees to nothing but the shop's contact details, or no longer does.</summary>
 public enum FoundResult { Done, Closed, TooMany }
 
 /// <summary>How to reach the person who looks after a racket, as far as that person agreed.</summary>

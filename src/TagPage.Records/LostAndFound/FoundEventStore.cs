@@ -70,8 +70,8 @@ public sealed class FoundEventStore(Database database, FoundNoticeStore notices)
             DayOn = press.At + Day,
         });
 
-    // One source has at most half of what a tag has, so it cannot use up what others need. What lies further ahead than the
-    // window was written by a clock that ran wrong, and keeps no tag shut.
+    // One source can use at most half of what a tag allows, so it cannot use up what others need. Entries further ahead
+    // than the window come from a clock that was wrong, and keep no tag shut.
     private const string TooManyShownSql = """
         SELECT (SELECT COUNT(*) >= 3 OR COUNT(*) FILTER (WHERE source = @Source) >= 1
                 FROM found_event WHERE code = @Code AND kind = 'Shown' AND at > @HourAgo AND at < @HourOn)
@@ -96,7 +96,7 @@ public sealed class FoundEventStore(Database database, FoundNoticeStore notices)
         Kind = press.Kind.ToString(),
         press.At,
         press.Source,
-        // A form left open for long is pressed anew, not again.
+        // A form left open for a long time counts as a new press.
         FormKey = connection.ExecuteScalar<bool>(UsedSql, new { press.FormKey, Kind = press.Kind.ToString() }) ? FormKey.New() : press.FormKey,
         press.Language,
         press.Message,

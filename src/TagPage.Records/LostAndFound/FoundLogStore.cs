@@ -3,7 +3,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.LostAndFound;
 
-/// <summary>What finders did, for the owner's eyes.</summary>
+/// <summary>What finders have done, for the owner to read.</summary>
 public sealed class FoundLogStore(Database database)
 {
     public const int OnAPage = 50;

@@ -6,14 +6,14 @@ using TagPage.Records.Outbox;
 namespace TagPage.Records.LostAndFound;
 
 /// <summary>
-/// Tells the person who looks after a racket what a finder did: at once, and what comes within an hour of that in one
-/// more mail. Where no mail address is on file the shop is told.
+/// Tells the person who looks after a racket what a finder did: at once, and whatever follows within an hour in one more
+/// email. If no email address is on file, the shop is told.
 /// </summary>
 public sealed class FoundNoticeStore(OutboxStore outbox, IFinderMails mails)
 {
     private static readonly TimeSpan Gathering = TimeSpan.FromHours(1);
 
-    /// <summary>A mail this close to its time may be on its way already.</summary>
+    /// <summary>An email this close to its time may already be on its way.</summary>
     private static readonly TimeSpan Leaving = TimeSpan.FromMinutes(1);
 
     private sealed record Last
@@ -50,7 +50,7 @@ public sealed class FoundNoticeStore(OutboxStore outbox, IFinderMails mails)
         LIMIT 1
         """;
 
-    /// <summary>A last mail further ahead than one can lie was dated by a clock that ran wrong, and holds nothing up.</summary>
+    /// <summary>A last email dated further ahead than possible comes from a clock that was wrong, and holds nothing up.</summary>
     private static DateTimeOffset Next(Last? last, DateTimeOffset at) =>
         last is null || last.LastAt + Gathering <= at || last.LastAt > at + Gathering ? at : last.LastAt + Gathering;
 

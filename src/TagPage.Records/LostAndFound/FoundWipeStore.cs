@@ -5,8 +5,8 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.LostAndFound;
 
 /// <summary>
-/// Takes finders' data out for good: their words, how to reach them, the mark of their source, and the mails that carried
-/// them. That something happened stays on the log.
+/// Deletes finders' data for good: their words, how to reach them, the mark of their source, and the emails that carried
+/// them. The log still shows that something happened.
 /// </summary>
 public sealed class FoundWipeStore(Database database, MailFiles files)
 {

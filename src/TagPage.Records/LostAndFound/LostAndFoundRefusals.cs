@@ -3,13 +3,13 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.LostAndFound;
 
-/// <summary>There is neither a number nor a mail address that a finder could be shown.</summary>
+/// <summary>There is neither a phone number nor an email address to show to a finder.</summary>
 public sealed record NothingToShow() : Refusal(nameof(FoundChoiceEntry.Choice));
 
-/// <summary>A racket cannot have been lost on a day that is still to come.</summary>
+/// <summary>A racket cannot have been lost on a future day.</summary>
 public sealed record LostInFuture() : Refusal(nameof(LostEntry.Since));
 
-/// <summary>Nobody still looks for a racket that was lost more than a year ago.</summary>
+/// <summary>Nobody is still looking for a racket lost more than a year ago.</summary>
 public sealed record LostLongAgo() : Refusal(nameof(LostEntry.Since));
 
 /// <summary>Everybody can read the note, and it holds what it must not.</summary>

@@ -48,7 +48,7 @@ public sealed class LostStore(Database database, ShopClock clock)
         });
     }
 
-    /// <summary>A day that stands already may stay, so that the note of a racket that is long gone can be changed.</summary>
+    /// <summary>A day already saved may stay, so that the note of a racket lost long ago can be changed.</summary>
     private static Refusal? DayFault(Row row, DateOnly since, DateOnly today) =>
         since > today ? new LostInFuture()
         : since < today.AddYears(-1) && since != row.LostSince ? new LostLongAgo()
@@ -65,7 +65,7 @@ public sealed class LostStore(Database database, ShopClock clock)
         WHERE r.id = @racket AND {Who.ChangesRacket}
         """;
 
-    /// <summary>A racket that is not lost stays as it is, which counts as done.</summary>
+    /// <summary>Idempotent: a racket that is not lost stays as it is.</summary>
     public Outcome Back(Who who, long racket) => database.Write<Outcome>(c =>
         c.Execute(BackSql, new { who.IsShop, who.ClientId, racket }) == 1 ? new Outcome.Done(racket) : new Outcome.Absent());
 

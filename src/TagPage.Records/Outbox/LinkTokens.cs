@@ -8,10 +8,10 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.Outbox;
 
 /// <summary>
-/// Makes and reads the tokens of links with power. A token is the record's number and an HMAC-SHA256 over purpose,
-/// number and the record's own 128 random bits, cut to 128 bits; it is derived anew whenever its text is shown or sent
-/// and never stored. The key lies in the data folder. New random bits make all of a record's older links void, and so
-/// does the record's end: no other record has its bits, even under the same number after going back to a copy.
+/// Makes and reads the tokens of private links. A token is the record's number and an HMAC-SHA256 over purpose,
+/// number and the record's own 128 random bits, cut to 128 bits; it is derived again whenever its text is shown or sent
+/// and never stored. The key is in the data folder. New random bits make all of a record's older links void, and so
+/// does the record's end: no other record has its bits, even under the same number after going back to a backup.
 /// </summary>
 public sealed class LinkTokens
 {
@@ -53,5 +53,5 @@ public sealed class LinkTokens
     }
 }
 
-/// <summary>What a link may do. A token of one purpose is worth nothing for another; the numbers are part of every link.</summary>
+/// <summary>What a link may do. A token for one purpose does not work for another; the numbers are part of every link.</summary>
 public enum LinkPurpose { Reminder = 1, StopReminders = 2, AnswerFinder = 3, OwnPage = 4, Code = 5, Roll = 6 }

@@ -3,13 +3,13 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Outbox;
 
-/// <summary>What became of mails that were claimed.</summary>
+/// <summary>What became of claimed emails.</summary>
 public sealed class MailFateStore(Database database, TimeProvider clock)
 {
     /// <summary>After this many tries a mail is given up and shown to the owner.</summary>
     public const int MostTries = 8;
 
-    /// <summary>How long a mail of unknown fate rests before it goes once more, under the same Message-ID.</summary>
+    /// <summary>How long an email of unknown fate waits before it is sent once more, under the same Message-ID.</summary>
     public static readonly TimeSpan Rest = TimeSpan.FromMinutes(15);
 
     /// <summary>How long sent mails are kept for the owner to look up.</summary>
@@ -18,7 +18,7 @@ public sealed class MailFateStore(Database database, TimeProvider clock)
     private static readonly TimeSpan[] Pauses =
         [.. new[] { 1, 5, 15, 60, 120, 240, 480 }.Select(m => TimeSpan.FromMinutes(m))];
 
-    /// <summary>SQL: the state of a mail that goes no more.</summary>
+    /// <summary>SQL: the state of an email that is not sent any more.</summary>
     public const string GivenUp = "CASE maybe_sent WHEN 1 THEN 'MaybeSent' ELSE 'Failed' END";
 
     public void Sent(long id, DateTimeOffset at) => database.Write(c =>
@@ -49,11 +49,11 @@ public sealed class MailFateStore(Database database, TimeProvider clock)
         WHERE id = @Id AND state = 'Leaving'
         """;
 
-    /// <summary>Notes a try whose end nobody knows. The first time the mail goes once more after a rest, the second time it stays.</summary>
+    /// <summary>Notes a try whose outcome nobody knows. The first time the email is sent once more after a while, the second time it is not.</summary>
     public void Unknown(long id, string why) => database.Write(c =>
         c.Execute(UnknownSql + " AND id = @id", new { id, Why = Short(why), NotBefore = clock.GetUtcNow() + Rest, MostTries }));
 
-    /// <summary>The same for all that a program left on their way when it ended. Only the one that holds the data folder may say so.</summary>
+    /// <summary>The same for everything that was on its way when a program ended. Only the program that holds the data folder may say so.</summary>
     public int LeftBehind() => database.Write(c => c.Execute(UnknownSql, new
     {
         Why = "The program was stopped while this mail was on its way.",

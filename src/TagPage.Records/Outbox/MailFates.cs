@@ -1,15 +1,15 @@
 namespace TagPage.Records.Outbox;
 
 /// <summary>
-/// Has it written down how mails fared. What cannot be written now, on a full or locked disk, is kept in mind and
-/// written before the next mail is claimed; until then the mail stays claimed and does not go again.
+/// Records what became of emails. What cannot be written now, on a full or locked disk, is kept in memory and written
+/// before the next email is claimed; until then the email stays claimed and is not sent again.
 /// </summary>
 public sealed class MailFates
 {
     private readonly Lock _lock = new();
     private readonly ILogger _log;
 
-    /// <summary>In the order in which they came to pass; first of all what an earlier process left behind.</summary>
+    /// <summary>In the order in which they happened, beginning with what an earlier process left behind.</summary>
     private readonly Queue<Action> _unwritten = new();
 
     public MailFates(MailFateStore store, ILogger<MailFates> log)
@@ -34,7 +34,7 @@ public sealed class MailFates
         }
     }
 
-    /// <summary>Writes what is still unwritten, or throws what is in the way.</summary>
+    /// <summary>Writes what is still unwritten, or throws what prevents it.</summary>
     public void CatchUp()
     {
         lock (_lock)

@@ -2,7 +2,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Outbox;
 
-/// <summary>The mails that lie as files in the data folder where no mail server is set.</summary>
+/// <summary>The emails kept as files in the data folder if no mail server is set.</summary>
 public sealed class MailFiles(DataFolder folder)
 {
     public string PathOf(string messageId) => Path.Combine(folder.Mail, messageId.Split('@')[0] + ".eml");

@@ -1,13 +1,13 @@
 namespace TagPage.Records.Outbox;
 
-/// <summary>Mails that go one after the other; the lanes go beside each other, so that none waits for another's.</summary>
+/// <summary>Emails that are sent one after another; the lanes run in parallel, so that none waits for another.</summary>
 /// <param name="Kinds">Names of the kinds that go in it.</param>
 public sealed record MailLane(IReadOnlyList<string> Kinds)
 {
-    /// <summary>Somebody sits before a screen until it comes: own-page codes, which live ten minutes, and links that were asked for.</summary>
+    /// <summary>Somebody is waiting at a screen for it: own-page codes, which are valid for ten minutes, and links asked for.</summary>
     public static MailLane AwaitedNow { get; } = Of(MailKind.OwnPageCode, MailKind.OwnPageLink);
 
-    /// <summary>All else; what finders and the bench have to say goes before reminders, of which a batch holds hundreds.</summary>
+    /// <summary>Everything else; news from finders and the bench goes before reminders, of which a batch holds hundreds.</summary>
     public static MailLane AllElse { get; } = Of([.. Enum.GetValues<MailKind>().Where(k => !AwaitedNow.Kinds.Contains(k.ToString()))]);
 
     public static IReadOnlyList<MailLane> All { get; } = [AwaitedNow, AllElse];

@@ -9,6 +9,6 @@ public sealed record MailPart(PartKind Kind, string Text = "", LinkPurpose? Link
 
 /// <summary>
 /// Words: of the template, by the owner or the product; Markdown in the mails that are. Typed: text that stays text,
-/// whatever stands in it. Quoted: the same, marked as somebody else's. Link and Digits: made when the mail is written.
+/// whatever is in it. Quoted: the same, marked as somebody else's. Link and Digits: made when the mail is written.
 /// </summary>
 public enum PartKind { Words, Typed, Quoted, Link, Digits }

@@ -6,7 +6,7 @@ using TagPage.Core.Text;
 namespace TagPage.Records.Outbox;
 
 /// <summary>
-/// A mail's words in their pieces. A template is taken apart once; values and links come between its pieces and are
+/// An email's words in their pieces. A template is taken apart once; values and links come between its pieces and are
 /// never searched, so nothing that was typed can become a placeholder, Markdown or a link. Text by itself counts as typed.
 /// </summary>
 public sealed class MailText
@@ -40,7 +40,7 @@ public sealed class MailText
 
     private static MailText Of(PartKind kind, string text) => new([new MailPart(kind, TypedText.Lines(text))]);
 
-    /// <summary>The template with its placeholders filled. One that no value is given for stays as its words.</summary>
+    /// <summary>The template with its placeholders filled. A placeholder without a value stays as it is written.</summary>
     public static MailText Fill(string template, params ReadOnlySpan<(string Name, MailText Value)> values)
     {
         var given = new Dictionary<string, MailText>(values.Length);

@@ -21,7 +21,7 @@ public sealed record NewMail(MailKind Kind, long? ToClientId, string Subject, Ma
     /// <summary>Where it goes instead of the client's address on file.</summary>
     public string? ToAddress { get; init; }
 
-    /// <summary>Null for at once.</summary>
+    /// <summary>Null for immediately.</summary>
     public DateTimeOffset? NotBefore { get; init; }
 }
 

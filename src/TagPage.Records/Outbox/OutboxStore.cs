@@ -5,7 +5,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Outbox;
 
-/// <summary>Mail on its way: queued in the transaction that causes it, sent by the mail room.</summary>
+/// <summary>Email on its way: queued in the transaction that causes it, sent by the mail sender.</summary>
 public sealed class OutboxStore(Database database, TimeProvider clock)
 {
     public sealed record Row
@@ -31,7 +31,7 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         public IReadOnlyDictionary<long, string> AnswerSecrets { get; init; } = ImmutableDictionary<long, string>.Empty;
     }
 
-    /// <summary>Puts a mail into the outbox, in the caller's transaction.</summary>
+    /// <summary>Puts an email into the outbox, in the caller's transaction.</summary>
     /// <param name="connection">The caller's, inside its transaction.</param>
     /// <param name="mail">What to send.</param>
     /// <returns>The mail's number.</returns>
@@ -58,8 +58,8 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         """;
 
     /// <summary>
-    /// Takes the mail of a lane that is to go next, in a write that is committed when this returns: nobody else sends it,
-    /// and whatever happens to this program it is known to have been on its way. Null where none may go. The address is
+    /// Claims the next email of a lane, in a write that is committed when this returns: nobody else sends it, and whatever
+    /// happens to this program, it is known to have been on its way. Null if none may be sent. The address is
     /// the one on file at this moment.
     /// </summary>
     public Row? Claim(MailLane lane)
@@ -79,7 +79,7 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
 
     private const string IsWaitingSql = "SELECT EXISTS (SELECT 1 FROM outbox WHERE state = 'Queued' AND not_before <= @Now AND kind IN @Kinds)";
 
-    /// <summary>A code that has run out would only be typed in vain.</summary>
+    /// <summary>An expired code would only be typed in vain.</summary>
     private const string TooLateSql = $"""
         UPDATE outbox SET state = {MailFateStore.GivenUp}, last_error = 'The code ran out before it could be sent.'
         WHERE state = 'Queued' AND code_id IN (SELECT id FROM own_page_code WHERE expires_at <= @Now)

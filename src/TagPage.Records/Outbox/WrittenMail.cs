@@ -1,6 +1,6 @@
 namespace TagPage.Records.Outbox;
 
-/// <summary>A mail as those write it who know words.</summary>
+/// <summary>An email as written by those who know the words.</summary>
 /// <param name="Subject">One line.</param>
 /// <param name="Body">Its words in their pieces.</param>
 public readonly record struct WrittenMail(string Subject, MailText Body);

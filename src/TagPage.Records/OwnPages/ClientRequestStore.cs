@@ -4,10 +4,10 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.OwnPages;
 
-/// <summary>What a client asks of the owner.</summary>
+/// <summary>What a client has asked the owner for.</summary>
 public enum RequestKind { Link, Payer, OwnClient, PassedOn, Forget }
 
-/// <summary>What clients asked for in their own page and the owner has not ticked off.</summary>
+/// <summary>What clients have asked for on their own page and the owner has not ticked off.</summary>
 public sealed class ClientRequestStore(Database database, TimeProvider clock)
 {
     public sealed record Row
@@ -20,7 +20,7 @@ public sealed class ClientRequestStore(Database database, TimeProvider clock)
         public DateTimeOffset MadeAt { get; init; }
     }
 
-    /// <summary>Wishes on a page of the list.</summary>
+    /// <summary>Requests on a page of the list.</summary>
     public const int APage = 40;
 
     /// <summary>One page of what is open, the oldest first.</summary>

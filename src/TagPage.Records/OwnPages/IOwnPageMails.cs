@@ -3,7 +3,7 @@ using TagPage.Records.Outbox;
 
 namespace TagPage.Records.OwnPages;
 
-/// <summary>Writes the mails that have to do with a client's own page, in the client's language: records know what happened, words are known elsewhere.</summary>
+/// <summary>Writes the emails about a client's own page, in the client's language: records know what happened, others know the words.</summary>
 public interface IOwnPageMails
 {
     WrittenMail Link(OwnPageLinkStore.Row link);
@@ -15,9 +15,9 @@ public interface IOwnPageMails
     /// <summary>What finders get was changed.</summary>
     WrittenMail FoundChoiceChanged(Addressee client, FoundChoice choice);
 
-    /// <summary>To the address of until now: it was changed.</summary>
+    /// <summary>To the previous address: it was changed.</summary>
     WrittenMail ContactChanged(Addressee client);
 
-    /// <summary>All will be forgotten on that day.</summary>
+    /// <summary>All data will be deleted on that day.</summary>
     WrittenMail Forgetting(Addressee client, DateOnly day);
 }

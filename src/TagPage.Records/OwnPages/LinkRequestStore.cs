@@ -4,13 +4,13 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.OwnPages;
 
-/// <summary>By what somebody asks for a link.</summary>
+/// <summary>What somebody typed to ask for a link.</summary>
 public enum LinkRequestWay { Mail, Phone }
 
-/// <summary>Links that were asked for: written down alike for everybody, then answered for those on file and forgotten.</summary>
+/// <summary>Requests for links: recorded in the same way for everybody, then answered for those on file and deleted.</summary>
 public sealed class LinkRequestStore(Database database, OwnPageLinkStore links, TimeProvider clock)
 {
-    /// <summary>More than this many wait for nothing but a flood; the oldest count.</summary>
+    /// <summary>More than this many can only be a flood; the oldest count.</summary>
     private const int Most = 500;
 
     private sealed record Row

@@ -2,7 +2,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.OwnPages;
 
-/// <summary>Answers, a moment later, those who asked for a link.</summary>
+/// <summary>Answers requests for links a moment later.</summary>
 public sealed class LinkRequestWorker(LinkRequestStore store, TimeProvider clock, ILogger<LinkRequestWorker> log) : PeriodicWork(TimeSpan.FromSeconds(5), clock, log,
         "Those who asked for a link could not be answered; it is tried again.")
 {

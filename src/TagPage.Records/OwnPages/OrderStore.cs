@@ -8,10 +8,10 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.OwnPages;
 
-/// <summary>A restring that a client asks for: a ticket that waits for the racket to be brought.</summary>
+/// <summary>A restring a client asks for: a ticket that waits for the racket to be brought.</summary>
 public sealed class OrderStore(Database database, OutboxStore outbox, ShopStore shops, IJobMails mails, ShopClock clock)
 {
-    /// <summary>Of one racket; each leaves a ticket and a mail, taken back or not.</summary>
+    /// <summary>For one racket; each leaves a ticket and an email, cancelled or not.</summary>
     public const int MostADay = 3;
 
     /// <summary>Done carries the number of the ticket.</summary>

@@ -4,7 +4,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.OwnPages;
 
-/// <summary>Gives a player a client record of their own. Rackets and history go along; what the guardian agreed to does not.</summary>
+/// <summary>Gives a player a client record of their own. Rackets and history move along; what the guardian agreed to does not.</summary>
 public sealed class OwnClientStore(Database database, OwnPageLinkStore links, ShopClock clock)
 {
     /// <summary>The guardian's to do, with a code. Done tells the new client.</summary>

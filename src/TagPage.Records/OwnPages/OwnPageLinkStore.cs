@@ -5,7 +5,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.OwnPages;
 
-/// <summary>The private links to clients' own pages: made by the owner or asked for, good for long, taken back with one press.</summary>
+/// <summary>The private links to clients' own pages: made by the owner or asked for, valid for a long time, withdrawn with one press.</summary>
 public sealed class OwnPageLinkStore(Database database, LinkTokens keys, OutboxStore outbox, IOwnPageMails mails, TimeProvider clock)
 {
     public static readonly TimeSpan GoodFor = TimeSpan.FromDays(400);
@@ -26,7 +26,7 @@ public sealed class OwnPageLinkStore(Database database, LinkTokens keys, OutboxS
         public DateTimeOffset? MailedAt { get; init; }
     }
 
-    /// <summary>Null for a link that was never given out, has run out or was taken back.</summary>
+    /// <summary>Null for a link that was never given out, has expired or was withdrawn.</summary>
     public Row? Of(string token) =>
         LinkTokens.Claimed(token) is { } id && Get(id) is { } row && keys.Fits(token, LinkPurpose.OwnPage, row.Id, row.Secret) && IsLive(row) ? row : null;
 
@@ -61,7 +61,7 @@ public sealed class OwnPageLinkStore(Database database, LinkTokens keys, OutboxS
         RETURNING id
         """;
 
-    /// <summary>A new link for somebody who asked by mail address, on its way there. In the caller's transaction.</summary>
+    /// <summary>A new link for somebody who asked with an email address, on its way there. In the caller's transaction.</summary>
     internal void MakeAndMail(SqliteConnection connection, long client)
     {
         if (Make(connection, client, "Client") is { } id)
@@ -86,7 +86,7 @@ public sealed class OwnPageLinkStore(Database database, LinkTokens keys, OutboxS
         outbox.Queue(connection, new NewMail(MailKind.OwnPageLink, row.ClientId, mail.Subject, mail.Body) { LinkId = row.Id });
     }
 
-    /// <summary>It opens nothing any more, and the browsers it opened are signed out.</summary>
+    /// <summary>It no longer works, and the browsers it signed in are signed out.</summary>
     public Outcome Revoke(long id)
     {
         var now = clock.GetUtcNow();

@@ -49,7 +49,7 @@ public sealed class OwnPageRacketStore(Database database)
         LIMIT @most
         """;
 
-    /// <summary>The roles a client may give. What was sold stays sold.</summary>
+    /// <summary>The roles a client may choose. What was sold stays sold.</summary>
     public static readonly RacketState[] Roles = [RacketState.InTurn, RacketState.Spare, RacketState.Resting, RacketState.Gone];
 
     public Outcome SetRole(Who who, long racket, RacketState role) => database.Write<Outcome>(c =>

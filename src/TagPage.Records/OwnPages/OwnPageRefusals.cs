@@ -6,7 +6,7 @@ public sealed record LinkOver() : Refusal;
 
 public sealed record NoAddressOnFile() : Refusal;
 
-/// <summary>The client said as much about who pays as the shop is asked to read in a day.</summary>
+/// <summary>The client has written about who pays as often as the shop has to read in a day.</summary>
 public sealed record SaidEnough(int Most) : Refusal("Words");
 
 /// <summary>The racket is at the shop already.</summary>
@@ -15,13 +15,13 @@ public sealed record RacketAtShop() : Refusal;
 /// <summary>There is no earlier job to be done the same again.</summary>
 public sealed record NeverStrung() : Refusal;
 
-/// <summary>The client has the racket no more.</summary>
+/// <summary>The client no longer has the racket.</summary>
 public sealed record RacketGone() : Refusal;
 
 /// <summary>The racket was asked for as often as it may be in a day.</summary>
 public sealed record OrderedEnough(int Most) : Refusal;
 
-/// <summary>What was ordered is on the machine, or was never open.</summary>
+/// <summary>The request is on the machine, or was never open.</summary>
 public sealed record OrderUnderWay(long Racket) : Refusal;
 
 /// <summary>What could hurt takes a code that was typed a moment ago, and this one's ten minutes are over.</summary>

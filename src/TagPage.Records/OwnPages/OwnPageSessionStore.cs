@@ -20,14 +20,14 @@ public sealed class OwnPageSessionStore(Database database, TimeProvider clock)
         public long ClientId { get; init; }
     }
 
-    /// <summary>Null once signed out, too old, or with a link that was taken back since.</summary>
+    /// <summary>Null once signed out, too old, or if its link was withdrawn since.</summary>
     public Row? Find(string? secret) => secret is { Length: > 0 and < 100 }
         ? database.Read(c => c.QuerySingleOrDefault<Row>(FindSql, new { Hash = Hash(secret), Oldest = clock.GetUtcNow() - Longest }))
         : null;
 
     private const string FindSql = "SELECT id_hash, client_id FROM own_page_session WHERE id_hash = @Hash AND made_at > @Oldest";
 
-    /// <summary>The cookie's value for a new session; null where the link was taken back meanwhile.</summary>
+    /// <summary>The cookie's value for a new session; null if the link was withdrawn meanwhile.</summary>
     public string? Begin(OwnPageLinkStore.Row link)
     {
         var secret = Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(SecretBytes));
@@ -50,7 +50,7 @@ public sealed class OwnPageSessionStore(Database database, TimeProvider clock)
 
     /// <summary>
     /// Every browser is signed out and every link is void, those of reminders and of notices too: what somebody else may
-    /// have seen opens nothing any more. Mails still on their way bring links that work, and reminders can be stopped.
+    /// have seen no longer works. Mails still on their way bring links that work, and reminders can be stopped.
     /// </summary>
     public void EndAll(long client) => database.Write(c => c.Execute(EndAllSql, new { client, Now = clock.GetUtcNow() }));
 
@@ -61,7 +61,7 @@ public sealed class OwnPageSessionStore(Database database, TimeProvider clock)
         UPDATE found_event SET secret = lower(hex(randomblob(16))) WHERE client_id = @client;
         """;
 
-    /// <summary>Of all clients, in the caller's transaction. Their links are not touched: those die with the key they were made with.</summary>
+    /// <summary>Of all clients, in the caller's transaction. Their links are not touched: they end with the key they were made with.</summary>
     internal static void EndEverybodys(SqliteConnection connection) => connection.Execute("DELETE FROM own_page_session");
 
     public int Count(long client) => database.Read(c => c.ExecuteScalar<int>(CountSql, new { client, Oldest = clock.GetUtcNow() - Longest }));

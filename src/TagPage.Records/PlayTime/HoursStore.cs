@@ -68,7 +68,7 @@ public sealed class HoursStore(Database database, ShopClock clock)
             : FormKeys.Once(c, who, input.FormKey, clock.Now, () => Add(c, who, racket, input)));
     }
 
-    /// <summary>A household notes what was played on one day; the shop may note a camp in one line.</summary>
+    /// <summary>A household notes what was played on one day; the shop may note a whole camp in one entry.</summary>
     private static Refusal? Fault(Who who, HoursEntry input, DateOnly today)
     {
         var most = who.IsShop ? LoggedHours.Most : LoggedHours.MostADay;

@@ -6,8 +6,8 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.PlayTime;
 
 /// <summary>
-/// Days on which a player does not play. The household says when a pause begins and ends; days and a note of their own
-/// are the shop's to write.
+/// Days on which a player is not playing. The household says when a pause begins and ends; days and a note of their own
+/// are for the shop to enter.
 /// </summary>
 public sealed class PauseStore(Database database, ShopClock clock)
 {
@@ -52,7 +52,7 @@ public sealed class PauseStore(Database database, ShopClock clock)
         LIMIT 1
         """;
 
-    /// <summary>From today on, with no end yet. In a pause already is as good. Done tells the player.</summary>
+    /// <summary>From today on, with no end yet. Idempotent. Done tells the player.</summary>
     public Outcome Begin(Who who, long player) => Write(who, player, BeginSql);
 
     private const string BeginSql = """
@@ -61,7 +61,7 @@ public sealed class PauseStore(Database database, ShopClock clock)
         WHERE NOT EXISTS (SELECT 1 FROM pause WHERE player_id = @player AND from_on <= @today AND (to_on IS NULL OR to_on >= @today))
         """;
 
-    /// <summary>Playing again today: yesterday was the last day of the pause, and one that began today never was.</summary>
+    /// <summary>Playing again today: yesterday was the last day of the pause, and one that began today is removed.</summary>
     public Outcome End(Who who, long player) => Write(who, player, EndSql);
 
     private const string EndSql = """

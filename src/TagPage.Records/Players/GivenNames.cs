@@ -3,7 +3,7 @@ namespace TagPage.Records.Players;
 /// <summary>Players as their own household calls them.</summary>
 public static class GivenNames
 {
-    /// <summary>The first word of each name; whole names where that would make two of them alike.</summary>
+    /// <summary>The first word of each name; whole names if two of them would otherwise be alike.</summary>
     public static IReadOnlyDictionary<string, string> Of(IEnumerable<string> names)
     {
         var all = names.Distinct(StringComparer.Ordinal).ToList();

@@ -27,7 +27,7 @@ public sealed class PlayerPickStore(Database database)
 
     private const string GetSql = $"{Columns} WHERE p.id = @id";
 
-    /// <summary>Players who are called like that, or whose client is.</summary>
+    /// <summary>Players with such a name, or whose client has one.</summary>
     /// <param name="words">From <see cref="SearchWords"/>.</param>
     public IReadOnlyList<Row> Find(string words) => database.Read(c => c.Query<Row>(FindSql, new { Words = words }).ToList());
 

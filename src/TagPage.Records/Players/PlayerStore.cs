@@ -6,7 +6,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Players;
 
-/// <summary>Those who play with the rackets; each belongs to one client.</summary>
+/// <summary>The people who play with the rackets; each belongs to one client.</summary>
 public sealed class PlayerStore(Database database, TimeProvider clock)
 {
     public sealed record Row
@@ -43,7 +43,7 @@ public sealed class PlayerStore(Database database, TimeProvider clock)
     public Outcome Add(Who who, long client, PlayerEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
         c.ExecuteScalar<string?>(ClientSql, new { client }) is null ? new Outcome.Absent() : new Outcome.Done(Insert(c, client, input))));
 
-    /// <summary>For a write that makes more than the player; within its transaction.</summary>
+    /// <summary>For a write that creates more than the player; within its transaction.</summary>
     internal static long Insert(SqliteConnection connection, long client, PlayerEntry input) =>
         connection.ExecuteScalar<long>(AddSql, Values(client, input));
 

@@ -7,8 +7,8 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.Privacy;
 
 /// <summary>
-/// Takes a client out of everything that lies in the data folder but dated copies: records, search words, mails, mail
-/// files, uploads, and what the log of changes still holds. Job counts and money stay, of nobody.
+/// Deletes a client from everything in the data folder except dated backups: records, search words, emails, email files,
+/// uploads, and what the write-ahead log still holds. Job counts and money stay, without the person.
 /// </summary>
 public sealed class EraseStore(Database database, MailFiles files, Uploads uploads)
 {
@@ -46,7 +46,7 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
         WHERE j.state <> 'Cancelled' AND j.id IN {Jobs}
         """;
 
-    // From the leaves to the root; a table that hangs on these and is not named here stops the erasure instead of outliving it.
+    // From the leaves to the root; a table that depends on these and is not named here stops the deletion instead of surviving it.
     private const string EraseSql = $"""
         UPDATE found_event SET notice_id = NULL WHERE client_id = @client OR racket_id IN {Rackets};
         DELETE FROM outbox WHERE to_client_id = @client OR event_id IN (SELECT id FROM found_event WHERE client_id = @client OR racket_id IN {Rackets});

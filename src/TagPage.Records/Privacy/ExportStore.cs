@@ -12,7 +12,7 @@ public sealed class ExportStore(Database database)
     /// <param name="Rows">Text, whole numbers, decimals and nulls.</param>
     public sealed record Sheet(string Name, IReadOnlyList<string> Columns, IReadOnlyList<IReadOnlyList<object?>> Rows);
 
-    /// <summary>All of it as it stood at one moment.</summary>
+    /// <summary>All of it as of one moment.</summary>
     public IReadOnlyList<Sheet> Read(long client) => database.Read(c =>
     {
         c.Execute("BEGIN DEFERRED");

@@ -8,7 +8,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Privacy;
 
-/// <summary>Clients who asked to be forgotten, until it happens.</summary>
+/// <summary>Clients who asked for their data to be deleted, until it happens.</summary>
 public sealed class ForgetStore(Database database, OutboxStore outbox, IOwnPageMails mails, ShopClock clock)
 {
     public static readonly TimeSpan Grace = TimeSpan.FromDays(7);
@@ -47,7 +47,7 @@ public sealed class ForgetStore(Database database, OutboxStore outbox, IOwnPageM
         outbox.Queue(connection, new NewMail(MailKind.ClientNotice, client, mail.Subject, mail.Body));
     }
 
-    /// <summary>Something is still to be strung, collected or paid.</summary>
+    /// <summary>Something is still to be strung, collected or paid for.</summary>
     internal static bool IsOpen(SqliteConnection connection, long client) => connection.ExecuteScalar<bool>(OpenSql, new { client });
 
     private const string OpenSql = """
@@ -69,7 +69,7 @@ public sealed class ForgetStore(Database database, OutboxStore outbox, IOwnPageM
         DELETE FROM client_request WHERE client_id = @client AND kind = 'Forget';
         """;
 
-    /// <summary>Those whose days of grace are over. Who brought a racket meanwhile waits until that is settled.</summary>
+    /// <summary>Those whose days of grace are over. Whoever has brought a racket meanwhile waits until that is settled.</summary>
     public IReadOnlyList<long> Due() => database.Read(c =>
         c.Query<long>("SELECT id FROM client WHERE forget_at <= @Now ORDER BY forget_at", new { clock.Now }).Where(id => !IsOpen(c, id)).ToList());
 }

@@ -6,7 +6,7 @@ namespace TagPage.Records.Rackets;
 
 /// <summary>
 /// A racket goes to another player. The frame gets a new record there; the old record is sold, keeps its history, and
-/// its tag retires, so that neither side reads the other's. All of it happens, or nothing.
+/// its tag retires, so that neither side can read the other's. All of it happens, or nothing.
 /// </summary>
 public sealed class HandOverStore(Database database, TimeProvider clock)
 {

@@ -9,7 +9,7 @@ public sealed record HandedOverAlready() : Refusal;
 /// <summary>Another racket of the player has the number.</summary>
 public sealed record NumberTaken(string Player, int Number) : Refusal(nameof(RacketEntry.Number));
 
-/// <summary>The player has this very racket.</summary>
+/// <summary>The player already has this very racket.</summary>
 public sealed record SamePlayer(string Player) : Refusal;
 
 public sealed record StillOnBench(long Ticket) : Refusal;

@@ -58,7 +58,7 @@ public sealed class RacketStore(Database database, TimeProvider clock)
         WHERE p.id = @player
         """;
 
-    /// <summary>The sport of the racket that came on file last; most shops have one that is usual.</summary>
+    /// <summary>The sport of the racket added last; most shops have a usual one.</summary>
     public Sport? LastSport() => database.Read(c => c.QuerySingleOrDefault<string?>(LastSportSql)) is { } name ? Enum.Parse<Sport>(name) : null;
 
     private const string LastSportSql = "SELECT sport FROM racket ORDER BY id DESC LIMIT 1";
@@ -84,7 +84,7 @@ public sealed class RacketStore(Database database, TimeProvider clock)
             ? new Outcome.Absent()
             : Taken(c, player, 0, input.Number) ?? (Outcome)new Outcome.Done(Insert(c, player, input))));
 
-    /// <summary>For a write that makes more than the racket; within its transaction.</summary>
+    /// <summary>For a write that creates more than the racket; within its transaction.</summary>
     internal static long Insert(SqliteConnection connection, long player, RacketEntry input) =>
         connection.ExecuteScalar<long>(AddSql, Values(player, input));
 
@@ -96,7 +96,7 @@ public sealed class RacketStore(Database database, TimeProvider clock)
         RETURNING id
         """;
 
-    /// <summary>A racket that is sold loses its tag: whoever has it now must not read its history.</summary>
+    /// <summary>A sold racket loses its tag: whoever has it now must not read its history.</summary>
     public Outcome Change(Who who, long id, RacketEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
     {
         if (Get(c, id) is not { } row)

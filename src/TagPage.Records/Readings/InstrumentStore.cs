@@ -42,7 +42,7 @@ public sealed class InstrumentStore(Database database, TimeProvider clock)
 
     private const string AddSql = "INSERT INTO instrument (name, scale) VALUES (@Name, @Scale) RETURNING id";
 
-    /// <summary>Once readings hang on an instrument its scale is fixed, or they would change their meaning.</summary>
+    /// <summary>Once an instrument has readings its scale is fixed, or they would change their meaning.</summary>
     public Outcome Change(Who who, long id, InstrumentEntry input) => database.Write<Outcome>(c =>
     {
         if (!who.IsShop || Get(c, id) is not { } row)

@@ -6,7 +6,7 @@ public sealed record ReadBeforeStrung(string Place, DateOnly Day, DateOnly Strun
 
 public sealed record ReadInFuture(string Place, DateOnly Day) : Oddity(Place);
 
-/// <summary>These strings were out by then.</summary>
+/// <summary>These strings had come out by then.</summary>
 public sealed record ReadAfterEnd(string Place, DateOnly EndedOn) : Oddity(Place);
 
 /// <summary>Not on the instrument of the first reading, so that the two cannot be compared.</summary>
@@ -17,5 +17,5 @@ public sealed record ReadOnOther(string Place, string First) : Oddity(Place);
 /// <summary>More tension than right after stringing, which strings do not do.</summary>
 public sealed record TensionGained(string Place, double Percent, decimal First) : Oddity(Place);
 
-/// <summary>So much less tension than right after stringing that it is hardly true.</summary>
+/// <summary>So much less tension than right after stringing that it is hardly possible.</summary>
 public sealed record TensionGone(string Place, double Percent, decimal First) : Oddity(Place);

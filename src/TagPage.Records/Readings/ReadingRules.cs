@@ -3,7 +3,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Readings;
 
-/// <summary>What a reading can be, and when it looks like a slip of the finger or of the instrument.</summary>
+/// <summary>What a reading can be, and when it looks like a typo or a fault of the instrument.</summary>
 public static class ReadingRules
 {
     /// <summary>The lowest and the highest pitch of a strung bed that a household's phone is believed, in Hz.</summary>

@@ -124,7 +124,7 @@ public sealed class ReadingStore(Database database, ShopClock clock)
         RETURNING id
         """;
 
-    /// <summary>Only the shop takes readings away, and only later ones: the first goes with the job's form.</summary>
+    /// <summary>Only the shop removes readings, and only later ones: the first belongs to the job's form.</summary>
     public Outcome Remove(Who who, long id) => database.Write<Outcome>(c =>
         c.Execute("DELETE FROM reading WHERE id = @id AND first = 0 AND @IsShop", new { who.IsShop, id }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
 
@@ -134,8 +134,8 @@ public sealed class ReadingStore(Database database, ShopClock clock)
         ?? (value is null || HasInstrument(connection, instrumentId) ? null : new InstrumentUnknown("InstrumentId"));
 
     /// <summary>
-    /// The first reading of a job, in the caller's transaction: keeps it, replaces the one there was, or takes it away where there
-    /// is none.
+    /// The first reading of a job, in the caller's transaction: keeps it, replaces the previous one, or removes it if there is
+    /// none.
     /// </summary>
     internal static void SetFirst(SqliteConnection connection, long job, DateOnly on, decimal? value, long? instrumentId)
     {

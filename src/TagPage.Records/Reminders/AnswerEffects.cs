@@ -6,7 +6,7 @@ using TagPage.Records.Jobs;
 
 namespace TagPage.Records.Reminders;
 
-/// <summary>What an answer does to the racket and the bench, and how it is taken back. In the caller's transaction.</summary>
+/// <summary>What an answer does to the racket and the bench, and how it is undone. In the caller's transaction.</summary>
 internal sealed class AnswerEffects(SqliteConnection connection, DateOnly today, DateTimeOffset now)
 {
     public void Change(long reminder, ReminderRacket racket, RacketAnswer answer, AnsweredBy by)

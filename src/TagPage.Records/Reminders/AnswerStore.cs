@@ -6,7 +6,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Reminders;
 
-/// <summary>Keeps what a household answers and makes it come true, all of it or nothing.</summary>
+/// <summary>Saves what a household answers and acts on it, all of it or nothing.</summary>
 public sealed class AnswerStore(Database database, ShopClock clock)
 {
     /// <summary>What was answered.</summary>

@@ -6,7 +6,7 @@ using TagPage.Records.Shop;
 
 namespace TagPage.Records.Reminders;
 
-/// <summary>Reminds one household of a batch by mail, judged at the moment it is its turn.</summary>
+/// <summary>Reminds one household of a batch by email, judged when its turn comes.</summary>
 public sealed class BatchReminder(NewReminderStore news, OutboxStore outbox, IReminderMails mails, ShopStore shops, ShopClock clock)
 {
     /// <summary>Why a household cannot be reminded in a batch now; null where it can.</summary>

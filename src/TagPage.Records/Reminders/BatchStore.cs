@@ -5,7 +5,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Reminders;
 
-/// <summary>Reminders to many households, one after the other. What is still to do stands in a table, so a restart goes on where it stopped.</summary>
+/// <summary>Reminders to many households, one after the other. What is still to do is kept in a table, so that a restart carries on where it stopped.</summary>
 public sealed class BatchStore(Database database, BatchReminder household, ShopClock clock)
 {
     public sealed record Row
@@ -62,11 +62,11 @@ public sealed class BatchStore(Database database, BatchReminder household, ShopC
         ORDER BY b.id LIMIT 1
         """;
 
-    /// <summary>Those that wait are left out; what went out is out.</summary>
+    /// <summary>Those still waiting are left out; what has gone out cannot be called back.</summary>
     public Outcome Stop(long id) => database.Write<Outcome>(c =>
         c.Execute("UPDATE reminder_batch SET stopped_at = COALESCE(stopped_at, @Now) WHERE id = @id", new { id, clock.Now }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
 
-    /// <summary>One household, all of it or nothing: its reminder, its mail and that it is done. False where nobody waits.</summary>
+    /// <summary>One household, all of it or nothing: its reminder, its mail and that it is done. False if nobody is waiting.</summary>
     public bool Step() => database.Write(c =>
     {
         if (c.QueryFirstOrDefault<(long Batch, long Client)?>(NextSql) is not var (batch, client))

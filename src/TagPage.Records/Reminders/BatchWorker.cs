@@ -8,7 +8,7 @@ public sealed class BatchWorker(BatchStore store, ShopStore shops, ShopClock sho
     : PeriodicWork(TimeSpan.FromSeconds(5), clock, log,
         "A batch of reminders could not go on; it is tried again.")
 {
-    /// <summary>How many households one round takes, so that a stop is heard.</summary>
+    /// <summary>How many households one round handles, so that a stop takes effect soon.</summary>
     private const int ARound = 20;
 
     public bool IsQuiet => IsWithin(shopClock.OnTheWall(shopClock.Now).Hour, shops.Get().QuietFromHour, shops.Get().QuietUntilHour);

@@ -5,7 +5,7 @@ public sealed record NewReminderEntry
 {
     public string FormKey { get; init; } = "";
 
-    /// <summary>Remind although the household was reminded a short while ago.</summary>
+    /// <summary>Remind even though the household was reminded recently.</summary>
     public bool Insist { get; init; }
 
     /// <summary>Nothing is sent: the client said on the phone what to do.</summary>

@@ -3,7 +3,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Reminders;
 
-/// <summary>Reminders and the mails they became, for the owner.</summary>
+/// <summary>Reminders and the emails they became, for the owner.</summary>
 public sealed class ReminderListStore(Database database)
 {
     private const int Most = 100;

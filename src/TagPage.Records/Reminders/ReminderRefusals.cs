@@ -10,11 +10,11 @@ public sealed record RemindersUnwanted() : Refusal;
 /// <summary>The client wants no reminders in this month; the owner may insist.</summary>
 public sealed record QuietMonth() : Refusal(nameof(NewReminderEntry.Insist));
 
-/// <summary>The household was reminded a short while ago; the owner may insist.</summary>
+/// <summary>The household was reminded recently; the owner may insist.</summary>
 /// <param name="Days">The shop's own rule.</param>
 public sealed record RemindedLately(int Days) : Refusal(nameof(NewReminderEntry.Insist));
 
-/// <summary>The reminder was taken back or replaced by a newer one.</summary>
+/// <summary>The reminder was withdrawn or replaced by a newer one.</summary>
 public sealed record ReminderVoid() : Refusal;
 
 public sealed record ClientHasNoMail() : Refusal;
@@ -24,8 +24,8 @@ public sealed record ShopHasNoMail() : Refusal;
 /// <summary>Its mail is on its way or out.</summary>
 public sealed record MailedAlready() : Refusal;
 
-/// <summary>The mail is not one that was given up, or its reminder does not hold any more.</summary>
+/// <summary>The email was not given up, or its reminder is no longer valid.</summary>
 public sealed record MailNotGivenUp() : Refusal;
 
-/// <summary>A batch of nobody.</summary>
+/// <summary>An empty batch.</summary>
 public sealed record NobodyChosen() : Refusal;

@@ -24,7 +24,7 @@ public sealed class ReminderStore(Database database, LinkTokens keys, ShopClock 
         public bool Replaced { get; init; }
     }
 
-    /// <summary>Null for a link that was never given out, has run out, was taken back or replaced.</summary>
+    /// <summary>Null for a link that was never given out, has expired, was withdrawn or replaced.</summary>
     public Row? Of(string token) =>
         Find(token, LinkPurpose.Reminder, r => r.Secret) is { Discarded: false, Replaced: false } row && row.ExpiresAt > clock.Now ? row : null;
 
@@ -52,7 +52,7 @@ public sealed class ReminderStore(Database database, LinkTokens keys, ShopClock 
 
     public IReadOnlyList<ReminderRacket> Rackets(long reminder) => database.Read(c => Rackets(c, reminder, clock));
 
-    /// <summary>Those that are the household's no more are left out.</summary>
+    /// <summary>Those that are no longer the household's are left out.</summary>
     internal static IReadOnlyList<ReminderRacket> Rackets(SqliteConnection connection, long reminder, ShopClock clock) =>
         Histories.Into(connection, connection.Query<ReminderRacket>(RacketsSql, new { reminder }).Select(r => r with { IsStrungSince = r.StrungHereOn >= clock.DayOf(r.MadeAt) }));
 

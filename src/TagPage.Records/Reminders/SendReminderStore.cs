@@ -6,7 +6,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Reminders;
 
-/// <summary>What happens to a reminder after it was made: sent, noted as sent, taken back, tried again.</summary>
+/// <summary>What happens to a reminder once it is made: sent, noted as sent, withdrawn, tried again.</summary>
 public sealed class SendReminderStore(Database database, OutboxStore outbox, ShopStore shops, ShopClock clock)
 {
     /// <summary>Puts the mail into the outbox.</summary>
@@ -53,11 +53,11 @@ public sealed class SendReminderStore(Database database, OutboxStore outbox, Sho
 
     private const string SentSql = "UPDATE reminder SET sent_how = @How, sent_at = @Now WHERE id = @id";
 
-    /// <summary>The owner sent it with an app of their own, which cannot tell us.</summary>
+    /// <summary>The owner sent it with an app of their own, which tells us nothing.</summary>
     public Outcome NoteSent(long id, SentHow how) => database.Write<Outcome>(c =>
         c.Execute(SentSql, new { id, How = how.ToString(), clock.Now }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
 
-    /// <summary>Its link opens nothing any more, and its mail does not go out; the link to stop still works.</summary>
+    /// <summary>Its link no longer works, and its email is not sent; the link that stops reminders still works.</summary>
     public Outcome Discard(long id) => database.Write<Outcome>(c =>
     {
         if (c.Execute(DiscardSql, new { id }) == 0)

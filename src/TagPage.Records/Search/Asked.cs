@@ -6,7 +6,7 @@ namespace TagPage.Records.Search;
 /// <summary>What was typed into the search box, read in every way it could be meant.</summary>
 public sealed record Asked
 {
-    /// <summary>A longer text is no name, number or address.</summary>
+    /// <summary>A longer text cannot be a name, number or address.</summary>
     public const int Longest = 300;
 
     private const int FewestPhoneDigits = 3;

@@ -7,7 +7,7 @@ namespace TagPage.Records.Search;
 /// <summary>Looks for clients, players, rackets, tickets and tags.</summary>
 public sealed class SearchStore(Database database)
 {
-    /// <summary>Where more fit, the words were too few.</summary>
+    /// <summary>If more match, there were too few words.</summary>
     public const int Most = 60;
 
     private const string Columns = """
@@ -16,8 +16,8 @@ public sealed class SearchStore(Database database)
         """;
 
     /// <summary>
-    /// The row id of search names the record: 4 × id + 0 client, + 1 player, + 2 racket. Whoever is found brings all
-    /// their rackets along. Names that fit wholly come before those that only begin so.
+    /// The row id of search names the record: 4 × id + 0 client, + 1 player, + 2 racket. Everybody found comes with all
+    /// their rackets. Whole matches come before those that only begin so.
     /// </summary>
     public IReadOnlyList<SearchRow> ByWords(string words) => database.Read(c => c.Query<SearchRow>(ByWordsSql, new { words, Most }).ToList());
 

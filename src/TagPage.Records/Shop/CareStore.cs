@@ -19,7 +19,7 @@ public sealed class CareStore(Database database)
         public string Title { get; init; } = "";
     }
 
-    /// <summary>Null for a name that no guide has.</summary>
+    /// <summary>Null for an unknown name.</summary>
     public Guide? Get(string name) => database.Read(c => c.QuerySingleOrDefault<Guide>(GetSql, new { name }));
 
     private const string GetSql = "SELECT title, markdown FROM care_guide WHERE name = @name";

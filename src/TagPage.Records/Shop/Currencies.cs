@@ -13,7 +13,7 @@ public static class Currencies
 
     public static int Places(string currency) => None.Contains(currency) ? 0 : Three.Contains(currency) ? 3 : 2;
 
-    /// <summary>The most that a price can be, in minor units.</summary>
+    /// <summary>The highest possible price, in minor units.</summary>
     public const long MostMinor = 100_000_000;
 
     /// <summary>

@@ -45,7 +45,7 @@ public sealed class SettingsStore(Database database)
         UPDATE shop SET home_markdown = @HomeMarkdown, accent = @Accent, version = version + 1 WHERE id = 1 AND version = @Version
         """;
 
-    /// <summary>Values that are the product's own are not kept, so that they follow the product.</summary>
+    /// <summary>Values equal to the product's own are not kept, so that they follow the product.</summary>
     public Outcome SaveLives(int version, StartingValues values) =>
         Save(SaveLivesSql, new { Version = version, Values = values == StartingValues.Default ? null : values });
 

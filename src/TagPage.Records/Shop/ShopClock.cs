@@ -1,6 +1,6 @@
 namespace TagPage.Records.Shop;
 
-/// <summary>Now and today as the shop's own clock on the wall shows them.</summary>
+/// <summary>Now and today as the clock on the shop's wall shows them.</summary>
 public sealed class ShopClock(TimeProvider clock, ShopStore shops)
 {
     public DateTimeOffset Now => clock.GetUtcNow();

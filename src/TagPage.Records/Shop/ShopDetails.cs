@@ -38,16 +38,16 @@ public sealed record ShopDetails
     public OwnWords Reminder { get; init; } = new();
     public OwnWords ReminderSms { get; init; } = new();
 
-    /// <summary>"Ready to be collected".</summary>
+    /// <summary>"Ready to collect".</summary>
     public OwnWords Ready { get; init; } = new();
 
-    /// <summary>"We got your request".</summary>
+    /// <summary>"We have your request".</summary>
     public OwnWords Received { get; init; } = new();
 
-    /// <summary>Around what happened to a lost racket.</summary>
+    /// <summary>What goes around the news about a lost racket.</summary>
     public OwnWords Notice { get; init; } = new();
 
-    /// <summary>Reminders to many at once rest between these hours of the shop's clock; alike for no rest.</summary>
+    /// <summary>Reminders to many at once are held back between these hours of the shop's clock; the same hour twice for never.</summary>
     public int QuietFromHour { get; init; } = 20;
     public int QuietUntilHour { get; init; } = 8;
 

@@ -18,7 +18,7 @@ public sealed class ShopStore(Database database)
 
     private Kept? _kept;
 
-    /// <summary>The shop, or a nameless one as long as it has not been set up.</summary>
+    /// <summary>The shop, or a nameless one until it has been set up.</summary>
     public ShopDetails Get()
     {
         var generation = database.Generation;

@@ -3,7 +3,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Shop;
 
-/// <summary>Remembers every address that was set, because labels out there may carry it.</summary>
+/// <summary>Remembers every address that was set, because labels in use may carry it.</summary>
 public sealed class UsedAddressStore(Database database, TimeProvider clock)
 {
     public sealed record Row

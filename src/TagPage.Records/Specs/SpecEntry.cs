@@ -1,6 +1,6 @@
 namespace TagPage.Records.Specs;
 
-/// <summary>One measuring of a racket as entered.</summary>
+/// <summary>One measurement of a racket as entered.</summary>
 public sealed record SpecEntry
 {
     public string FormKey { get; init; } = "";

@@ -71,7 +71,7 @@ public sealed class SpecStore(Database database, TimeProvider clock)
         WHERE id = @Id AND racket_id = @Racket AND version = @Version
         """;
 
-    /// <summary>Names of stiffness scales used before, to offer while typing.</summary>
+    /// <summary>Names of stiffness scales used before, to suggest while typing.</summary>
     public IReadOnlyList<string> Scales() => database.Read(c => c.Query<string>(ScalesSql).ToList());
 
     private const string ScalesSql = """

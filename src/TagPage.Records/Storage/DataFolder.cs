@@ -1,6 +1,6 @@
 namespace TagPage.Records.Storage;
 
-/// <summary>The one folder under which everything that lives is kept: database, keys, copies, outgoing mail.</summary>
+/// <summary>The one folder in which everything is kept: database, keys, backups, outgoing email.</summary>
 public sealed class DataFolder
 {
     /// <exception cref="CannotStartException">The folder cannot be made, or not be written.</exception>
@@ -31,7 +31,7 @@ public sealed class DataFolder
 
     public string Copies => Directory.CreateDirectory(Path.Combine(Root, "copies")).FullName;
 
-    /// <summary>Takes away what others may do with a folder or file, and gives nobody anything.</summary>
+    /// <summary>Removes other users' access to a folder or file, and grants nobody anything.</summary>
     public static void CloseToOthers(string path)
     {
         if (!OperatingSystem.IsWindows())

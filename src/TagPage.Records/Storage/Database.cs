@@ -4,8 +4,8 @@ using Microsoft.Data.Sqlite;
 namespace TagPage.Records.Storage;
 
 /// <summary>
-/// The only place that opens the database. Reads run beside each other; writes pass one lane, each a transaction
-/// begun IMMEDIATE, so it is whole or not there at all.
+/// The only place that opens the database. Reads run in parallel; writes run one at a time, each in a transaction
+/// begun IMMEDIATE, so that it is complete or not there at all.
 /// </summary>
 public sealed class Database : IDisposable
 {
@@ -40,7 +40,7 @@ public sealed class Database : IDisposable
     /// <summary>What belongs to every write: runs in its transaction, right before it is committed.</summary>
     public Action<SqliteConnection>? BeforeCommit { get; set; }
 
-    /// <summary>How many connections were opened since the start: few, or somebody keeps what is lent.</summary>
+    /// <summary>How many connections were opened since the start: few, unless somebody keeps borrowed ones.</summary>
     internal int Opened => _opened;
 
     public T Read<T>(Func<SqliteConnection, T> work) => Volatile.Read(ref _readers).Lend(work);
@@ -99,8 +99,8 @@ public sealed class Database : IDisposable
     }
 
     /// <summary>
-    /// Writes a few pages, takes them out again and commits, as every save has to. Throws as a save would; does nothing
-    /// while somebody else writes, who shows that it can be done.
+    /// Writes a few pages, removes them again and commits, as every save has to. Throws as a save would; does nothing while
+    /// somebody else is writing, since that shows that writing works.
     /// </summary>
     public void TryWriting()
     {
@@ -121,7 +121,7 @@ public sealed class Database : IDisposable
         DELETE FROM write_probe;
         """;
 
-    /// <summary>Lets go of the database's files. Whoever reads or writes after this opens them anew.</summary>
+    /// <summary>Closes the database's files. Whoever reads or writes after this opens them again.</summary>
     public void Dispose()
     {
         Interlocked.Exchange(ref _readers, new(OpenToRead)).Dispose();

@@ -3,7 +3,7 @@ using Microsoft.Data.Sqlite;
 
 namespace TagPage.Records.Storage;
 
-/// <summary>Looks through the database once a day, as the start did, and remembers what it found.</summary>
+/// <summary>Checks the database once a day, as at the start, and remembers the result.</summary>
 public sealed class DatabaseCheck(Database database, TimeProvider clock, ILogger<DatabaseCheck> log)
     : PeriodicWork(TimeSpan.FromDays(1), clock, log, "The database could not be looked through; it is tried again tomorrow.", atStart: false)
 {
@@ -13,7 +13,7 @@ public sealed class DatabaseCheck(Database database, TimeProvider clock, ILogger
 
     public bool IsSound => !_damaged;
 
-    /// <summary>Looks through it now.</summary>
+    /// <summary>Checks it now.</summary>
     public void Look()
     {
         var finding = Find();
@@ -36,7 +36,7 @@ public sealed class DatabaseCheck(Database database, TimeProvider clock, ILogger
         }
     }
 
-    /// <summary>The first thing that is wrong; null where all is well.</summary>
+    /// <summary>The first fault; null if there is none.</summary>
     internal static string? Finding(SqliteConnection connection) =>
         connection.ExecuteScalar<string>("PRAGMA quick_check(1)") is var told and not "ok" ? told : null;
 }

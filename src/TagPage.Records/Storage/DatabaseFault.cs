@@ -2,7 +2,7 @@ using Microsoft.Data.Sqlite;
 
 namespace TagPage.Records.Storage;
 
-/// <summary>What of a database's failure the program can tell people about.</summary>
+/// <summary>The database failures that the program can explain to people.</summary>
 public static class DatabaseFault
 {
     // Result codes of SQLite, https://www.sqlite.org/rescode.html

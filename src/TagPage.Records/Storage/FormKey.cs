@@ -2,7 +2,7 @@ using System.Security.Cryptography;
 
 namespace TagPage.Records.Storage;
 
-/// <summary>Names one opened form, so that sending it twice makes one record.</summary>
+/// <summary>Identifies one opened form, so that sending it twice makes one record.</summary>
 public static class FormKey
 {
     public static string New() => RandomNumberGenerator.GetHexString(FormKeys.KeyLength, lowercase: true);

@@ -8,7 +8,7 @@ public static class KeyFiles
 {
     public static bool Any(DataFolder folder) => All(folder).Any();
 
-    /// <exception cref="CannotStartException">One is cut or damaged. With another in its place links and sign-ins would be void.</exception>
+    /// <exception cref="CannotStartException">One is truncated or damaged. A new one in its place would void links and sign-ins.</exception>
     public static void RefuseDamaged(DataFolder folder)
     {
         if (All(folder).FirstOrDefault(f => !IsWhole(f)) is { } damaged)
@@ -38,7 +38,7 @@ public static class KeyFiles
             File.Delete(file);
     }
 
-    /// <summary>Written whole and on the disk, readable by nobody else, before it has its name: a cut in power leaves a whole key or none.</summary>
+    /// <summary>Written completely and to the disk, readable by nobody else, before it gets its name: a power cut leaves a whole key or none.</summary>
     public static void Write(string file, ReadOnlySpan<byte> key)
     {
         var options = new FileStreamOptions { Mode = FileMode.Create, Access = FileAccess.Write };

@@ -6,7 +6,7 @@ namespace TagPage.Records.Storage;
 /// <summary>Brings the schema up to date: the known migrations in name order, each in one transaction, each recorded.</summary>
 public sealed class Migrator(Database database, DataFolder folder, TimeProvider clock, IReadOnlyList<Migration> known, ILogger<Migrator> log)
 {
-    /// <summary>True where the database has all that this program knows, and nothing else.</summary>
+    /// <summary>True if the database has all the steps this program knows, and no others.</summary>
     public bool IsCurrent => Applied().SequenceEqual(known.Select(m => m.Name));
 
     /// <exception cref="CannotStartException">The database was made by a newer program.</exception>

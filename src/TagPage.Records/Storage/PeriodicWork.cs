@@ -3,13 +3,13 @@ using Microsoft.Data.Sqlite;
 namespace TagPage.Records.Storage;
 
 /// <summary>
-/// Work that is done when the program starts and then again and again, as long as it runs. Where the database or the
-/// disk is in the way it is logged and tried again the next time; anything else ends the program.
+/// Work that is done when the program starts and then again and again, as long as it runs. If the database or the disk
+/// prevents it, that is logged and tried again the next time; anything else ends the program.
 /// </summary>
-/// <param name="every">How long it rests in between.</param>
+/// <param name="every">How long it waits in between.</param>
 /// <param name="clock">The program's clock.</param>
 /// <param name="log">Of the worker.</param>
-/// <param name="failure">The sentence for the log when it did not go.</param>
+/// <param name="failure">The sentence for the log when it failed.</param>
 /// <param name="atStart">False where the start itself has just done it.</param>
 public abstract class PeriodicWork(TimeSpan every, TimeProvider clock, ILogger log, string failure, bool atStart = true) : BackgroundService
 {
@@ -27,7 +27,7 @@ public abstract class PeriodicWork(TimeSpan every, TimeProvider clock, ILogger l
         }
         catch (OperationCanceledException)
         {
-            // The program ends, perhaps because it never got to start.
+            // The program is ending, perhaps before it ever started.
         }
     }
 

@@ -3,9 +3,9 @@ using Microsoft.Data.Sqlite;
 namespace TagPage.Records.Storage;
 
 /// <summary>
-/// Connections for reading, opened once and lent again and again, the one used last first; a read within a read goes on
-/// with its connection. So a request has one for all its reads. None comes back with a transaction open, so that what
-/// rests here holds nothing up.
+/// Connections for reading, opened once and lent again and again, the one used last first; a read within a read uses the
+/// same connection, so that a request needs one for all its reads. None comes back with a transaction open, so that idle
+/// ones hold nothing up.
 /// </summary>
 internal sealed class ReadConnections(Func<SqliteConnection> open) : IDisposable
 {

@@ -6,7 +6,7 @@ using SQLitePCL;
 namespace TagPage.Records.Storage;
 
 /// <summary>
-/// Judges the database's file without changing a byte of it, so that no other program's and no damaged one is written to.
+/// Checks the database file without changing a byte of it, so that nothing is written to a damaged file or another program's.
 /// <c>application_id</c> says whose it is, <c>user_version</c> whether it is a copy that nobody started from yet.
 /// </summary>
 public static class RecordsFile
@@ -48,7 +48,7 @@ public static class RecordsFile
         }
     }
 
-    /// <summary>Begins a new file as this program's, and takes the mark off a copy. Both before the journal is the write-ahead log.</summary>
+    /// <summary>Marks a new file as this program's, and removes the mark of a backup. Both before the journal is the write-ahead log.</summary>
     public static void Prepare(DataFolder folder)
     {
         var isNew = !IsThere(folder);

@@ -9,5 +9,5 @@ public abstract record Refusal(string Field = "");
 /// <summary>Somebody saved the record after this form was opened.</summary>
 public sealed record SavedMeanwhile() : Refusal;
 
-/// <summary>The form carries no key that was ever given out.</summary>
+/// <summary>The form's key was never given out.</summary>
 public sealed record FormKeyUnknown() : Refusal;

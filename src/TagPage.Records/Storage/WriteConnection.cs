@@ -3,7 +3,7 @@ using Microsoft.Data.Sqlite;
 
 namespace TagPage.Records.Storage;
 
-/// <summary>The one connection that writes, opened with the first write. Whoever uses it holds the lane.</summary>
+/// <summary>The one connection that writes, opened with the first write and used by one writer at a time.</summary>
 internal sealed class WriteConnection(Func<SqliteConnection> open) : IDisposable
 {
     // Result codes of SQLite after which a connection is as good as before, https://www.sqlite.org/rescode.html

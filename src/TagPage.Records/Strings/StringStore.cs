@@ -47,7 +47,7 @@ public sealed class StringStore(Database database, TimeProvider clock)
         RETURNING id
         """;
 
-    /// <summary>A string that hangs in a job keeps its material and gauge, or the racket's history would change with it.</summary>
+    /// <summary>A string used in a job keeps its material and gauge, or the racket's history would change with it.</summary>
     public Outcome Change(Who who, long id, StringEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
     {
         if (c.QuerySingleOrDefault<Row>(GetSql, new { id }) is not { } row)

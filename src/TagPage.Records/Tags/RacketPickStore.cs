@@ -33,7 +33,7 @@ public sealed class RacketPickStore(Database database)
         WHERE r.id = @id AND r.state <> 'Sold'
         """;
 
-    /// <summary>What is on the bench and what came on file last.</summary>
+    /// <summary>What is on the bench and what was added last.</summary>
     public IReadOnlyList<Row> Recent() => database.Read(c => c.Query<Row>(RecentSql).ToList());
 
     private const string RecentSql = $"""
@@ -44,7 +44,7 @@ public sealed class RacketPickStore(Database database)
         ORDER BY r.id DESC
         """;
 
-    /// <summary>Rackets whose frame, player or client is called like that.</summary>
+    /// <summary>Rackets whose frame, player or client has such a name.</summary>
     /// <param name="words">From <see cref="SearchWords"/>.</param>
     public IReadOnlyList<Row> Find(string words) => database.Read(c => c.Query<Row>(FindSql, new { Words = words }).ToList());
 

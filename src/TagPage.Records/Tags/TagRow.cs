@@ -2,7 +2,7 @@ using TagPage.Records.DueDates;
 
 namespace TagPage.Records.Tags;
 
-/// <summary>A racket with a live tag. Holds habits, for the forecast only: no page is given it.</summary>
+/// <summary>A racket with a live tag. Holds habits, for the forecast only: never passed to a page.</summary>
 public record TagRow : ForecastRow
 {
     public int Number { get; init; }

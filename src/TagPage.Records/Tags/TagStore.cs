@@ -7,7 +7,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Tags;
 
-/// <summary>The codes by which the world knows the rackets. A racket has at most one that is live; a retired one never lives again.</summary>
+/// <summary>The codes by which the world knows the rackets. A racket has at most one that is live; a retired one is never used again.</summary>
 public sealed class TagStore(Database database, TimeProvider clock)
 {
     public sealed record Row
@@ -63,7 +63,7 @@ public sealed class TagStore(Database database, TimeProvider clock)
         return Insert(c, racket, clock.GetUtcNow());
     }));
 
-    /// <summary>Retires a live tag; retired already is as good.</summary>
+    /// <summary>Retires a live tag. Idempotent.</summary>
     public Outcome Retire(Who who, TagCode code) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
     {
         if (Get(c, code) is not { RacketId: { } racket } row)
@@ -73,7 +73,7 @@ public sealed class TagStore(Database database, TimeProvider clock)
         return new Outcome.Done(racket);
     });
 
-    /// <summary>Shuts a live tag's found page, or opens it. The result's id is the racket's.</summary>
+    /// <summary>Closes a live tag's found page, or opens it. The result's id is the racket's.</summary>
     public Outcome BlockFinders(Who who, TagCode code, bool block) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
         c.QuerySingleOrDefault<long?>(BlockSql, new { code, At = block ? clock.GetUtcNow() : (DateTimeOffset?)null }) is { } racket
             ? new Outcome.Done(racket)
@@ -81,7 +81,7 @@ public sealed class TagStore(Database database, TimeProvider clock)
 
     private const string BlockSql = "UPDATE tag SET found_blocked_at = @At WHERE code = @code AND state = 'Live' RETURNING racket_id";
 
-    /// <summary>Links a blank tag; a live tag the racket has retires. Linked to this racket already is as good.</summary>
+    /// <summary>Links a blank tag and retires the racket's live one. Idempotent.</summary>
     public Outcome Link(Who who, TagCode code, long racket) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
     {
         if (Untaggable(c, racket) is { } untaggable)
@@ -124,7 +124,7 @@ public sealed class TagStore(Database database, TimeProvider clock)
         VALUES (@Code, 'Live', @racket, @Now, @Now)
         """;
 
-    /// <summary>Retires what tag a racket has; within the caller's transaction.</summary>
+    /// <summary>Retires the tag a racket has; within the caller's transaction.</summary>
     internal static void RetireOf(SqliteConnection connection, long racket, DateTimeOffset now) =>
         connection.Execute(RetireSql, new { racket, Now = now });
 

@@ -1,9 +1,9 @@
 namespace TagPage.Web.Csv;
 
-/// <summary>Everything found wrong, as far as one person can work through it; the rest is counted.</summary>
+/// <summary>All errors found, as many as one person can work through; the rest are counted.</summary>
 public sealed class Problems
 {
-    /// <summary>So many are kept.</summary>
+    /// <summary>How many are kept.</summary>
     public const int Most = 100;
 
     private readonly List<Problem> _kept = [];

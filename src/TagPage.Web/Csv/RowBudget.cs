@@ -1,6 +1,6 @@
 namespace TagPage.Web.Csv;
 
-/// <summary>Hands a file's text out and throws a <see cref="RowTooLongException"/> where one line wants too much of it.</summary>
+/// <summary>Hands out a file's text and throws a <see cref="RowTooLongException"/> if one line is too long.</summary>
 internal sealed class RowBudget(string text) : StringReader(text)
 {
     /// <summary>Characters of one line: many times what all fields of a sheet may hold.</summary>

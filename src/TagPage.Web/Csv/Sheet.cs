@@ -8,7 +8,7 @@ namespace TagPage.Web.Csv;
 /// <param name="Columns">In the order the template writes them.</param>
 public sealed record Sheet(string File, string Purpose, IReadOnlyList<Column> Columns)
 {
-    /// <summary>An empty file with its header, marked as UTF-8 so that spreadsheet programs take it for that.</summary>
+    /// <summary>An empty file with its header, marked as UTF-8 for spreadsheet programs.</summary>
     public byte[] Template() =>
         [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(string.Join(',', Columns.Select(c => c.Name)) + "\r\n")];
 }

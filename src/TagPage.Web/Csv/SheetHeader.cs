@@ -1,6 +1,6 @@
 namespace TagPage.Web.Csv;
 
-/// <summary>Which of a sheet's columns stands where in the file.</summary>
+/// <summary>Where each of a sheet's columns is in the file.</summary>
 public sealed class SheetHeader
 {
     private readonly Dictionary<Column, int> _places = [];

@@ -18,7 +18,7 @@ public sealed partial class AccentStyle(string css)
         return $":root{{--accent:{accent.Colour};--on-accent:{accent.Text}}}";
     }
 
-    /// <summary>The wished colour as the pages use it, in light (0) or in dark (1).</summary>
+    /// <summary>The colour asked for, as the pages use it, in light (0) or in dark (1).</summary>
     public Accent On(Rgb wish, int scheme) =>
         Accent.On(wish, [Token("paper", scheme), Token("raised", scheme)], Token("raised", 0), Token("ink", 0));
 

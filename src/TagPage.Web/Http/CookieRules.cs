@@ -1,8 +1,8 @@
 namespace TagPage.Web.Http;
 
 /// <summary>
-/// What every cookie of the program keeps to. Where the shop's address is https, a cookie is tied to exactly that host
-/// and never travels in the open (the __Host- prefix of RFC 6265bis); on a first try over http it has a plain name.
+/// The rules for every cookie of the program. If the shop's address is https, a cookie is tied to exactly that host
+/// and never sent unencrypted (the __Host- prefix of RFC 6265bis); on a first try over http it has a plain name.
 /// </summary>
 public sealed class CookieRules(PublicAddress address)
 {

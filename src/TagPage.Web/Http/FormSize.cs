@@ -6,8 +6,8 @@ using Microsoft.AspNetCore.Mvc.Filters;
 namespace TagPage.Web.Http;
 
 /// <summary>
-/// Answers 413 to a form larger than the server or its page takes. Antiforgery would stumble over it first and
-/// tell the sender to load the page once more.
+/// Answers 413 to a form larger than the server or its page takes. Antiforgery would fail first and tell the
+/// sender to reload the page.
 /// </summary>
 internal sealed class FormSize : IAuthorizationFilter, IOrderedFilter
 {

@@ -33,7 +33,7 @@ internal sealed class Readiness(Migrator migrator, DatabaseCheck check, WritePro
         Task.FromResult(migrator.IsCurrent && check.IsSound && probe.Works() ? HealthCheckResult.Healthy() : HealthCheckResult.Unhealthy());
 }
 
-/// <summary>Whether the database can be written: tried when somebody asks, but not again within seconds, since anybody may ask.</summary>
+/// <summary>Whether the database can be written: tested on request, but not again within seconds, since anybody may ask.</summary>
 internal sealed class WriteProbe(Database database, TimeProvider clock, ILogger<WriteProbe> log)
 {
     private static readonly TimeSpan Rest = TimeSpan.FromSeconds(10);

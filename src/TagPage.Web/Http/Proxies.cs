@@ -8,8 +8,8 @@ namespace TagPage.Web.Http;
 internal static class Proxies
 {
     /// <summary>
-    /// Whose word about the client's address and scheme is taken: proxies on this machine, and those the setting
-    /// TagPage:Proxies names (addresses or networks like 10.0.0.0/24, with commas between). Never anybody's word about the host.
+    /// Who is believed about the client's address and scheme: proxies on this machine, and those that the setting
+    /// TagPage:Proxies names (addresses or networks like 10.0.0.0/24, with commas between). Nobody is believed about the host.
     /// </summary>
     public static void AddProxies(this IServiceCollection services, IConfiguration configuration)
     {

@@ -18,7 +18,7 @@ public sealed class PublicAddress
         _base = Read(IsConfigured ? configuration["TagPage:Address"]! : App.DefaultAddress);
     }
 
-    /// <summary>False while no address is set and the one this machine listens on stands in.</summary>
+    /// <summary>False while no address is set and the one this machine listens on is used instead.</summary>
     public bool IsConfigured { get; }
 
     public bool IsHttps => _base.Scheme == Uri.UriSchemeHttps;
@@ -29,7 +29,7 @@ public sealed class PublicAddress
     /// <param name="path">Begins with a slash.</param>
     public string Of(string path) => Base + path;
 
-    /// <summary>Where no address is configured, the one the server listens on takes its place once that is known.</summary>
+    /// <summary>If no address is configured, the one the server listens on is used once it is known.</summary>
     public void UseListening(string address)
     {
         if (!IsConfigured)

@@ -8,8 +8,7 @@ using Microsoft.Net.Http.Headers;
 namespace TagPage.Web.Http;
 
 /// <summary>
-/// Answers 400 to a form that is damaged or written in another way than browsers write it, before anything else stumbles
-/// over it.
+/// Answers 400 to a form that is damaged or not written as browsers write it, before anything else fails on it.
 /// </summary>
 internal sealed class ReadableForm : IAsyncAuthorizationFilter, IOrderedFilter
 {
@@ -24,7 +23,7 @@ internal sealed class ReadableForm : IAsyncAuthorizationFilter, IOrderedFilter
         var http = context.HttpContext;
         if (!http.Request.HasFormContentType)
             return;
-        // A page that tells what is wrong must not stumble over the same form.
+        // The page that says what is wrong must not fail on the same form.
         if (IsShowingProblem(http))
             http.Features.Set<IFormFeature>(new FormFeature(FormCollection.Empty));
         else if (!IsUtf8(http.Request) || !await CanBeRead(http.Request))

@@ -12,7 +12,7 @@ public sealed class SecurityHeaders(RequestDelegate next)
 
     public Task InvokeAsync(HttpContext context)
     {
-        // Set as the response starts, since the error handler clears what stood there before.
+        // Set as the response starts, because the error handler clears what was set before.
         context.Response.OnStarting(() =>
         {
             Write(context);

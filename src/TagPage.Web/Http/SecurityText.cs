@@ -3,7 +3,7 @@ using TagPage.Records.Shop;
 
 namespace TagPage.Web.Http;
 
-/// <summary>Tells whom to write to about a hole in the fence (RFC 9116). Made anew at each reading, so it never expires.</summary>
+/// <summary>Whom to contact about a vulnerability (RFC 9116). Generated on each request, so that it never expires.</summary>
 internal static class SecurityText
 {
     private static readonly TimeSpan GoodFor = TimeSpan.FromDays(180);
@@ -15,7 +15,7 @@ internal static class SecurityText
                 : Results.NotFound())
             .AllowAnonymous();
 
-    /// <summary>A web address would have to be https, so a shop tried over http without mail or phone has nobody to name.</summary>
+    /// <summary>A web address would have to be https, so a shop tried over http without email or phone has no contact to give.</summary>
     private static string? Contact(ShopDetails shop, PublicAddress address) =>
         shop.Mail is { } mail ? "mailto:" + Uri.EscapeDataString(mail).Replace("%40", "@", StringComparison.Ordinal)
         : shop.Phone is { } phone ? "tel:" + phone

@@ -29,7 +29,7 @@ public sealed class TagCache(RequestDelegate next, Database database, ShopClock 
 
     private sealed record Kept(byte[] Body, string Tag, object? Style, DateTimeOffset From, DateTimeOffset Until);
 
-    /// <summary>The pages rendered under one generation. What is put on a shelf that is no longer current is never served.</summary>
+    /// <summary>The pages rendered under one generation. What was stored for an older generation is never served.</summary>
     private sealed record Shelf(long Generation)
     {
         private readonly ConcurrentDictionary<Key, Kept> _pages = new();
@@ -70,7 +70,7 @@ public sealed class TagCache(RequestDelegate next, Database database, ShopClock 
         await Send(context, key.Encoding, kept);
     }
 
-    /// <summary>Null for whatever is not a stranger's look at a tag's page, and for a source that is refused.</summary>
+    /// <summary>Null unless a stranger is looking at a tag's page, and for a refused source.</summary>
     private Key? KeyOf(HttpContext context)
     {
         var request = context.Request;

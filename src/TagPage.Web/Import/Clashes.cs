@@ -3,7 +3,7 @@ using TagPage.Web.Csv;
 
 namespace TagPage.Web.Import;
 
-/// <summary>What the shop has already, as problems of the files' lines.</summary>
+/// <summary>What the shop already has, as problems of the files' lines.</summary>
 internal static class Clashes
 {
     public static Problem Of(ImportClash clash) => clash switch

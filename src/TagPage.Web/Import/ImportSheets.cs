@@ -2,7 +2,7 @@ using TagPage.Web.Csv;
 
 namespace TagPage.Web.Import;
 
-/// <summary>The files of records, in the order in which one points at the other.</summary>
+/// <summary>The files of records, each after those it refers to.</summary>
 internal static class ImportSheets
 {
     /// <summary>The shop's own page in Markdown, for a shop that does not exist yet.</summary>
@@ -11,7 +11,7 @@ internal static class ImportSheets
     public static IReadOnlyList<Sheet> All { get; } =
         [ClientSheet.Sheet, PlayerSheet.Sheet, StringSheet.Sheet, RacketSheet.Sheet, SpecSheet.Sheet, JobSheet.Sheet];
 
-    /// <summary>Which files must come with a file, since it points at them.</summary>
+    /// <summary>Which files must come with a file because it refers to them.</summary>
     public static IReadOnlyDictionary<string, string[]> Needs { get; } = new Dictionary<string, string[]>
     {
         [PlayerSheet.File] = [ClientSheet.File],

@@ -8,7 +8,7 @@ using C = TagPage.Web.Import.JobColumns;
 
 namespace TagPage.Web.Import;
 
-/// <summary>Whether the cells of a job fit each other. A cell that did not read is not blamed a second time.</summary>
+/// <summary>Whether the cells of a job fit each other. An unreadable cell is not reported twice.</summary>
 internal static class JobCoherence
 {
     public static void Check(SheetRow row, ImportContext context, JobRow job)

@@ -3,7 +3,7 @@ using TagPage.Web.Csv;
 
 namespace TagPage.Web.Import;
 
-/// <summary>Keys of one file and what points at them from others, with what is wrong among the problems of their row.</summary>
+/// <summary>Keys of one file and references to them from others; errors go among the problems of their row.</summary>
 internal static class Keys
 {
     public static void Add<T>(this Keyed<T> rows, SheetRow row, Column<string> column, T value) where T : class
@@ -14,7 +14,7 @@ internal static class Keys
     }
 
     /// <summary>What a cell points at; null, with the reason among the problems, where there is no such key.</summary>
-    /// <param name="rows">Those it can point at.</param>
+    /// <param name="rows">The rows it can refer to.</param>
     /// <param name="row">Where it stands.</param>
     /// <param name="column">Its column.</param>
     /// <param name="file">The name of the file that holds the keys.</param>

@@ -54,7 +54,7 @@ public static class LabelStocks
         PitchYMm = (double)s.SheetPitchYMm,
     };
 
-    // A colour that only its name is known of is worked out as the shop's usual one, else as white.
+    // A colour known only by its name is taken as the shop's usual one, otherwise as white.
     private static Rgb ColourOf(LabelSettings s, string? name) =>
         TapeColours.Patch(string.IsNullOrEmpty(name) ? s.TapeColour : name) ?? TapeColours.Patch(s.TapeColour) ?? Rgb.White;
 }

@@ -4,7 +4,7 @@ using QRCoder;
 
 namespace TagPage.Web.Labels;
 
-/// <summary>The QR of a private link. Its token tells capitals from small letters, so it cannot take the dense mode of a tag's.</summary>
+/// <summary>The QR of a private link. Its token is case-sensitive, so it cannot use the dense mode of a tag's QR.</summary>
 public static class LinkSquare
 {
     /// <param name="link">An address.</param>

@@ -20,7 +20,7 @@ public static class TagSquare
         }
     }
 
-    /// <summary>Why a label should not be printed yet, or null when nothing speaks against it.</summary>
+    /// <summary>Why a label should not be printed yet, or null if there is no reason not to.</summary>
     public static string? Warning(PublicAddress address) => (address.IsConfigured, address.IsHttps) switch
     {
         (false, _) => $"Do not print this yet: it leads to {address.Base}, which only this machine knows. Labels outlive a change of address; set TagPage:Address first.",

@@ -6,7 +6,7 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Mail;
 
-/// <summary>Mails between a finder and the person who looks after a racket.</summary>
+/// <summary>Emails between a finder and the person who looks after a racket.</summary>
 public sealed class FinderMails(ShopStore shops, ShopClock clock) : IFinderMails
 {
     public WrittenMail Acted(MailKind kind, Addressee client, IReadOnlyList<FoundNoticeRow> events)

@@ -3,7 +3,7 @@ using TagPage.Records.Outbox;
 
 namespace TagPage.Web.Mail;
 
-/// <summary>Where no server is set, a mail becomes a file in the data folder's mail/, to be opened by hand. Old ones are pruned.</summary>
+/// <summary>If no server is set, an email becomes a file in the data folder's mail/, to be opened by hand. Old ones are deleted.</summary>
 public sealed class FolderCarrier(MailFiles files, TimeProvider clock) : IMailCarrier
 {
     private static readonly TimeSpan Kept = TimeSpan.FromDays(30);

@@ -16,7 +16,7 @@ public sealed class JobMails(ShopStore shops) : IJobMails
     /// <param name="Sms">The same for an app of the owner's.</param>
     public sealed record Notice(string Subject, MailText Body, string Sms);
 
-    /// <summary>"We got your request".</summary>
+    /// <summary>"We have your request".</summary>
     WrittenMail IJobMails.Received(JobRow job)
     {
         var shop = shops.Get();
@@ -25,7 +25,7 @@ public sealed class JobMails(ShopStore shops) : IJobMails
 
     WrittenMail IJobMails.Ready(JobRow job) => Mail(Ready(job));
 
-    /// <summary>"Ready to be collected", whether or not a mail can go.</summary>
+    /// <summary>"Ready to collect", whether or not an email can be sent.</summary>
     public Notice Ready(JobRow job)
     {
         var shop = shops.Get();

@@ -3,7 +3,7 @@ using TagPage.Records.Outbox;
 
 namespace TagPage.Web.Mail;
 
-/// <summary>A mail as a page of its own: no pictures, no styles, nothing that is fetched.</summary>
+/// <summary>An email as a page of its own: no pictures, no styles, nothing that is fetched.</summary>
 public static class MailHtml
 {
     /// <summary>A mail whose template is Markdown.</summary>
@@ -27,7 +27,7 @@ public static class MailHtml
         _ => Encoded(made(part)),
     };
 
-    /// <summary>Line breaks stay what they are until blocks are cut.</summary>
+    /// <summary>Line breaks stay as they are until the text is split into blocks.</summary>
     private static string Encoded(string text) => HtmlEncoder.Default.Encode(text).Replace("&#xA;", "\n", StringComparison.Ordinal);
 
     private static string Lines(string encoded) => encoded.Replace("\n", "<br>\n", StringComparison.Ordinal);

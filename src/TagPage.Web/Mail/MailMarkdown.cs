@@ -11,7 +11,7 @@ namespace TagPage.Web.Mail;
 /// <summary>
 /// Writes a mail whose template is Markdown. The template is parsed with a mark in place of each value and link; the
 /// marks are replaced in what was parsed, so that no value is ever read as Markdown. Marks are made of two characters
-/// that are taken out of the template before, and values are not there yet: nobody can type one.
+/// that are taken out of the template before, and values are not there yet: nobody can type them.
 /// </summary>
 public sealed partial class MailMarkdown
 {
@@ -46,7 +46,7 @@ public sealed partial class MailMarkdown
         return OwnersMarkdown.Write(document);
     }
 
-    /// <summary>[words]({link}) leads there; an address that a value would be part of is none.</summary>
+    /// <summary>[words]({link}) leads there; an address that contains a value is not a link.</summary>
     private void Point(LinkInline link)
     {
         link.Title = link.Title is null ? null : Shown(link.Title);

@@ -4,16 +4,16 @@ using TagPage.Records.Outbox;
 namespace TagPage.Web.Mail;
 
 /// <summary>
-/// Sends what stands in the outbox. A mail is claimed in a committed write, handed to the carrier, and marked with what
+/// Sends what is in the outbox. An email is claimed in a committed write, handed to the carrier, and marked with what
 /// became of it; one that stays claimed is not sent again by this process.
 /// </summary>
 public sealed class MailSender(OutboxStore outbox, MailFateStore store, MailFates fates, MailWriter writer, IMailCarrier carrier, TimeProvider clock, ILogger<MailSender> log)
     : BackgroundService
 {
-    /// <summary>The longest the room sleeps, so that mail queued meanwhile is not forgotten.</summary>
+    /// <summary>The longest sleep, so that email queued meanwhile is not forgotten.</summary>
     private static readonly TimeSpan Look = TimeSpan.FromSeconds(5);
 
-    /// <summary>After this long a mail that the server lets wait no longer holds up those behind it.</summary>
+    /// <summary>After this long an email that the server keeps waiting no longer holds up those behind it.</summary>
     private static readonly TimeSpan Turn = TimeSpan.FromSeconds(20);
 
     /// <summary>Of one lane at the same time, while the server lets them wait.</summary>
@@ -35,13 +35,13 @@ public sealed class MailSender(OutboxStore outbox, MailFateStore store, MailFate
                 if (!stop.IsCancellationRequested)
                     log.LogError(e, "The mail room could not read or mark its outbox; it goes on in a moment.");
             }
-            // Told to stop it just stops: the host would report anything thrown as a crash.
+            // When told to stop it just stops: the host would report any exception as a crash.
             await Task.Delay(Look, clock, stop).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         }
         await Task.WhenAll(underWay);
     }
 
-    /// <summary>Sends everything that may go now, to its end.</summary>
+    /// <summary>Sends everything that may be sent now.</summary>
     public Task SendAll(CancellationToken cancel) => Task.WhenAll(MailLane.All.Select(async lane =>
     {
         var underWay = new List<Task>();

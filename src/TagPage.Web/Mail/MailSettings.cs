@@ -1,6 +1,6 @@
 namespace TagPage.Web.Mail;
 
-/// <summary>Settings TagPage:Smtp:*. Without a host, mails become .eml files in the data folder.</summary>
+/// <summary>Settings TagPage:Smtp:*. Without a host, emails become .eml files in the data folder.</summary>
 public sealed class MailSettings
 {
     public string? Host { get; init; }

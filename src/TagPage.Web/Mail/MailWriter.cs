@@ -5,10 +5,10 @@ using TagPage.Web.Http;
 
 namespace TagPage.Web.Mail;
 
-/// <summary>Makes the finished mail of an outbox row. Only here do links with power come into its text.</summary>
+/// <summary>Writes the finished email of an outbox row. Only here are private links put into its text.</summary>
 public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkTokens keys)
 {
-    /// <exception cref="UndeliverableException">The shop or the addressee has no mail address.</exception>
+    /// <exception cref="UndeliverableException">The shop or the addressee has no email address.</exception>
     public MimeMessage Write(OutboxStore.Row row)
     {
         var shop = shops.Get();
@@ -32,7 +32,7 @@ public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkToken
         return mail;
     }
 
-    /// <summary>RFC 8058: one press stops the reminders; its mail programs only trust https.</summary>
+    /// <summary>RFC 8058: one press stops the reminders; mail programs offer it for https only.</summary>
     private void AddStopHeaders(MimeMessage mail, string stopLink)
     {
         if (!address.IsHttps)
@@ -58,9 +58,9 @@ public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkToken
 
     public string OwnPageLink(long id, string secret) => address.Of("/my/" + keys.Token(LinkPurpose.OwnPage, id, secret));
 
-    /// <summary>Worth nothing any more once the finder's words are answered or wiped.</summary>
+    /// <summary>Void once the finder's words have been answered or wiped.</summary>
     public string AnswerLink(long eventId, string secret) => address.Of("/n/finder/" + keys.Token(LinkPurpose.AnswerFinder, eventId, secret));
 }
 
-/// <summary>A mail that cannot go as things stand, with the sentence for the owner.</summary>
+/// <summary>An email that cannot be sent as things are, with the sentence for the owner.</summary>
 public sealed class UndeliverableException(string sentence) : Exception(sentence);

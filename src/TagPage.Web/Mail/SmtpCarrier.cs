@@ -36,7 +36,7 @@ public sealed class SmtpCarrier(MailSettings settings, TimeProvider clock) : IMa
         await client.SendAsync(mail, patience.Token, patience);
     }
 
-    /// <summary>The server has taken the mail; a slip in saying goodbye must not send it again.</summary>
+    /// <summary>The server has accepted the email; an error while closing the connection must not send it again.</summary>
     private async Task SayGoodbye(SmtpClient client)
     {
         using var enough = new CancellationTokenSource(ForGoodbye, clock);

@@ -3,8 +3,8 @@ using MailKit;
 namespace TagPage.Web.Mail;
 
 /// <summary>
-/// Listens to one SMTP exchange: how long a silence is borne, which begins anew with everything that is said, and
-/// whether the fate of the mail is open.
+/// Listens to one SMTP exchange: how long it waits for a silent server, starting again with everything that is said, and
+/// whether the fate of the email is open.
 /// </summary>
 public sealed class SmtpPatience : IProtocolLogger, ITransferProgress
 {
@@ -25,7 +25,7 @@ public sealed class SmtpPatience : IProtocolLogger, ITransferProgress
         _either = CancellationTokenSource.CreateLinkedTokenSource(_over.Token, cancel);
     }
 
-    /// <summary>Cancelled when patience is at its end, or the program.</summary>
+    /// <summary>Cancelled when it has waited long enough, or the program ends.</summary>
     public CancellationToken Token => _either.Token;
 
     /// <summary>The server got some of the mail, perhaps all, and has not refused it.</summary>

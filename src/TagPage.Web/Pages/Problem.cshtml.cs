@@ -8,7 +8,7 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages;
 
-/// <summary>The one page for everything that went wrong, whatever the verb. What broke stands in the log under the id it shows.</summary>
+/// <summary>The one page for everything that went wrong, whatever the verb. The log has the details under the id it shows.</summary>
 [IgnoreAntiforgeryToken]
 [ResponseCache(NoStore = true)]
 public sealed class ProblemModel(PublicAddress address, ILogger<ProblemModel> log) : PageModel
@@ -57,7 +57,7 @@ public sealed class ProblemModel(PublicAddress address, ILogger<ProblemModel> lo
         _ => (say.Broken, say.BrokenAdvice),
     };
 
-    /// <summary>The visitor's, on the pages that speak it; the shop's own rooms are in English.</summary>
+    /// <summary>The visitor's, on pages that speak it; the shop area is in English.</summary>
     private Language Spoken(PathString path) =>
         path.StartsWithSegments("/t") || path.StartsWithSegments("/n") || path.StartsWithSegments("/my") ? PageLanguage.Of(HttpContext).Language : Languages.English;
 }

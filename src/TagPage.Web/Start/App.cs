@@ -5,7 +5,7 @@ using TagPage.Web.Http.Limits;
 
 namespace TagPage.Web.Start;
 
-/// <summary>Puts the program together: settings, services, the way of a request.</summary>
+/// <summary>Puts the program together: settings, services, the request pipeline.</summary>
 public static class App
 {
     public const string DefaultAddress = "http://localhost:5080";
@@ -36,17 +36,17 @@ public static class App
     {
         // The framework's notes on each request would put the tokens of private links into the log.
         log.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
-        // It warns at each start that keys lie unencrypted; the data folder is readable by its owner alone.
+        // It warns at each start that keys are unencrypted; the data folder is readable by its owner only.
         log.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
-        // Where it listens is printed by ourselves, and a start that fails is told in a sentence instead of a stack trace.
+        // We print where it listens ourselves, and a failed start is explained in a sentence instead of a stack trace.
         log.AddFilter("Microsoft.Hosting.Lifetime", LogLevel.Warning);
         log.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
     }
 
     /// <summary>Builds the program and brings its database up to date.</summary>
     /// <param name="builder">With all settings.</param>
-    /// <param name="serves">It goes on running and needs the data folder for itself; a command that is done at once may run beside it.</param>
-    /// <exception cref="CannotStartException">The data folder holds neither a sound shop nor nothing, and is left as it is; or it is taken.</exception>
+    /// <param name="serves">It keeps running and needs the data folder for itself; a short command may run beside it.</param>
+    /// <exception cref="CannotStartException">The data folder is neither empty nor a sound shop, and is left as it is; or another program has it.</exception>
     public static WebApplication Build(WebApplicationBuilder builder, bool serves = false)
     {
         var app = builder.Build();
@@ -69,7 +69,7 @@ public static class App
         services.GetRequiredService<DueDateKeeper>().Attach();
     }
 
-    /// <summary>Keys are written as the program starts: a page that first needs one may meet a full disk.</summary>
+    /// <summary>Keys are written as the program starts: a page that needs one later may find the disk full.</summary>
     private static void MakeKeys(IServiceProvider services)
     {
         services.GetRequiredService<LinkTokens>();

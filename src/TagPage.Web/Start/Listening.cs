@@ -6,7 +6,7 @@ namespace TagPage.Web.Start;
 
 /// <summary>Where a started program answers.</summary>
 /// <param name="AtThisMachine">For a browser on this machine.</param>
-/// <param name="FromOutside">For other devices in the house; null where only this machine gets through.</param>
+/// <param name="FromOutside">For other devices in the house; null if only this machine can connect.</param>
 public sealed record Listening(string AtThisMachine, string? FromOutside)
 {
     private static readonly string[] Anywhere = ["0.0.0.0", "[::]", "*", "+"];

@@ -5,7 +5,7 @@ namespace TagPage.Web.Start;
 
 internal static class Pipeline
 {
-    /// <summary>The way of a request, outermost first.</summary>
+    /// <summary>The request pipeline, outermost first.</summary>
     public static void UseTagPage(this WebApplication app)
     {
         app.UseForwardedHeaders();

@@ -9,7 +9,7 @@ namespace TagPage.Web.Start;
 
 internal static class SignInServices
 {
-    /// <summary>OWASP asks for this many rounds of PBKDF2 with SHA-256; Identity's SHA-512 makes each of them dearer.</summary>
+    /// <summary>OWASP asks for this many rounds of PBKDF2 with SHA-256; Identity's SHA-512 makes each of them more expensive.</summary>
     public const int HashRounds = 600_000;
 
     private static readonly TimeSpan Idle = TimeSpan.FromDays(14);

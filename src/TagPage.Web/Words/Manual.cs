@@ -39,7 +39,7 @@ public sealed partial class Manual
     [GeneratedRegex("href=\"([a-z-]+)\\.md\"")]
     private static partial Regex BetweenPages();
 
-    /// <summary>Long names of tables may break on a phone, but only between their words.</summary>
+    /// <summary>Long table names may wrap on a phone, but only between their words.</summary>
     [GeneratedRegex("(?<=<code>[a-z_]*)_")]
     private static partial Regex InNames();
 }

@@ -6,7 +6,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Web.Words;
 
-/// <summary>What is odd, as the shop is asked about it.</summary>
+/// <summary>What is odd, as the questions for the shop.</summary>
 public static class ShopQuestions
 {
     /// <exception cref="ArgumentOutOfRangeException">Something the shop is never asked.</exception>

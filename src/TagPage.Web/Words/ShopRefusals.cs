@@ -14,7 +14,7 @@ using TagPage.Records.Tags;
 
 namespace TagPage.Web.Words;
 
-/// <summary>Why something was not saved, as the shop reads it: what is in the way and what to do.</summary>
+/// <summary>Why something was not saved, as the shop reads it: what is wrong and what to do.</summary>
 public static class ShopRefusals
 {
     /// <exception cref="ArgumentOutOfRangeException">A reason the shop is never given.</exception>

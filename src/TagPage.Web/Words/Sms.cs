@@ -44,7 +44,7 @@ public sealed record Sms(bool IsGsm7, int Length, int Parts)
         return Fits(bare) ? bare : character.ToString();
     }
 
-    /// <summary>No character is cut in two: what does not fit whole begins the next part.</summary>
+    /// <summary>No character is split: what does not fit completely begins the next part.</summary>
     private static int Split(List<int> units, int one, int ofMany)
     {
         if (units.Sum() <= one)

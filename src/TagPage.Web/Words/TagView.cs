@@ -32,7 +32,7 @@ public sealed record TagView
 
     public required DateOnly? StringsEndedOn { get; init; }
 
-    /// <summary>Null unless the strings in it came from somebody else, of whom nothing more is known.</summary>
+    /// <summary>Null unless somebody else strung it, about whom nothing more is known.</summary>
     public required DateOnly? ElsewhereOn { get; init; }
 
     /// <summary>The strings in the racket, or the last that were.</summary>

@@ -11,7 +11,7 @@ public enum TagAnswer { NotACode, Mistyped, Unknown, Unassigned, Retired, Refuse
 /// <param name="Racket">For everybody, and only behind a live tag.</param>
 public sealed record TagVisit(TagAnswer Answer, TagCode? Code = null, long? RacketId = null, TagView? Racket = null)
 {
-    /// <summary>How long until a refused source is welcome again.</summary>
+    /// <summary>How long a refused source has to wait.</summary>
     public TimeSpan Wait { get; init; }
 
     /// <summary>For a text that does not read as a code.</summary>

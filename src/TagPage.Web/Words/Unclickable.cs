@@ -5,7 +5,7 @@ using System.Text.RegularExpressions;
 namespace TagPage.Web.Words;
 
 /// <summary>
-/// A stranger's words for a mail: nothing in them becomes a link. Mail programs make links out of addresses they see
+/// A stranger's words for an email: nothing in them becomes a link. Mail programs make links out of addresses they see
 /// in plain text, so dots, colons and @ are bracketed where they could be part of one.
 /// </summary>
 public static partial class Unclickable

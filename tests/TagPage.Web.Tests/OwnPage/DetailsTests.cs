@@ -103,7 +103,7 @@ public sealed class DetailsTests : IAsyncLifetime
 
         Assert.Equal("1|Sms|1088|es", _shop.Records.Text("SELECT reminders || '|' || remind_by || '|' || quiet_months || '|' || language FROM client"));
         Assert.Contains("yes, by SMS, not in July, November", (await _shop.Owner().Open($"/shop/clients/{_odalys}")).Main, StringComparison.Ordinal);
-        Assert.Contains("Mis datos", (await _phone.Open("/my/details")).Main, StringComparison.Ordinal);
+        Assert.Contains("Sus datos", (await _phone.Open("/my/details")).Main, StringComparison.Ordinal);
     }
 
     [Fact]

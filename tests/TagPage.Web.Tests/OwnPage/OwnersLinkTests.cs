@@ -62,7 +62,7 @@ public sealed partial class OwnersLinkTests : IDisposable
 
         var mail = await MimeKit.MimeMessage.LoadAsync(Directory.GetFiles(Path.Combine(_shop.Folder, "mail")).Single(), TestContext.Current.CancellationToken);
 
-        Assert.Contains("este enlace abre su propia página", mail.TextBody, StringComparison.Ordinal);
+        Assert.Contains("Este enlace abre su propia página", mail.TextBody, StringComparison.Ordinal);
         Assert.Matches("<a href=\"https://tag.example/my/[^\"]+\">", mail.HtmlBody);
         Assert.Contains("Odalys &lt;b&gt;Ferran", mail.HtmlBody, StringComparison.Ordinal);
         Assert.Equal("multipart/alternative", mail.Body!.ContentType.MimeType);

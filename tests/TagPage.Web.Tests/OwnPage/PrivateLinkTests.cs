@@ -1,6 +1,8 @@
 using System.Net;
 using TagPage.Records.Outbox;
 using TagPage.Web.Tests.Cast;
+using TagPage.Web.Words;
+using TagPage.Web.Words.OwnPage;
 
 namespace TagPage.Web.Tests.My;
 
@@ -105,19 +107,19 @@ public sealed class PrivateLinkTests : IDisposable
 
     [Theory]
     [InlineData("en", "ask for a new one")]
-    [InlineData("es", "pida un enlace nuevo")]
+    [InlineData("es", "pida uno nuevo")]
     public async Task Sign_out_everywhere_says_to_ask_for_a_new_link_because_the_old_ones_are_dead(string language, string ask)
     {
         var phone = await _shop.Stranger().Enters(_link);
         var page = await phone.Open($"/my/sign-out?lang={language}");
         var everywhere = await phone.Open((await phone.Send(page, page.Form("/my/sign-out?handler=Everywhere"))).Location!);
         Assert.Contains(ask, everywhere.Main, StringComparison.Ordinal);
-        Assert.DoesNotContain(language == "en" ? "open your private link" : "Abra su enlace privado", everywhere.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain(language == "en" ? "open your private link" : "abra su enlace privado", everywhere.Main, StringComparison.Ordinal);
 
         phone = await _shop.Stranger().Enters(_shop.OwnPageLink(_odalys));
         var here = await phone.Open((await phone.Send(await phone.Open($"/my/sign-out?lang={language}"))).Location!);
 
-        Assert.Contains(language == "en" ? "open your private link" : "Abra su enlace privado", here.Main, StringComparison.Ordinal);
+        Assert.Contains(language == "en" ? "open your private link" : "abra su enlace privado", here.Main, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -238,17 +240,24 @@ public sealed class PrivateLinkTests : IDisposable
 
         var odalys = await _shop.Stranger().Enters(_link);
 
-        Assert.Contains("Mis raquetas", (await odalys.Open("/my")).Main, StringComparison.Ordinal);
+        Assert.Contains("Sus raquetas", (await odalys.Open("/my")).Main, StringComparison.Ordinal);
         var english = await odalys.Open("/my?lang=en");
         Assert.Contains("Your rackets", english.Main, StringComparison.Ordinal);
         Assert.Contains(english.Document.QuerySelectorAll("header a"), a => a.GetAttribute("href") == "/my/sign-out?lang=en");
     }
 
-    [Fact]
-    public async Task Language_the_own_page_is_not_written_in_yet_gets_English()
-    {
-        _shop.Records.Change("UPDATE client SET language = 'fr'");
+    public static TheoryData<string> Codes => [.. Languages.All.Select(l => l.Code)];
 
-        Assert.Equal("en", (await (await _shop.Stranger().Enters(_link)).Open("/my")).Document.DocumentElement.GetAttribute("lang"));
+    [Theory]
+    [MemberData(nameof(Codes))]
+    public async Task Client_reads_the_own_page_in_the_language_on_file_and_is_offered_all(string code)
+    {
+        _shop.Records.Change($"UPDATE client SET language = '{code}'");
+
+        var page = (await (await _shop.Stranger().Enters(_link)).Open("/my")).Document;
+
+        Assert.Equal(code, page.DocumentElement.GetAttribute("lang"));
+        Assert.Equal(OwnPageWords.Of(Languages.Of(code)!).Home.Heading, page.QuerySelector("h1")!.TextContent);
+        Assert.Equal(Languages.All.Select(l => l.Code), page.QuerySelectorAll(".languages a").Select(a => a.GetAttribute("lang")!));
     }
 }

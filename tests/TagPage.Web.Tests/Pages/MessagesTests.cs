@@ -39,7 +39,7 @@ public sealed class MessagesTests : IDisposable
     public async Task Words_are_in_the_clients_language_unless_the_owner_wrote_their_own()
     {
         _shop.Records.Change("UPDATE client SET language = 'es'");
-        Assert.Contains("ya tiene sus cuerdas nuevas", (await _runa.Open($"/shop/jobs/ready/{_job}")).Main, StringComparison.Ordinal);
+        Assert.Contains("ya tiene las cuerdas nuevas", (await _runa.Open($"/shop/jobs/ready/{_job}")).Main, StringComparison.Ordinal);
 
         await _runa.Send(await _runa.Open(Settings), ("Input.ReadySubject", "Come for {racket}"), ("Input.ReadyMarkdown", "Hi {client}, **{racket}** waits, {price}."));
 

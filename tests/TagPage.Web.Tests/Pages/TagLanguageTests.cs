@@ -25,8 +25,8 @@ public sealed class TagLanguageTests : IDisposable
     [InlineData("fr", "À recorder dans 14 jours", "d’ici au 9 déc. 2026", "Raquette 1 · bande\u00A0: rouge · tennis", "Il en reste environ un tiers\u00A0: 14 jours, en raison des heures jouées")]
     [InlineData("de", "Neu bespannen in 14 Tagen", "bis 9. Dez. 2026", "Schläger 1 · Band: rot · Tennis", "Noch etwa ein Drittel übrig: 14 Tage, wegen der Spielstunden")]
     [InlineData("it", "Da incordare tra 14 giorni", "entro il 9 dic 2026", "Racchetta 1 · nastro: rosso · tennis", "Resta circa un terzo: 14 giorni, per le ore giocate")]
-    [InlineData("pt", "Encordoar daqui a 14 dias", "até 9 dez. 2026", "Raquete 1 · fita: vermelho · tênis", "Resta cerca de um terço: 14 dias, por causa das horas jogadas")]
-    [InlineData("ja", "14日後に張り替え", "2026年12月9日まで", "ラケット1 · テープ：赤 · テニス", "残り約3分の1：14日、使用時間によります")]
+    [InlineData("pt", "Encordoar daqui a 14 dias", "até 9 dez. 2026", "Raquete 1 · fita: vermelho · ténis", "Resta cerca de um terço: 14 dias, por causa das horas jogadas")]
+    [InlineData("ja", "張り替え：14日後", "2026年12月9日まで", "ラケット1 · テープ：赤 · テニス", "残り約3分の1：14日（使用時間による）")]
     [InlineData("zh", "14天后换线", "2026年12月9日前", "球拍1 · 胶带：红色 · 网球", "约剩三分之一：14天，依据打球时数")]
     public async Task Player_reads_the_answer_in_the_phones_language(string code, string headline, string date, string label, string life)
     {

@@ -1,5 +1,6 @@
 using TagPage.Core.Text;
 using TagPage.Web.Words;
+using TagPage.Web.Words.OwnPage;
 
 namespace TagPage.Web.Tests.Words;
 
@@ -10,6 +11,7 @@ public class SmsTextTests
     private const int TwoPartsOfUcs2 = 2 * 67;
     private const string Shop = "Eastmere String Room 24h";
     private const string Link = "https://tag.eastmere.example/n/12-4pPzQ9xVb2Lr";
+    private const string OwnPageLink = "https://tag.eastmere.example/my/1234-4pPzQ9xVb2Lr4pPzQ9xVb2";
 
     [Fact]
     public void The_table_is_whole()
@@ -38,6 +40,30 @@ public class SmsTextTests
     {
         Assert.Null(Gsm7.Length(Text(code)));
         Assert.InRange(Text(code).Length, 1, TwoPartsOfUcs2);
+    }
+
+    [Theory]
+    [InlineData("en")]
+    [InlineData("es")]
+    [InlineData("fr")]
+    [InlineData("de")]
+    [InlineData("it")]
+    [InlineData("pt")]
+    public void In_Latin_letters_a_private_link_and_a_ready_racket_fit_into_one_part(string code) =>
+        Assert.All(OwnPageTexts(code), text => Assert.InRange(Gsm7.Length(text)!.Value, 1, OnePart));
+
+    [Theory]
+    [InlineData("ja")]
+    [InlineData("zh")]
+    public void In_Japanese_and_Chinese_they_fit_into_two(string code) =>
+        Assert.All(OwnPageTexts(code), text => Assert.InRange(text.Length, 1, TwoPartsOfUcs2));
+
+    private static IEnumerable<string> OwnPageTexts(string code)
+    {
+        var language = Languages.Of(code)!;
+        var say = OwnPageWords.Of(language).Mail;
+        var racket = language.Phrases.Trade.RacketOf.Fill(("player", "Pim"), ("number", "2"));
+        return [say.LinkSms.Fill(("shop", Shop), ("link", OwnPageLink)), say.ReadySms.Fill(("shop", Shop), ("racket", racket))];
     }
 
     private static string Text(string code)

@@ -1,7 +1,7 @@
 namespace TagPage.Core.Forecast.Learning;
 
 /// <summary>
-/// Several unknown numbers with a normal distribution, and what linear measurements with known noise teach about them:
+/// Several unknown numbers with a normal distribution, and what linear measurements with known noise say about them:
 /// Bayesian linear regression in closed form, for any number of unknowns and a full prior covariance.
 /// </summary>
 public sealed record Gaussian
@@ -24,7 +24,7 @@ public sealed record Gaussian
     /// <summary>The covariance's inverse.</summary>
     public double[,] Precision { get; }
 
-    /// <summary>Unknowns that have nothing to do with each other.</summary>
+    /// <summary>Independent unknowns.</summary>
     public static Gaussian Independent(params (double Mean, double Deviation)[] unknowns)
     {
         var covariance = new double[unknowns.Length, unknowns.Length];

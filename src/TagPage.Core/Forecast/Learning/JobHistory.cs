@@ -19,7 +19,7 @@ public sealed record JobHistory
 
     internal bool BrokeByWear => Hours > 0 && Ended is BedEnd.Wear;
 
-    // Where nobody knows how they ended, they may have broken: nothing is learned from them.
+    // If nobody knows how they ended, they may have broken: nothing is learned from them.
     internal bool CameOutOtherwise => Hours > 0 && Ended is BedEnd.CutOut or BedEnd.Mishit or BedEnd.Grommet or BedEnd.Machine;
 
     internal IEnumerable<LossReading> Losses =>

@@ -40,7 +40,7 @@ public sealed class LossModel
         return new LossModel(prior.After(measured, spread.ReadingNoise), readings.Count);
     }
 
-    /// <summary>The loss to expect, in per cent.</summary>
+    /// <summary>The expected loss, in per cent.</summary>
     public double Expected(double days, double hours) => (Settling * LogOf(days)) + (PerHour * hours);
 
     /// <summary>Half the width of the range that holds 80 %, in per cent; the instrument's noise is left out.</summary>

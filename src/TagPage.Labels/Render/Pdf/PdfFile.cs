@@ -4,7 +4,7 @@ using System.Text;
 namespace TagPage.Labels.Render.Pdf;
 
 /// <summary>
-/// Writes the objects of a PDF 1.7 file (ISO 32000-1) and their table. No clock and no chance: the same labels give
+/// Writes the objects of a PDF 1.7 file (ISO 32000-1) and their table. No clock and no randomness: the same labels give
 /// the same bytes.
 /// </summary>
 internal sealed class PdfFile : IDisposable

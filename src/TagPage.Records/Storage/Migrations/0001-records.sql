@@ -1,5 +1,5 @@
 -- The records' schema. Dates are yyyy-MM-dd in the shop's time zone, instants are UTC ISO text, enumerations are the names
--- used in TagPage.Core. AUTOINCREMENT: a number is given once, so that no link, form or note that outlived its row leads to
+-- used in TagPage.Core. AUTOINCREMENT: a number is given once, so that no link, form or note that outlives its row leads to
 -- somebody else's. Every reference has an index, so that nothing that is deleted reads whole tables.
 
 -- ==== The shop: its one row of settings, its addresses and its advice ====
@@ -20,7 +20,7 @@ CREATE TABLE shop (
   tension_unit           TEXT    NOT NULL CHECK (tension_unit IN ('Lb', 'Kg')),
   unseen_months          INTEGER NOT NULL DEFAULT 12 CHECK (unseen_months BETWEEN 1 AND 120),
   days_between_reminders INTEGER NOT NULL DEFAULT 14 CHECK (days_between_reminders BETWEEN 0 AND 365),
-  -- Mail of its own accord rests between these hours of the shop's clock.
+  -- Automatic email is held back between these hours of the shop's clock.
   quiet_from_hour        INTEGER NOT NULL DEFAULT 20 CHECK (quiet_from_hour BETWEEN 0 AND 23),
   quiet_until_hour       INTEGER NOT NULL DEFAULT 8 CHECK (quiet_until_hour BETWEEN 0 AND 23),
   starting_values        TEXT    CHECK (starting_values IS NULL OR json_valid(starting_values)),
@@ -130,7 +130,7 @@ CREATE TABLE client (
   found_always         INTEGER NOT NULL DEFAULT 0 CHECK (found_always IN (0, 1)),
   found_shows_mail     INTEGER NOT NULL DEFAULT 0 CHECK (found_shows_mail IN (0, 1)),
   note                 TEXT    NOT NULL DEFAULT '',
-  -- The client asked to be forgotten; it happens then, and can be undone until then.
+  -- The client asked for their data to be deleted; it happens then, and can be undone until then.
   forget_at            TEXT,
   version              INTEGER NOT NULL DEFAULT 1
 ) STRICT;
@@ -185,7 +185,7 @@ CREATE TABLE player (
 ) STRICT;
 CREATE INDEX player_by_client ON player (client_id, name COLLATE NOCASE);
 
--- Days on which a player does not play: time goes on, hours do not.
+-- Days on which a player is not playing: time passes, but no hours are played.
 CREATE TABLE pause (
   id        INTEGER PRIMARY KEY AUTOINCREMENT,
   player_id INTEGER NOT NULL REFERENCES player (id) ON DELETE CASCADE,
@@ -344,7 +344,7 @@ CREATE TRIGGER job_brought AFTER UPDATE OF state ON job WHEN new.state IN ('OnMa
   UPDATE job_request SET expected = 0 WHERE job_id = new.id AND expected = 1;
 END;
 
--- "Not yet" was said of the strings that were in then: new ones end it.
+-- "Not yet" was said about the strings in it then: new ones end it.
 CREATE TRIGGER job_strung_asks_again AFTER UPDATE OF strung_on ON job WHEN new.strung_on IS NOT NULL AND old.strung_on IS NULL BEGIN
   UPDATE racket SET not_before = NULL WHERE id = new.racket_id AND not_before IS NOT NULL;
 END;
@@ -373,7 +373,7 @@ CREATE TABLE feel (
   said_on      TEXT    NOT NULL CHECK (said_on GLOB '????-??-??')
 ) STRICT;
 
--- What the shop keeps of the jobs of a client who was forgotten: counts and money, no person, no racket.
+-- What the shop keeps of the jobs of a client whose data was deleted: counts and money, no person, no racket.
 CREATE TABLE past_job (
   ticket      INTEGER PRIMARY KEY,
   sport       TEXT    NOT NULL,
@@ -489,7 +489,7 @@ CREATE TABLE label_setting (
   version  INTEGER NOT NULL DEFAULT 1
 ) STRICT;
 
--- The shop's mark in shades of grey, as it was read from the upload, and where black begins.
+-- The shop's logo in shades of grey, as it was read from the upload, and where black begins.
 CREATE TABLE label_logo (
   id        INTEGER PRIMARY KEY CHECK (id = 1),
   png       BLOB    NOT NULL,
@@ -607,7 +607,7 @@ CREATE TABLE own_page_session (
   client_id   INTEGER NOT NULL REFERENCES client (id) ON DELETE CASCADE,
   link_id     INTEGER NOT NULL REFERENCES own_page_link (id) ON DELETE CASCADE,
   made_at     TEXT    NOT NULL,
-  -- A code that was just typed lets this browser do what could hurt, until then.
+  -- Until then a code just typed lets this browser do what could do harm.
   fresh_until TEXT
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX own_page_session_by_client ON own_page_session (client_id);
@@ -637,7 +637,7 @@ CREATE TABLE link_request (
 
 -- ==== The outbox ====
 
--- Mail on its way. Written in the transaction that causes it; links with power stand here as placeholders only.
+-- Mail on its way. Written in the transaction that causes it; private links are kept here as placeholders only.
 CREATE TABLE outbox (
   id           INTEGER PRIMARY KEY AUTOINCREMENT,
   kind         TEXT    NOT NULL CHECK (kind IN ('Reminder', 'FoundNotice', 'ShopNotice', 'FinderAnswer', 'OwnPageLink', 'OwnPageCode', 'ClientNotice')),
@@ -776,7 +776,7 @@ END;
 
 -- ==== The search box ====
 
--- One line a record for the search box. The row id says which: 4 × id + 0 client, + 1 player, + 2 racket.
+-- One line per record for the search box. The row id says which: 4 × id + 0 client, + 1 player, + 2 racket.
 CREATE VIRTUAL TABLE search USING fts5 (words, tokenize = 'unicode61 remove_diacritics 2', prefix = '2 3');
 INSERT INTO search (search, rank) VALUES ('secure-delete', 1);
 

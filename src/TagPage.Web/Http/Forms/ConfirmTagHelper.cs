@@ -5,7 +5,7 @@ using Microsoft.AspNetCore.Razor.TagHelpers;
 namespace TagPage.Web.Http.Forms;
 
 /// <summary>
-/// The tick that a page with questions asks for; nothing as long as there are none.
+/// The tick box that a page with questions shows; nothing if there are none.
 /// It answers for exactly the questions shown: new ones are asked about again.
 /// </summary>
 [HtmlTargetElement("confirm", TagStructure = TagStructure.WithoutEndTag)]

@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Razor.TagHelpers;
 
 namespace TagPage.Web.Http.Forms;
 
-/// <summary>Everything that is wrong with the form, on top of the page, each line a link to its field.</summary>
+/// <summary>Everything that is wrong with the form, at the top of the page, each line a link to its field.</summary>
 [HtmlTargetElement("error-summary", TagStructure = TagStructure.WithoutEndTag)]
 public sealed class ErrorSummaryTagHelper : TagHelper
 {

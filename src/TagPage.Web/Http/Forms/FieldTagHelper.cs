@@ -24,10 +24,10 @@ public sealed class FieldTagHelper : TagHelper
     /// <summary>Choices of a select or of radio buttons.</summary>
     public IEnumerable<SelectListItem>? Items { get; set; }
 
-    /// <summary>Values to offer while typing.</summary>
+    /// <summary>Values to suggest while typing.</summary>
     public IEnumerable<string>? Suggest { get; set; }
 
-    /// <summary>Stands behind the control: mm, lb, h.</summary>
+    /// <summary>Shown after the control: mm, lb, h.</summary>
     public string? Unit { get; set; }
 
     /// <summary>The autocomplete token of the HTML standard; off where nothing is set.</summary>

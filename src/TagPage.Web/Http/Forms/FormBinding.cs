@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.Mvc.ModelBinding;
 
 namespace TagPage.Web.Http.Forms;
 
-/// <summary>How typed text becomes values, and the sentences where it does not.</summary>
+/// <summary>How typed text becomes values, and what is said if it cannot.</summary>
 internal static class FormBinding
 {
     public static void Configure(MvcOptions options)

@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 
 namespace TagPage.Web.Http.Forms;
 
-/// <summary>Something before an @ and a host with a dot after it, without spaces. Whether it is right only a mail can tell. Empty passes.</summary>
+/// <summary>Something before an @ and a host with a dot after it, without spaces. Only an email can tell whether it is right. Empty passes.</summary>
 [AttributeUsage(AttributeTargets.Property)]
 public sealed partial class MailAddressAttribute : ValidationAttribute
 {

@@ -59,7 +59,7 @@ public static class PageModelExtensions
     }
 
     /// <summary>
-    /// Asks about what looks like a slip, beside each field and with one tick for them all. False when there is nothing
+    /// Asks about what looks like a mistake, beside each field and with one tick box for all. False when there is nothing
     /// to ask, or when exactly this was asked before and ticked.
     /// </summary>
     /// <param name="page">Its view has a <c>&lt;confirm /&gt;</c> within the form.</param>
@@ -81,7 +81,7 @@ public static class PageModelExtensions
     public static bool Asks(this PageModel page, IEnumerable<Oddity> oddities, string? confirmed) =>
         page.Asks([.. oddities.Select(odd => new Question(odd.Field, ShopQuestions.Of(odd)))], confirmed);
 
-    /// <summary>Says on the next page what was done.</summary>
+    /// <summary>Shows on the next page what was done.</summary>
     public static void Say(this PageModel page, string sentence) => page.TempData[Line] = sentence;
 
     /// <summary>Says what was done on the page that comes next.</summary>

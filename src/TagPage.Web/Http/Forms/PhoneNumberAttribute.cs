@@ -3,7 +3,7 @@ using TagPage.Records.Shop;
 
 namespace TagPage.Web.Http.Forms;
 
-/// <summary>A telephone number in any spelling, read as the shop's country where it has no country code. Empty passes.</summary>
+/// <summary>A phone number in any spelling, read as the shop's country if it has no country code. Empty passes.</summary>
 [AttributeUsage(AttributeTargets.Property)]
 public sealed class PhoneNumberAttribute : ValidationAttribute
 {

@@ -20,7 +20,7 @@ internal sealed class TextBinder : IModelBinder
         bindingContext.ModelState.SetModelValue(name, value);
         var mayHaveLines = MayHaveLines(bindingContext.ModelMetadata);
         var text = TypedText.Kept(value.FirstValue ?? "", mayHaveLines);
-        // A part of the address is never null: what cannot stand there names nothing that there is.
+        // A part of the address is never null: what cannot be there names nothing that exists.
         if (bindingContext.ActionContext.RouteData.Values.ContainsKey(name))
             bindingContext.Result = ModelBindingResult.Success(TypedText.IsOneLine(text) ? text : "");
         else if (mayHaveLines || TypedText.IsOneLine(text))

@@ -5,7 +5,7 @@ namespace TagPage.Web.Http.Limits;
 /// <summary>Stands before every page behind a tag's code. The shop itself always gets in and is never counted.</summary>
 public sealed class CodeGuard(WrongCodes wrong, SourceMark marks, TimeProvider clock, ILogger<CodeGuard> log)
 {
-    /// <summary>A line a minute tells as much as one for each refusal, and fills no disk.</summary>
+    /// <summary>One line a minute says as much as one for each refusal, and does not fill the disk.</summary>
     private readonly SlidingLimit _lines = new(clock, 1, TimeSpan.FromMinutes(1));
 
     /// <summary>Reads the code of a request's address and asks the limits, once a request: the cache and the page ask alike.</summary>

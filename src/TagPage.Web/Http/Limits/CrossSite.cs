@@ -2,7 +2,7 @@ namespace TagPage.Web.Http.Limits;
 
 /// <summary>
 /// Refuses what another web page makes a visitor's browser load from behind a tag's code, as a picture or a frame, say:
-/// it is nobody who scans, and it must use up nobody's tries. Links are let through. The browser itself says which is which
+/// nobody is scanning, so it must not use up anybody's tries. Links are let through. The browser itself tells them apart
 /// (W3C Fetch Metadata, sections 2.1 and 2.4); over plain http it says nothing.
 /// </summary>
 public sealed class CrossSite(RequestDelegate next)

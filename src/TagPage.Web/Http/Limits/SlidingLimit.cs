@@ -1,10 +1,10 @@
 namespace TagPage.Web.Http.Limits;
 
 /// <summary>
-/// Counts what each key (a source, an account, a tag) did within a window that slides with the clock. In memory only: a
-/// restart forgets. Full, it forgets the keys with the fewest takes first, so made-up keys cannot wash out a busy one.
+/// Counts what each key (a source, an account, a tag) did within a sliding window. In memory only: a
+/// restart forgets. When full, it forgets the keys with the fewest takes first, so that made-up keys cannot push out a busy one.
 /// </summary>
-/// <param name="clock">Read as a stopwatch, so setting the machine's clock frees nobody.</param>
+/// <param name="clock">Used as a stopwatch, so that setting the machine's clock frees nobody.</param>
 /// <param name="most">How many takes a key has within <paramref name="window"/>.</param>
 /// <param name="window">How long a take counts.</param>
 /// <param name="capacity">How many keys are remembered at most.</param>

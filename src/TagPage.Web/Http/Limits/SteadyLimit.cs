@@ -1,10 +1,10 @@
 namespace TagPage.Web.Http.Limits;
 
 /// <summary>
-/// Lets each key take so many at once and gives them back steadily, one by one, so that who has taken all waits moments
-/// and not the whole window. In memory only: a restart forgets. Full, it forgets the keys that have taken least.
+/// Lets each key take a number at once and gives them back steadily, one by one, so that whoever has taken all waits
+/// moments and not the whole window. In memory only: a restart forgets. When full, it forgets the keys that took least.
 /// </summary>
-/// <param name="clock">Read as a stopwatch, so setting the machine's clock frees nobody and locks nobody out.</param>
+/// <param name="clock">Used as a stopwatch, so that setting the machine's clock neither frees nor locks out anybody.</param>
 /// <param name="most">How many a key has at once, and how many it is given back within <paramref name="window"/>.</param>
 /// <param name="window">In which all are given back.</param>
 /// <param name="capacity">How many keys are remembered at most.</param>

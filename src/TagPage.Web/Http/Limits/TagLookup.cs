@@ -5,7 +5,7 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Http.Limits;
 
-/// <summary>Finds what a code in an address opens, counts the wrong ones, and turns away who tried too many.</summary>
+/// <summary>Finds what a code in an address opens, counts the wrong ones, and turns away whoever has tried too many.</summary>
 public sealed class TagLookup(TagPageStore tags, CareStore care, ShopStore shops, ShopClock clock, CodeGuard guard)
 {
     /// <param name="typed">The code as the address has it, in any case and spelling.</param>

@@ -17,7 +17,7 @@ public static class TooManyTries
     public static PageResult TooMany(this PageModel page, TimeSpan wait, string field, string sentence) =>
         page.Again(StatusCodes.Status429TooManyRequests, wait, field, sentence);
 
-    /// <summary>Answers 503 with the page itself: not this visitor's doing, and soon over (RFC 9110 section 15.6.4).</summary>
+    /// <summary>Answers 503 with the page itself: not this visitor's fault, and soon over (RFC 9110 section 15.6.4).</summary>
     public static PageResult Busy(this PageModel page, string sentence) =>
         page.Again(StatusCodes.Status503ServiceUnavailable, TimeSpan.FromSeconds(10), "", sentence);
 

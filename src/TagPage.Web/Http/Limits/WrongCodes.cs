@@ -3,10 +3,10 @@ using TagPage.Core.Tags;
 namespace TagPage.Web.Http.Limits;
 
 /// <summary>
-/// Counts wrong tag codes, so that nobody reads rackets by trying codes; docs/decisions.md has the sum behind the
-/// figures. A source with too many is refused, and gets one look back every few seconds. When very many come in from
+/// Counts wrong tag codes, so that nobody can read rackets by trying codes; docs/decisions.md has the calculation
+/// behind the numbers. A source with too many is refused, and gets one look back every few seconds. When very many come in from
 /// everywhere, only sources with a wrong one of their own are refused. A page that was opened from a source before stays
-/// open to it: nobody can switch the pages off for the players behind the same address.
+/// open to it: nobody can block the pages for the players behind the same address.
 /// </summary>
 public sealed class WrongCodes(TimeProvider clock)
 {
@@ -22,7 +22,7 @@ public sealed class WrongCodes(TimeProvider clock)
     private readonly SlidingLimit _inAll = new(clock, MostInAll, TimeSpan.FromMinutes(1));
     private readonly OpenedPages _opened = new();
 
-    /// <summary>A well-formed code that leads nowhere. Mistyped ones are free: their check character says so to everybody.</summary>
+    /// <summary>A well-formed code that leads nowhere. Mistyped ones are free: anybody can see them from the check character.</summary>
     public void Count(string source)
     {
         _ofSource.Take(source);
@@ -32,7 +32,7 @@ public sealed class WrongCodes(TimeProvider clock)
     /// <summary>A code that led to a page.</summary>
     public void Opened(string source, TagCode code) => _opened.Add(source, code);
 
-    /// <summary>How long this source has to wait for this code; zero where it is welcome.</summary>
+    /// <summary>How long this source has to wait for this code; zero if it need not.</summary>
     public TimeSpan Wait(string source, TagCode? code = null)
     {
         var own = _ofSource.Wait(source);

@@ -4,7 +4,7 @@ public static class AccountLimits
 {
     public const int Name = 60;
 
-    /// <summary>Long enough for any sentence and any password program, short enough to hash.</summary>
+    /// <summary>Long enough for any sentence and any password manager, short enough to hash.</summary>
     public const int Password = 200;
 
     /// <summary>15 are advised; no rule asks for digits or signs (OWASP ASVS 5.0, 6.2.1, 6.2.5 and 6.2.9).</summary>

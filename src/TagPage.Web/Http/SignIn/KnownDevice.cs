@@ -5,7 +5,7 @@ using Microsoft.AspNetCore.DataProtection;
 namespace TagPage.Web.Http.SignIn;
 
 /// <summary>
-/// A signed cookie of a browser that has signed in before. It opens nothing; it only lets its bearer try a password
+/// A signed cookie of a browser that has signed in before. It grants no access; it only lets its bearer try a password
 /// when strangers have used up the account's tries.
 /// </summary>
 public sealed class KnownDevice(IDataProtectionProvider protection, CookieRules cookies, TimeProvider clock)

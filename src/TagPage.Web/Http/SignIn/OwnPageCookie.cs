@@ -10,7 +10,7 @@ namespace TagPage.Web.Http.SignIn;
 
 /// <summary>
 /// Knows a client's browser by its cookie, a random number whose hash names the session. It is a scheme of its own: the
-/// shop's sign-in opens nothing here, and this opens nothing of the shop's.
+/// shop's sign-in grants nothing here, and this grants nothing in the shop area.
 /// </summary>
 public sealed class OwnPageCookie(
     IOptionsMonitor<AuthenticationSchemeOptions> options, ILoggerFactory logger, UrlEncoder encoder, OwnPageSessionStore sessions, CookieRules cookies)
@@ -18,7 +18,7 @@ public sealed class OwnPageCookie(
 {
     public const string SchemeName = "OwnPage";
 
-    /// <summary>The policy of every page below /my but the doors to it.</summary>
+    /// <summary>The policy of every page below /my except those that lead in.</summary>
     public const string Policy = "Client";
 
     private const string Cookie = "corner";

@@ -6,7 +6,7 @@ namespace TagPage.Web.Http.SignIn;
 /// <summary>Makes owner accounts, with the same rules for everybody who makes one.</summary>
 public sealed class Owners(UserManager<Account> users, IPasswordHasher<Account> hasher, AccountStore accounts)
 {
-    /// <summary>What is wrong with a password for this name, as sentences; none where it will do.</summary>
+    /// <summary>What is wrong with a password for this name, as sentences; none if it is acceptable.</summary>
     public async Task<IReadOnlyList<string>> WrongWith(string name, string password)
     {
         var sentences = new List<string>();

@@ -1,12 +1,12 @@
 namespace TagPage.Web.Http.SignIn;
 
 /// <summary>
-/// Lets passwords be checked one after the other, so that a flood of sign-ins leaves the processors to the pages. Browsers
-/// that have signed in before pass by a gate of their own, which strangers cannot fill.
+/// Lets passwords be checked one after another, so that a flood of sign-ins leaves the processors to the pages. Browsers
+/// that have signed in before have a queue of their own, which strangers cannot fill.
 /// </summary>
 public sealed class PasswordGate(TimeProvider clock) : IDisposable
 {
-    /// <summary>At one gate; who comes when so many wait is turned away at once.</summary>
+    /// <summary>In one queue; whoever comes when so many are waiting is turned away at once.</summary>
     public const int MostWaiting = 20;
 
     public static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);

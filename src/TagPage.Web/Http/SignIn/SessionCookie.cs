@@ -4,7 +4,7 @@ using TagPage.Records.Accounts;
 
 namespace TagPage.Web.Http.SignIn;
 
-/// <summary>Believes a sign-in cookie only as long as the server knows its session, and sends strangers to the sign-in page.</summary>
+/// <summary>Accepts a sign-in cookie only as long as the server knows its session, and sends strangers to the sign-in page.</summary>
 public sealed class SessionCookie(SessionStore sessions) : CookieAuthenticationEvents
 {
     public override async Task ValidatePrincipal(CookieValidatePrincipalContext context)

@@ -34,7 +34,7 @@ public sealed class SignInLimits(TimeProvider clock)
         return wait == TimeSpan.Zero ? Take(_account, account) : wait;
     }
 
-    /// <summary>Whoever knew the password need not be careful with the next tries.</summary>
+    /// <summary>Whoever knew the password starts afresh.</summary>
     public void Forgive(string account, string source, string? device)
     {
         _accountAndSource.Forget(Pair(account, source));

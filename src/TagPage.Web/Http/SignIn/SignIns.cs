@@ -34,7 +34,7 @@ public sealed class SignIns(
             log.LogWarning("Sign-in put off: too many at once. Source {Source}.", marks.Of(context));
             return new Check { IsBusy = true };
         }
-        // Those who waited together may have used up the tries meanwhile.
+        // Others who waited at the same time may have used up the tries meanwhile.
         if (limits.Take(key, source, device) is { Ticks: > 0 } late)
             return Refuse(context, late);
         var account = await users.FindByNameAsync(name);
@@ -77,7 +77,7 @@ public sealed class SignIns(
     }
 }
 
-/// <summary>A hash of nobody's password, so that an unknown name takes as long to refuse as a wrong password.</summary>
+/// <summary>A dummy hash, so that an unknown name takes as long to refuse as a wrong password.</summary>
 public sealed class DecoyHash(IOptions<PasswordHasherOptions> options)
 {
     private readonly PasswordHasher<Account> _hasher = new(options);

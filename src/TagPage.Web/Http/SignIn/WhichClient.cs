@@ -2,7 +2,7 @@ using System.Security.Claims;
 
 namespace TagPage.Web.Http.SignIn;
 
-/// <summary>What the own page's session says about who looks; nothing for everybody else.</summary>
+/// <summary>What the own page's session says about the visitor; nothing for everybody else.</summary>
 public static class WhichClient
 {
     internal const string ClientClaim = "client";

@@ -8,7 +8,7 @@ using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Account;
 
-/// <summary>A new password for an owner who forgot the old one, by a link that the program's command line makes.</summary>
+/// <summary>A new password for an owner who forgot the old one, with a link made on the command line.</summary>
 public sealed class NewPasswordModel(NewPasswordStore store, Owners owners, SignIns signIns) : PageModel
 {
     public sealed record Fields
@@ -21,7 +21,7 @@ public sealed class NewPasswordModel(NewPasswordStore store, Owners owners, Sign
     [BindProperty]
     public Fields Input { get; set; } = new();
 
-    /// <summary>What the owner signs in as; null where the link is used, too old or wrong.</summary>
+    /// <summary>The owner's sign-in name; null if the link is used, too old or wrong.</summary>
     public string? Name { get; private set; }
 
     public void OnGet(string token) => Name = store.OwnerBehind(token)?.Name;

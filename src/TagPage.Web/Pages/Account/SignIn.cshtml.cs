@@ -26,7 +26,7 @@ public sealed class SignInModel(SignIns signIns, AccountStore accounts) : PageMo
     [BindProperty(SupportsGet = true)]
     public string? ReturnUrl { get; set; }
 
-    /// <summary>False on a fresh install, where nobody can sign in yet.</summary>
+    /// <summary>False on a new install, where nobody can sign in yet.</summary>
     public bool HasAccount => accounts.Any();
 
     public IActionResult OnGet() => User.IsSignedIn() ? Onward() : Page();

@@ -7,7 +7,7 @@ namespace TagPage.Web.Pages.Found;
 
 /// <summary>
 /// Shows the contact, in answer to the press itself: a redirect would put a telephone number behind a GET. The answer
-/// is kept by no cache.
+/// is never cached.
 /// </summary>
 public sealed class ContactModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger<ContactModel> log)
     : FoundModel(door, events, mark, shops, clock, log)

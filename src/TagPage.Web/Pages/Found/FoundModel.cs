@@ -29,7 +29,7 @@ public abstract class FoundModel(FoundLookup door, FoundEventStore events, Finde
 
     public FoundPhrases Say => Spoken.Phrases.Found;
 
-    /// <summary>A new key for each form drawn; what was pressed before keeps its own.</summary>
+    /// <summary>A new key for each form shown; what was pressed before keeps its own.</summary>
     public string FormKeyNow { get; } = FormKey.New();
 
     /// <summary>What is wrong with the message as it was sent.</summary>
@@ -37,7 +37,7 @@ public abstract class FoundModel(FoundLookup door, FoundEventStore events, Finde
 
     public string? ReachError { get; protected set; }
 
-    /// <summary>What the last press came to, told once.</summary>
+    /// <summary>The result of the last press, shown once.</summary>
     public (FoundResult Result, FoundKind Kind)? Told { get; protected set; }
 
     public string Link(string below = "") => Spoken.Link($"/t/{Code}/found{below}");
@@ -74,7 +74,7 @@ public abstract class FoundModel(FoundLookup door, FoundEventStore events, Finde
         return Redirect(Link());
     }
 
-    /// <summary>What the press before this page came to, or null. Told once. Who comes without a cookie is given none by looking.</summary>
+    /// <summary>The result of the press before this page, or null. Shown once. Looking sets no cookie for those who have none.</summary>
     protected (FoundResult, FoundKind)? ReadTold() =>
         Request.Cookies.Count > 0 && TempData[Outcome] is string told && told.Split(' ') is [var result, var kind]
             ? (Enum.Parse<FoundResult>(result), Enum.Parse<FoundKind>(kind))

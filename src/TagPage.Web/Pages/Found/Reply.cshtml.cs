@@ -10,7 +10,7 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Found;
 
-/// <summary>Behind the private link of a notice: answer a finder who left a mail address. Looking changes nothing, sending works once.</summary>
+/// <summary>Behind the private link of a notice: answer a finder who left an email address. Looking changes nothing, sending works once.</summary>
 public sealed class ReplyModel(FinderReplyStore store, LinkTokens keys, ShopClock clock) : PageModel
 {
     public const int Longest = 1000;

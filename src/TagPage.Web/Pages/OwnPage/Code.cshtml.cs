@@ -4,7 +4,7 @@ using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-/// <summary>Before what could hurt: a code from the mail on file.</summary>
+/// <summary>Before anything that could do harm: a code sent to the email address on file.</summary>
 public sealed class CodeModel(ClientOnFileStore clients, OwnPageCodeStore codes, ShopStore shops) : OwnPageModel(clients)
 {
     public sealed record Fields
@@ -15,14 +15,14 @@ public sealed class CodeModel(ClientOnFileStore clients, OwnPageCodeStore codes,
     [BindProperty]
     public Fields Input { get; set; } = new();
 
-    /// <summary>Where to go on with a code that fits.</summary>
+    /// <summary>Where to go on with the right code.</summary>
     [BindProperty(SupportsGet = true, Name = "next")]
     public string? Next { get; set; }
 
     [BindProperty(SupportsGet = true, Name = "sent")]
     public bool IsSent { get; set; }
 
-    /// <summary>The address as its owner knows it again and nobody else can read it.</summary>
+    /// <summary>The address so that its owner recognises it and nobody else can read it.</summary>
     public string? Mail => Me.Mail is { } mail ? $"{mail[0]}…{mail[mail.LastIndexOf('@')..]}" : null;
 
     public ShopDetails Shop => shops.Get();

@@ -10,7 +10,7 @@ using TagPage.Web.Words.OwnPage;
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>
-/// Behind a private link. Looking gives nothing, so that scanners and previews may look as often as they like; the press
+/// Behind a private link. Looking does nothing, so that scanners and previews may look as often as they like; the press
 /// exchanges the link for a session of this browser.
 /// </summary>
 public sealed class EnterModel(OwnPageLinkStore links, OwnPageSessionStore sessions, CookieRules cookies, ShopStore shops) : PageModel

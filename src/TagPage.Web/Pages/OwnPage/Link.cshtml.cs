@@ -11,8 +11,8 @@ using TagPage.Web.Words.OwnPage;
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>
-/// Asks for a private link. Whether the shop knows who asks is neither said nor to be told from the time: it is written
-/// down, and looked at later.
+/// Asks for a private link. Whether the shop knows who is asking is neither said nor measurable: the request is recorded and
+/// handled later.
 /// </summary>
 public sealed class LinkModel(LinkRequestStore asks, LinkRequestLimits limits, ShopStore shops) : PageModel
 {
@@ -24,7 +24,7 @@ public sealed class LinkModel(LinkRequestStore asks, LinkRequestLimits limits, S
     [BindProperty]
     public Fields Input { get; set; } = new();
 
-    /// <summary>What was just asked by; null while nothing was.</summary>
+    /// <summary>What was just asked with; null if nothing was.</summary>
     public LinkRequestWay? Asked { get; private set; }
 
     public ShopDetails Shop => shops.Get();

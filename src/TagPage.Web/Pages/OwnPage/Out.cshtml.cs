@@ -8,7 +8,7 @@ namespace TagPage.Web.Pages.OwnPage;
 /// <summary>Where signing out ends.</summary>
 public sealed class OutModel : PageModel
 {
-    /// <summary>Every link of until now is void too.</summary>
+    /// <summary>Every link so far is void too.</summary>
     [BindProperty(SupportsGet = true)]
     public bool Everywhere { get; set; }
 

@@ -51,7 +51,7 @@ public sealed class IndexModel(ReminderStore store, AnswerStore answers, ShopSto
         return Redirect(PageLanguage.Of(HttpContext).Link("/n/" + token));
     }
 
-    /// <summary>The bench was quicker than the press.</summary>
+    /// <summary>The bench was faster than the client.</summary>
     private PageResult Refuse(IReadOnlyList<long> shut)
     {
         _rackets = store.Rackets(Reminder!.Id);

@@ -10,7 +10,7 @@ public sealed record AnswerInput
 
     public bool Stop { get; init; }
 
-    /// <summary>Whether the form was shown with the reminders stopped: only then does an empty box ask for them again.</summary>
+    /// <summary>Whether the form was shown with the reminders stopped: only then does an unticked box ask for them again.</summary>
     public bool WasStopped { get; init; }
 
     public sealed record RacketInput

@@ -7,8 +7,8 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Tag;
 
 /// <summary>
-/// For whoever cannot scan: takes a typed code to its page. What reads as a code moves to its own address, where it is
-/// looked up and counted.
+/// For those who cannot scan: leads from a typed code to its page. A readable code is redirected to its own address,
+/// where it is looked up and counted.
 /// </summary>
 public sealed class EnterModel : PageModel
 {

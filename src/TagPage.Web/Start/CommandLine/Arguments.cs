@@ -28,7 +28,7 @@ public sealed record Arguments
     /// <summary>Settings, in the forms that the framework reads.</summary>
     public IReadOnlyList<string> Settings { get; private init; } = [];
 
-    /// <summary>What is wrong with the command line, as a sentence; null where it will do.</summary>
+    /// <summary>What is wrong with the command line, as a sentence; null if it is fine.</summary>
     public string? Wrong { get; private init; }
 
     public static Arguments Parse(IReadOnlyList<string> args)

@@ -1,6 +1,6 @@
 namespace TagPage.Web.Start.CommandLine;
 
-/// <summary>Does what the command line asks and says in one sentence why where it cannot.</summary>
+/// <summary>Does what the command line asks, or says in one sentence why it cannot.</summary>
 public static class CommandLine
 {
     private const int Failed = 1;

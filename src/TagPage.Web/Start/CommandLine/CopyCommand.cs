@@ -2,7 +2,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Web.Start.CommandLine;
 
-/// <summary>Makes a copy that is a data folder of its own, also while the shop runs.</summary>
+/// <summary>Makes a backup that is a data folder of its own, even while the shop runs.</summary>
 internal static class CopyCommand
 {
     public static void Run(string[] settings, string folder, TextWriter output)

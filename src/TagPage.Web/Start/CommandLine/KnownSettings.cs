@@ -1,6 +1,6 @@
 namespace TagPage.Web.Start.CommandLine;
 
-/// <summary>Settings that may stand on the command line. The framework would take any name and leave a slip unnoticed.</summary>
+/// <summary>Settings that are allowed on the command line. The framework would accept any name and hide a typo.</summary>
 internal static class KnownSettings
 {
     private static readonly string[] Names =

@@ -4,19 +4,19 @@ using TagPage.Records.Storage;
 namespace TagPage.Web.Start.CommandLine;
 
 /// <summary>
-/// After a theft: ends every session and throws all keys away, so that nothing opens that was given out, or could be made,
-/// with the old ones. Tags need no key.
+/// After a theft: ends every session and deletes all keys, so that nothing given out or forged with the old ones works.
+/// Tags need no key.
 /// </summary>
 internal static class NewKeysCommand
 {
     public static void Run(string[] settings, TextWriter output)
     {
-        // Not the whole start: damaged keys must not stand in the way of new ones.
+        // Not the whole start: damaged keys must not prevent new ones.
         using var app = App.CreateBuilder(settings).Build();
         var folder = app.Services.GetRequiredService<DataFolder>();
         if (!RecordsFile.IsThere(folder))
             throw new CannotStartException($"There is no shop in {folder.Root}.");
-        // A shop that runs meanwhile would go on with the old keys until its next start.
+        // A running shop would keep using the old keys until its next start.
         App.OpenRecords(app.Services, alone: true);
         app.Services.GetRequiredService<EverySessionStore>().End();
         KeyFiles.Delete(folder);

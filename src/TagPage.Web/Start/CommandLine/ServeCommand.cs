@@ -3,7 +3,7 @@ using TagPage.Web.Http;
 
 namespace TagPage.Web.Start.CommandLine;
 
-/// <summary>The shop itself. On a fresh data folder a set-up link is printed besides.</summary>
+/// <summary>The shop itself. On a new data folder it also prints a set-up link.</summary>
 internal static class ServeCommand
 {
     public static Task Run(string[] settings)

@@ -4,7 +4,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Web.Start.CommandLine;
 
-/// <summary>Faults of a start that the owner can mend, in words. All others keep their stack trace.</summary>
+/// <summary>Start-up errors that the owner can fix, in words. All others keep their stack trace.</summary>
 internal static class StartFault
 {
     public static string? Sentence(Exception fault) => fault switch

@@ -7,7 +7,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Web.Start.Demo;
 
-/// <summary>The story of the demo's lost racket, told through the same stores that real finders go through.</summary>
+/// <summary>The demo's lost racket, through the same stores that real finders use.</summary>
 public sealed class DemoFinder(DemoStore demo, FoundChoiceStore choices, LostStore lost, FoundEventStore events, ShopClock clock)
 {
     public void Tell()

@@ -6,7 +6,7 @@ using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Start.Demo;
 
-/// <summary>Who signs in to the demo. The password is drawn at random, told once and kept only as a hash.</summary>
+/// <summary>Who signs in to the demo. The password is random, shown once and kept only as a hash.</summary>
 public sealed class DemoOwner(DemoStore demo, Owners owners, UserManager<Account> users)
 {
     public const string Name = "runa";
@@ -16,7 +16,7 @@ public sealed class DemoOwner(DemoStore demo, Owners owners, UserManager<Account
 
     private const int Groups = 4, GroupLength = 4;
 
-    /// <summary>A new password where none was told yet or a new one is wished for; else null.</summary>
+    /// <summary>A new password if none has been shown yet or a new one is asked for; otherwise null.</summary>
     public async Task<string?> Password(bool renew)
     {
         if (!renew && demo.IsTold)

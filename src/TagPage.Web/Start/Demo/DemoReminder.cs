@@ -5,7 +5,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Web.Start.Demo;
 
-/// <summary>A reminder that can be tried: the newest one that still waits for an answer, or a new one to who is due most.</summary>
+/// <summary>A reminder that can be tried: the newest one still waiting for an answer, or a new one to whoever is most overdue.</summary>
 public sealed class DemoReminder(ReminderListStore list, ReminderStore reminders, NewReminderStore news, DueStore due, LinkTokens keys)
 {
     /// <summary>Path of its private page; null where nobody is due.</summary>
@@ -18,7 +18,7 @@ public sealed class DemoReminder(ReminderListStore list, ReminderStore reminders
 
     private string? Make()
     {
-        // The household with most to answer shows most.
+        // The household with the most to answer shows the most.
         foreach (var household in due.List(withUnseen: false).Households.OrderByDescending(h => h.Rackets.Count))
             if (news.Add(household.Client.ClientId, new NewReminderEntry { FormKey = FormKey.New() }) is Outcome.Done done)
                 return keys.Token(LinkPurpose.Reminder, done.Id, reminders.Get(done.Id)!.Secret);

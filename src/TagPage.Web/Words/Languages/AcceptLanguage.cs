@@ -5,10 +5,10 @@ namespace TagPage.Web.Words;
 /// <summary>Reads what languages a browser asks for (RFC 9110, 12.5.4; matching by RFC 4647 lookup: zh-TW falls back to zh).</summary>
 public static class AcceptLanguage
 {
-    /// <summary>More than any browser sends; what comes after is not looked at.</summary>
+    /// <summary>More than any browser sends; the rest is ignored.</summary>
     private const int MostRanges = 32;
 
-    /// <summary>The language of ours that is wanted most; English where none is.</summary>
+    /// <summary>The one of our languages that is wanted most; English if none is.</summary>
     /// <param name="header">As it came in, from anybody.</param>
     public static Language Choose(string? header)
     {
@@ -26,7 +26,7 @@ public static class AcceptLanguage
         return (Languages.Of(end < 0 ? tag : tag[..end]), parts.Length == 1 ? 1 : Quality(parts[^1].Trim()));
     }
 
-    /// <summary>0 for what is no weight between 0 and 1: such a wish is not understood.</summary>
+    /// <summary>0 for anything that is not a weight between 0 and 1: such an entry is ignored.</summary>
     private static double Quality(string parameter) =>
         parameter.StartsWith("q=", StringComparison.OrdinalIgnoreCase)
         && double.TryParse(parameter.AsSpan(2), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var q)

@@ -1,6 +1,6 @@
 namespace TagPage.Web.Words;
 
-/// <summary>The form to type a code, and what is said about one that opens nothing.</summary>
+/// <summary>The form for typing a code, and what is said about one that opens nothing.</summary>
 public sealed record CodePhrases
 {
     public required string EnterHeading { get; init; }

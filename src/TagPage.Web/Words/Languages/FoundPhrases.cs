@@ -1,6 +1,6 @@
 namespace TagPage.Web.Words;
 
-/// <summary>The page for whoever found a racket; worded alike for everybody.</summary>
+/// <summary>The page for whoever found a racket; worded the same for everybody.</summary>
 public sealed record FoundPhrases
 {
     public required string Title { get; init; }

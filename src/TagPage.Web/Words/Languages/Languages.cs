@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace TagPage.Web.Words;
 
-/// <summary>The languages a client can be written to in and a stranger is answered in.</summary>
+/// <summary>The languages in which clients are written to and strangers are answered.</summary>
 public static class Languages
 {
     public static IReadOnlyList<Language> All { get; } =

@@ -1,6 +1,6 @@
 namespace TagPage.Web.Words;
 
-/// <summary>One line each for what finders did.</summary>
+/// <summary>One line each for what finders have done.</summary>
 public sealed record LogPhrases
 {
     public required string Shown { get; init; }

@@ -1,6 +1,6 @@
 namespace TagPage.Web.Words;
 
-/// <summary>Mail about what a finder pressed or wrote.</summary>
+/// <summary>Emails about what a finder pressed or wrote.</summary>
 public sealed record NoticePhrases
 {
     public required string SubjectShown { get; init; }

@@ -5,7 +5,7 @@ namespace TagPage.Web.Words;
 
 /// <summary>The language a page is written in: the one in its address (?lang=), else what the phone asks for.</summary>
 /// <param name="Language">One of ours.</param>
-/// <param name="IsChosen">Whether it stands in the address; then the page's links keep it.</param>
+/// <param name="IsChosen">Whether it is in the address; then the page's links keep it.</param>
 public sealed record PageLanguage(Language Language, bool IsChosen)
 {
     private const string Key = "lang";
@@ -21,7 +21,7 @@ public sealed record PageLanguage(Language Language, bool IsChosen)
         return language;
     }
 
-    /// <summary>Settles it for the rest of the request, where a page knows better.</summary>
+    /// <summary>Sets it for the rest of the request, if a page knows better.</summary>
     public static void Use(HttpContext context, PageLanguage language) => context.Items[typeof(PageLanguage)] = language;
 
     /// <summary>A link on the page.</summary>
@@ -33,7 +33,7 @@ public sealed record PageLanguage(Language Language, bool IsChosen)
             ? new PageLanguage(chosen, true)
             : new PageLanguage(AcceptLanguage.Choose(context.Request.Headers.AcceptLanguage), false);
 
-    /// <summary>An error page stands for another one, and keeps the language of that one's address.</summary>
+    /// <summary>An error page replaces another page, and keeps the language of that page's address.</summary>
     private static string? Asked(HttpContext context) =>
         context.Features.Get<IStatusCodeReExecuteFeature>()?.OriginalQueryString is { } original
             ? QueryHelpers.ParseQuery(original).GetValueOrDefault(Key)

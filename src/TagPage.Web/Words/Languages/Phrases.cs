@@ -4,7 +4,7 @@ namespace TagPage.Web.Words;
 
 /// <summary>
 /// All that is said in one language, read from its JSON file. Every property is required, so a file with a missing or
-/// an unknown key stops the program at its start. What stands in braces is filled in by <see cref="Filling.Fill"/>.
+/// an unknown key stops the program at its start. What is in braces is filled in by <see cref="Filling.Fill"/>.
 /// </summary>
 public sealed record Phrases
 {

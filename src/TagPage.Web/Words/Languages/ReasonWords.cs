@@ -3,7 +3,7 @@ using TagPage.Core.Text;
 
 namespace TagPage.Web.Words;
 
-/// <summary>Why a racket's restring-by date is what it is.</summary>
+/// <summary>Why a racket has its restring-by date.</summary>
 public static class ReasonWords
 {
     /// <summary>The neutral words for what decided, the only ones a public page may show: nothing about habits.</summary>

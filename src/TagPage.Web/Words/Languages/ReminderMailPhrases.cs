@@ -1,6 +1,6 @@
 namespace TagPage.Web.Words;
 
-/// <summary>The reminder itself, as mail and as SMS: where the owner has written none of their own.</summary>
+/// <summary>The reminder itself, as email and as SMS, for owners who have not written their own.</summary>
 public sealed record ReminderMailPhrases
 {
     public required string Subject { get; init; }

@@ -1,6 +1,6 @@
 namespace TagPage.Web.Words.OwnPage;
 
-/// <summary>The code that comes before what could hurt.</summary>
+/// <summary>The code that protects what could do harm.</summary>
 public sealed record OwnPageCodePhrases
 {
     public required string Heading { get; init; }

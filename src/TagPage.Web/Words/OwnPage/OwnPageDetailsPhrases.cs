@@ -1,6 +1,6 @@
 namespace TagPage.Web.Words.OwnPage;
 
-/// <summary>The client’s own details: contact, reminders, payer, players, taking data along and being forgotten.</summary>
+/// <summary>The client’s own details: contact, reminders, payer, players, downloading and deleting data.</summary>
 public sealed record OwnPageDetailsPhrases
 {
     public required string ContactHeading { get; init; }

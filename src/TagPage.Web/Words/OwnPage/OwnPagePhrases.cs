@@ -1,8 +1,8 @@
 namespace TagPage.Web.Words.OwnPage;
 
 /// <summary>
-/// What the client's own page and its mails say. A file for each language beside this one; where a language has none yet,
-/// the own page is in English.
+/// What the client's own page and its emails say. One file per language beside this one; a language without a file
+/// is not offered, and the page is in English.
 /// </summary>
 public sealed record OwnPagePhrases
 {
@@ -65,7 +65,7 @@ public sealed record OwnPageLinkPhrases
     public required string IsOutEverywhereText { get; init; }
 }
 
-/// <summary>Mails and texts that have to do with the own page.</summary>
+/// <summary>Emails and texts about the own page.</summary>
 public sealed record OwnPageMailPhrases
 {
     public required string LinkSubject { get; init; }

@@ -7,12 +7,12 @@ public static class OwnPageWords
         .Where(l => PhraseFile.Has(Name(l)))
         .ToDictionary(l => l, l => PhraseFile.Read<OwnPagePhrases>(Name(l)));
 
-    /// <summary>Those that the own page is written in so far.</summary>
+    /// <summary>The languages the own page is written in.</summary>
     public static IReadOnlyList<Language> Spoken { get; } = [.. Languages.All.Where(Files.ContainsKey)];
 
     public static OwnPagePhrases Of(Language language) => Files.GetValueOrDefault(language) ?? Files[Languages.English];
 
-    /// <summary>The same language where the own page is written in it, else English.</summary>
+    /// <summary>The same language if the own page is written in it, otherwise English.</summary>
     public static Language Fitting(Language language) => Files.ContainsKey(language) ? language : Languages.English;
 
     /// <summary>

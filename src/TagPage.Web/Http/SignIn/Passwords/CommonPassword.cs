@@ -4,7 +4,7 @@ using TagPage.Records.Shop;
 
 namespace TagPage.Web.Http.SignIn.Passwords;
 
-/// <summary>Refuses a password that people who guess try first (OWASP ASVS 5.0, 6.2.4).</summary>
+/// <summary>Refuses the passwords that attackers try first (OWASP ASVS 5.0, 6.2.4).</summary>
 public sealed class CommonPassword(ShopStore shops) : IPasswordValidator<Account>
 {
     public Task<IdentityResult> ValidateAsync(UserManager<Account> manager, Account user, string? password) =>

@@ -3,7 +3,7 @@ using System.Reflection;
 namespace TagPage.Web.Http.SignIn.Passwords;
 
 /// <summary>
-/// Tells passwords that are made of the commonest pieces only: words everybody tries, rows of the keyboard, years,
+/// Recognises passwords made only of the most common pieces: words everybody tries, rows of the keyboard, years,
 /// repeats, the shop's and the owner's own name. Covers all lists of common passwords by rule instead of by entry;
 /// the pieces are common knowledge, from no published list.
 /// </summary>
@@ -27,7 +27,7 @@ public static class Guessable
     private static readonly string[] Words = [.. Read().OrderByDescending(w => w.Length)];
 
     /// <param name="password">As typed.</param>
-    /// <param name="ownNames">Names that stand on the shop's door: the sign-in name, the shop's.</param>
+    /// <param name="ownNames">Names that anybody can know: the sign-in name, the shop's.</param>
     public static bool IsEasy(string password, params string[] ownNames)
     {
         var pieces = ownNames.SelectMany(PiecesOf).Concat(Words).ToArray();

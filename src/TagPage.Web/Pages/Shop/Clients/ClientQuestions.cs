@@ -3,7 +3,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
-/// <summary>A client who may be on file already.</summary>
+/// <summary>A client who may already be on file.</summary>
 internal static class ClientQuestions
 {
     public static IReadOnlyList<Question> Of(ClientStore.SameReach same) =>

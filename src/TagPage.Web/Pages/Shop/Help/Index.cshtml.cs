@@ -5,7 +5,7 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Help;
 
-/// <summary>Shows the manual that lies in docs/.</summary>
+/// <summary>Shows the manual in docs/.</summary>
 public sealed class IndexModel(Manual manual) : PageModel
 {
     public string Name { get; private set; } = "";

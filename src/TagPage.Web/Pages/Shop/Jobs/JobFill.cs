@@ -3,7 +3,7 @@ using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-/// <summary>Forms filled in from what is known, so that only what differs is typed.</summary>
+/// <summary>Forms filled in from what is known, so that only what is different has to be typed.</summary>
 internal static class JobFill
 {
     private const int PromisedDays = 2;

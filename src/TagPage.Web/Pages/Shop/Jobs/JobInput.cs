@@ -26,7 +26,7 @@ public record JobInput
 
     public TensionUnit TensionUnit { get; init; }
 
-    /// <summary>What the form asked about and the owner ticked as meant.</summary>
+    /// <summary>What the form asked about and the owner confirmed.</summary>
     public string? Confirmed { get; init; }
 
     [Range(0, 30, ErrorMessage = "Enter a pre-stretch between 0 and 30 %.")]

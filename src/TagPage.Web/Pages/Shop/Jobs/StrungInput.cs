@@ -20,7 +20,7 @@ public sealed record StrungInput
 
     public long? InstrumentId { get; init; }
 
-    /// <summary>How the strings before these ended, where nobody has noted it yet.</summary>
+    /// <summary>How the previous strings ended, if nobody has noted it yet.</summary>
     public BedEnd OldEndedHow { get; init; } = BedEnd.CutOut;
 
     public StrungEntry ToEntry() => new()

@@ -9,7 +9,7 @@ using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 
-/// <summary>The shop's mark: sent, looked at in pure black and white, taken away.</summary>
+/// <summary>The shop's logo: sent, previewed in pure black and white, removed.</summary>
 [UploadLimit(40 * Logo.MostBytes)]
 public sealed class LogoPageModel(LogoStore store, LabelSettingsStore settings) : PageModel
 {

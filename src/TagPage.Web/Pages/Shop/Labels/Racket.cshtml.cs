@@ -18,7 +18,7 @@ public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock cl
     [BindProperty]
     public LabelInput Input { get; set; } = new();
 
-    /// <summary>Only show what the label would look like; nothing is saved.</summary>
+    /// <summary>Only preview the label; nothing is saved.</summary>
     [BindProperty]
     public bool Preview { get; set; }
 

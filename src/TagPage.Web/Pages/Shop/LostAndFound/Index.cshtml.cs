@@ -6,7 +6,7 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.LostAndFound;
 
-/// <summary>What is lost now, and what finders did.</summary>
+/// <summary>What is lost now, and what finders have done.</summary>
 public sealed class IndexModel(FoundLogStore store, ShopClock clock) : PageModel
 {
     public IReadOnlyList<FoundLogStore.LostRow> Lost { get; private set; } = [];

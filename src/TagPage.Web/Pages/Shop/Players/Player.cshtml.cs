@@ -10,7 +10,7 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Players;
 
-/// <summary>A player: habit, pauses, how play falls on the rackets, and what was learned from their strings.</summary>
+/// <summary>A player: habit, pauses, how play is shared among the rackets, and what was learned from their strings.</summary>
 public sealed class PlayerModel(PlayerStore players, PlayerPageStore store, PauseStore pauses, ShopStore shops, ShopClock clock) : PageModel
 {
     /// <summary>A racket, its share of play in per cent, and its date.</summary>

@@ -5,7 +5,7 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
-/// <summary>Sizes that are possible but look like a slip of the finger or of the unit.</summary>
+/// <summary>Sizes that are possible but look like a typo or the wrong unit.</summary>
 public static class RacketQuestions
 {
     /// <summary>Head sizes outside these, in cm², are asked about. Common practice, no source; small ones are children's and squash frames.</summary>

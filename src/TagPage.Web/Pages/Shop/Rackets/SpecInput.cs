@@ -3,7 +3,7 @@ using TagPage.Records.Specs;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
-/// <summary>What the spec forms post: one measuring of a racket.</summary>
+/// <summary>What the spec forms post: one measurement of a racket.</summary>
 public sealed record SpecInput : IValidatableObject
 {
     public string FormKey { get; init; } = "";

@@ -8,7 +8,7 @@ using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
-/// <summary>Where the date would lie with other strings, another rule or more play. Nothing is saved.</summary>
+/// <summary>What the date would be with other strings, another rule or more play. Nothing is saved.</summary>
 public sealed class WhatIfModel(CardStore cards, StringPickStore strings, ShopStore shops, ShopClock clock) : PageModel
 {
     [BindProperty(SupportsGet = true)]

@@ -13,14 +13,14 @@ public sealed class IndexModel(SearchStore store) : PageModel
 
     public Asked Asked { get; private set; } = new(null);
 
-    /// <summary>A tag that is not in use any more, if that is what was scanned.</summary>
+    /// <summary>A tag no longer in use, if that is what was scanned.</summary>
     public SearchStore.TagRow? Retired { get; private set; }
 
     public IReadOnlyList<SearchRow> Found { get; private set; } = [];
 
     public bool MayBeMore => Found.Count >= SearchStore.Most;
 
-    /// <summary>Eleven characters that would be a tag's code if one of them were different.</summary>
+    /// <summary>Eleven characters that are one typo away from a tag's code.</summary>
     public bool LooksLikeTag => Asked.Tag.Outcome == TagCodeOutcome.WrongCheckCharacter;
 
     public IActionResult OnGet()

@@ -15,7 +15,7 @@ public sealed class HomePageModel(SettingsStore store, ShopStore shops, PublicSt
     [BindProperty]
     public PageInput Input { get; set; } = new();
 
-    /// <summary>Only show what the page would look like; nothing is saved.</summary>
+    /// <summary>Only preview the page; nothing is saved.</summary>
     [BindProperty]
     public bool Preview { get; set; }
 

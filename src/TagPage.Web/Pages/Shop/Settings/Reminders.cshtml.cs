@@ -15,7 +15,7 @@ public sealed class RemindersModel(SettingsStore store, ShopStore shops, ShopClo
     [BindProperty]
     public RemindersInput Input { get; set; } = new();
 
-    /// <summary>Only show what a reminder would look like; nothing is saved.</summary>
+    /// <summary>Only preview a reminder; nothing is saved.</summary>
     [BindProperty]
     public bool Preview { get; set; }
 

@@ -7,7 +7,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Tags;
 
-/// <summary>Shuts a live tag's found page, or opens it again.</summary>
+/// <summary>Closes a live tag's found page, or opens it again.</summary>
 public sealed class FindersModel(TagStore store) : PageModel
 {
     public TagStore.Row Saved { get; private set; } = new();

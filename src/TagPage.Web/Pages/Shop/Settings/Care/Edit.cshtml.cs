@@ -13,7 +13,7 @@ public sealed class EditModel(CareGuideStore store) : PageModel
     [BindProperty]
     public CareGuideInput Input { get; set; } = new();
 
-    /// <summary>Only show what the guide would look like; nothing is saved.</summary>
+    /// <summary>Only preview the guide; nothing is saved.</summary>
     [BindProperty]
     public bool Preview { get; set; }
 
