@@ -6,7 +6,7 @@ namespace TagPage.Core.Forecast;
 /// <summary>Hours played on strings by a day that is past, to be written down once and for all.</summary>
 public static class FrozenHours
 {
-    /// <summary>Null where neither habit nor log tells anything.</summary>
+    /// <summary>Null where neither habit nor note tells anything.</summary>
     /// <param name="input">The racket as it is now; its share as for a racket in turn where it is no longer in play.</param>
     /// <param name="strung">The day the strings went in.</param>
     /// <param name="day">The day to look at.</param>
@@ -15,7 +15,7 @@ public static class FrozenHours
         if (day <= strung)
             return 0;
         var played = HoursPlayed.Of(input, strung, day);
-        return played.HoursAWeek > 0 || played.Logged is not null ? played.By(day) : null;
+        return played.HoursAWeek > 0 || played.SoFar is not null ? played.By(day) : null;
     }
 
     /// <summary>The share that a racket had while it was in play, at least about.</summary>
