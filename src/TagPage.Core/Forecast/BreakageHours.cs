@@ -15,8 +15,6 @@ public static class BreakageHours
         if (learned.BrokeAfter.Count < wear.FewestBreaks)
             return null;
         var life = values.Of(sport).Of(mains).LifeHours * values.Hitting.Of(hitting);
-        return WearModel.Prior(life, wear.Shape, wear.Trust)
-            .After(learned.BrokeAfter, learned.CameOutAfter)
-            .HoursLastedBy(1 - (1 / wear.OneIn));
+        return WearModel.Of(life, wear, learned.BrokeAfter, learned.CameOutAfter).HoursLastedBy(1 - (1 / wear.OneIn));
     }
 }

@@ -24,7 +24,7 @@ public sealed record ForecastInput
     /// <summary>Days on which the player is not playing.</summary>
     public IReadOnlyList<Pause> Pauses { get; init; } = [];
 
-    /// <summary>Hours that were logged for this racket.</summary>
+    /// <summary>Hours that were noted for this racket.</summary>
     public IReadOnlyList<LoggedHours> Logged { get; init; } = [];
 
     /// <summary>What this player's earlier strings of the same main-string material have taught.</summary>

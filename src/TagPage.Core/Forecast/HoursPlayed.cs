@@ -4,88 +4,97 @@ namespace TagPage.Core.Forecast;
 
 /// <summary>
 /// Hours played on a set of strings by a given day, H(t). The one place that knows how hours add up over time;
-/// every limit asks here. Up to today they are the hours logged for the racket, if any were logged since the strings
-/// went in, else hours a week × unpaused days / 7; after today hours a week × unpaused days / 7 come on top.
+/// every limit asks here. A week from Monday to Sunday that holds notes for the racket counts its notes, every other one
+/// hours a week × unpaused days / 7, the day of stringing included and the day itself not. The current week, if it holds
+/// notes, counts them up to today, and the habit from tomorrow on.
 /// </summary>
 public sealed class HoursPlayed
 {
     private readonly IReadOnlyList<Pause> _pauses;
-    private readonly IReadOnlyList<LoggedHours> _logged;
-    private readonly DateOnly _today;
-    private readonly double _byToday;
+    private readonly NotedWeeks _noted;
+
+    // From here on there is habit alone, counted in days from the first one not told by notes.
+    private readonly DateOnly _habitFrom;
+    private readonly DateOnly _firstDay;
+    private readonly double _byHabit;
 
     private HoursPlayed(ForecastInput input, DateOnly strung, DateOnly today)
     {
-        (Strung, _today, _pauses) = (strung, today > strung ? today : strung, input.Pauses);
+        today = today > strung ? today : strung;
+        (Strung, _pauses) = (strung, input.Pauses);
         HoursAWeek = PlayedTimes.AWeek(input.Play, input.Share) * (double)Math.Clamp(input.Play.HoursATime, 0, 24);
-        _logged = [.. input.Logged.Where(entry => entry.Day >= Strung && entry.Day <= _today)];
-        _byToday = IsLogged ? _logged.Sum(entry => entry.Hours) : FromHabit(Strung, _today);
+        _noted = new NotedWeeks(input.Logged, strung, today);
+        var inNotedWeek = _noted.Any && _noted.End > today;
+        _habitFrom = inNotedWeek ? today : _noted.Any ? _noted.End : strung;
+        _firstDay = inNotedWeek ? Days.After(today, 1) : _habitFrom;
+        _byHabit = ByNotes(_habitFrom);
+        SoFar = _noted.Any ? By(today) : null;
     }
 
     /// <summary>The day the strings went in.</summary>
     public DateOnly Strung { get; }
 
-    /// <summary>Hours logged up to today; null if the player's habit counts instead.</summary>
-    public double? Logged => IsLogged ? _byToday : null;
+    /// <summary>Hours by today, where some of them were noted; null where they are the habit alone.</summary>
+    public double? SoFar { get; }
 
     /// <summary>This racket's hours of play a week, 0 or more.</summary>
     public double HoursAWeek { get; }
 
-    /// <summary>Whether there is a pause between the day the strings went in and today, or one still to come.</summary>
-    public bool HasPauses => _pauses.Any(pause => pause.To is not { } to || to > Strung);
+    /// <summary>Whether a pause lies between the strings' going in and today or is still ahead.</summary>
+    public bool HasPauses => _pauses.Any(pause => pause.To is not { } to || to >= Strung);
 
-    /// <summary>From the player's habits, the racket's share of play, pauses and logged hours.</summary>
+    /// <summary>From the player's habits, the racket's share of play, pauses and what was noted.</summary>
     public static HoursPlayed Of(ForecastInput input, DateOnly strung, DateOnly today) => new(input, strung, today);
 
-    /// <summary>Hours played by the end of a day; 0 before the strings went in.</summary>
-    public double By(DateOnly day)
-    {
-        if (day > _today)
-            return _byToday + FromHabit(_today, day);
-        return IsLogged
-            ? _logged.Where(entry => entry.Day <= day).Sum(entry => entry.Hours)
-            : FromHabit(Strung, day);
-    }
+    /// <summary>Hours played by a day; 0 before the strings went in.</summary>
+    public double By(DateOnly day) => day < _habitFrom
+        ? ByNotes(day)
+        : _byHabit + (HoursAWeek * Unpaused(_firstDay, day.DayNumber - _habitFrom.DayNumber) / 7);
 
     /// <summary>
-    /// The day on which so many hours are used up, counted in whole days of play: without pause and log
-    /// strung + ⌊7 · hours / hours a week⌋, with a log today + ⌊7 · what is left / hours a week⌋ unpaused days.
-    /// Null without any play.
+    /// The day on which so many hours are used up, counted in whole days of play: without pause and notes
+    /// strung + ⌊7 · hours / hours a week⌋, with notes today + ⌊7 · what is left / hours a week⌋ unpaused days, before today
+    /// where nothing is left, but not before the strings went in.
+    /// Null without any play, and where a pause without an end comes before it.
     /// </summary>
     public DateOnly? LastDayWithin(double hours)
     {
         if (HoursAWeek <= 0)
             return null;
-        if (!IsLogged)
-            return PlayedOff(Strung, hours);
-        return _byToday <= hours + Slack ? PlayedOff(_today, hours - _byToday) : LastLoggedWithin(hours);
+        return _byHabit <= hours + Slack ? PlayedOff(hours - _byHabit) : UsedUp(_byHabit - hours);
     }
 
     private const double Slack = 1e-9;
 
-    private bool IsLogged => _logged.Count > 0;
-
-    private double FromHabit(DateOnly start, DateOnly end)
+    private double ByNotes(DateOnly day)
     {
-        var days = end.DayNumber - start.DayNumber;
-        return days <= 0 ? 0 : HoursAWeek * (days - Pause.DaysIn(_pauses, start, end)) / 7;
+        if (day < Strung)
+            return 0;
+        var byHabit = Unpaused(Strung, day.DayNumber - Strung.DayNumber) - _noted.In(Strung, day).Sum(part => Unpaused(part.First, part.Days));
+        return _noted.HoursBy(day) + (HoursAWeek * byHabit / 7);
     }
 
-    // The strings were used up before today: on the last day before the entry that went over.
-    private DateOnly LastLoggedWithin(double hours)
+    private int Unpaused(DateOnly first, int days) => days - Pause.DaysIn(_pauses, first, days);
+
+    // So many days of play before the last of what was noted; where within a noted week hours were used up, nobody knows.
+    private DateOnly UsedUp(double over)
     {
-        var day = _logged.Select(entry => entry.Day).Where(day => By(day) > hours + Slack).Min().AddDays(-1);
-        return day < Strung ? Strung : day;
+        var (needed, days, most) = ((int)Math.Ceiling((7 * over / HoursAWeek) - Slack), 0, _habitFrom.DayNumber - Strung.DayNumber);
+        while (days < most && needed - Unpaused(Back(days), days) is > 0 and var missing)
+            days = Math.Min(days + missing, most);
+        return Back(days);
+
+        DateOnly Back(int count) => _habitFrom.AddDays(-count);
     }
 
-    private DateOnly PlayedOff(DateOnly start, double hours)
+    private DateOnly? PlayedOff(double hours)
     {
-        var unpaused = Days.Whole(7 * hours / HoursAWeek);
-        var days = unpaused;
-        while (days < LimitDay.MostDays && Missing(days) is > 0 and var missing)
-            days = Math.Min(days + missing, LimitDay.MostDays);
-        return Days.After(start, days);
-
-        int Missing(int days) => unpaused - days + Pause.DaysIn(_pauses, start, Days.After(start, days));
+        var most = Math.Max(0, LimitDay.MostDays - (_habitFrom.DayNumber - Strung.DayNumber));
+        var played = Math.Min(Days.Whole(7 * hours / HoursAWeek), most);
+        var days = played;
+        while (days < most && played - Unpaused(_firstDay, days) is > 0 and var missing)
+            days = Math.Min(days + missing, most);
+        var isReached = Unpaused(_firstDay, days) >= played;
+        return !isReached && _pauses.Any(pause => pause.To is null) ? null : Days.After(_habitFrom, days);
     }
 }

@@ -8,6 +8,9 @@ namespace TagPage.Core.Forecast;
 /// <param name="Threshold">Per cent at which to restring.</param>
 public sealed record LossCurve(LossModel Model, HoursPlayed Played, double Threshold)
 {
+    /// <summary>Per cent. The model was made for strings in use: beyond this it only tells that more than half is gone.</summary>
+    public const double MostSensible = 50;
+
     private const double Slack = 1e-9;
 
     /// <summary>The day the strings went in.</summary>

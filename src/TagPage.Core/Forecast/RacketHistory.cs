@@ -12,7 +12,7 @@ public sealed record RacketHistory
     /// <summary>The player's pauses.</summary>
     public IReadOnlyList<Pause> Pauses { get; init; } = [];
 
-    /// <summary>Hours that were logged for this racket.</summary>
+    /// <summary>Hours that were noted for this racket.</summary>
     public IReadOnlyList<LoggedHours> Logged { get; init; } = [];
 
     /// <summary>All strings of all the player's rackets, present and past.</summary>

@@ -21,6 +21,9 @@ public sealed record RestringBy
     /// <summary>All limits, also those without a say; for private pages only.</summary>
     public IReadOnlyList<LimitDay> Limits { get; init; } = [];
 
+    /// <summary>Whether the player does not play and nobody knows until when: hours stand still, age goes on.</summary>
+    public bool PlayIsPaused { get; init; }
+
     /// <summary>Days from today to the date, negative when past; null without a date.</summary>
     public int? DaysLeft { get; init; }
 

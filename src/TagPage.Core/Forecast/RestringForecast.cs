@@ -17,7 +17,9 @@ public static class RestringForecast
             return new RestringBy { State = RestringState.NoStrings };
         if (input.StrungOn is not { } strung)
             return new RestringBy { State = RestringState.NotStrungYet };
-        return Decide(CountingLimits.Mark(Limits(input, strung, today, values), input), strung, today, values);
+        return Decide(CountingLimits.Mark(Limits(input, strung, today, values), input), strung, today, values)
+            with
+        { PlayIsPaused = input.Pauses.Any(pause => pause.IsOpenOn(today)) };
     }
 
     private static IEnumerable<LimitDay> Limits(ForecastInput input, DateOnly strung, DateOnly today, StartingValues values)
@@ -30,6 +32,7 @@ public static class RestringForecast
             BreakageLimit.Of(input, strung, today, values),
             EveryWeeksLimit.Of(input, strung),
             OwnersDateLimit.Of(input, strung),
+            AgeLimit.Of(strung, values),
         ];
         return limits.OfType<LimitDay>();
     }

@@ -14,11 +14,11 @@ public sealed record SportValues
     /// <summary>How many times longer strings last in a dense pattern; 1 for no difference.</summary>
     public double ManyMainsFactor { get; init; } = 1;
 
-    public MaterialValues NaturalGut { get; init; } = new(40);
+    public MaterialValues NaturalGut { get; init; } = new(60);
 
-    public MaterialValues Multifilament { get; init; } = new(25);
+    public MaterialValues Multifilament { get; init; } = new(40);
 
-    public MaterialValues SyntheticGut { get; init; } = new(25);
+    public MaterialValues SyntheticGut { get; init; } = new(35);
 
     public MaterialValues Polyester { get; init; } = new(18);
 

@@ -18,11 +18,14 @@ public static class StartingRanges
     /// <summary>Percentage points by which a reading is off.</summary>
     public const double MinNoise = 0.1, MaxNoise = 20;
 
+    /// <summary>Largest age of strings in days.</summary>
+    public const int MinLargestAge = 30, MaxLargestAge = 3650;
+
     /// <summary>The Weibull shape of breakage.</summary>
     public const double MinShape = 1, MaxShape = 10;
 
-    /// <summary>How much the typical life counts against a player's own breaks.</summary>
-    public const double MinWearTrust = 1.1, MaxWearTrust = 50;
+    /// <summary>Standard deviations of the logarithms of mean life and shape.</summary>
+    public const double MinWearSpread = 0.05, MaxWearSpread = 2;
 
     /// <summary>One bed in so many.</summary>
     public const double MinOneIn = 2, MaxOneIn = 100;

@@ -1,3 +1,4 @@
+using TagPage.Core.Forecast.Learning;
 using TagPage.Core.Sports;
 
 namespace TagPage.Core.Forecast;
@@ -38,6 +39,9 @@ public sealed record StartingValues
 
     /// <summary>How much a spare is played, against 1 for a racket played regularly.</summary>
     public double SpareWeight { get; init; } = 0.1;
+
+    /// <summary>Strings get no older, however little they are played; in days.</summary>
+    public int LargestAgeDays { get; init; } = 365;
 
     /// <summary>The values of one sport.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value names no sport.</exception>

@@ -29,7 +29,7 @@ public sealed record TensionLimit : LimitDay
         if (input.Bed is not { } bed || played.HoursAWeek <= 0)
             return new TensionLimit(null, null, played);
         var typical = values.Tension.Of(bed.Mains.Material);
-        var model = LossModel.Of(typical, values.Tension.Spread, input.Learned.Losses);
+        var model = LossModel.Of(typical, values.Tension.Spread, input.Learned.Beds);
         var curve = new LossCurve(model, played, typical.Threshold);
         return new TensionLimit(curve.Reaches(), curve, played);
     }

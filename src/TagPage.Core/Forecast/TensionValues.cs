@@ -6,11 +6,11 @@ namespace TagPage.Core.Forecast;
 /// <summary>The starting values of tension loss, one set for all sports.</summary>
 public sealed record TensionValues
 {
-    public LossValues NaturalGut { get; init; } = new(15, 1.2, 0.25);
+    public LossValues NaturalGut { get; init; } = new(20, 1.2, 0.25);
 
-    public LossValues Multifilament { get; init; } = new(20, 2.2, 0.45);
+    public LossValues Multifilament { get; init; } = new(25, 2.2, 0.40);
 
-    public LossValues SyntheticGut { get; init; } = new(20, 2.2, 0.45);
+    public LossValues SyntheticGut { get; init; } = new(25, 2.2, 0.45);
 
     public LossValues Polyester { get; init; } = new(25, 3.2, 0.70);
 

@@ -1,8 +1,8 @@
 namespace TagPage.Core.Players;
 
 /// <summary>Hours that somebody noted for one racket.</summary>
-/// <param name="Day">When they were played, or the last day of the time they were played in.</param>
-/// <param name="Hours">More than 0, at most <see cref="Most"/>.</param>
+/// <param name="Day">When they were played.</param>
+/// <param name="Hours">0 to <see cref="Most"/>; 0 says that the racket was not played with.</param>
 public sealed record LoggedHours(DateOnly Day, double Hours)
 {
     /// <summary>Most hours that one entry can hold.</summary>

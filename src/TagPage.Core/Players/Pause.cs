@@ -5,20 +5,23 @@ namespace TagPage.Core.Players;
 /// <param name="To">The last day without play; null while nobody knows.</param>
 public sealed record Pause(DateOnly From, DateOnly? To)
 {
-    /// <summary>How many of the days after <paramref name="start"/> up to <paramref name="end"/> lie in any of the pauses.</summary>
-    public static int DaysIn(IReadOnlyList<Pause> pauses, DateOnly start, DateOnly end)
+    /// <summary>Whether it has begun by a day and nobody knows when it ends.</summary>
+    public bool IsOpenOn(DateOnly day) => To is null && From <= day;
+
+    /// <summary>How many of so many days, the first one given, lie in any of the pauses.</summary>
+    public static int DaysIn(IReadOnlyList<Pause> pauses, DateOnly first, int days)
     {
         if (pauses.Count == 0)
             return 0;
-        var (paused, counted) = (0, start.DayNumber);
+        var (paused, next, end) = (0, first.DayNumber, first.DayNumber + days);
         foreach (var pause in pauses.OrderBy(p => p.From))
         {
-            var first = Math.Max(counted + 1, pause.From.DayNumber);
-            var last = Math.Min(end.DayNumber, pause.To?.DayNumber ?? int.MaxValue);
-            if (last < first)
+            var from = Math.Max(next, pause.From.DayNumber);
+            var until = Math.Min(end, pause.To is { } to ? to.DayNumber + 1 : int.MaxValue);
+            if (until <= from)
                 continue;
-            paused += last - first + 1;
-            counted = last;
+            paused += until - from;
+            next = until;
         }
         return paused;
     }

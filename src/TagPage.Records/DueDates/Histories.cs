@@ -38,6 +38,7 @@ public static class Histories
         var ofJob = readings.ToLookup(reading => reading.JobId, reading => reading.ToReading());
         return jobs.ToLookup(job => job.PlayerId, job => new JobHistory
         {
+            Id = job.JobId,
             Mains = job.Material,
             Ended = job.EndedHow,
             Hours = job.HoursPlayed,

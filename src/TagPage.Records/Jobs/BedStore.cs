@@ -30,6 +30,25 @@ public static class BedStore
         WHERE b.racket_id = @racketId AND b.ended_on IS NULL
         """;
 
+    /// <summary>Strings of the same racket that a stringing would pass if its day were another; null where their order stays.</summary>
+    public static (long Ticket, DateOnly StrungOn)? Passed(SqliteConnection connection, long racketId, long jobId, DateOnly was, DateOnly on) =>
+        connection.QueryFirstOrDefault<PassedRow>(PassedSql, new { racketId, jobId, was, on }) is { } row ? (row.Ticket, row.StrungOn) : null;
+
+    private sealed record PassedRow
+    {
+        public long Ticket { get; init; }
+        public DateOnly StrungOn { get; init; }
+    }
+
+    private const string PassedSql = """
+        SELECT ticket, strung_on
+        FROM job
+        WHERE racket_id = @racketId AND id <> @jobId AND strung_on IS NOT NULL
+          AND ((strung_on, id) > (@on, @jobId)) <> ((strung_on, id) > (@was, @jobId))
+        ORDER BY strung_on, id
+        LIMIT 1
+        """;
+
     public static void End(SqliteConnection connection, long jobId, DateOnly on, BedEnd how) =>
         connection.Execute(EndSql, new { jobId, on, how = how.ToString() });
 

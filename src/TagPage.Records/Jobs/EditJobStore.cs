@@ -34,7 +34,13 @@ public sealed class EditJobStore(Database database, ShopStore shops, ShopClock c
     private Refusal? WhyNot(SqliteConnection connection, JobRow job, ChangedJobEntry input, DateOnly today) =>
         job.State == JobState.Cancelled && input.StrungOn is not null ? new TicketCancelled()
         : input.Order.Faults(job.Sport, shops.Get()).Concat(input.Days.Faults(today)).FirstOrDefault()
+            ?? OutOfOrder(connection, job, input)
             ?? ReadingStore.FirstFault(connection, input.Reading, input.InstrumentId);
+
+    private static StrungOutOfOrder? OutOfOrder(SqliteConnection connection, JobRow job, ChangedJobEntry input) =>
+        job.StrungOn is { } was && input.StrungOn is { } on && BedStore.Passed(connection, job.RacketId, job.Id, was, on) is { } passed
+            ? new StrungOutOfOrder(passed.Ticket, passed.StrungOn)
+            : null;
 
     private const string ChangeSql = """
         UPDATE job

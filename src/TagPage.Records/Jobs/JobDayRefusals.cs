@@ -20,6 +20,9 @@ public sealed record EndedUnstrung() : Refusal(nameof(JobDays.StrungOn));
 /// <summary>Strings cannot end before they went in.</summary>
 public sealed record EndsBeforeStrung(string Place, DateOnly StrungOn) : Refusal(Place);
 
+/// <summary>With that day the racket's strings would follow each other in another order; the ticket is one that would be passed.</summary>
+public sealed record StrungOutOfOrder(long Ticket, DateOnly On) : Refusal(nameof(JobDays.StrungOn));
+
 public sealed record EndWithoutDay() : Refusal(nameof(JobDays.EndedOn));
 
 public sealed record EndWithoutReason() : Refusal(nameof(JobDays.EndedHow));

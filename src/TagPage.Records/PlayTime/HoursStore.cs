@@ -68,21 +68,29 @@ public sealed class HoursStore(Database database, ShopClock clock)
             : FormKeys.Once(c, who, input.FormKey, clock.Now, () => Add(c, who, racket, input)));
     }
 
-    /// <summary>A household notes what was played on one day; the shop may note a whole camp in one entry.</summary>
+    /// <summary>A day takes what it has; the shop may note a camp on one.</summary>
     private static Refusal? Fault(Who who, HoursEntry input, DateOnly today)
     {
-        var most = who.IsShop ? LoggedHours.Most : LoggedHours.MostADay;
-        return input.Hours <= 0 || input.Hours > most ? new HoursUnlikely(most)
-            : input.PlayedOn > today ? new PlayedInFuture(today)
+        var most = who.IsShop && input.Days == 1 ? LoggedHours.Most : LoggedHours.MostADay * input.Days;
+        return input.Days is < 1 or > HoursEntry.MostDays ? new DaysUnlikely(HoursEntry.MostDays)
+            : input.Hours < 0 || input.Hours > most ? new HoursUnlikely(most)
+            : (input.LastDay ?? input.PlayedOn) > today ? new PlayedInFuture(today)
             : null;
     }
 
     private const string MaySql = $"SELECT EXISTS (SELECT 1 FROM racket r WHERE r.id = @racket AND {Who.ChangesRacket})";
 
-    private static Outcome Add(SqliteConnection connection, Who who, long racket, HoursEntry input) =>
-        connection.ExecuteScalar<long?>(AddSql, new { who.IsShop, who.ClientId, racket, input.PlayedOn, input.Hours, Note = input.Note ?? "" }) is { } id
-            ? new Outcome.Done(id)
-            : new Outcome.Absent();
+    // Hours belong to weeks, and several days may lie in two: each day is a note of its own.
+    private static Outcome Add(SqliteConnection connection, Who who, long racket, HoursEntry input)
+    {
+        Outcome outcome = new Outcome.Absent();
+        for (var day = 0; day < input.Days; day++)
+            if (connection.ExecuteScalar<long?>(AddSql, Values(day)) is { } id)
+                outcome = new Outcome.Done(id);
+        return outcome;
+
+        object Values(int day) => new { who.IsShop, who.ClientId, racket, PlayedOn = input.PlayedOn.AddDays(day), Hours = input.Hours / input.Days, Note = input.Note ?? "" };
+    }
 
     private const string AddSql = $"""
         INSERT INTO logged_hours (racket_id, played_on, hours, note)

@@ -15,7 +15,7 @@ public sealed record LearnedRow(Material Material, LossModel Loss, IReadOnlyList
 
     private static LearnedRow Of(Learned learned, Material material, Sport sport, Hitting hitting, StartingValues values) => new(
         material,
-        LossModel.Of(values.Tension.Of(material), values.Tension.Spread, learned.Losses),
+        LossModel.Of(values.Tension.Of(material), values.Tension.Spread, learned.Beds),
         learned.BrokeAfter,
         BreakageHours.Of(learned, material, sport, hitting, values));
 }

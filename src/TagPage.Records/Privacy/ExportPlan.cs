@@ -1,14 +1,14 @@
 namespace TagPage.Records.Privacy;
 
 /// <summary>
-/// What a client can download of each table, column by column. A column in neither list has no decision yet, and a test
-/// says so.
+/// What of each table a client can take away, column by column. A column that stands in neither list has no decision yet,
+/// and a test says so.
 /// </summary>
 public static class ExportPlan
 {
     /// <param name="Name">Of the table, and of its file.</param>
     /// <param name="Where">SQL: which of its rows are the client's (@client).</param>
-    /// <param name="Given">Columns that are exported.</param>
+    /// <param name="Given">Columns that are given.</param>
     /// <param name="Kept">Columns that are not, because they say nothing about a person or are somebody else's.</param>
     public sealed record Table(string Name, string Where, string Given, string Kept = "")
     {
@@ -25,7 +25,7 @@ public static class ExportPlan
     private const string Jobs = $"SELECT id FROM job WHERE racket_id IN ({Rackets})";
     private const string Reminders = "SELECT id FROM reminder WHERE client_id = @client";
 
-    /// <summary>Strings, instruments and the payer are included where the client's rows name them. Versions only count changes.</summary>
+    /// <summary>Strings, instruments and the payer go along where the client's rows name them. Versions only count changes.</summary>
     public static IReadOnlyList<Table> Given { get; } =
     [
         new("client", "id = @client",
@@ -37,7 +37,7 @@ public static class ExportPlan
         new("logged_hours", $"racket_id IN ({Rackets})", "id racket_id played_on hours note"),
         new("racket", $"id IN ({Rackets})",
             "id player_id number state sport frame tape_colour head_size head_size_unit pattern_mains pattern_crosses length_cm grip own_date "
-            + "own_date_note lost_since lost_note not_before elsewhere_on due_on due_because label_tape label_ink label_line note", "came_from_id due_soon_on version"),
+            + "own_date_note lost_since lost_note not_before elsewhere_on due_on due_because label_tape label_ink label_line note", "came_from_id due_soon_on calendar_uid calendar_number version"),
         new("spec", $"racket_id IN ({Rackets})",
             "id racket_id measured_on weight_g balance_mm swing_weight stiffness stiffness_scale length_mm strung grip_on dampener_on note", "version"),
         new("tag", $"racket_id IN ({Rackets})", "code state racket_id made_at linked_at retired_at found_blocked_at", "roll_id"),
@@ -65,7 +65,7 @@ public static class ExportPlan
         new("reminder_batch_client", "client_id = @client", "state", "batch_id client_id why reminder_id"),
     ];
 
-    /// <summary>Tables that hold nothing about a client, each with the reason.</summary>
+    /// <summary>Tables that hold nothing of a client's, each with why.</summary>
     public static IReadOnlyDictionary<string, string> NotGiven { get; } = new Dictionary<string, string>
     {
         ["shop"] = "the shop itself",

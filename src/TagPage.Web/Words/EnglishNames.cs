@@ -78,6 +78,7 @@ public static class EnglishNames
         LimitKind.Tension => "tension lost",
         LimitKind.Breakage => "breakage",
         LimitKind.EveryWeeks => "weeks agreed",
+        LimitKind.Age => "largest age",
         _ => "the shop's own date",
     };
 

@@ -34,6 +34,8 @@ internal static class JobRefusalWords
         CollectedUnstrung => "Enter the day of stringing too, since it was collected.",
         CollectedBeforeStrung { StrungOn: var strung } => $"Enter a day on or after the day it was strung, {Formats.Day(strung)}.",
         EndedUnstrung => "Enter the day of stringing too, since these strings have ended.",
+        StrungOutOfOrder { Ticket: var ticket, On: var on } =>
+            $"Ticket {ticket} was strung on {Formats.Day(on)}, and this day would change which strings came first. If that ticket’s day is wrong, correct it first.",
         EndsBeforeStrung { StrungOn: var strung } => $"Enter a day on or after the day they were strung, {Formats.Day(strung)}.",
         EndWithoutDay => "Enter the day these strings ended.",
         EndWithoutReason => "Choose how these strings ended; “unknown” is an answer too.",

@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text;
 using Ical.Net;
 using Ical.Net.CalendarComponents;
 using Ical.Net.DataTypes;
@@ -9,25 +7,31 @@ using TagPage.Records.Tags;
 
 namespace TagPage.Web.Words;
 
-/// <summary>The calendar entry (RFC 5545) for the day a racket's strings should be replaced by. It names no person.</summary>
-public sealed record RestringEntry(TagView Racket, DateOnly Due, StringingRow Strung, string Address, DateTimeOffset Now, TagWords Words)
+/// <summary>
+/// The calendar entry (RFC 5545) for the day a racket's strings should be replaced by. A racket has one, which new strings move
+/// with its alarm. It names no person.
+/// </summary>
+public sealed record RestringEntry(TagView Racket, DateOnly Due, CalendarStore.Entry Entry, string Address, DateTimeOffset Now, TagWords Words)
 {
     private const int WarnDaysBefore = 7;
+
+    // An entry for a whole day begins at midnight, and an alarm counted from there would ring then.
+    private static readonly TimeOnly WarnAt = new(9, 0);
 
     public string Write(ShopDetails shop)
     {
         var calendar = new Calendar { Method = "PUBLISH", ProductId = "-//TagPage//Restring by//EN" };
         calendar.Events.Add(Event(shop));
-        return new CalendarSerializer().SerializeToString(calendar)!;
+        return CalendarLines.Folded(new CalendarSerializer().SerializeToString(calendar)!);
     }
 
     private CalendarEvent Event(ShopDetails shop)
     {
         var entry = new CalendarEvent
         {
-            Uid = Uid(),
+            Uid = Entry.Uid,
             DtStamp = new CalDateTime(Now.UtcDateTime, "UTC"),
-            Sequence = Sequence(),
+            Sequence = Entry.Number,
             Start = new CalDateTime(Due),
             End = new CalDateTime(Due.AddDays(1)),
             Summary = Words.CalendarEntry(Racket),
@@ -35,18 +39,19 @@ public sealed record RestringEntry(TagView Racket, DateOnly Due, StringingRow St
             Url = new Uri(Address),
             Transparency = TransparencyType.Transparent,
         };
-        if (Racket.DaysLeft > WarnDaysBefore)
-            entry.Alarms.Add(new Alarm { Action = AlarmAction.Display, Trigger = new Trigger(Duration.FromDays(-WarnDaysBefore)), Description = Words.CalendarEntry(Racket) });
+        if (Alarm(TimeZoneInfo.FindSystemTimeZoneById(shop.TimeZone)) is var alarm && alarm > Now.UtcDateTime)
+            entry.Alarms.Add(new Alarm { Action = AlarmAction.Display, Trigger = At(alarm), Description = Words.CalendarEntry(Racket) });
         return entry;
     }
 
-    /// <summary>The same for these strings in this racket however often it is asked for, so that a calendar keeps one entry.</summary>
-    private string Uid() => new Guid(SHA256.HashData(Encoding.ASCII.GetBytes($"{Racket.Code}/{Strung.JobId}")).AsSpan(0, 16)).ToString();
+    // Without its type the library writes an empty trigger.
+    private static Trigger At(DateTime instant)
+    {
+        var trigger = new Trigger { DateTime = new CalDateTime(instant, "UTC") };
+        trigger.SetValueType("DATE-TIME");
+        return trigger;
+    }
 
-    /// <summary>
-    /// A calendar takes a changed date only under a higher number. What changes a date is not counted in one place, but
-    /// time goes on: minutes since the stringing day.
-    /// </summary>
-    private int Sequence() =>
-        (int)Math.Max(0, (Now - new DateTimeOffset(Strung.StrungOn.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)).TotalMinutes);
+    /// <summary>In the morning by the shop's clock.</summary>
+    private DateTime Alarm(TimeZoneInfo zone) => TimeZoneInfo.ConvertTimeToUtc(Due.AddDays(-WarnDaysBefore).ToDateTime(WarnAt), zone);
 }

@@ -27,7 +27,11 @@ public sealed record TagView
     public required int? DaysLeft { get; init; }
     public required double LifeLeft { get; init; }
     public required LimitKind? DecidedBy { get; init; }
-    /// <summary>How the tension drops; null where nobody can tell.</summary>
+
+    /// <summary>Nobody knows until when it is not played.</summary>
+    public required bool PlayIsPaused { get; init; }
+
+    /// <summary>How the tension drops; null where nobody can tell, and where the racket's rule leaves tension out.</summary>
     public required LossPicture? Loss { get; init; }
 
     public required DateOnly? StringsEndedOn { get; init; }
@@ -64,7 +68,8 @@ public sealed record TagView
             DaysLeft = restring.DaysLeft,
             LifeLeft = restring.LifeLeft,
             DecidedBy = restring.DecidedBy,
-            Loss = restring.Limits.OfType<TensionLimit>().FirstOrDefault()?.Curve is { } curve
+            PlayIsPaused = restring.PlayIsPaused,
+            Loss = restring.Limits.OfType<TensionLimit>().FirstOrDefault() is { Counts: true, Curve: { } curve }
                 ? new LossPicture(curve, today, curve.Reaches(), [])
                 : null,
             StringsEndedOn = racket.EndedOn,

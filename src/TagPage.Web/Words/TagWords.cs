@@ -67,11 +67,15 @@ public sealed class TagWords(Language language)
     /// <summary>What the drawing of the tension says.</summary>
     public string Loss(LossPicture picture)
     {
-        var (now, limit) = (language.Number(picture.Curve.On(picture.Today).Expected, 0), language.Number(picture.Curve.Threshold, 0));
-        return picture.Due is { } day
-            ? _words.Loss.Fill(("now", now), ("limit", limit), ("day", language.Day(day)))
-            : _words.LossSlow.Fill(("now", now), ("limit", limit));
+        var (expected, limit) = (picture.Curve.On(picture.Today).Expected, language.Number(picture.Curve.Threshold, 0));
+        if (expected > LossCurve.MostSensible)
+            return _words.LossHalf;
+        var phrase = picture.Due is not { } day ? _words.LossSlow : day < picture.Today ? _words.LossPast : _words.Loss;
+        return phrase.Fill(("now", language.Number(expected, 0)), ("limit", limit), ("day", language.Day(picture.Due ?? picture.Today)));
     }
+
+    /// <summary>What the red line in it marks.</summary>
+    public string LossLine(LossPicture picture) => _words.LossLine.Fill(("limit", language.Number(picture.Curve.Threshold, 0)));
 
     public string Label(TagView racket) => string.Join(" · ", new[]
     {

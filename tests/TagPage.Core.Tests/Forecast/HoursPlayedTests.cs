@@ -14,7 +14,7 @@ public class HoursPlayedTests
     {
         var paused = Daily with { Pauses = [Days(5, 9)] };
         Assert.Equal(Case.Strung.AddDays(18 + 5), paused.AfterDays(0).Due);
-        Assert.Equal([4, 4, 5], At(paused, 4, 9, 10));
+        Assert.Equal([5, 5, 6], At(paused, 5, 10, 11));
     }
 
     [Fact]
@@ -25,24 +25,45 @@ public class HoursPlayedTests
     }
 
     [Fact]
-    public void A_pause_without_an_end_leaves_the_date_to_the_other_limits()
+    public void A_pause_without_an_end_leaves_the_date_to_age()
     {
-        var paused = (Daily with { Rule = RestringRule.WhicheverFirst, Pauses = [new Pause(Case.Strung.AddDays(5), null)] }).AfterDays(0);
-        Assert.Equal(LimitDay.MostDays, paused.Limit<HoursLimit>().Interval);
-        Assert.True(paused.Limit<TensionLimit>().TakesOverTwoYears);
-        Assert.Equal(LimitKind.TimesAWeek, paused.DecidedBy);
+        var paused = Daily with { Rule = RestringRule.WhicheverFirst, Pauses = [new Pause(Case.Strung.AddDays(5), null)] };
+        var hours = paused.AfterDays(6).Limit<HoursLimit>();
+        Assert.Equal((null, true), (hours.Day, hours.StandsStill));
+        Assert.True(paused.AfterDays(6).Limit<TensionLimit>().TakesOverTwoYears);
+        Assert.Equal(LimitKind.TimesAWeek, paused.AfterDays(6).DecidedBy);
+        // By hours alone it stays by hours: a pause brings in no other rule.
+        var byHours = (paused with { Rule = RestringRule.Hours }).AfterDays(6);
+        Assert.Equal((LimitKind.Age, Case.Strung.AddDays(365)), (byHours.DecidedBy, byHours.Due));
     }
 
     [Fact]
-    public void Logged_hours_stand_for_the_past_and_the_habit_for_the_future()
+    public void Hours_that_were_used_up_before_a_pause_without_an_end_keep_their_day()
+    {
+        var late = Daily with { Pauses = [new Pause(Case.Strung.AddDays(18), null)] };
+        Assert.Equal(Case.Strung.AddDays(18), late.AfterDays(30).Due);
+    }
+
+    [Fact]
+    public void Play_is_paused_from_the_first_day_of_a_pause_without_an_end()
+    {
+        var open = Daily with { Pauses = [new Pause(Case.Strung.AddDays(5), null)] };
+        Assert.Equal([false, true, true], new[] { 4, 5, 400 }.Select(day => open.AfterDays(day).PlayIsPaused));
+        Assert.False((Daily with { Pauses = [Days(5, 9)] }).AfterDays(7).PlayIsPaused);
+    }
+
+    [Fact]
+    public void Notes_stand_for_their_week_and_the_habit_for_the_days_to_come()
     {
         var logged = Daily with { Logged = [new LoggedHours(Case.Strung.AddDays(2), 3), new LoggedHours(Case.Strung.AddDays(10), 6)] };
-        // 18 − 9 = 9 hours are left on day 10, an hour a day.
+        // Days 0 to 6 and 7 to 13 are noted weeks. 18 − 9 = 9 hours are left on day 10, an hour a day.
         Assert.Equal(Case.Strung.AddDays(19), logged.AfterDays(10).Due);
         Assert.Equal(Case.Strung.AddDays(23), logged.AfterDays(14).Due);
+        Assert.Equal(Case.Strung.AddDays(23), logged.AfterDays(20).Due);
         // On day 5 the second entry lies ahead: 3 hours so far.
         Assert.Equal(Case.Strung.AddDays(20), logged.AfterDays(5).Due);
-        Assert.Equal(9, logged.AfterDays(14).Limit<HoursLimit>().Logged);
+        Assert.Equal(9, logged.AfterDays(14).Limit<HoursLimit>().SoFar);
+        Assert.Null(Daily.AfterDays(14).Limit<HoursLimit>().SoFar);
     }
 
     [Fact]
@@ -50,11 +71,13 @@ public class HoursPlayedTests
         Assert.Equal(Case.Strung.AddDays(18), (Daily with { Logged = [new LoggedHours(Case.Strung.AddDays(-1), 12)] }).AfterDays(10).Due);
 
     [Fact]
-    public void Strings_used_up_by_logged_hours_were_due_the_day_before_the_entry_that_went_over()
+    public void Strings_used_up_by_notes_were_due_as_many_days_of_play_ago_as_they_are_over()
     {
         var logged = Daily with { Logged = [new LoggedHours(Case.Strung.AddDays(4), 12), new LoggedHours(Case.Strung.AddDays(8), 12)] };
-        Assert.Equal(Case.Strung.AddDays(7), logged.AfterDays(30).Due);
-        Assert.Equal(Case.Strung.AddDays(7), logged.AfterDays(8).Due);
+        // 24 hours by day 8, 40 by day 30, an hour a day: 6 and 22 days ago.
+        Assert.Equal(Case.Strung.AddDays(2), logged.AfterDays(8).Due);
+        Assert.Equal(Case.Strung.AddDays(8), logged.AfterDays(30).Due);
+        Assert.Equal(Case.Strung, (Daily with { Logged = [new LoggedHours(Case.Strung, 100)] }).AfterDays(3).Due);
     }
 
     [Fact]

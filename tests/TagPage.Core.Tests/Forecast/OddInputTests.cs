@@ -22,7 +22,7 @@ public class OddInputTests
             Rule = RestringRule.Hours,
             Play = new Play(0.0000000000000000000000000001m, 0.1m, Hitting.Easy),
         }).AfterDays(0);
-        Assert.Equal(Case.Strung.AddDays(3650), forecast.Due);
+        Assert.Equal(Case.Strung.AddDays(365), forecast.Due);
         Assert.Equal(LimitDay.MostDays, forecast.Limit<HoursLimit>().Interval);
     }
 

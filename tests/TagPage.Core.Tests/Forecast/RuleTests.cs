@@ -30,23 +30,20 @@ public class RuleTests
     public void Every_N_weeks_takes_from_one_week_to_two_years(int weeks, int days, int counted)
     {
         var forecast = (Case.Racket with { Rule = RestringRule.EveryWeeks, EveryWeeks = weeks }).AfterDays(0);
-        Assert.Equal(Case.Strung.AddDays(days), forecast.Due);
+        Assert.Equal(Case.Strung.AddDays(days), forecast.Limit<EveryWeeksLimit>().Day);
         Assert.Equal(counted, forecast.Limit<EveryWeeksLimit>().Weeks);
     }
 
     [Theory]
-    [InlineData(Material.Polyester, "1", RestringRule.WhicheverFirst)]
-    [InlineData(Material.Aramid, "1", RestringRule.WhicheverFirst)]
-    [InlineData(Material.NaturalGut, "2.9", RestringRule.TimesAWeek)]
-    [InlineData(Material.Multifilament, "3", RestringRule.WhicheverFirst)]
-    [InlineData(Material.SyntheticGut, "0", RestringRule.TimesAWeek)]
-    public void Hours_count_from_the_start_for_stiff_mains_and_frequent_play(
-        Material mains, string times, RestringRule expected)
+    [InlineData(Material.Polyester, 1)]
+    [InlineData(Material.NaturalGut, 1)]
+    [InlineData(Material.SyntheticGut, 5)]
+    public void Without_a_rule_whichever_comes_first_counts_for_everybody(Material mains, int times)
     {
-        var play = new Play(decimal.Parse(times, System.Globalization.CultureInfo.InvariantCulture), 1, Hitting.Average);
-        var gut = new BedString(Material.NaturalGut, 1.30m);
-        Assert.Equal(expected, StartRule.For(play, new Bed(new BedString(mains, 1.30m), gut)));
-        Assert.Equal(RestringRule.TimesAWeek, StartRule.For(play with { TimesAWeek = 1 }, new Bed(gut, new BedString(mains, 1.30m))));
+        var racket = Case.Racket with { Bed = Case.Of(mains, 1.30m), Play = new Play(times, 1, Hitting.Average) };
+        var (without, first) = (racket.AfterDays(0), (racket with { Rule = RestringRule.WhicheverFirst }).AfterDays(0));
+        Assert.Equal(first.Due, without.Due);
+        Assert.Equal(first.Limits.Select(limit => limit.Counts), without.Limits.Select(limit => limit.Counts));
     }
 
     [Theory]
@@ -55,11 +52,24 @@ public class RuleTests
     [InlineData(RestringRule.EveryWeeks, null)]
     [InlineData(RestringRule.EveryWeeks, 0)]
     [InlineData(RestringRule.EveryWeeks, -4)]
-    public void A_rule_that_lacks_its_number_or_date_falls_back_to_the_start_rule(RestringRule? rule, int? weeks)
+    public void A_rule_that_lacks_its_number_or_date_falls_back_to_whichever_comes_first(RestringRule? rule, int? weeks)
     {
         var forecast = (Case.Racket with { Rule = rule, EveryWeeks = weeks }).AfterDays(0);
         Assert.Equal((LimitKind.Hours, ByHours), (forecast.DecidedBy, forecast.Due));
         Assert.True(forecast.Limit<TimesAWeekLimit>().Counts);
+    }
+
+    [Theory]
+    [InlineData(Material.NaturalGut)]
+    [InlineData(Material.Multifilament)]
+    [InlineData(Material.Polyester)]
+    public void A_tenth_of_a_time_more_a_week_does_not_change_the_rule(Material mains)
+    {
+        var soft = Case.Racket with { Bed = Case.Of(mains, 1.30m) };
+        var (less, more) = (Due(2.9m), Due(3.0m));
+        Assert.InRange(less.DayNumber - more.DayNumber, 0, 4);
+
+        DateOnly Due(decimal times) => (soft with { Play = new Play(times, 2, Hitting.Average) }).AfterDays(0).Due!.Value;
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using TagPage.Core.Forecast;
+using TagPage.Core.Players;
 using TagPage.Core.Sports;
 using TagPage.Core.Strings;
 
@@ -39,9 +40,34 @@ public class StartingValuesTests
             Assert.All(Enum.GetValues<Material>().Select(sport.Of), material =>
                 Assert.InRange(material.LifeHours, StartingRanges.MinLifeHours, StartingRanges.MaxLifeHours));
         }
+        Assert.InRange(values.LargestAgeDays, StartingRanges.MinLargestAge, StartingRanges.MaxLargestAge);
+        Assert.InRange(values.Wear.Shape, StartingRanges.MinShape, StartingRanges.MaxShape);
+        Assert.InRange(values.Wear.LifeSpread, StartingRanges.MinWearSpread, StartingRanges.MaxWearSpread);
+        Assert.InRange(values.Wear.ShapeSpread, StartingRanges.MinWearSpread, StartingRanges.MaxWearSpread);
         Assert.InRange(values.SpareWeight, StartingRanges.MinSpareWeight, StartingRanges.MaxSpareWeight);
         Assert.InRange(values.DueSoon.Days, StartingRanges.MinDueSoonDays, StartingRanges.MaxDueSoonDays);
         Assert.InRange(values.DueSoon.LastOneIn, StartingRanges.MinLastOneIn, StartingRanges.MaxLastOneIn);
+    }
+
+    // The project's own values are chosen so that at four to six hours a week the two fall near each other, and soft strings are
+    // not called dead long before players notice. Days worked out with NumPy from the stated formulas.
+    [Theory]
+    [InlineData(Material.NaturalGut, 6, 70, 71)]
+    [InlineData(Material.Multifilament, 6, 46, 49)]
+    [InlineData(Material.SyntheticGut, 6, 40, 44)]
+    [InlineData(Material.Polyester, 4.5, 28, 30)]
+    [InlineData(Material.Aramid, 4, 38, 39)]
+    public void Hours_and_tension_run_out_at_about_the_same_time(Material material, double week, int hours, int tension)
+    {
+        var forecast = (Case.Racket with { Bed = Case.Of(material, 1.30m), Play = new Play((decimal)week, 1, Hitting.Average) }).AfterDays(0);
+        Assert.Equal((hours, tension), (forecast.Limit<HoursLimit>().Interval, forecast.Limit<TensionLimit>().Interval));
+    }
+
+    [Fact]
+    public void The_shop_can_move_the_largest_age()
+    {
+        var idle = Case.Racket with { Rule = RestringRule.TimesAWeek };
+        Assert.Equal(Case.Strung.AddDays(60), RestringForecast.Work(idle, Case.Strung, StartingValues.Default with { LargestAgeDays = 60 }).Due);
     }
 
     [Fact]

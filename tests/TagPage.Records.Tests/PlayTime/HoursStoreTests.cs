@@ -44,12 +44,13 @@ public sealed class HoursStoreTests : IDisposable
     [Theory]
     [InlineData(Actor.Shop, "200", true)]
     [InlineData(Actor.Shop, "200.1", false)]
-    [InlineData(Actor.Shop, "0", false)]
+    [InlineData(Actor.Shop, "0", true)]
     [InlineData(Actor.Shop, "-1", false)]
     [InlineData(Actor.Owner, "0.1", true)]
     [InlineData(Actor.Owner, "24", true)]
     [InlineData(Actor.Owner, "24.1", false)]
-    [InlineData(Actor.Owner, "0", false)]
+    [InlineData(Actor.Owner, "0", true)]
+    [InlineData(Actor.Owner, "-0.1", false)]
     public void Household_notes_no_more_than_a_day_has_and_the_shop_a_camp_at_once(Actor actor, string hours, bool taken)
     {
         var who = _street.Be(actor);
@@ -66,6 +67,28 @@ public sealed class HoursStoreTests : IDisposable
     {
         _street.Refused<PlayedInFuture>(() => Add(_street.Be(actor), on: "2026-11-26"));
         _street.Check(true, () => Add(_street.Be(actor), on: "2026-11-25"));
+    }
+
+    [Theory]
+    [InlineData(Actor.Shop)]
+    [InlineData(Actor.Owner)]
+    public void Several_days_at_once_are_a_note_a_day_with_their_part_of_the_hours(Actor actor)
+    {
+        Assert.IsType<Outcome.Done>(Add(_street.Be(actor), "6", "2026-11-21", last: "2026-11-23"));
+        Assert.Equal("2026-11-21 2.0, 2026-11-22 2.0, 2026-11-23 2.0", _street.Records.Text("SELECT group_concat(played_on || ' ' || hours, ', ') FROM logged_hours"));
+        _street.Check(true, () => Add(_street.Be(actor), "0", "2026-09-28", last: "2026-11-15"));
+        Assert.Equal(3 + 49, _street.Records.Count("logged_hours"));
+    }
+
+    [Theory]
+    [InlineData(Actor.Shop)]
+    [InlineData(Actor.Owner)]
+    public void Days_that_run_backwards_into_the_future_or_over_two_months_are_refused(Actor actor)
+    {
+        _street.Refused<DaysUnlikely>(() => Add(_street.Be(actor), "1", "2026-11-21", last: "2026-11-20"));
+        _street.Refused<DaysUnlikely>(() => Add(_street.Be(actor), "1", "2026-01-01", last: "2026-11-20"));
+        _street.Refused<PlayedInFuture>(() => Add(_street.Be(actor), "1", "2026-11-21", last: "2026-11-26"));
+        Assert.Equal(48, _street.Refused<HoursUnlikely>(() => Add(_street.Be(actor), "48.5", "2026-11-21", last: "2026-11-22")).Most);
     }
 
     [Fact]
@@ -91,10 +114,11 @@ public sealed class HoursStoreTests : IDisposable
         _street.Check(false, () => Add(_street.Be(actor), key: key));
     }
 
-    private Outcome Add(Who who, string hours = "2", string on = "2026-11-24", string? key = null) => _store.Add(who, _street.Racket, new HoursEntry
+    private Outcome Add(Who who, string hours = "2", string on = "2026-11-24", string? key = null, string? last = null) => _store.Add(who, _street.Racket, new HoursEntry
     {
         FormKey = key ?? FormKey.New(),
         Hours = decimal.Parse(hours, CultureInfo.InvariantCulture),
         PlayedOn = DateOnly.Parse(on, CultureInfo.InvariantCulture),
+        LastDay = last is null ? null : DateOnly.Parse(last, CultureInfo.InvariantCulture),
     });
 }

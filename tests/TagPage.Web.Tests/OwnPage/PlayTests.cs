@@ -80,7 +80,6 @@ public sealed class PlayTests : IAsyncLifetime
     }
 
     [Theory]
-    [InlineData("0")]
     [InlineData("-1")]
     [InlineData("25")]
     [InlineData("many")]
@@ -91,6 +90,22 @@ public sealed class PlayTests : IAsyncLifetime
         await _phone.Send(page, page.Form($"/my/play/{_racket}?handler=Hours"), ("hours", hours));
 
         Assert.Equal(0, _shop.Records.Count("logged_hours"));
+    }
+
+    [Fact]
+    public async Task Earlier_days_and_several_at_once_are_noted_with_a_form_that_says_what_is_wrong()
+    {
+        var form = await _phone.Open($"/my/hours/{_racket}");
+        var refused = await _phone.Send(form, ("From", "2026-11-20"), ("To", "2026-11-18"), ("Hours", "3"));
+        Assert.Equal("Enter at most 24 hours a day, and days up to today, the first before the last.", Assert.Single(refused.Errors));
+        Assert.Equal("2026-11-20", refused.Document.QuerySelector("#From")!.GetAttribute("value"));
+        Assert.Equal(0, _shop.Records.Count("logged_hours"));
+
+        await _phone.Send(refused, ("From", "2026-11-18"), ("To", "2026-11-20"), ("Hours", "4,5"));
+        Assert.Equal("2026-11-18 1.5, 2026-11-19 1.5, 2026-11-20 1.5", _shop.Records.Text("SELECT group_concat(played_on || ' ' || hours, ', ') FROM logged_hours"));
+
+        await _phone.Send(await _phone.Open($"/my/hours/{_racket}"), ("From", "2026-11-10"), ("To", "2026-11-10"), ("Hours", "0"));
+        Assert.Equal("0", _shop.Records.Text("SELECT hours FROM logged_hours WHERE played_on = '2026-11-10'"));
     }
 
     [Fact]

@@ -57,17 +57,21 @@ public sealed class CalendarTests : IDisposable
         Assert.Contains($@"DESCRIPTION:Ferrygate Racket Bench\n+44 20 7946 0182\nhttps://tag.example/t/{_code}", lines);
     }
 
-    // RFC 5545, 3.8.6.3: a trigger of -P7D is seven days before the start; 3.6.6: a display alarm needs a description.
-    [Fact]
-    public async Task Alarm_rings_a_week_before_unless_that_day_is_past()
+    // RFC 5545, 3.8.6.3: a trigger may be an instant, in UTC; 3.6.6: a display alarm needs a description.
+    [Theory]
+    [InlineData("Etc/UTC", "20261202T090000Z")]
+    [InlineData("Asia/Tokyo", "20261202T000000Z")]
+    [InlineData("America/Los_Angeles", "20261202T170000Z")]
+    public async Task Alarm_rings_a_week_before_at_nine_by_the_shops_clock_unless_that_is_past(string zone, string instant)
     {
+        _shop.Records.Change("UPDATE shop SET time_zone = @zone", new { zone });
         var lines = await Lines();
         var alarm = lines.SkipWhile(l => l != "BEGIN:VALARM").TakeWhile(l => l != "END:VALARM").ToList();
         Assert.Contains("ACTION:DISPLAY", alarm);
-        Assert.Contains("TRIGGER:-P7D", alarm);
+        Assert.Contains($"TRIGGER;VALUE=DATE-TIME:{instant}", alarm);
         Assert.Contains(alarm, l => l.StartsWith("DESCRIPTION:", StringComparison.Ordinal));
 
-        _shop.Clock.Advance(TimeSpan.FromDays(7));
+        _shop.Clock.Advance(TimeSpan.FromDays(7.5));
         Assert.DoesNotContain("BEGIN:VALARM", await Lines());
     }
 
@@ -84,13 +88,30 @@ public sealed class CalendarTests : IDisposable
     }
 
     [Fact]
-    public async Task New_strings_are_a_new_entry()
+    public async Task New_strings_move_the_entry_with_its_alarm_and_leave_no_second_one()
     {
-        var uid = await Value("UID");
+        var (uid, number) = (await Value("UID"), int.Parse(await Value("SEQUENCE"), null));
 
         _shop.Records.Job(_racket, new(2026, 11, 24));
 
-        Assert.NotEqual(uid, await Value("UID"));
+        Assert.Equal(uid, await Value("UID"));
+        Assert.True(int.Parse(await Value("SEQUENCE"), null) > number);
+        Assert.Contains("DTSTART;VALUE=DATE:20270101", await Lines());
+        Assert.Contains("TRIGGER;VALUE=DATE-TIME:20261225T090000Z", await Lines());
+    }
+
+    [Fact]
+    public async Task Number_only_grows_also_where_a_date_goes_back_and_another_racket_is_another_entry()
+    {
+        var numbers = new List<int> { int.Parse(await Value("SEQUENCE"), null) };
+        foreach (var day in new[] { "'2026-12-24'", "'2026-12-30'", "'2026-12-24'", "NULL" })
+        {
+            _shop.Records.Change($"UPDATE racket SET own_date = {day}");
+            numbers.Add(int.Parse(await Value("SEQUENCE"), null));
+        }
+        Assert.Equal(numbers.Order().Distinct(), numbers);
+        _shop.Records.Racket(1, 2);
+        Assert.Equal(2, _shop.Records.Count("(SELECT DISTINCT calendar_uid FROM racket)"));
     }
 
     // RFC 5545, 3.1: lines end in CRLF and are folded at 75 octets; ours never within a character.
@@ -106,6 +127,18 @@ public sealed class CalendarTests : IDisposable
         Assert.All(text.Split("\r\n"), line => Assert.InRange(Encoding.UTF8.GetByteCount(line), 0, 75));
         Assert.DoesNotContain('\uFFFD', text);
         Assert.Contains(new string('é', 80), text.Replace("\r\n ", "", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Characters_of_four_octets_come_through_whole()
+    {
+        var name = string.Concat(Enumerable.Repeat("a🎾é", 20));
+        _shop.Records.Change("UPDATE shop SET name = @name", new { name });
+
+        var text = await Text();
+
+        Assert.DoesNotContain('\uFFFD', text);
+        Assert.Contains(name, text.Replace("\r\n ", "", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
     // RFC 5545, 3.3.11: backslash, semicolon and comma in a text are escaped.

@@ -29,13 +29,15 @@ public sealed class PlayedTests : IDisposable
 
         Assert.True(string.CompareOrdinal(Due, before) < 0, $"{Due} is not before {before}");
         var card = await owner.Open($"/shop/rackets/{_racket}");
-        Assert.Contains("15 h logged since the stringing", System.Text.RegularExpressions.Regex.Replace(card.Main, @"\s+", " "), StringComparison.Ordinal);
+        // A day, two weeks of 3 h, the noted 15 h, two days.
+        Assert.Contains("22.3 h since the stringing", System.Text.RegularExpressions.Regex.Replace(card.Main, @"\s+", " "), StringComparison.Ordinal);
         await owner.Send(await owner.Open("/shop/hours/remove/1"));
         Assert.Equal(before, Due);
     }
 
     [Theory]
-    [InlineData("Input.Hours", "0", "Enter between 0.1 and 200 hours.")]
+    [InlineData("Input.Hours", "-1", "Enter between 0 and 200 hours.")]
+    [InlineData("Input.LastDay", "2026-11-01", "The last day is before the first, or more than 62 days after it.")]
     [InlineData("Input.Hours", "", "Enter how many hours.")]
     [InlineData("Input.PlayedOn", "2026-12-24", "This day is in the future; today is 25 Nov 2026.")]
     public async Task Impossible_hours_are_refused(string field, string typed, string sentence)
@@ -94,7 +96,7 @@ public sealed class PlayedTests : IDisposable
 
     [Theory]
     [InlineData("12", "Broke after 12 hours.")]
-    [InlineData("12,14,16.5", "Broke after 12, 14 and 16.5 hours: one in five would break by 15 hours.")]
+    [InlineData("12,14,16.5", "Broke after 12, 14 and 16.5 hours: one in five would break by 11.2 hours.")]
     public async Task Player_page_lists_breaks_and_says_what_follows_from_two_or_more(string hours, string sentence)
     {
         foreach (var (played, n) in hours.Split(',').Select((h, n) => (decimal.Parse(h, System.Globalization.CultureInfo.InvariantCulture), n)))

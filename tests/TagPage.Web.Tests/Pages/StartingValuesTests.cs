@@ -94,7 +94,8 @@ public sealed class StartingValuesTests : IDisposable
     [InlineData("Input.Shape", "11", "Enter a number between 1 and 10.")]
     [InlineData("Input.OneIn", "1", "Enter a number between 2 and 100.")]
     [InlineData("Input.FewestBreaks", "0", "Enter a whole number between 1 and 20.")]
-    [InlineData("Input.TypicalCounts", "1", "Enter a number between 1.1 and 50.")]
+    [InlineData("Input.LifeSpread", "0", "Enter a number between 0.05 and 2.")]
+    [InlineData("Input.ShapeSpread", "3", "Enter a number between 0.05 and 2.")]
     public async Task Nonsense_is_refused_at_its_field(string field, string typed, string sentence)
     {
         var answer = await _runa.Send(await _runa.Open("/shop/settings/tension"), (field, typed));

@@ -68,7 +68,7 @@ public class ReasonWordsTests
     [Fact]
     public void Tension_says_what_it_was_learned_from_and_why_it_has_no_day()
     {
-        var measured = Learned.Nothing with { Losses = [new(14, 7, 15), new(30, 15, 22), new(21, 10, 17.5)] };
+        var measured = Learned.Nothing with { Beds = [[new(14, 7, 15), new(30, 15, 22)], [new(21, 10, 17.5)]] };
         Assert.Equal("tension down by 25 % by then at 4.5 h a week, learned from 3 readings: 31 days", Why<TensionLimit>("en", Racket(3) with { Learned = measured }));
         Assert.Equal("no hours of play are noted", Why<TensionLimit>("en", Racket(0)));
         Assert.Equal("the strings are not known, so neither is how long they last", Why<TensionLimit>("en", Racket(3) with { Bed = null }));
@@ -79,17 +79,27 @@ public class ReasonWordsTests
     public void Breakage_lists_the_breaks_and_says_what_follows_once_there_are_two()
     {
         Assert.Equal("broke after 12 hours before; too few to go by", Why<BreakageLimit>("en", Racket(3) with { Learned = Broken(12) }));
-        Assert.Equal("broke after 12, 14 and 16.5 hours: one in 5 would break by 15 hours, which is 23 days", Why<BreakageLimit>("en", Racket(3) with { Learned = Broken(14, 16.5, 12) }));
-        Assert.Equal("broke after 12 and 14 hours: one in 5 would break by 15.9 hours", Why<BreakageLimit>("en", Racket(0) with { Learned = Broken(14, 12) }));
+        Assert.Equal("broke after 12, 14 and 16.5 hours: one in 5 would break by 11.2 hours, which is 17 days", Why<BreakageLimit>("en", Racket(3) with { Learned = Broken(14, 16.5, 12) }));
+        Assert.Equal("broke after 12 and 14 hours: one in 5 would break by 10.7 hours", Why<BreakageLimit>("en", Racket(0) with { Learned = Broken(14, 12) }));
     }
 
     [Fact]
     public void Hours_say_what_was_noted_and_that_pauses_are_left_out()
     {
         var noted = Racket(3) with { Logged = [new LoggedHours(Strung, 4)] };
-        Assert.Equal("18 h of play, 4 h noted so far, then 4.5 h a week: 21 days", Why<HoursLimit>("en", noted));
+        Assert.Equal("18 h of play, 4 h so far including the hours noted, then 4.5 h a week: 21 days", Why<HoursLimit>("en", noted));
         var paused = Racket(3) with { Pauses = [new Pause(Strung.AddDays(3), Strung.AddDays(9))] };
         Assert.Equal("18 h of play at 4.5 h a week: 35 days, not counting pauses", Why<HoursLimit>("en", paused));
+        var open = Racket(3) with { Pauses = [new Pause(Strung.AddDays(3), null)] };
+        Assert.Equal("play is paused, so the hours stand still", Why<HoursLimit>("en", open));
+    }
+
+    [Fact]
+    public void Age_says_its_days_and_a_limit_without_a_say_that_it_has_none()
+    {
+        var limits = Worked(Racket(3) with { Rule = RestringRule.TimesAWeek }).Limits;
+        Assert.Equal("strings should not get older than 365 days", Languages.English.WhyWithSay(limits.OfType<AgeLimit>().Single()));
+        Assert.EndsWith(", not counted under this rule", Languages.English.WhyWithSay(limits.OfType<TensionLimit>().Single()), StringComparison.Ordinal);
     }
 
     private static Learned Broken(params double[] hours) => Learned.Nothing with { BrokeAfter = hours };

@@ -23,6 +23,9 @@ public sealed record BedReading
     /// <summary>Hours played on the strings when it was taken, frozen then; null where nobody can tell.</summary>
     public double? Hours { get; init; }
 
+    /// <summary>Kept although it lies far from what was expected; teaches nothing.</summary>
+    public bool IsDoubtful { get; init; }
+
     /// <summary>The loss against the first reading; null where the two cannot be compared.</summary>
     public LossReading? LossSince(BedReading first)
     {

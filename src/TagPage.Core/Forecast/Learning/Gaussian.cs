@@ -52,8 +52,33 @@ public sealed record Gaussian
         return new Gaussian(Times(covariance, weighted), covariance);
     }
 
+    /// <summary>With one more unknown, last, that has nothing to do with the others.</summary>
+    public Gaussian And(double mean, double deviation)
+    {
+        var size = Mean.Count;
+        var covariance = new double[size + 1, size + 1];
+        Copy(Covariance, covariance, size);
+        covariance[size, size] = deviation * deviation;
+        return new Gaussian([.. Mean, mean], covariance);
+    }
+
+    /// <summary>What is known of the first unknowns alone, whatever the others are.</summary>
+    public Gaussian First(int count)
+    {
+        var covariance = new double[count, count];
+        Copy(Covariance, covariance, count);
+        return new Gaussian([.. Mean.Take(count)], covariance);
+    }
+
     /// <summary>The variance of x·unknowns.</summary>
     public double VarianceOf(IReadOnlyList<double> x) => Dot(x, Times(Covariance, x));
+
+    private static void Copy(double[,] from, double[,] to, int size)
+    {
+        for (var i = 0; i < size; i++)
+            for (var j = 0; j < size; j++)
+                to[i, j] = from[i, j];
+    }
 
     internal static double Dot(IReadOnlyList<double> a, IReadOnlyList<double> b)
     {

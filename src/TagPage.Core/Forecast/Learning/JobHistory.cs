@@ -6,6 +6,9 @@ namespace TagPage.Core.Forecast.Learning;
 /// <summary>One stringing as far as something can be learned from it.</summary>
 public sealed record JobHistory
 {
+    /// <summary>The job's own number.</summary>
+    public long Id { get; init; }
+
     public required Material Mains { get; init; }
 
     /// <summary>How its strings ended; null while they are in or when nobody noted it.</summary>
@@ -24,6 +27,6 @@ public sealed record JobHistory
 
     internal IEnumerable<LossReading> Losses =>
         Readings.FirstOrDefault(reading => reading.IsFirst) is { } first
-            ? Readings.Where(reading => !reading.IsFirst).Select(reading => reading.LossSince(first)).OfType<LossReading>()
+            ? Readings.Where(reading => reading is { IsFirst: false, IsDoubtful: false }).Select(reading => reading.LossSince(first)).OfType<LossReading>()
             : [];
 }

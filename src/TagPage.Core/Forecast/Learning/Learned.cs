@@ -8,7 +8,8 @@ public sealed record Learned
     /// <summary>Nothing so far.</summary>
     public static Learned Nothing { get; } = new();
 
-    public IReadOnlyList<LossReading> Losses { get; init; } = [];
+    /// <summary>Losses of tension that were measured, bed by bed.</summary>
+    public IReadOnlyList<IReadOnlyList<LossReading>> Beds { get; init; } = [];
 
     /// <summary>Hours after which beds broke by wear.</summary>
     public IReadOnlyList<double> BrokeAfter { get; init; } = [];
@@ -22,7 +23,7 @@ public sealed record Learned
         var same = jobs.Where(job => job.Mains == mains).ToList();
         return new Learned
         {
-            Losses = [.. same.SelectMany(job => job.Losses)],
+            Beds = [.. same.Select(job => job.Losses.ToList()).Where(losses => losses.Count > 0)],
             BrokeAfter = [.. same.Where(job => job.BrokeByWear).Select(job => job.Hours!.Value)],
             CameOutAfter = [.. same.Where(job => job.CameOutOtherwise).Select(job => job.Hours!.Value)],
         };

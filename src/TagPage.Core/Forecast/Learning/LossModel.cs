@@ -31,14 +31,21 @@ public sealed class LossModel
     /// <summary>Per cent for each hour played; a negative mean counts as 0.</summary>
     public double PerHour { get; }
 
-    /// <summary>Typical values, sharpened by a player's readings on that material.</summary>
-    public static LossModel Of(LossValues typical, LossSpread spread, IReadOnlyCollection<LossReading> readings)
-    {
-        var prior = Gaussian.Independent(
-            (typical.Settling, typical.Settling / spread.SettlingTrust), (typical.PerHour, typical.PerHour / spread.PerHourTrust));
-        var measured = readings.Select(r => ((IReadOnlyList<double>)Row(r.Days, r.Hours), r.Percent)).ToList();
-        return new LossModel(prior.After(measured, spread.ReadingNoise), readings.Count);
-    }
+    /// <summary>
+    /// Typical values, sharpened by a player's readings on that material. A bed's first reading is off too, and it shifts all
+    /// losses of that bed alike: each bed has an offset of its own, as far from 0 as one reading.
+    /// </summary>
+    public static LossModel Of(LossValues typical, LossSpread spread, IReadOnlyCollection<IReadOnlyCollection<LossReading>> beds) =>
+        new(beds.Aggregate(Prior(typical, spread), (known, bed) => WithBed(known, bed, spread.ReadingNoise).First(2)), beds.Sum(bed => bed.Count));
+
+    internal static Gaussian Prior(LossValues typical, LossSpread spread) => Gaussian.Independent(
+        (typical.Settling, typical.Settling / spread.SettlingTrust), (typical.PerHour, typical.PerHour / spread.PerHourTrust));
+
+    /// <summary>A, B, and the offset of one more bed, after that bed's readings.</summary>
+    internal static Gaussian WithBed(Gaussian known, IReadOnlyCollection<LossReading> bed, double noise) =>
+        known.And(0, noise).After([.. bed.Select(r => ((IReadOnlyList<double>)RowOfBed(r.Days, r.Hours), r.Percent))], noise);
+
+    internal static double[] RowOfBed(double days, double hours) => [LogOf(days), hours, 1];
 
     /// <summary>The expected loss, in per cent.</summary>
     public double Expected(double days, double hours) => (Settling * LogOf(days)) + (PerHour * hours);

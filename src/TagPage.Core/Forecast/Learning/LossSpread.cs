@@ -9,6 +9,6 @@ public sealed record LossSpread
     /// <summary>The standard deviation of the loss per hour is one part in so many of it.</summary>
     public double PerHourTrust { get; init; } = 3;
 
-    /// <summary>Standard deviation of one reading, in percentage points.</summary>
-    public double ReadingNoise { get; init; } = 2;
+    /// <summary>Standard deviation of one reading, the first included, in percentage points.</summary>
+    public double ReadingNoise { get; init; } = 1.5;
 }

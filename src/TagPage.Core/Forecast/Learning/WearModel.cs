@@ -1,32 +1,62 @@
 namespace TagPage.Core.Forecast.Learning;
 
 /// <summary>
-/// After how many hours a player's strings of one material break by wear: Weibull of known shape k, with θ = scaleᵏ
-/// unknown, inverse gamma(a, b). Breaks by wear are events, beds that came out otherwise are right-censored at their
-/// hours. A model assumption of this project.
+/// After how many hours a player's strings of one material break by wear: Weibull with mean life μ and shape k, both
+/// unknown, ln μ and ln k normal beforehand. Breaks by wear are events, beds that came out otherwise are right-censored at
+/// their hours. What is likely afterwards is summed over a grid. A model assumption of this project.
 /// </summary>
-/// <param name="Shape">The Weibull shape k, above 0.</param>
-/// <param name="A">Shape of the inverse gamma.</param>
-/// <param name="B">Scale of the inverse gamma, in hoursᵏ.</param>
-public sealed record WearModel(double Shape, double A, double B)
+public sealed class WearModel
 {
-    /// <summary>What is assumed before any bed: on average strings break after twice their useful life.</summary>
-    /// <param name="lifeHours">Base hours × hitting, L.</param>
-    /// <param name="shape">The Weibull shape k: b = (a − 1) · (2·L / Γ(1 + 1/k))ᵏ.</param>
-    /// <param name="a">Above 1; the larger, the less a player's own beds count.</param>
-    public static WearModel Prior(double lifeHours, double shape, double a) =>
-        new(shape, a, (a - 1) * Math.Pow(2 * lifeHours / GammaFunction.Of(1 + (1 / shape)), shape));
+    private readonly WearPoint[] _points;
 
-    /// <summary>a' = a + breaks, b' = b + Σ Tᵏ over all.</summary>
-    public WearModel After(IEnumerable<double> brokeAfter, IEnumerable<double> cameOutAfter)
+    private WearModel(WearPoint[] points) => _points = points;
+
+    /// <summary>The mean life to expect, in hours.</summary>
+    public double MeanLife => _points.Sum(point => point.Weight * point.MeanLife);
+
+    /// <summary>The shape to expect.</summary>
+    public double MeanShape => _points.Sum(point => point.Weight * point.Shape);
+
+    /// <param name="lifeHours">Base hours × hitting, L; before any bed strings break after 2·L on average.</param>
+    /// <param name="values">How far a player may lie from that.</param>
+    /// <param name="brokeAfter">Hours after which beds broke by wear, each above 0.</param>
+    /// <param name="cameOutAfter">Hours after which beds came out otherwise, each above 0.</param>
+    public static WearModel Of(double lifeHours, WearValues values, IReadOnlyList<double> brokeAfter, IReadOnlyList<double> cameOutAfter) =>
+        new(new WearGrid(lifeHours, values, brokeAfter, cameOutAfter).Points());
+
+    /// <summary>The chance to last so many hours.</summary>
+    public double Survival(double hours) => At(Math.Log(hours)).Survival;
+
+    /// <summary>The hours that this share of beds lasts, 0 to 1 (both excluded), by Newton's steps between halvings.</summary>
+    public double HoursLastedBy(double share)
     {
-        var breaks = brokeAfter.ToList();
-        return this with { A = A + breaks.Count, B = B + breaks.Concat(cameOutAfter).Sum(hours => Math.Pow(hours, Shape)) };
+        var wear = Math.Log(-Math.Log(share));
+        var (low, high) = (_points.Min(point => point.LogHoursAt(wear)), _points.Max(point => point.LogHoursAt(wear)));
+        var logHours = _points.Sum(point => point.Weight * point.LogHoursAt(wear));
+        while (high - low > Precision)
+        {
+            var (survival, slope) = At(logHours);
+            (low, high) = survival > share ? (logHours, high) : (low, logHours);
+            var step = (survival - share) / slope;
+            if (Math.Abs(step) < Precision)
+                break;
+            logHours = logHours - step is var next && next > low && next < high ? next : (low + high) / 2;
+        }
+        return Math.Exp(logHours);
     }
 
-    /// <summary>The chance to last so many hours: (b / (b + Tᵏ))ᵃ.</summary>
-    public double Survival(double hours) => Math.Pow(B / (B + Math.Pow(hours, Shape)), A);
+    private const double Precision = 1e-10;
 
-    /// <summary>The hours that this share of beds lasts, 0 to 1 (both excluded): [b · (share^(−1/a) − 1)]^(1/k).</summary>
-    public double HoursLastedBy(double share) => Math.Pow(B * (Math.Pow(share, -1 / A) - 1), 1 / Shape);
+    private (double Survival, double Slope) At(double logHours)
+    {
+        var (survival, slope) = (0.0, 0.0);
+        foreach (var point in _points)
+        {
+            var wear = Math.Exp(point.Shape * (logHours - point.LogScale));
+            var lasting = point.Weight * Math.Exp(-wear);
+            survival += lasting;
+            slope -= lasting > 0 ? lasting * wear * point.Shape : 0;
+        }
+        return (survival, slope);
+    }
 }

@@ -238,7 +238,10 @@ CREATE TABLE racket (
   -- The restring-by date as last worked out, from when it counts as due soon, and what decides; all null without a date.
   due_on          TEXT    CHECK (due_on GLOB '????-??-??'),
   due_soon_on     TEXT    CHECK (due_soon_on GLOB '????-??-??'),
-  due_because     TEXT    CHECK (due_because IN ('TimesAWeek', 'Hours', 'Tension', 'Breakage', 'EveryWeeks', 'OwnersDate')),
+  due_because     TEXT    CHECK (due_because IN ('TimesAWeek', 'Hours', 'Tension', 'Breakage', 'EveryWeeks', 'OwnersDate', 'Age')),
+  -- Its one entry in calendars: what identifies it, and a number that only grows, so that a later file replaces an earlier one.
+  calendar_uid    TEXT    NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(calendar_uid) = 32),
+  calendar_number INTEGER NOT NULL DEFAULT 0 CHECK (calendar_number >= 0),
   lost_since      TEXT    CHECK (lost_since GLOB '????-??-??'),
   lost_note       TEXT    NOT NULL DEFAULT '' CHECK (length(lost_note) <= 140),
   came_from_id    INTEGER REFERENCES racket (id),
@@ -248,6 +251,10 @@ CREATE TABLE racket (
 ) STRICT;
 CREATE INDEX racket_in_play   ON racket (player_id) WHERE state IN ('InTurn', 'Spare');
 CREATE INDEX racket_due       ON racket (due_on, due_soon_on, player_id) WHERE due_on IS NOT NULL;
+CREATE TRIGGER racket_calendar_again AFTER UPDATE OF due_on, number, tape_colour ON racket
+WHEN new.due_on IS NOT old.due_on OR new.number <> old.number OR new.tape_colour <> old.tape_colour BEGIN
+  UPDATE racket SET calendar_number = calendar_number + 1 WHERE id = new.id;
+END;
 CREATE INDEX racket_came_from ON racket (came_from_id) WHERE came_from_id IS NOT NULL;
 
 CREATE TABLE spec (
@@ -268,12 +275,12 @@ CREATE TABLE spec (
 ) STRICT;
 CREATE INDEX spec_by_racket ON spec (racket_id, measured_on DESC);
 
--- Hours that somebody noted for one racket; they stand for its past instead of the habit.
+-- Hours that somebody noted for one racket; in their weeks they stand instead of the habit. 0 says it was not played with.
 CREATE TABLE logged_hours (
   id        INTEGER PRIMARY KEY AUTOINCREMENT,
   racket_id INTEGER NOT NULL REFERENCES racket (id) ON DELETE CASCADE,
   played_on TEXT    NOT NULL CHECK (played_on GLOB '????-??-??'),
-  hours     REAL    NOT NULL CHECK (hours > 0 AND hours <= 200),
+  hours     REAL    NOT NULL CHECK (hours BETWEEN 0 AND 200),
   note      TEXT    NOT NULL DEFAULT '' CHECK (length(note) <= 200)
 ) STRICT;
 CREATE INDEX logged_hours_by_racket ON logged_hours (racket_id, played_on);
@@ -763,6 +770,35 @@ CREATE TRIGGER logged_hours_due_again AFTER UPDATE ON logged_hours BEGIN
 END;
 CREATE TRIGGER logged_hours_due_gone AFTER DELETE ON logged_hours BEGIN
   INSERT INTO due_again (player_id) SELECT player_id FROM racket WHERE id = old.racket_id ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+
+-- Frozen hours are worked out again where a pause or a note of their time comes to light later, or is taken back.
+CREATE VIEW thaw AS SELECT 0 AS racket_id, '' AS from_on, '' AS to_on WHERE false;
+CREATE TRIGGER thaw_hours INSTEAD OF INSERT ON thaw BEGIN
+  UPDATE reading SET hours = NULL
+  WHERE hours IS NOT NULL AND taken_on >= new.from_on
+    AND job_id IN (SELECT id FROM job WHERE racket_id = new.racket_id AND strung_on <= COALESCE(new.to_on, '9999-12-31'));
+  UPDATE job SET hours_played = NULL
+  WHERE racket_id = new.racket_id AND hours_played IS NOT NULL AND ended_on >= new.from_on AND strung_on <= COALESCE(new.to_on, '9999-12-31');
+END;
+CREATE TRIGGER pause_thaws_new AFTER INSERT ON pause BEGIN
+  INSERT INTO thaw (racket_id, from_on, to_on) SELECT id, new.from_on, new.to_on FROM racket WHERE player_id = new.player_id;
+END;
+CREATE TRIGGER pause_thaws_again AFTER UPDATE OF player_id, from_on, to_on ON pause BEGIN
+  INSERT INTO thaw (racket_id, from_on, to_on) SELECT id, old.from_on, old.to_on FROM racket WHERE player_id = old.player_id;
+  INSERT INTO thaw (racket_id, from_on, to_on) SELECT id, new.from_on, new.to_on FROM racket WHERE player_id = new.player_id;
+END;
+CREATE TRIGGER pause_thaws_gone AFTER DELETE ON pause BEGIN
+  INSERT INTO thaw (racket_id, from_on, to_on) SELECT id, old.from_on, old.to_on FROM racket WHERE player_id = old.player_id;
+END;
+CREATE TRIGGER logged_hours_thaw_new AFTER INSERT ON logged_hours BEGIN
+  INSERT INTO thaw (racket_id, from_on, to_on) VALUES (new.racket_id, new.played_on, new.played_on);
+END;
+CREATE TRIGGER logged_hours_thaw_again AFTER UPDATE OF racket_id, played_on, hours ON logged_hours BEGIN
+  INSERT INTO thaw (racket_id, from_on, to_on) VALUES (old.racket_id, old.played_on, old.played_on), (new.racket_id, new.played_on, new.played_on);
+END;
+CREATE TRIGGER logged_hours_thaw_gone AFTER DELETE ON logged_hours BEGIN
+  INSERT INTO thaw (racket_id, from_on, to_on) VALUES (old.racket_id, old.played_on, old.played_on);
 END;
 
 -- Settings move every date; so many are worked out in the background.

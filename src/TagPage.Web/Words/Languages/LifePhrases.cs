@@ -18,4 +18,5 @@ public sealed record LifePhrases
     public required string BecauseOfTension { get; init; }
     public required string BecauseOfBreakage { get; init; }
     public required string BecauseOfShop { get; init; }
+    public required string Paused { get; init; }
 }

@@ -16,7 +16,7 @@ public static class ReasonWords
             LimitKind.Tension => words.BecauseOfTension,
             LimitKind.Breakage => words.BecauseOfBreakage,
             LimitKind.OwnersDate => words.BecauseOfShop,
-            LimitKind.TimesAWeek or LimitKind.EveryWeeks => words.BecauseOfTime,
+            LimitKind.TimesAWeek or LimitKind.EveryWeeks or LimitKind.Age => words.BecauseOfTime,
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a limit."),
         };
     }
@@ -31,8 +31,13 @@ public static class ReasonWords
         EveryWeeksLimit weeks => OfWeeks(language, weeks),
         OwnersDateLimit { IsLeftOver: true } => language.Phrases.Reasons.ShopsDateOld,
         OwnersDateLimit => language.Phrases.Reasons.ShopsDate,
+        AgeLimit age => language.Phrases.Reasons.Age.Fill(("days", language.Days(age.Interval!.Value))),
         _ => throw new ArgumentOutOfRangeException(nameof(limit), limit.Kind, "Has no words yet."),
     };
+
+    /// <summary>The same, and that it has no say where the racket's rule leaves it out.</summary>
+    public static string WhyWithSay(this Language language, LimitDay limit) =>
+        language.Why(limit) + (limit.Counts ? "" : language.Phrases.Time.Comma + language.Phrases.Reasons.NotCounting);
 
     private static string OfTimes(Language language, TimesAWeekLimit limit)
     {
@@ -50,10 +55,10 @@ public static class ReasonWords
         if (limit.LifeHours is not { } life)
             return words.StringsUnknown;
         if (limit.Interval is not { } days)
-            return words.NoHours;
-        var phrase = limit.Logged is not null ? words.HoursLogged : limit.IsHybrid ? words.HoursHybrid : words.Hours;
+            return limit.StandsStill ? words.StandsStill : words.NoHours;
+        var phrase = limit.SoFar is not null ? words.HoursLogged : limit.IsHybrid ? words.HoursHybrid : words.Hours;
         var reason = phrase.Fill(
-            ("life", language.Number(life)), ("played", language.Number(limit.Logged ?? 0)),
+            ("life", language.Number(life)), ("played", language.Number(limit.SoFar ?? 0)),
             ("week", language.Number(limit.HoursAWeek)), ("days", language.Days(days)));
         return limit.HasPauses ? words.PausesLeftOut.Fill(("reason", reason)) : reason;
     }

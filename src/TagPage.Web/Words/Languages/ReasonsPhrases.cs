@@ -8,6 +8,7 @@ public sealed record ReasonsPhrases
     public required string Hours { get; init; }
     public required string HoursHybrid { get; init; }
     public required string HoursLogged { get; init; }
+    public required string StandsStill { get; init; }
     public required string PausesLeftOut { get; init; }
     public required string TensionTypical { get; init; }
     public required Counted TensionLearned { get; init; }
@@ -20,4 +21,6 @@ public sealed record ReasonsPhrases
     public required Counted EveryWeeks { get; init; }
     public required string ShopsDate { get; init; }
     public required string ShopsDateOld { get; init; }
+    public required string Age { get; init; }
+    public required string NotCounting { get; init; }
 }

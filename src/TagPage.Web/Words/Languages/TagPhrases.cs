@@ -24,6 +24,9 @@ public sealed record TagPhrases
     public required string StateNotInPlay { get; init; }
     public required string Loss { get; init; }
     public required string LossSlow { get; init; }
+    public required string LossPast { get; init; }
+    public required string LossHalf { get; init; }
+    public required string LossLine { get; init; }
     public required string Tape { get; init; }
     public required string CallShop { get; init; }
     public required string AddToCalendar { get; init; }

@@ -6,6 +6,12 @@ public sealed record OwnPagePlayPhrases
     public required string Heading { get; init; }
     public required string Text { get; init; }
     public required string Hours { get; init; }
+    public required string OtherDays { get; init; }
+    public required string FirstDay { get; init; }
+    public required string LastDay { get; init; }
+    public required string HoursInAll { get; init; }
+    public required string HoursHint { get; init; }
+    public required string HoursUnread { get; init; }
     public required string HoursSaved { get; init; }
     public required string HoursUnlikely { get; init; }
     public required string DayToCome { get; init; }

@@ -72,8 +72,18 @@ public class JobHistoryTests
     public void A_job_without_a_first_reading_teaches_nothing_about_tension()
     {
         var later = First with { IsFirst = false, Day = Case.Strung.AddDays(14), Value = 570 };
-        Assert.Empty(Learned.From([Job(null, null) with { Readings = [later] }], Material.Polyester).Losses);
-        Assert.Single(Learned.From([Job(null, null) with { Readings = [later, First] }], Material.Polyester).Losses);
+        Assert.Empty(Learned.From([Job(null, null) with { Readings = [later] }], Material.Polyester).Beds);
+        Assert.Single(Assert.Single(Learned.From([Job(null, null) with { Readings = [later, First] }], Material.Polyester).Beds));
+    }
+
+    [Fact]
+    public void A_doubtful_reading_teaches_nothing_until_it_counts()
+    {
+        var later = First with { IsFirst = false, Day = Case.Strung.AddDays(14), Value = 570 };
+        var slip = later with { Value = 57, IsDoubtful = true };
+        var job = Job(null, null) with { Readings = [First, later, slip] };
+        Assert.Equal(9.75, Assert.Single(Assert.Single(Learned.From([job], Material.Polyester).Beds)).Percent, 9);
+        Assert.Empty(Learned.From([job with { Readings = [First, slip] }], Material.Polyester).Beds);
     }
 
     private static JobHistory Job(BedEnd? ended, double? hours) => new() { Mains = Material.Polyester, Ended = ended, Hours = hours };

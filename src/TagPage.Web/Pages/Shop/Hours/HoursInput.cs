@@ -13,8 +13,11 @@ public sealed record HoursInput
     [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
     public DateOnly? PlayedOn { get; init; }
 
+    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
+    public DateOnly? LastDay { get; init; }
+
     [Required(ErrorMessage = "Enter how many hours.")]
-    [Range(0.1, LoggedHours.Most, ErrorMessage = "Enter between 0.1 and 200 hours.")]
+    [Range(0.0, LoggedHours.Most, ErrorMessage = "Enter between 0 and 200 hours.")]
     public decimal? Hours { get; init; }
 
     [StringLength(200, ErrorMessage = "Keep the note within 200 characters.")]
@@ -24,6 +27,7 @@ public sealed record HoursInput
     {
         FormKey = FormKey,
         PlayedOn = PlayedOn!.Value,
+        LastDay = LastDay,
         Hours = Hours!.Value,
         Note = Note,
     };

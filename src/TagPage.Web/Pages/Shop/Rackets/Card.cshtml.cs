@@ -56,6 +56,9 @@ public sealed class CardModel(
         ? new LossPicture(curve, Today, Restring.Due, [.. Readings.Where(r => r.LossPercent is not null).Select(r => (r.TakenOn, r.LossPercent!.Value))])
         : null;
 
+    /// <summary>Whether the racket's rule lets tension decide.</summary>
+    public bool TensionCounts => Restring.Limits.Any(limit => limit is { Kind: LimitKind.Tension, Counts: true });
+
     public bool IsInPlay => Racket.State is RacketState.InTurn or RacketState.Spare;
 
     public int DrawnMains => Racket.PatternMains ?? SportFacts.Of(Racket.Sport).DrawnMains;

@@ -37,6 +37,10 @@ public sealed record LivesInput
     [Range(StartingRanges.MinLastOneIn, StartingRanges.MaxLastOneIn, ErrorMessage = "Enter a whole number between 1 and 10.")]
     public int? LastOneIn { get; init; }
 
+    [Required(ErrorMessage = "Write a number of days between 30 and 3650.")]
+    [Range(StartingRanges.MinLargestAge, StartingRanges.MaxLargestAge, ErrorMessage = "Write a number of days between 30 and 3650.")]
+    public int? LargestAgeDays { get; init; }
+
     public static LivesInput Of(StartingValues values, int version) => new()
     {
         Version = version,
@@ -49,6 +53,7 @@ public sealed record LivesInput
         SpareWeight = (decimal)values.SpareWeight,
         DueSoonDays = values.DueSoon.Days,
         LastOneIn = values.DueSoon.LastOneIn,
+        LargestAgeDays = values.LargestAgeDays,
     };
 
     /// <summary>The values with these in place of theirs.</summary>
@@ -59,6 +64,7 @@ public sealed record LivesInput
         Squash = Squash.ToValues(),
         Hitting = new HittingValues { Easy = (double)Easy!, Average = (double)Average!, Hard = (double)Hard! },
         SpareWeight = (double)SpareWeight!,
+        LargestAgeDays = LargestAgeDays!.Value,
         DueSoon = new DueSoonValues { Days = DueSoonDays!.Value, LastOneIn = LastOneIn!.Value },
     };
 }

@@ -12,7 +12,7 @@ public sealed record TensionInput
     private const string BadShape = "Enter a number between 1 and 10.";
     private const string BadOneIn = "Enter a number between 2 and 100.";
     private const string Breaks = "Enter a whole number between 1 and 20.";
-    private const string Counts = "Enter a number between 1.1 and 50.";
+    private const string Differ = "Enter a number between 0.05 and 2.";
 
     public int Version { get; init; }
 
@@ -40,8 +40,11 @@ public sealed record TensionInput
     [Required(ErrorMessage = Breaks), Range(StartingRanges.MinFewestBreaks, StartingRanges.MaxFewestBreaks, ErrorMessage = Breaks)]
     public int? FewestBreaks { get; init; }
 
-    [Required(ErrorMessage = Counts), Range(StartingRanges.MinWearTrust, StartingRanges.MaxWearTrust, ErrorMessage = Counts)]
-    public decimal? TypicalCounts { get; init; }
+    [Required(ErrorMessage = Differ), Range(StartingRanges.MinWearSpread, StartingRanges.MaxWearSpread, ErrorMessage = Differ)]
+    public decimal? LifeSpread { get; init; }
+
+    [Required(ErrorMessage = Differ), Range(StartingRanges.MinWearSpread, StartingRanges.MaxWearSpread, ErrorMessage = Differ)]
+    public decimal? ShapeSpread { get; init; }
 
     public static TensionInput Of(StartingValues values, int version) => new()
     {
@@ -57,7 +60,8 @@ public sealed record TensionInput
         Shape = (decimal)values.Wear.Shape,
         OneIn = (decimal)values.Wear.OneIn,
         FewestBreaks = values.Wear.FewestBreaks,
-        TypicalCounts = (decimal)values.Wear.Trust,
+        LifeSpread = (decimal)values.Wear.LifeSpread,
+        ShapeSpread = (decimal)values.Wear.ShapeSpread,
     };
 
     /// <summary>The values with these in place of theirs.</summary>
@@ -72,6 +76,13 @@ public sealed record TensionInput
             Aramid = Aramid.ToValues(),
             Spread = new LossSpread { SettlingTrust = (double)SettlingTrust!, PerHourTrust = (double)PerHourTrust!, ReadingNoise = (double)ReadingNoise! },
         },
-        Wear = new WearValues { Shape = (double)Shape!, OneIn = (double)OneIn!, FewestBreaks = FewestBreaks!.Value, Trust = (double)TypicalCounts! },
+        Wear = new WearValues
+        {
+            LifeSpread = (double)LifeSpread!,
+            Shape = (double)Shape!,
+            ShapeSpread = (double)ShapeSpread!,
+            OneIn = (double)OneIn!,
+            FewestBreaks = FewestBreaks!.Value,
+        },
     };
 }

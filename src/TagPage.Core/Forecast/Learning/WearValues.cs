@@ -1,13 +1,16 @@
-namespace TagPage.Core.Forecast;
+namespace TagPage.Core.Forecast.Learning;
 
 /// <summary>The starting values of breakage by wear.</summary>
 public sealed record WearValues
 {
-    /// <summary>The Weibull shape: 1 breaks at any age alike, the larger the more all break at about the same hours.</summary>
-    public double Shape { get; init; } = 3;
+    /// <summary>Standard deviation of the logarithm of a player's mean hours to break, around twice the useful life.</summary>
+    public double LifeSpread { get; init; } = 0.5;
 
-    /// <summary>How much the typical life counts against a player's own beds, above 1: about as much as so many breaks.</summary>
-    public double Trust { get; init; } = 2;
+    /// <summary>The Weibull shape: 1 breaks at any age alike, the larger the more all break at about the same hours.</summary>
+    public double Shape { get; init; } = 3.5;
+
+    /// <summary>Standard deviation of the logarithm of a player's shape.</summary>
+    public double ShapeSpread { get; init; } = 0.4;
 
     /// <summary>The limit is where one bed in so many would have broken.</summary>
     public double OneIn { get; init; } = 5;
