@@ -11,6 +11,9 @@ namespace TagPage.Web.Pages.OwnPage;
 public sealed class PlayModel(ClientOnFileStore clients, OwnPageRacketStore rackets, PauseStore pauses, HoursStore hours, ShopClock clock)
     : OwnRecordPage<OwnPageRacket>(clients)
 {
+    /// <summary>Refused, while 0 says that it was not played with.</summary>
+    private const decimal Unread = -1;
+
     public PlayCard Card { get; private set; } = default!;
 
     protected override OwnPageRacket? Find(long id)
@@ -40,7 +43,7 @@ public sealed class PlayModel(ClientOnFileStore clients, OwnPageRacketStore rack
     {
         FormKey = formKey ?? "",
         PlayedOn = clock.Today,
-        Hours = decimal.TryParse(typed, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var read) ? read : 0,
+        Hours = decimal.TryParse(typed, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var read) ? read : Unread,
     });
 
     private IActionResult Back(Outcome outcome, string sentence) => After(outcome, _ => GoOn($"/my/rackets/{Id}", sentence));

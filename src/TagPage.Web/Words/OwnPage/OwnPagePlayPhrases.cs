@@ -11,10 +11,10 @@ public sealed record OwnPagePlayPhrases
     public required string LastDay { get; init; }
     public required string HoursInAll { get; init; }
     public required string HoursHint { get; init; }
-    public required string HoursUnread { get; init; }
     public required string HoursSaved { get; init; }
     public required string HoursUnlikely { get; init; }
     public required string DayToCome { get; init; }
+    public required string DaysUnlikely { get; init; }
     public required string Remove { get; init; }
     public required string Removed { get; init; }
     public required string PauseButton { get; init; }

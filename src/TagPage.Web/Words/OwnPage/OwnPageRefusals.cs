@@ -30,6 +30,7 @@ public static class OwnPageRefusals
         RoleNotTheirs => say.Racket.RoleMissing,
         HoursUnlikely { Most: var most } => say.Play.HoursUnlikely.Fill(("most", $"{most}")),
         PlayedInFuture => say.Play.DayToCome,
+        DaysUnlikely { Most: var most } => say.Play.DaysUnlikely.Fill(("most", $"{most}")),
         PitchUnlikely => say.Play.HertzUnread,
         _ => null,
     };
