@@ -96,15 +96,21 @@ public sealed class PlayTests : IAsyncLifetime
     public async Task Earlier_days_and_several_at_once_are_noted_with_a_form_that_says_what_is_wrong()
     {
         var form = await _phone.Open($"/my/hours/{_racket}");
-        var refused = await _phone.Send(form, ("From", "2026-11-20"), ("To", "2026-11-18"), ("Hours", "3"));
-        Assert.Equal("Enter at most 24 hours a day, and days up to today, the first before the last.", Assert.Single(refused.Errors));
-        Assert.Equal("2026-11-20", refused.Document.QuerySelector("#From")!.GetAttribute("value"));
+        var refused = await _phone.Send(form, ("Input.PlayedOn", "2026-11-20"), ("Input.LastDay", "2026-11-18"), ("Input.Hours", "3"));
+        Assert.Equal("Choose a last day on or after the first one, at most 62 days in all.", Assert.Single(refused.Errors));
+        Assert.Equal("2026-11-20", refused.Document.QuerySelector("#Input_PlayedOn")!.GetAttribute("value"));
+        refused = await _phone.Send(refused, ("Input.LastDay", "2026-11-21"), ("Input.Hours", "48.5"));
+        Assert.Equal("Enter the hours played: 0 or more, at most 48.", Assert.Single(refused.Errors));
+        refused = await _phone.Send(refused, ("Input.PlayedOn", "soon"), ("Input.LastDay", ""), ("Input.Hours", "many"));
+        Assert.Equal(3, refused.Errors.Count());
+        refused = await _phone.Send(refused, ("Input.PlayedOn", "2026-11-24"), ("Input.LastDay", "2026-12-01"), ("Input.Hours", "3"));
+        Assert.Equal("This day is in the future.", Assert.Single(refused.Errors));
         Assert.Equal(0, _shop.Records.Count("logged_hours"));
 
-        await _phone.Send(refused, ("From", "2026-11-18"), ("To", "2026-11-20"), ("Hours", "4,5"));
+        await _phone.Send(refused, ("Input.PlayedOn", "2026-11-18"), ("Input.LastDay", "2026-11-20"), ("Input.Hours", "4,5"));
         Assert.Equal("2026-11-18 1.5, 2026-11-19 1.5, 2026-11-20 1.5", _shop.Records.Text("SELECT group_concat(played_on || ' ' || hours, ', ') FROM logged_hours"));
 
-        await _phone.Send(await _phone.Open($"/my/hours/{_racket}"), ("From", "2026-11-10"), ("To", "2026-11-10"), ("Hours", "0"));
+        await _phone.Send(await _phone.Open($"/my/hours/{_racket}"), ("Input.PlayedOn", "2026-11-10"), ("Input.LastDay", "2026-11-10"), ("Input.Hours", "0"));
         Assert.Equal("0", _shop.Records.Text("SELECT hours FROM logged_hours WHERE played_on = '2026-11-10'"));
     }
 

@@ -17,7 +17,7 @@ public sealed partial class NumbersTests : IDisposable
     [Fact]
     public void Every_number_of_a_record_is_given_once()
     {
-        var tables = _shop.Database.Read(c => c.Query<string>("SELECT sql FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'finder_%'").ToList());
+        var tables = _shop.Database.Read(c => c.Query<string>("SELECT sql FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'search_%'").ToList());
 
         var numbered = tables.Where(sql => Numbered().IsMatch(sql)).ToList();
 

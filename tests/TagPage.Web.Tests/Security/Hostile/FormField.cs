@@ -1,7 +1,6 @@
 using System.Collections;
 using System.Reflection;
 using Microsoft.AspNetCore.Http;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 
 namespace TagPage.Web.Tests.Security.Hostile;
 
@@ -15,13 +14,8 @@ public sealed record FormField(string Name, Type Type)
     /// <summary>The rest are ids, which people choose; one that names nothing is passed over or refused as each page sees fit.</summary>
     public bool IsTyped => IsNumber && Type != typeof(long);
 
-    /// <summary>All that a page binds, down to the last property of its inputs.</summary>
-    public static IEnumerable<FormField> Of(CompiledPageActionDescriptor page) => page.BoundProperties
-        .SelectMany(p => Of(p.ParameterType, p.Name))
-        .Concat(page.HandlerMethods.Where(h => h.HttpMethod is "Get" or "Post").SelectMany(h => h.Parameters).SelectMany(p => Of(p.ParameterType, p.Name)))
-        .DistinctBy(f => f.Name);
-
-    private static IEnumerable<FormField> Of(Type given, string name)
+    /// <summary>What is bound under one name: itself, or the properties of an input.</summary>
+    public static IEnumerable<FormField> Of(Type given, string name)
     {
         var type = Nullable.GetUnderlyingType(given) ?? given;
         if (type == typeof(string) || type.IsEnum || type.Namespace == nameof(System))

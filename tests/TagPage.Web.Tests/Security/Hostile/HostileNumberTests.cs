@@ -25,7 +25,7 @@ public sealed class HostileNumberTests(House house) : IClassFixture<House>
         var (tried, wrong) = (0, new List<string>());
 
         foreach (var page in house.Pages.Where(p => p.TakesForms))
-            foreach (var (field, value) in Pairs(page, Impossible).Where(p => p.Field.IsTyped))
+            foreach (var (field, value) in Pairs(page, "Post", Impossible).Where(p => p.Field.IsTyped))
             {
                 var answer = await Send(page, field.Name, value);
                 if ((int)answer.Status >= 500)
@@ -48,7 +48,7 @@ public sealed class HostileNumberTests(House house) : IClassFixture<House>
         var broken = new List<string>();
 
         foreach (var page in house.Pages.Where(p => p.TakesForms))
-            foreach (var (field, value) in Pairs(page, Odd).Concat(Pairs(page, Impossible).Where(p => !p.Field.IsTyped)))
+            foreach (var (field, value) in Pairs(page, "Post", Odd).Concat(Pairs(page, "Post", Impossible).Where(p => !p.Field.IsTyped)))
                 if (await Send(page, field.Name, value) is var answer && (int)answer.Status >= 500)
                     broken.Add($"{page.Door.Route}, {field.Name}, {value}: {answer.Status} {house.Broke}");
 
@@ -61,9 +61,9 @@ public sealed class HostileNumberTests(House house) : IClassFixture<House>
         var broken = new List<string>();
 
         foreach (var page in house.Pages.Where(p => p.Looks))
-            foreach (var (field, value) in Pairs(page, [.. Impossible, .. Odd]))
-                if (await house.For(page).Get($"{page.Address}?{field.Name}={value}") is var answer && (int)answer.StatusCode >= 500)
-                    broken.Add($"{page.Door.Route}?{field.Name}={value}: {answer.StatusCode} {house.Broke}");
+            foreach (var (field, value) in Pairs(page, "Get", [.. Impossible, .. Odd]))
+                if (await house.For(page).Get(page.Asked($"{field.Name}={value}")) is var answer && (int)answer.StatusCode >= 500)
+                    broken.Add($"{page.Asked($"{field.Name}={value}")}: {answer.StatusCode} {house.Broke}");
 
         Assert.True(broken.Count == 0, string.Join('\n', broken));
     }
@@ -76,8 +76,8 @@ public sealed class HostileNumberTests(House house) : IClassFixture<House>
         .Where(p => p.GetCustomAttributes<RangeAttribute>().Any(r => r.OperandType == typeof(int)))
         .Select(p => $"{p.DeclaringType!.Name}.{p.Name}"));
 
-    private static IEnumerable<(FormField Field, string Value)> Pairs(HousePage page, string[] values) =>
-        from field in FormField.Of(page.Page) where field.IsNumber && field.Name != "id" from value in values select (field, value);
+    private static IEnumerable<(FormField Field, string Value)> Pairs(HousePage page, string verb, string[] values) =>
+        from field in page.Fields(verb) where field.IsNumber && field.Name != "id" from value in values select (field, value);
 
     private async Task<WebPage> Send(HousePage page, string name, string value)
     {
@@ -90,6 +90,6 @@ public sealed class HostileNumberTests(House house) : IClassFixture<House>
     }
 
     private static IHtmlFormElement? Form(WebPage opened, HousePage page) => opened.Document.QuerySelectorAll<IHtmlFormElement>("main form[method=post]")
-        .Where(f => f.GetAttribute("action") is null or "" || f.GetAttribute("action") == page.Address)
+        .Where(f => f.GetAttribute("action") is null or "" || string.Equals(f.GetAttribute("action"), page.Address, StringComparison.OrdinalIgnoreCase))
         .MaxBy(f => f.Elements.Length);
 }

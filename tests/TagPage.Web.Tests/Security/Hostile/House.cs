@@ -46,11 +46,15 @@ public sealed class House : IAsyncLifetime
     {
         var (loader, pages) = (Shop.Get<PageLoader>(), new List<HousePage>());
         foreach (var endpoint in Shop.Get<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>())
-            if (endpoint.Metadata.GetMetadata<PageActionDescriptor>() is { } page)
+            if (endpoint.Metadata.GetMetadata<PageActionDescriptor>() is { } descriptor)
             {
                 var route = "/" + endpoint.RoutePattern.RawText!.Trim('/').ToLowerInvariant();
-                var door = Door.Listed.Single(d => d.Route == route);
-                pages.Add(new HousePage(door, door.Address(_tag.ToString()), await loader.LoadAsync(page, EndpointMetadataCollection.Empty)));
+                var page = await loader.LoadAsync(descriptor, EndpointMetadataCollection.Empty);
+                foreach (var handler in page.HandlerMethods.Select(h => h.Name).Append(null).Distinct())
+                {
+                    var door = Door.Listed.Single(d => d.Route == (handler is null ? route : $"{route}?handler={handler.ToLowerInvariant()}"));
+                    pages.Add(new HousePage(door, door.Address(_tag.ToString()), page, handler));
+                }
             }
         return [.. pages.DistinctBy(p => p.Door.Route).OrderBy(p => p.EndsTheVisit).ThenBy(p => p.Address, StringComparer.Ordinal)];
     }
@@ -68,14 +72,29 @@ public sealed class House : IAsyncLifetime
     }
 }
 
-public sealed record HousePage(Door Door, string Address, CompiledPageActionDescriptor Page)
+/// <summary>A page as one of its handlers sees it.</summary>
+/// <param name="Door">As listed.</param>
+/// <param name="Address">Something behind the door.</param>
+/// <param name="Page">The page, with all its handlers.</param>
+/// <param name="Handler">Null for the handlers without a name.</param>
+public sealed record HousePage(Door Door, string Address, CompiledPageActionDescriptor Page, string? Handler)
 {
-    public bool TakesForms => Page.HandlerMethods.Any(h => h.HttpMethod == "Post");
+    private IEnumerable<HandlerMethodDescriptor> Handlers => Page.HandlerMethods.Where(h => h.Name == Handler);
+
+    public bool TakesForms => Handlers.Any(h => h.HttpMethod == "Post");
 
     /// <summary>Reads something out of the query of its address.</summary>
     public bool Looks => Page.BoundProperties.Any(b => ((PageBoundPropertyDescriptor)b).Property.GetCustomAttribute<BindPropertyAttribute>()?.SupportsGet == true)
-        || Page.HandlerMethods.Any(h => h.HttpMethod == "Get" && h.Parameters.Count > 0);
+        || Handlers.Any(h => h.HttpMethod == "Get" && h.Parameters.Count > 0);
 
     /// <summary>Comes last, or nothing after it would be let in.</summary>
     public bool EndsTheVisit => Door.Route.Contains("out", StringComparison.Ordinal) || Door.Route.Contains("forget", StringComparison.Ordinal) || Door.Route.Contains("password", StringComparison.Ordinal);
+
+    public string Asked(string query) => Address + (Handler is null ? "?" : "&") + query;
+
+    /// <summary>All that is bound for a verb, down to the last property of the inputs.</summary>
+    public IEnumerable<FormField> Fields(string verb) => Page.BoundProperties
+        .SelectMany(p => FormField.Of(p.ParameterType, p.Name))
+        .Concat(Handlers.Where(h => h.HttpMethod == verb).SelectMany(h => h.Parameters).SelectMany(p => FormField.Of(p.ParameterType, p.Name)))
+        .DistinctBy(f => f.Name);
 }

@@ -36,7 +36,7 @@ public sealed partial class SweepTests(House house) : IClassFixture<House>
         foreach (var page in house.Pages.Where(p => !p.EndsTheVisit))
         {
             foreach (var query in Queries)
-                await Holds(page, HttpMethod.Get, page.Address + "?" + query);
+                await Holds(page, HttpMethod.Get, page.Asked(query));
             for (var n = 0; n < 4 && page.Door.Route.Contains('{', StringComparison.Ordinal); n++)
                 await Holds(page, HttpMethod.Get, Parts().Replace(page.Door.Route, parts[turn++ % parts.Count]));
         }
@@ -52,7 +52,7 @@ public sealed partial class SweepTests(House house) : IClassFixture<House>
         foreach (var page in house.Pages.Where(p => p.TakesForms))
         {
             var token = Uri.EscapeDataString(await house.Token(house.For(page)));
-            var names = FormField.Of(page.Page).Select(f => f.Name).Where(n => n != "id").ToList();
+            var names = page.Fields("Post").Select(f => f.Name).Where(n => n != "id").ToList();
             for (var n = 0; n < 5 && names.Count > 0; n++, turn++)
                 await Posts(page, token, names.Select((name, i) => $"{name}={Nasty[(i + turn) % Nasty.Length]}"));
             await Posts(page, token, names.Select((name, i) => $"{name}={(i < 5 ? Long[(i + turn) % Long.Length] : "x")}"));
