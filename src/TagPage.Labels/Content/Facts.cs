@@ -3,16 +3,31 @@ namespace TagPage.Labels.Content;
 /// <summary>Of a job that is done, ready to print.</summary>
 public sealed record DoneFacts
 {
+    /// <summary>Without its unit.</summary>
     public string Tension { get; init; } = "";
-    public string Strings { get; init; } = "";
+    public string Unit { get; init; } = "";
+    public StringFact Mains { get; init; } = new("", "");
+
+    /// <summary>Empty where they are as the mains.</summary>
+    public StringFact Crosses { get; init; } = new("", "");
     public string RestringBy { get; init; } = "";
     public string Strung { get; init; } = "";
     public string Reading { get; init; } = "";
+    public string Instrument { get; init; } = "";
     public string OwnLine { get; init; } = "";
     public string Whose { get; init; } = "";
+
+    /// <summary>Whether the label begins with whose it is.</summary>
+    public bool NameLeads { get; init; }
 }
 
-/// <summary>Of a measured racket, ready to print.</summary>
+/// <summary>A string's name, which may be cut, and its gauge, which may not.</summary>
+public sealed record StringFact(string Name, string Gauge)
+{
+    public string Text => Gauge.Length == 0 ? Name : $"{Name} {Gauge}";
+}
+
+/// <summary>Of a measured racket, ready to print, values with their units.</summary>
 public sealed record MeasureFacts
 {
     public string Racket { get; init; } = "";

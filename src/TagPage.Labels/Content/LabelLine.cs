@@ -2,11 +2,16 @@ namespace TagPage.Labels.Content;
 
 /// <summary>One line of a label.</summary>
 /// <param name="Name">What a warning calls it, such as "the date strung".</param>
-/// <param name="Text">What it says.</param>
+/// <param name="Text">What it says; nothing is printed where it is empty.</param>
 public sealed record LabelLine(string Name, string Text)
 {
-    /// <summary>Its size against plain lines, 1 or more.</summary>
-    public double Scale { get; init; } = 1;
+    /// <summary>0 is the most important of all figures and lines; the last one is given up first.</summary>
+    public int Rank { get; init; }
+
+    /// <summary>Plain words before a bold text.</summary>
+    public string Caption { get; init; } = "";
+
+    public bool IsBold { get; init; }
 
     /// <summary>What it may say instead where room is short, the longest first.</summary>
     public IReadOnlyList<string> Shorter { get; init; } = [];
@@ -16,4 +21,26 @@ public sealed record LabelLine(string Name, string Text)
 
     /// <summary>Whether it may be cut with an ellipsis: names may, numbers and dates may not.</summary>
     public bool MayBeCut { get; init; }
+
+    /// <summary>The end that a cut leaves whole, such as a gauge.</summary>
+    public string KeptEnd { get; init; } = "";
+
+    /// <summary>Where it may go on on a next row: after each part but the last. Empty for a line that stays in one row.</summary>
+    public IReadOnlyList<string> Parts { get; init; } = [];
+
+    /// <summary>Whether it stands with its own panel as long as there is room.</summary>
+    public bool Stays { get; init; }
+
+    /// <summary>Whether the next line goes on with its sentence, and nothing else may follow it in its row.</summary>
+    public bool GoesOn { get; init; }
+
+    /// <summary>Whether it goes on with the sentence of the line before.</summary>
+    public bool Follows { get; init; }
+
+    /// <summary>Parts of words that may be set in any number of rows.</summary>
+    public static IReadOnlyList<string> Words(string text)
+    {
+        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        return [.. words.Select((word, i) => i < words.Length - 1 ? word + " " : word)];
+    }
 }

@@ -1,67 +1,115 @@
 namespace TagPage.Labels.Content;
 
-/// <summary>What each kind of label says, most important first. All values come ready to print; empty ones are left out.</summary>
+/// <summary>What each kind of label says. All values come ready to print; empty ones are left out.</summary>
 public static class Purposes
 {
-    private const double Large = 1.5;
-    private const double Largest = 2.5;
+    private const int AddressRank = 8;
 
     /// <summary>After a job: what was done.</summary>
-    public static LabelContent Done(DoneFacts facts, LabelTag? tag) => new(
-    [
-        new LabelLine("the tension", facts.Tension) { Scale = Large },
-        new LabelLine("the string", facts.Strings) { MayBeCut = true },
-        new LabelLine("the restring-by date", Prefixed("Restring by ", facts.RestringBy)) { Shorter = Dated("By ", facts.RestringBy) },
-        new LabelLine("the date strung", Prefixed("Strung ", facts.Strung)),
-        new LabelLine("the reading", facts.Reading),
-        .. Own(facts.OwnLine),
-        new LabelLine("whose it is", facts.Whose) { MayBeCut = true },
-    ], tag);
+    public static LabelContent Done(DoneFacts facts, LabelTag? tag)
+    {
+        LabelLine whose = Whose(facts.Whose, 6), own = Own(facts.OwnLine, 5);
+        LabelLine[] dates = [new("the date strung", facts.Strung) { Rank = 3, Caption = Before("Strung", facts.Strung), Stays = true }];
+        List<LabelPanel> panels =
+        [
+            new(Large("the tension", facts.Tension, 0) is { } tension ? tension with { Unit = facts.Unit } : null, [.. Strings(facts), Reading(facts)]),
+            new(Large("the restring-by date", facts.RestringBy, 1) is { } date ? date with { Caption = "Restring by" } : null,
+                facts.NameLeads ? dates : [.. dates, whose, own]),
+        ];
+        if (facts.NameLeads)
+            panels.Insert(0, new(Large("whose it is", facts.Whose, 0) is { } name ? name with { MayBeCut = true } : null, [own]));
+        return new LabelContent(panels, tag);
+    }
 
     /// <summary>How to return it: the same for everybody's racket.</summary>
     public static LabelContent Return(string words, LabelTag tag) => new(
-        [new LabelLine("the words", words) { MayBeCut = true, WithoutSquare = "Lost racket? Open this address:" }], tag with { Purpose = "" });
+    [
+        new(null, [new LabelLine("the words", words) { Rank = 1, IsBold = true, MayBeCut = true, Parts = LabelLine.Words(words), WithoutSquare = "Lost racket? Open this address:" }]),
+    ], tag with { Purpose = "", InWords = true });
 
     /// <summary>What it measures.</summary>
     public static LabelContent Measures(MeasureFacts facts, LabelTag? tag) => new(
     [
-        new LabelLine("the racket's number", facts.Racket) { Scale = Large },
-        new LabelLine("the weight", facts.Weight),
-        new LabelLine("the balance", facts.Balance),
-        new LabelLine("the swing weight", facts.SwingWeight),
-        new LabelLine("the stiffness", facts.Stiffness),
-        new LabelLine("the date measured", facts.Measured),
-        .. Own(facts.OwnLine),
-        new LabelLine("whose it is", facts.Whose) { MayBeCut = true },
+        new(null,
+        [
+            new LabelLine("the racket's number", facts.Racket) { Rank = 0, IsBold = true },
+            Measured("weight", facts.Weight, 1),
+            Measured("balance", facts.Balance, 2),
+            Measured("swing weight", facts.SwingWeight, 3),
+            Measured("stiffness", facts.Stiffness, 4),
+            new LabelLine("the date measured", facts.Measured) { Rank = 5 },
+            Own(facts.OwnLine, 6),
+            Whose(facts.Whose, 7),
+        ]),
     ], tag);
 
     /// <summary>An event's label on the racket.</summary>
     public static LabelContent DeskRacket(DeskFacts facts, LabelTag? tag) => new(
     [
-        new LabelLine("the desk number", facts.Number) { Scale = Largest },
-        new LabelLine("the tension", facts.Tension) { Scale = Large },
-        new LabelLine("the string", facts.Strings) { MayBeCut = true },
-        new LabelLine("the date and time", facts.When),
-        new LabelLine("the name", facts.Name) { MayBeCut = true },
+        new(new Figure("the desk number", facts.Number) { Rank = 0, IsTall = true }, []),
+        new(Large("the tension", facts.Tension, 1),
+        [
+            new LabelLine("the string", facts.Strings) { Rank = 2, MayBeCut = true },
+            new LabelLine("the date and time", facts.When) { Rank = 3 },
+            Whose(facts.Name, 4),
+        ]),
     ], tag);
 
     /// <summary>An event's label on the bag: the same number and tension, larger.</summary>
     public static LabelContent DeskBag(DeskFacts facts) => new(
     [
-        new LabelLine("the desk number", facts.Number) { Scale = Largest },
-        new LabelLine("the tension", facts.Tension) { Scale = Largest },
+        new(new Figure("the desk number", facts.Number) { Rank = 0, IsTall = true }, []),
+        new(new Figure("the tension", facts.Tension) { Rank = 1, IsTall = true }, []),
     ]);
 
     /// <summary>Up to three lines of any words.</summary>
-    public static LabelContent Free(IEnumerable<string> lines) => new(
-        [.. lines.Select((line, i) => new LabelLine($"line {i + 1}", line) { MayBeCut = true })]);
+    public static LabelContent Free(IEnumerable<string> lines) => new([new(null, [.. lines.Select(Line)])]) { Grows = true };
+
+    private static LabelLine Line(string text, int index) => new($"line {index + 1}", text) { Rank = index, MayBeCut = true, IsBold = index == 0 };
 
     /// <summary>A tag that belongs to no racket yet.</summary>
-    public static LabelContent Blank(LabelTag tag) => new([], tag);
+    public static LabelContent Blank(LabelTag tag) => new([], tag with { InWords = true });
 
-    private static IEnumerable<LabelLine> Own(string text) => [new LabelLine("the player's line", text) { MayBeCut = true }];
+    /// <summary>The address a person types, and what the square is for.</summary>
+    internal static IReadOnlyList<LabelLine> Address(LabelTag tag, bool hasSquare)
+    {
+        var typed = new LabelLine("the address and the code", string.Concat(tag.Typed))
+        {
+            Rank = hasSquare ? AddressRank : -1,
+            Parts = tag.Typed,
+            Shorter = [tag.Code.Display],
+            Stays = true,
+        };
+        return hasSquare
+            ? [new LabelLine("the line that says what the square is for", tag.Purpose) { Rank = AddressRank + 1, MayBeCut = true, IsBold = true, Parts = LabelLine.Words(tag.Purpose) }, typed]
+            : [typed];
+    }
 
-    private static string Prefixed(string prefix, string value) => value.Length == 0 ? "" : prefix + value;
+    private static IEnumerable<LabelLine> Strings(DoneFacts facts)
+    {
+        var (mains, crosses) = (facts.Mains, facts.Crosses);
+        yield return Of(mains, crosses.Text.Length > 0 ? " /" : "");
+        yield return Of(crosses, "") with { Follows = true };
 
-    private static string[] Dated(string prefix, string value) => value.Length == 0 ? [] : [prefix + value];
+        static LabelLine Of(StringFact fact, string end) =>
+            new("the string", fact.Text.Length == 0 ? "" : fact.Text + end) { Rank = 2, MayBeCut = true, KeptEnd = $" {fact.Gauge}".TrimEnd() + end, Stays = true, GoesOn = end.Length > 0 };
+    }
+
+    private static LabelLine Reading(DoneFacts facts) =>
+        new("the reading", facts.Reading.Length == 0 || facts.Instrument.Length == 0 ? facts.Reading : $"{facts.Reading} on {facts.Instrument}")
+        {
+            Rank = 4,
+            Shorter = facts.Reading.Length == 0 ? [] : [$"reading {facts.Reading}"],
+        };
+
+    private static LabelLine Measured(string what, string value, int rank) =>
+        new($"the {what}", value) { Rank = rank, IsBold = true, Caption = Before(what, value) };
+
+    private static Figure? Large(string name, string value, int rank) => value.Trim().Length == 0 ? null : new Figure(name, value) { Rank = rank };
+
+    private static LabelLine Own(string text, int rank) => new("the player's line", text) { Rank = rank, MayBeCut = true };
+
+    private static LabelLine Whose(string text, int rank) => new("whose it is", text) { Rank = rank, MayBeCut = true, IsBold = true };
+
+    private static string Before(string words, string value) => value.Length == 0 ? "" : words;
 }

@@ -2,7 +2,7 @@ using TagPage.Labels.Content;
 
 namespace TagPage.Labels.Layout;
 
-/// <summary>The room of one label: where the square stands, what is left for lines, where the logo goes.</summary>
+/// <summary>The room of one label: where the square stands, what is left for type, where the logo goes.</summary>
 internal sealed class Canvas
 {
     private readonly LabelStock _stock;
@@ -25,47 +25,29 @@ internal sealed class Canvas
 
     public bool HasLogo => _logoWidth > 0;
 
-    /// <summary>What fits lines into the room beside the square.</summary>
-    public LineFitter Fitter(params string[] warnings)
-    {
-        var width = _most - _textAt - _margin - 1 - (HasLogo ? _logoWidth + _margin : 0);
-        return new LineFitter(_height, width, _stock.Printer.PointsToDots(Layouter.LeastPoints),
-            _stock.Printer.PointsToDots(_stock.LargestPoints), warnings);
-    }
+    /// <summary>The best way to set type into the room beside the square.</summary>
+    public Filling? Fill(LabelContent content) =>
+        new Search(content, _stock, _height, _most - _textAt - _margin - (HasLogo ? _logoWidth + _margin : 0)).Best();
 
     /// <summary>Everything in its place, and how long the label gets.</summary>
-    public (int LengthDots, IReadOnlyList<Piece> Pieces) Place(ColumnFit? lines, int shortest)
+    public (int LengthDots, IReadOnlyList<Piece> Pieces) Place(Filling? type, int shortest)
     {
         var pieces = new List<Piece>();
         if (_square is not null)
             pieces.Add(new SquarePiece(TagQr.QuietZone * _dotsPerModule, SquareTop(_square), _dotsPerModule, _square));
-        double end = _textAt;
-        if (lines is not null)
-            end = PlaceLines(lines, pieces) + _margin;
+        var end = _textAt;
+        if (type is not null)
+        {
+            pieces.AddRange(type.Words().Select(word => new TextPiece(_textAt + word.X, _top + word.Baseline, word.Size, word.Text)));
+            end += type.Width + _margin;
+        }
         if (HasLogo && end + _logoWidth + _margin <= _most)
         {
-            pieces.Add(new PicturePiece(Math.Ceiling(end), _top, _logoWidth, _height, _logo!));
-            end = Math.Ceiling(end) + _logoWidth + _margin;
+            pieces.Add(new PicturePiece(end, _top, _logoWidth, _height, _logo!));
+            end += _logoWidth + _margin;
         }
-        return (Math.Max(shortest, (int)Math.Ceiling(end)), pieces);
+        return (Math.Max(shortest, end), pieces);
     }
 
     private int SquareTop(TagQr square) => _top + (_height - square.Modules * _dotsPerModule) / 2;
-
-    private double PlaceLines(ColumnFit lines, List<Piece> pieces)
-    {
-        double x = _textAt;
-        foreach (var column in lines.Columns)
-        {
-            var y = _top + (_height - ColumnFit.HeightOf(column) * lines.Size) / 2;
-            foreach (var line in column)
-            {
-                var size = line.Scale * lines.Size;
-                pieces.Add(new TextPiece(x, y + ColumnFit.Ascent * size, size, line.Text));
-                y += ColumnFit.LineHeight * size;
-            }
-            x += (ColumnFit.WidthOf(column) + ColumnFit.Gap) * lines.Size;
-        }
-        return x - ColumnFit.Gap * lines.Size;
-    }
 }

@@ -17,6 +17,6 @@ public sealed record LaidLabel(
     /// <summary>Along the tape, in mm.</summary>
     public double LengthMm => LengthDots * Stock.Printer.DotMm;
 
-    /// <summary>All words on it, for a screen reader and for tests.</summary>
-    public IEnumerable<string> Words => Pieces.OfType<TextPiece>().Select(piece => piece.Text.Text);
+    /// <summary>All that is said on it, the most important first, for a screen reader and for tests.</summary>
+    public IReadOnlyList<string> Words { get; init; } = [];
 }

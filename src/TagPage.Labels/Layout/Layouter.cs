@@ -15,20 +15,26 @@ public static class Layouter
     public static LaidLabel Lay(LabelContent content, LabelStock stock)
     {
         var (square, fit) = Square(content.Tag, stock);
-        var lines = Lines(content, fit);
+        var whole = content with { Panels = Panels(content, fit) };
+        List<string> warnings = fit is { IsPrinted: false } ? [Refusal(fit, stock)] : [];
         var canvas = new Canvas(stock, square, content.Logo);
-        var fitter = canvas.Fitter();
-        var set = fitter.Fit(lines);
-        if (canvas.HasLogo && fitter.IsShort)
+        var type = canvas.Fill(whole);
+        if (canvas.HasLogo && (type is null ? whole.Panels.Count > 0 : type.Loss > 0))
         {
             canvas = new Canvas(stock, square, null);
-            fitter = canvas.Fitter("There is no room for the logo; it is left out.");
-            set = fitter.Fit(lines);
+            type = canvas.Fill(whole);
+            warnings.Add("There is no room for the logo; it is left out.");
         }
-        var warnings = fit is { IsPrinted: false } ? [Refusal(fit, stock), .. fitter.Warnings] : fitter.Warnings;
-        var (length, pieces) = canvas.Place(set, stock.Printer.Dots(ShortestMm));
-        return Fold(new LaidLabel(stock, length, pieces, fit, warnings));
+        warnings.AddRange(type?.Warnings ?? Unprinted(whole));
+        var (length, pieces) = canvas.Place(type, stock.Printer.Dots(ShortestMm));
+        return Fold(new LaidLabel(stock, length, pieces, fit, warnings) { Words = [.. type?.Said ?? []] });
     }
+
+    // No size of type fits: everything is named.
+    private static IEnumerable<string> Unprinted(LabelContent content) => content.Panels
+        .SelectMany(panel => panel.Lines.Select(line => (line.Name, line.Text)).Concat(panel.Figure is { } figure ? [(figure.Name, figure.Text)] : []))
+        .Where(field => field.Text.Length > 0)
+        .Select(field => $"There is no room for {field.Name} (“{field.Text}”); it is left out.");
 
     private static (TagQr? Square, SquareFit? Fit) Square(LabelTag? tag, LabelStock stock)
     {
@@ -39,19 +45,21 @@ public static class Layouter
         return (fit.IsPrinted ? qr : null, fit);
     }
 
-    private static List<LabelLine> Lines(LabelContent content, SquareFit? fit)
+    private static IReadOnlyList<LabelPanel> Panels(LabelContent content, SquareFit? fit)
     {
-        if (content.Tag is not { } tag)
-            return [.. content.Lines];
-        var typed = new LabelLine("the address and the code", tag.Typed) { Shorter = [tag.Code.Display] };
-        if (fit is { IsPrinted: true })
-            return [.. content.Lines, typed, new LabelLine("the line that says what the square is for", tag.Purpose) { MayBeCut = true }];
-        // Words that lead to the address stand before it, everything else after it.
+        var hasSquare = fit is { IsPrinted: true };
+        if (content.Tag is not { } tag || (hasSquare && !tag.InWords))
+            return content.Panels;
+        var address = Purposes.Address(tag, hasSquare);
+        // With the square the address comes last; without it, it comes first, after words that lead to it.
+        if (hasSquare)
+            return content.Panels.ToArray() is [.. var others, { Figure: null } last] ? [.. others, last with { Lines = [.. last.Lines, .. address] }] : [.. content.Panels, new(null, address)];
+        var leading = content.Panels.SelectMany(panel => panel.Lines).Where(line => line.WithoutSquare is not null)
+            .Select(line => line with { Text = line.WithoutSquare!, Parts = LabelLine.Words(line.WithoutSquare!), Rank = -2 });
         return
         [
-            .. content.Lines.Where(line => line.WithoutSquare is not null).Select(line => line with { Text = line.WithoutSquare! }),
-            typed,
-            .. content.Lines.Where(line => line.WithoutSquare is null),
+            new(null, [.. leading, .. address]),
+            .. content.Panels.Select(panel => panel with { Lines = [.. panel.Lines.Where(line => line.WithoutSquare is null)] }),
         ];
     }
 

@@ -16,12 +16,15 @@ public sealed record SquarePiece(double X, int Y, int DotsPerModule, TagQr Qr) :
 }
 
 /// <summary>A line of type.</summary>
-/// <param name="X">Its left end.</param>
+/// <param name="X">Its left end, a whole dot.</param>
 /// <param name="Baseline">The line its letters stand on.</param>
 /// <param name="Size">Size of type, in dots.</param>
 /// <param name="Text">What it says.</param>
-public sealed record TextPiece(double X, double Baseline, double Size, ShapedText Text) : Piece(X)
+public sealed record TextPiece(double X, int Baseline, int Size, ShapedText Text) : Piece(X)
 {
+    /// <summary>In whole dots.</summary>
+    public int Width => Text.WidthAt(Size);
+
     internal override Piece MovedBy(double dots) => this with { X = X + dots };
 }
 

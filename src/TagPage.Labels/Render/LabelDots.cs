@@ -60,7 +60,7 @@ public static class LabelDots
         using var paint = new SKPaint { Color = SKColors.Black, IsAntialias = false };
         foreach (var (run, x) in piece.RunsPlaced())
         {
-            using var font = new SKFont(run.Font.Typeface, (float)piece.Size) { Edging = SKFontEdging.Alias, Hinting = SKFontHinting.Normal };
+            using var font = run.Font.At(piece.Size);
             using var builder = new SKTextBlobBuilder();
             builder.AddPositionedRun(
                 [.. run.Glyphs.Select(glyph => glyph.Id)], font, [.. run.Places(x, piece).Select(p => new SKPoint((float)p.X, (float)p.Y))]);

@@ -57,7 +57,7 @@ public static class LabelSvg
         foreach (var (run, x) in piece.RunsPlaced())
         {
             using var font = new SKFont(run.Font.Typeface, run.Font.UnitsPerEm) { Hinting = SKFontHinting.None };
-            var scale = piece.Size / run.Font.UnitsPerEm;
+            var scale = (double)piece.Size / run.Font.UnitsPerEm;
             foreach (var ((left, baseline), glyph) in run.Places(x, piece).Zip(run.Glyphs))
             {
                 using var path = font.GetGlyphPath(glyph.Id);

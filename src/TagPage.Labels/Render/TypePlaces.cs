@@ -11,19 +11,19 @@ internal static class TypePlaces
         var x = piece.X;
         foreach (var run in piece.Text.Runs)
         {
-            yield return (run, x);
-            x += run.Width * piece.Size;
+            yield return (run.ForSize(piece.Size), x);
+            x += run.WidthAt(piece.Size);
         }
     }
 
     /// <summary>Where each glyph of a run stands, in dots.</summary>
     public static IEnumerable<(double X, double Y)> Places(this GlyphRun run, double x, TextPiece piece)
     {
-        var scale = piece.Size / run.Font.UnitsPerEm;
-        foreach (var glyph in run.Glyphs)
+        var scale = (double)piece.Size / run.Font.UnitsPerEm;
+        foreach (var (glyph, step) in run.Glyphs.Zip(run.Steps(piece.Size)))
         {
             yield return (x + glyph.OffsetX * scale, piece.Baseline - glyph.OffsetY * scale);
-            x += glyph.Advance * scale;
+            x += step;
         }
     }
 }

@@ -7,8 +7,14 @@ namespace TagPage.Labels.Text;
 /// <param name="Glyphs">In the order they are seen, left to right.</param>
 public sealed record GlyphRun(LabelFont Font, string Text, bool IsRightToLeft, IReadOnlyList<Glyph> Glyphs)
 {
-    /// <summary>Width for type of size 1.</summary>
-    public double Width { get; } = Glyphs.Sum(glyph => (double)glyph.Advance) / Font.UnitsPerEm;
+    /// <summary>The same in the font that a size in dots is drawn with.</summary>
+    public GlyphRun ForSize(int size) => this with { Font = Font.ForSize(size) };
+
+    /// <summary>How far the pen moves after each glyph, in printer dots, for type of a size in dots.</summary>
+    public IEnumerable<double> Steps(int size) => Glyphs.Select(glyph => Font.ForSize(size).Step(glyph, size));
+
+    /// <summary>Width in printer dots, for type of a size in dots.</summary>
+    public double WidthAt(int size) => Steps(size).Sum();
 
     /// <summary>The characters that a glyph stands for: none where an earlier glyph of its cluster has them already.</summary>
     internal string TextOf(int index)

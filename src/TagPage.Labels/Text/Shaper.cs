@@ -11,10 +11,10 @@ public static class Shaper
     /// directions is a simple one: what is Hebrew or Arabic runs right to left, the first letter decides how the parts
     /// follow each other. That is enough for names; it is not the whole of the Unicode bidirectional algorithm (UAX 9).
     /// </summary>
-    public static ShapedText Shape(string text)
+    public static ShapedText Shape(string text, bool isBold = false)
     {
         var missing = new List<string>();
-        var parts = Parts(Clean(text), missing);
+        var parts = Parts(Clean(text), isBold, missing);
         var isRightToLeft = parts.FirstOrDefault(part => part.Strong is not null)?.Strong ?? false;
         var runs = Joined(parts, isRightToLeft)
             .Select(part => new GlyphRun(part.Font, part.Text, part.Strong == true, part.Font.Shape(part.Text, part.Strong == true)))
@@ -24,6 +24,11 @@ public static class Shaper
             runs.Reverse();
         return new ShapedText(printed, runs, missing);
     }
+
+    /// <summary>One blank of the plain font.</summary>
+    internal static GlyphRun Blank { get; } = BlankOf(LabelFonts.For(' ', null, isBold: false)!);
+
+    private static GlyphRun BlankOf(LabelFont font) => new(font, " ", false, font.Shape(" ", false));
 
     private sealed record Part(string Text, LabelFont Font, bool? Strong);
 
@@ -42,7 +47,7 @@ public static class Shaper
         return clean.ToString().TrimEnd();
     }
 
-    private static List<Part> Parts(string text, List<string> missing)
+    private static List<Part> Parts(string text, bool isBold, List<string> missing)
     {
         var parts = new List<Part>();
         LabelFont? font = null;
@@ -52,7 +57,7 @@ public static class Shaper
             var shown = string.Concat(element.EnumerateRunes().Where(IsShown).Select(rune => rune.ToString()));
             if (shown.Length == 0)
                 continue;
-            if (FontOf(shown, font) is { } found)
+            if (FontOf(shown, font, isBold) is { } found)
                 parts.Add(new Part(shown, font = found, Direction.Of(shown)));
             else if (!missing.Contains(element))
                 missing.Add(element);
@@ -64,9 +69,9 @@ public static class Shaper
     private static bool IsShown(Rune rune) =>
         Rune.GetUnicodeCategory(rune) != UnicodeCategory.Format && rune.Value is not (>= 0xFE00 and <= 0xFE0F);
 
-    private static LabelFont? FontOf(string element, LabelFont? inUse)
+    private static LabelFont? FontOf(string element, LabelFont? inUse, bool isBold)
     {
-        var first = LabelFonts.For(element.EnumerateRunes().First().Value, inUse);
+        var first = LabelFonts.For(element.EnumerateRunes().First().Value, inUse, isBold);
         return first is not null && element.EnumerateRunes().All(rune => first.Has(rune.Value)) ? first
             : inUse is not null && element.EnumerateRunes().All(rune => inUse.Has(rune.Value)) ? inUse
             : null;

@@ -12,19 +12,25 @@ internal static class Samples
 
     public static readonly DoneFacts Done = new()
     {
-        Tension = "24 / 23 lb",
-        Strings = "Rough poly 1.25 / Syngut 1.30",
+        Tension = "24 / 23",
+        Unit = "lb",
+        Mains = new StringFact("Rough poly", "1.25"),
+        Crosses = new StringFact("Syngut", "1.30"),
         RestringBy = "14 Mar 2027",
         Strung = "26 Nov 2026",
-        Reading = "62 on the shop’s gauge",
+        Reading = "62",
+        Instrument = "the shop’s gauge",
         Whose = "Łukasz",
     };
+
+    /// <summary>As most labels are: one string, no reading.</summary>
+    public static readonly DoneFacts Plain = Done with { Tension = "52", Crosses = new StringFact("", ""), Reading = "", Instrument = "", Whose = "Racket 1, no. 1042" };
 
     public static readonly MeasureFacts Measures = new()
     {
         Racket = "Racket 2",
         Weight = "312.5 g",
-        Balance = "32.4 cm",
+        Balance = "324 mm",
         SwingWeight = "318 kg·cm²",
         Stiffness = "64",
         Measured = "26 Nov 2026, after customising",
@@ -42,6 +48,8 @@ internal static class Samples
     public static IEnumerable<(string Name, LabelContent Content)> Purposes =>
     [
         ("done", Content.Purposes.Done(Done, Tag)),
+        ("done, one string", Content.Purposes.Done(Plain, Tag)),
+        ("done, name first", Content.Purposes.Done(Done with { NameLeads = true, OwnLine = "go low" }, Tag)),
         ("return", Content.Purposes.Return("Lost racket: scan to return it", Tag)),
         ("measures", Content.Purposes.Measures(Measures, Tag)),
         ("desk racket", Content.Purposes.DeskRacket(Desk, Tag)),

@@ -30,8 +30,9 @@ public class LayouterTests
         var (printer, tape) = (label.Stock.Printer, label.Stock.Tape.WidthMm);
         var first = printer.FirstDot(tape);
         Assert.True(piece.Size >= printer.PointsToDots(5) - 0.01, $"{name} on {tape} mm: {piece.Text.Text}");
-        Assert.InRange(piece.Baseline, first, first + printer.PrintableDots(tape));
-        Assert.InRange(piece.X, 1, label.LengthDots - 1 - piece.Text.Width * piece.Size);
+        Assert.InRange(piece.Baseline - piece.Text.InkUp(piece.Size), first, label.HeightDots);
+        Assert.InRange(piece.Baseline + piece.Text.InkDown(piece.Size), 0, first + printer.PrintableDots(tape));
+        Assert.InRange(piece.X, 1, label.LengthDots - 1 - piece.Width);
     }
 
     private static void AssertInside(SquarePiece piece, LaidLabel label)
@@ -39,7 +40,7 @@ public class LayouterTests
         var side = piece.Qr.Modules * piece.DotsPerModule;
         var quiet = 4 * piece.DotsPerModule; // ISO/IEC 18004
         Assert.True(piece.X >= quiet && label.LengthDots - piece.X - side >= quiet);
-        Assert.All(label.Pieces.OfType<TextPiece>(), text => Assert.True(text.X >= piece.X + side + quiet || text.X + text.Text.Width * text.Size <= piece.X));
+        Assert.All(label.Pieces.OfType<TextPiece>(), text => Assert.True(text.X >= piece.X + side + quiet || text.X + text.Width <= piece.X));
         var first = label.Stock.Printer.FirstDot(label.Stock.Tape.WidthMm);
         Assert.InRange(piece.Y, first, first + label.Stock.Printer.PrintableDots(label.Stock.Tape.WidthMm) - side);
     }
@@ -47,11 +48,12 @@ public class LayouterTests
     [Fact]
     public void The_least_important_line_goes_first_and_a_warning_names_it()
     {
-        var label = Layouter.Lay(Purposes.Done(Samples.Done, Samples.Tag), LabelStock.Usual with { MaxLengthMm = 35 });
-        Assert.Equal("24 / 23 lb", label.Words.First());
-        Assert.DoesNotContain(Samples.Tag.Purpose, label.Words);
-        Assert.Contains(label.Warnings, warning => warning.Contains("what the square is for", StringComparison.Ordinal));
-        Assert.DoesNotContain(label.Warnings, warning => warning.Contains("the tension", StringComparison.Ordinal));
+        var label = Layouter.Lay(Purposes.Done(Samples.Done, Samples.Tag), LabelStock.Usual with { MaxLengthMm = 32 });
+        Assert.Equal("24 / 23 lb", label.Words[0]);
+        Assert.Equal("Restring by 14 Mar 2027", label.Words[1]);
+        Assert.DoesNotContain("Łukasz", label.Words);
+        Assert.Contains(label.Warnings, warning => warning.Contains("whose it is", StringComparison.Ordinal));
+        Assert.DoesNotContain(label.Warnings, warning => warning.Contains("the tension", StringComparison.Ordinal) || warning.Contains("restring-by", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -59,10 +61,22 @@ public class LayouterTests
     {
         for (var length = 15; length <= 90; length += 5)
         {
-            var label = Layouter.Lay(Purposes.Done(Samples.Done, Samples.Tag), LabelStock.Usual with { MaxLengthMm = length });
+            var label = Layouter.Lay(Purposes.Done(Samples.Done, Samples.Tag with { InWords = true }), LabelStock.Usual with { MaxLengthMm = length });
             var told = string.Join('\n', label.Words.Concat(label.Warnings));
-            Assert.All((string[])[Samples.Done.Tension, Samples.Done.Strings, Samples.Done.RestringBy, Samples.Done.Strung, Samples.Done.Reading, Samples.Done.Whose, Samples.Tag.Typed],
+            Assert.All((string[])[Samples.Done.Tension, "Rough poly 1.25", "Syngut 1.30", Samples.Done.RestringBy, Samples.Done.Strung, "62 on the shop’s gauge", Samples.Done.Whose, "tag.example/t/7K2M-9Q4T-XAV"],
                 text => Assert.Contains(text, told, StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void A_long_string_name_is_cut_before_its_gauge_and_long_before_the_date_goes()
+    {
+        var facts = Samples.Plain with { Mains = new StringFact(string.Concat(Enumerable.Repeat("Extraordinary ", 9)), "1.25") };
+        foreach (var tape in Tape.Widths)
+        {
+            var label = Layouter.Lay(Purposes.Done(facts, Samples.Tag), Samples.Stock(tape, 180));
+            Assert.Contains("Restring by 14 Mar 2027", label.Words);
+            Assert.Contains(label.Words, words => words.StartsWith("Ext", StringComparison.Ordinal) && words.EndsWith("… 1.25", StringComparison.Ordinal));
         }
     }
 
@@ -71,7 +85,7 @@ public class LayouterTests
     {
         var name = new string('W', 300);
         var label = Layouter.Lay(Purposes.Done(Samples.Done with { Whose = name }, null), LabelStock.Usual);
-        Assert.Contains(label.Words, word => word.EndsWith('…'));
+        Assert.Contains(label.Words, word => word.StartsWith("WWW", StringComparison.Ordinal) && word.EndsWith('…'));
         Assert.Contains("62 on the shop’s gauge", label.Words);
         Assert.Contains(label.Warnings, warning => warning.Contains("whose it is", StringComparison.Ordinal));
     }
@@ -79,7 +93,7 @@ public class LayouterTests
     [Fact]
     public void Empty_fields_take_no_room()
     {
-        var label = Layouter.Lay(Purposes.Done(new DoneFacts { Tension = "24 lb", Whose = " " }, null), LabelStock.Usual);
+        var label = Layouter.Lay(Purposes.Done(new DoneFacts { Tension = "24", Unit = "lb", Whose = " " }, null), LabelStock.Usual);
         Assert.Equal(["24 lb"], label.Words);
         Assert.Empty(label.Warnings);
     }
@@ -103,7 +117,7 @@ public class LayouterTests
         var stock = LabelStock.Usual with { Tape = new Tape(tape, Rgb.Parse(colour), Rgb.Parse(ink)) };
         var label = Layouter.Lay(Purposes.Done(Samples.Done, Samples.Tag), stock);
         Assert.Empty(label.Pieces.OfType<SquarePiece>());
-        Assert.Equal("tag.example/t/7K2M-9Q4T-XAV", label.Words.First());
+        Assert.Equal("tag.example/t/7K2M-9Q4T-XAV", label.Words[0]);
         Assert.Contains(label.Warnings, warning => warning.Contains(reason, StringComparison.Ordinal));
         Assert.DoesNotContain(Layouter.Lay(Purposes.Return("Lost racket: scan to return it", Samples.Tag), stock).Words,
             word => word.Contains("scan", StringComparison.OrdinalIgnoreCase));
@@ -129,7 +143,7 @@ public class LayouterTests
         var wide = Layouter.Lay(content, LabelStock.Usual with { MaxLengthMm = 120 });
         var logo = Assert.Single(wide.Pieces.OfType<PicturePiece>());
         Assert.Equal((70, 210), (logo.Height, logo.Width));
-        Assert.True(wide.Pieces.OfType<TextPiece>().All(text => text.X + text.Text.Width * text.Size < logo.X));
+        Assert.True(wide.Pieces.OfType<TextPiece>().All(text => text.X + text.Width < logo.X));
         var narrow = Layouter.Lay(content, LabelStock.Usual with { MaxLengthMm = 70 });
         Assert.Empty(narrow.Pieces.OfType<PicturePiece>());
         Assert.Contains(narrow.Warnings, warning => warning.Contains("logo", StringComparison.Ordinal));

@@ -28,6 +28,18 @@ public class ShaperTests
         Assert.Equal(["RobotoCondensed", "NotoSansJP-names", "RobotoCondensed"], shaped.Runs.Select(run => run.Font.Name));
     }
 
+    [Fact]
+    public void Every_weight_numbers_its_glyphs_alike()
+    {
+        const string letters = "Łukasz Ångström Δημήτρης Дмитрий 0123456789 ½·²";
+        var plain = Shaper.Shape(letters).Runs.Single();
+        var bold = Shaper.Shape(letters, isBold: true).Runs.Single();
+        Assert.Equal(plain.Glyphs.Select(glyph => glyph.Id), bold.Glyphs.Select(glyph => glyph.Id));
+        Assert.Equal("RobotoCondensed-ExtraBold", bold.Font.Name);
+        Assert.Equal("RobotoCondensed-Medium", plain.ForSize(13).Font.Name);
+        Assert.Equal(plain.Glyphs.Select(glyph => glyph.Id), plain.ForSize(13).Font.Shape(letters, false).Select(glyph => glyph.Id));
+    }
+
     // The forms a letter takes within an Arabic word: Unicode Standard, chapter 9. Meem, hah, meem, dal joined are
     // other glyphs than the four letters alone.
     [Fact]

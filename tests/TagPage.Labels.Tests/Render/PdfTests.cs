@@ -105,4 +105,30 @@ public class PdfTests
         using var read = PdfDocument.Open(pdf);
         Assert.NotEmpty(read.GetPage(1).Paths);
     }
+
+    // What the printer prints is right by the decoder; the PDF must have the same modules at the same places, to a twentieth of a dot.
+    [Fact]
+    public void Every_module_of_the_square_is_where_the_layout_put_it()
+    {
+        foreach (var stock in Samples.StocksWithSquare)
+        {
+            var label = Layouter.Lay(Purposes.Blank(Samples.Tag), stock);
+            var (square, dot) = (label.Pieces.OfType<SquarePiece>().Single(), stock.Printer.DotMm * PointsPerMm);
+            using var pdf = PdfDocument.Open(LabelPdf.Of(Pages.OneEach([label])));
+            var page = pdf.GetPage(1);
+            var drawn = page.Paths.SelectMany(path => path).Select(part => part.GetBoundingRectangle()!.Value)
+                .Select(box => (Left: box.Left / dot, Top: (page.Height - box.Top) / dot, Width: box.Width / dot, Height: box.Height / dot)).ToList();
+            var dark = 0;
+            foreach (var (left, top, width, height) in drawn)
+            {
+                var (column, row) = ((left - square.X) / square.DotsPerModule, (top - square.Y) / square.DotsPerModule);
+                Assert.Equal(Math.Round(column), column, 0.05 / square.DotsPerModule);
+                Assert.Equal(Math.Round(row), row, 0.05 / square.DotsPerModule);
+                Assert.Equal(square.DotsPerModule, height, 0.05);
+                for (var i = 0; i < (int)Math.Round(width / square.DotsPerModule); i++, dark++)
+                    Assert.True(square.Qr.IsDark((int)Math.Round(column) + i, (int)Math.Round(row)));
+            }
+            Assert.Equal(Enumerable.Range(0, 625).Count(i => square.Qr.IsDark(i % 25, i / 25)), dark);
+        }
+    }
 }

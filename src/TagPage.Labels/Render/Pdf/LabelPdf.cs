@@ -46,7 +46,7 @@ public static class LabelPdf
     private static Dictionary<LabelFont, (string Name, PdfFont Font)> Fonts(List<PrintPage> pages) => pages
         .SelectMany(page => page.Labels)
         .SelectMany(placed => placed.Label.Pieces.OfType<TextPiece>())
-        .SelectMany(piece => piece.Text.Runs)
+        .SelectMany(piece => piece.RunsPlaced().Select(placed => placed.Run))
         .GroupBy(run => run.Font)
         .Select((group, i) => (group.Key, Name: $"F{i + 1}", Font: new PdfFont(group.Key, [.. group])))
         .ToDictionary(font => font.Key, font => (font.Name, font.Font));

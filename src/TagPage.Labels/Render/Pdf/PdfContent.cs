@@ -63,17 +63,17 @@ internal sealed class PdfContent(PrintPage page, IReadOnlyDictionary<LabelFont, 
         {
             var (name, font) = fonts[run.Font];
             Add($"BT /{name} {Number(piece.Size)} Tf 1 0 0 -1 {Number(x)} {Number(piece.Baseline)} Tm\n");
-            Show(run, font, piece.Size / run.Font.UnitsPerEm);
+            Show(run, font, piece.Size);
             Add($"ET\n");
         }
     }
 
-    // The number after a glyph moves the pen back by thousandths of the size: kerning, and marks over letters.
-    private void Show(GlyphRun run, PdfFont font, double dots)
+    // The number after a glyph moves the pen back by thousandths of the size: the fit to the dots, and marks over letters.
+    private void Show(GlyphRun run, PdfFont font, int size)
     {
-        var (toThousand, rise) = (1000.0 / run.Font.UnitsPerEm, 0);
+        var (toThousand, dots, rise) = (1000.0 / run.Font.UnitsPerEm, (double)size / run.Font.UnitsPerEm, 0);
         Add($"[");
-        foreach (var glyph in run.Glyphs)
+        foreach (var (glyph, step) in run.Glyphs.Zip(run.Steps(size)))
         {
             if (glyph.OffsetY != rise)
             {
@@ -83,12 +83,14 @@ internal sealed class PdfContent(PrintPage page, IReadOnlyDictionary<LabelFont, 
             if (glyph.OffsetX != 0)
                 Add($"{Number(-glyph.OffsetX * toThousand)} ");
             Add($"<{font.IdOf(glyph.Id):X4}>");
-            var back = font.AdvanceOf(glyph.Id) + glyph.OffsetX - glyph.Advance;
-            if (back != 0)
-                Add($" {Number(back * toThousand)} ");
+            var back = (font.AdvanceOf(glyph.Id) + glyph.OffsetX) * toThousand - step * 1000 / size;
+            if (Math.Abs(back) >= 0.5)
+                Add($" {Thousandths(back)} ");
         }
         Add($"] TJ{(rise == 0 ? "" : " 0 Ts")}\n");
     }
+
+    private static string Thousandths(double value) => Math.Round(value, 1).ToString("0.#", CultureInfo.InvariantCulture);
 
     private static string Pt(double mm) => Number(mm * PointsPerMm);
 

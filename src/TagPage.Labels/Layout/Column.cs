@@ -1,0 +1,71 @@
+using TagPage.Labels.Content;
+using TagPage.Labels.Text;
+
+namespace TagPage.Labels.Layout;
+
+/// <summary>Type in its place within a column, in dots.</summary>
+internal sealed record Word(int X, int Baseline, int Size, ShapedText Text);
+
+/// <summary>One column: a figure or none, and rows that lines go into.</summary>
+/// <param name="rows">Baselines of its rows, from above.</param>
+/// <param name="hasFigure">It gives the column its width; only there a row may take one line behind another.</param>
+internal sealed class Column(IEnumerable<int> rows, bool hasFigure)
+{
+    private readonly List<Word> _words = [];
+    private readonly int[] _own = [.. rows];
+    private readonly Dictionary<int, int> _used = [];
+    private readonly HashSet<int> _goesOn = [];
+
+    public bool HasFigure => hasFigure;
+
+    public int Width { get; private set; }
+
+    /// <summary>A row over the figure, for a bold line only: a name leads, anything else explains.</summary>
+    public IReadOnlyList<int> FreeAbove { get; init; } = [];
+
+    private int[] Rows => [.. FreeAbove, .. _own];
+
+    public IReadOnlyList<Word> Words => _words;
+
+    public void Set(Word word)
+    {
+        _words.Add(word);
+        Width = Math.Max(Width, word.X + word.Text.WidthAt(word.Size));
+    }
+
+    /// <summary>Where a line in some rows would begin, and how wide the column would be then; null where it has no room.</summary>
+    public (int Row, int X, int Width)? Room(LabelLine line, IReadOnlyList<ShapedText> texts, int size)
+    {
+        (int Row, int X, int Width)? best = null;
+        for (var row = line.IsBold ? 0 : FreeAbove.Count; row + texts.Count <= Rows.Length; row++)
+        {
+            if (RoomAt(row, line, texts, size) is { } x && texts.Max(text => x + text.WidthAt(size)) is var end && (best is null || Math.Max(Width, end) < best.Value.Width))
+                best = (row, x, Math.Max(Width, end));
+        }
+        return best;
+    }
+
+    private int? RoomAt(int row, LabelLine line, IReadOnlyList<ShapedText> texts, int size)
+    {
+        var rows = Enumerable.Range(row, texts.Count).ToList();
+        if (rows.All(r => !_used.ContainsKey(Rows[r])))
+            return 0;
+        var isFree = !_goesOn.Contains(Rows[row]) || line.Follows;
+        return hasFigure && isFree && texts.Count == 1 && _used.TryGetValue(Rows[row], out var used) ? used + TailGap(Rows[row], size) : null;
+    }
+
+    private int TailGap(int baseline, int size) => _goesOn.Contains(baseline) ? Math.Max(3, size / 4) : Math.Max(3, (int)(0.8 * size));
+
+    public void Fill(int row, int x, IReadOnlyList<ShapedText> texts, int size, bool goesOn)
+    {
+        foreach (var (text, i) in texts.Select((text, i) => (text, i)))
+        {
+            Set(new Word(x, Rows[row + i], size, text));
+            _used[Rows[row + i]] = x + text.WidthAt(size);
+            if (goesOn)
+                _goesOn.Add(Rows[row + i]);
+            else
+                _goesOn.Remove(Rows[row + i]);
+        }
+    }
+}

@@ -1,0 +1,205 @@
+using TagPage.Labels.Content;
+using TagPage.Labels.Text;
+
+namespace TagPage.Labels.Layout;
+
+/// <summary>
+/// A label's figures and lines in columns on one plan of rows. Lines go in by rank, each to where it makes the label
+/// least longer; what finds no room says less, is cut, or goes, and a sentence tells so.
+/// </summary>
+internal sealed class Filling
+{
+    private readonly RowPlan _plan;
+    private readonly Typing _typing;
+    private readonly int _room;
+    private readonly double _rowPrice;
+    private readonly List<List<Column>> _groups = [];
+    private readonly List<(int Rank, string Text)> _said = [];
+    private readonly List<string> _warnings = [];
+
+    private Filling(RowPlan plan, Typing typing, int room, double rowPrice) => (_plan, _typing, _room, _rowPrice) = (plan, typing, room, rowPrice);
+
+    public RowPlan Plan => _plan;
+
+    public IReadOnlyList<string> Warnings => _warnings;
+
+    /// <summary>What is printed, the most important first.</summary>
+    public IEnumerable<string> Said => _said.OrderBy(pair => pair.Rank).Select(pair => pair.Text);
+
+    /// <summary>How much was given up; 0 for nothing.</summary>
+    public double Loss { get; private set; }
+
+    /// <summary>Rows that nothing stands in.</summary>
+    public int EmptyRows => _plan.DetailRows.Count(row => !Columns.Any(column => column.Words.Any(word => word.Baseline == row)));
+
+    public int Gap => Math.Max(4, _plan.Plain);
+
+    private IEnumerable<Column> Columns => _groups.SelectMany(group => group).Where(column => column.Width > 0);
+
+    public int Width => Columns.Sum(column => column.Width) + Gap * Math.Max(0, Columns.Count() - 1);
+
+    /// <summary>Null where not even the figures fit, or too much would be given up.</summary>
+    /// <param name="plan">The rows.</param>
+    /// <param name="panels">What goes in.</param>
+    /// <param name="typing">The label's own.</param>
+    /// <param name="room">Width there is, in dots.</param>
+    /// <param name="rowPrice">What one more row for the same line must spare, in sizes of type.</param>
+    /// <param name="mostLoss">More given up than this makes it useless.</param>
+    /// <param name="tall">Size of figures as high as the tape, in dots.</param>
+    public static Filling? Of(RowPlan plan, IReadOnlyList<LabelPanel> panels, Typing typing, int room, double rowPrice, double mostLoss, Func<(int Size, int Baseline)> tall)
+    {
+        var filling = new Filling(plan, typing, room, rowPrice);
+        filling.SetFigures(panels, tall);
+        if (filling.Width > room)
+            return null;
+        var lines = panels.SelectMany((panel, group) => panel.Lines.Select(line => (Line: line, Group: group)));
+        foreach (var (line, group) in lines.OrderBy(pair => pair.Line.Rank))
+        {
+            if (filling.Loss > mostLoss)
+                return null;
+            filling.Place(line, filling._groups[filling.HomeOf(panels, group)]);
+        }
+        return filling;
+    }
+
+    public IEnumerable<Word> Words()
+    {
+        var x = 0;
+        foreach (var column in Columns)
+        {
+            foreach (var word in column.Words)
+                yield return word with { X = word.X + x };
+            x += column.Width + Gap;
+        }
+    }
+
+    // Where figures stand one above the other, all their lines stand under them.
+    private int HomeOf(IReadOnlyList<LabelPanel> panels, int group) =>
+        _plan.Shape.Figures > 1 && panels[group].Figure is { IsTall: false } ? panels.TakeWhile(panel => panel.Figure is null or { IsTall: true }).Count() : group;
+
+    private void SetFigures(IReadOnlyList<LabelPanel> panels, Func<(int Size, int Baseline)> tall)
+    {
+        var (setter, stack, row) = (new FigureSetter(_plan, _typing, _room), (Column?)null, 0);
+        foreach (var panel in panels)
+        {
+            _groups.Add([]);
+            if (panel.Figure is not { } figure)
+                continue;
+            var isStacked = _plan.Shape.Figures > 1 && !figure.IsTall;
+            var column = isStacked && stack is not null ? stack : ColumnOf(figure);
+            if (!_groups.Any(group => group.Contains(column)))
+                _groups[^1].Add(column);
+            if (figure.IsTall)
+                column.Set(new Word(0, tall().Baseline, tall().Size, _typing.Shape(figure.Text, true)));
+            else if (setter.Set(column, figure, isStacked ? row++ : 0) is { } cut)
+                figure = Cut(figure, cut);
+            if (isStacked)
+                stack = column;
+            Note(figure.Name, _typing.Shape(figure.Value, true));
+            _said.Add((figure.Rank, figure.Text));
+        }
+    }
+
+    private Figure Cut(Figure figure, string cut)
+    {
+        Lose(40, $"There is no room for all of {figure.Name} (“{figure.Value}”); it is shortened to “{cut}”.");
+        return figure with { Value = cut };
+    }
+
+    private Column ColumnOf(Figure figure) => figure.IsTall
+        ? new Column([], hasFigure: true)
+        : new Column(_plan.DetailRows, hasFigure: true) { FreeAbove = _plan.Shape.Figures == 1 && figure.Caption.Length == 0 ? _plan.CaptionRows : [] };
+
+    private void Place(LabelLine line, List<Column> home)
+    {
+        var whole = _typing.Shape(line, line.Text);
+        Note(line.Name, whole);
+        if (_typing.Shape(line.Text, line.IsBold).Text.Length == 0 || PlaceWhole(line, home))
+            return;
+        foreach (var text in line.Shorter)
+        {
+            if (TryPlace(line, [_typing.Shape(line, text)], home))
+            {
+                Shortened(line, text, 12);
+                return;
+            }
+        }
+        if (line.MayBeCut && Typing.Cut(line.Text, line.KeptEnd, text => BestPlace(line, [_typing.Shape(line, text)], home) is not null) is { } cut)
+        {
+            TryPlace(line, [_typing.Shape(line, cut)], home);
+            Shortened(line, cut, 40 + 40.0 * (line.Text.Length - cut.Length) / line.Text.Length);
+            return;
+        }
+        Lose(Drop(line.Rank), $"There is no room for {line.Name} (“{line.Text}”); it is left out.");
+    }
+
+    private static double Drop(int rank) => rank <= 1 ? 20_000 : rank == 2 ? 8_000 : 2_000 - 100 * rank;
+
+    private void Shortened(LabelLine line, string text, double loss)
+    {
+        _said.Add((line.Rank, _typing.Shape(line, text).Text));
+        Lose(loss, $"There is no room for all of {line.Name} (“{line.Text}”); it is shortened to “{text}”.");
+    }
+
+    private void Lose(double loss, string sentence)
+    {
+        Loss += loss;
+        _warnings.Add(sentence);
+    }
+
+    private void Note(string name, ShapedText text)
+    {
+        if (text.Missing.Count > 0)
+            _warnings.Add($"No font here has {string.Join(' ', text.Missing)}; {name} is printed without.");
+    }
+
+    private bool PlaceWhole(LabelLine line, List<Column> home)
+    {
+        var ways = Enumerable.Range(1, Math.Max(1, line.Parts.Count))
+            .Select(rows => _typing.InRows(line, rows)).OfType<IReadOnlyList<ShapedText>>()
+            .Select(texts => (Texts: texts, Place: BestPlace(line, texts, home)))
+            .Where(way => way.Place is not null).ToList();
+        if (ways.Count == 0)
+            return false;
+        var best = ways.MinBy(way => way.Place!.Value.Total + _rowPrice * way.Texts.Count * _plan.Plain);
+        Fill(best.Place!.Value, line, best.Texts, home);
+        _said.Add((line.Rank, _typing.Shape(line, line.Text).Text));
+        return true;
+    }
+
+    private bool TryPlace(LabelLine line, IReadOnlyList<ShapedText> texts, List<Column> home)
+    {
+        if (BestPlace(line, texts, home) is not { } place)
+            return false;
+        Fill(place, line, texts, home);
+        return true;
+    }
+
+    private void Fill((Column Column, int Row, int X, int Total) place, LabelLine line, IReadOnlyList<ShapedText> texts, List<Column> home)
+    {
+        if (!_groups.Any(group => group.Contains(place.Column)))
+            home.Add(place.Column);
+        place.Column.Fill(place.Row, place.X, texts, _plan.Plain, line.GoesOn);
+    }
+
+    private (Column Column, int Row, int X, int Total)? BestPlace(LabelLine line, IReadOnlyList<ShapedText> texts, List<Column> home) =>
+        PlaceIn(line, texts, home) ?? (line.Stays ? PlaceIn(line with { Stays = false }, texts, home) : null);
+
+    // At home, then in a new column at home, then elsewhere; the first of those that make the label least longer.
+    private (Column Column, int Row, int X, int Total)? PlaceIn(LabelLine line, IReadOnlyList<ShapedText> texts, List<Column> home)
+    {
+        (Column Column, int Row, int X, int Total)? best = null;
+        var others = line.Stays ? [] : _groups.Where(group => group != home).SelectMany(group => group);
+        foreach (var column in home.Append(New(line, home)).Concat(others))
+        {
+            if (column.Room(line, texts, _plan.Plain) is not { } room)
+                continue;
+            var total = Width - column.Width + room.Width + (column.Width == 0 && Columns.Any() ? Gap : 0);
+            if (total <= _room && (best is null || total < best.Value.Total))
+                best = (column, room.Row, room.X, total);
+        }
+        return best;
+    }
+
+    private Column New(LabelLine line, List<Column> home) => new(line.Stays && home.Any(column => column.HasFigure) ? [] : _plan.AllRows, false);
+}

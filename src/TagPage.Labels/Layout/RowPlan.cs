@@ -1,0 +1,115 @@
+using TagPage.Labels.Text;
+
+namespace TagPage.Labels.Layout;
+
+/// <summary>Where a figure's caption stands: in front of it in two rows or in one, or over it.</summary>
+internal enum CaptionPlace { Stacked, Inline, Above }
+
+/// <summary>How far ink reaches up and down from the line it stands on, by size in dots: of plain lines and of figures.</summary>
+internal sealed class Ink(IReadOnlyList<ShapedText> plain, IReadOnlyList<ShapedText> figures)
+{
+    public int Up(int size) => plain.Max(text => text.InkUp(size));
+
+    public int Down(int size) => plain.Max(text => text.InkDown(size));
+
+    public int FigureUp(int size) => figures.Select(text => text.InkUp(size)).DefaultIfEmpty(0).Max();
+
+    public int FigureDown(int size) => figures.Select(text => text.InkDown(size)).DefaultIfEmpty(0).Max();
+}
+
+/// <summary>What rows a label has: so many figures one above the other, and lines under them.</summary>
+/// <param name="Figures">0 or 1; more where figures stand one above the other.</param>
+/// <param name="Captions">Of the figures.</param>
+/// <param name="Details">Rows of plain type.</param>
+/// <param name="Ratio">Size of figures against plain type, at most.</param>
+internal sealed record RowShape(int Figures, CaptionPlace Captions, int Details, double Ratio);
+
+/// <summary>One set of baselines for all columns of a label, in dots from the first printable one.</summary>
+/// <param name="Shape">What it was made for.</param>
+/// <param name="Plain">Size of plain type, in dots.</param>
+/// <param name="Figure">Size of figures, in dots.</param>
+/// <param name="CaptionRows">The row over each figure where captions stand above.</param>
+/// <param name="FigureRows">The line each figure stands on.</param>
+/// <param name="UpperRows">A row of plain type beside the upper half of each figure, where it is tall enough; else its own.</param>
+/// <param name="DetailRows">Under the figures.</param>
+internal sealed record RowPlan(
+    RowShape Shape, int Plain, int Figure, IReadOnlyList<int> CaptionRows, IReadOnlyList<int> FigureRows, IReadOnlyList<int> UpperRows, IReadOnlyList<int> DetailRows)
+{
+    /// <summary>How many dots smaller its plain type is than it could be.</summary>
+    public int Spared { get; init; }
+
+    /// <summary>The plan with the largest plain type that fits a height, or null.</summary>
+    public static RowPlan? Largest(RowShape shape, Ink ink, int height, int least, int most)
+    {
+        for (var plain = most; plain >= least; plain--)
+        {
+            if (new Rows(shape, ink, plain).Plan(height) is { } plan)
+                return plan;
+        }
+        return null;
+    }
+
+    /// <summary>All rows of a column without a figure.</summary>
+    public IEnumerable<int> AllRows => CaptionRows.Concat(UpperRows).Concat(FigureRows).Concat(DetailRows).Distinct().Order();
+
+    private sealed class Rows(RowShape shape, Ink ink, int plain)
+    {
+        private readonly int _figure = (int)(shape.Ratio * plain);
+        private readonly int _ascent = ink.Up(plain), _descent = ink.Down(plain), _air = Math.Max(1, (int)Math.Round(0.06 * plain));
+
+        private int Above => ink.FigureUp(_figure);
+
+        private int TwoRows => 2 * _ascent + _descent + _air;
+
+        private int Below => ink.FigureDown(_figure);
+
+        public RowPlan? Plan(int height)
+        {
+            if (shape.Details * (_ascent + _descent) + shape.Figures * Above > height)
+                return null;
+            if (shape.Figures > 0 && shape.Captions == CaptionPlace.Stacked && Above < TwoRows)
+                return null;
+            var gaps = Math.Max(0, shape.Figures - 1) + shape.Details - (shape.Figures == 0 ? 1 : 0);
+            var spare = height - Place(0).Height;
+            if (spare < 0)
+                return null;
+            var more = gaps <= 0 ? 0 : Math.Min(spare / gaps, (int)(0.3 * plain));
+            var (plan, used) = Place(more);
+            return plan.MovedBy((height - used) / 2);
+        }
+
+        private (RowPlan Plan, int Height) Place(int more)
+        {
+            List<int> captions = [], figures = [], uppers = [], details = [];
+            var (y, end) = (0, 0);
+            for (var i = 0; i < shape.Figures; i++)
+            {
+                if (shape.Captions == CaptionPlace.Above)
+                {
+                    captions.Add(y + _ascent);
+                    y += _ascent + _descent + _air;
+                }
+                figures.Add(y + Above);
+                if (Above >= TwoRows)
+                    uppers.Add(y + Above - _ascent - _descent - _air);
+                end = y + Above + Math.Max(Below, _descent);
+                y += Above + Below + 2 * _air + more;
+            }
+            for (var i = 0; i < shape.Details; i++)
+            {
+                details.Add(y + _ascent);
+                end = y + _ascent + _descent;
+                y = end + _air + more;
+            }
+            return (new RowPlan(shape, plain, _figure, captions, figures, uppers, details), end);
+        }
+    }
+
+    private RowPlan MovedBy(int dots) => this with
+    {
+        CaptionRows = [.. CaptionRows.Select(y => y + dots)],
+        FigureRows = [.. FigureRows.Select(y => y + dots)],
+        UpperRows = [.. UpperRows.Select(y => y + dots)],
+        DetailRows = [.. DetailRows.Select(y => y + dots)],
+    };
+}

@@ -1,0 +1,131 @@
+using TagPage.Labels.Content;
+using TagPage.Labels.Text;
+
+namespace TagPage.Labels.Layout;
+
+/// <summary>
+/// Tries rows and sizes and takes the best: first what gives up least, then type that can be read, then the shortest
+/// label, with a little length spent on larger figures. Proportions are set by eye.
+/// </summary>
+internal sealed class Search(LabelContent content, LabelStock stock, int height, int room)
+{
+    private const int MostRows = 8;
+    private const double MostTallMm = 14;
+
+    private static readonly double[] Ratios = [2.5, 2.1, 1.7, 1.3];
+
+    private static readonly double[] RowPrices = [0.5, 2, 8];
+
+    private static readonly double[] Shares = [1, 0.85, 0.7, 0.55, 0.4];
+
+    private static readonly ShapedText X = Shaper.Shape("x"), HighAndLow = Shaper.Shape("lp");
+
+    private readonly Typing _typing = new();
+    private readonly double _dot = stock.Printer.DotMm;
+    private readonly int _least = (int)Math.Ceiling(stock.Printer.PointsToDots(Layouter.LeastPoints) - 1e-9);
+    private readonly int _most = (int)(stock.Printer.PointsToDots(stock.LargestPoints) * (content.Grows ? 2.5 : 1));
+
+    private int _readable;
+
+    /// <summary>Null where there is nothing to print or no room for any of it.</summary>
+    public Filling? Best()
+    {
+        _readable = LeastReadable();
+        var panels = Printable.Of(content.Panels, _typing);
+        if (panels.Count == 0)
+            return null;
+        (Filling? Filling, double Cost) best = (null, double.PositiveInfinity);
+        for (var demoted = 0; demoted <= panels.Count(panel => panel.Figure is not null) && best.Filling is not { Loss: 0 }; demoted++)
+            best = Best(Printable.Demoted(panels, demoted), 4000 * demoted, best);
+        return best.Filling;
+    }
+
+    private (Filling? Filling, double Cost) Best(IReadOnlyList<LabelPanel> panels, double price, (Filling? Filling, double Cost) best)
+    {
+        var breaks = panels.Any(panel => panel.Lines.Any(line => line.Parts.Count > 2)) ? RowPrices : [1];
+        var shares = panels.Any(panel => panel.Figure is { IsTall: true }) ? Shares : [1];
+        foreach (var (share, plan, rowPrice) in from share in shares from plan in Plans(panels) from rowPrice in breaks select (share, plan, rowPrice))
+        {
+            var least = price + Price(plan) + 200 * (1 - share);
+            if (least < best.Cost
+                && Filling.Of(plan, panels, _typing, room, rowPrice, best.Cost - least, () => Tall(panels, share)) is { } filling
+                && least + filling.Loss + 8 * filling.EmptyRows + (content.Grows ? 0 : filling.Width * _dot) is var cost && cost < best.Cost)
+                best = (filling, cost);
+        }
+        return best;
+    }
+
+    // What a plan costs whatever is filled into it, against a mm of length.
+    private double Price(RowPlan plan)
+    {
+        if (content.Grows)
+            return 10_000 * Math.Abs(plan.Shape.Details - content.Panels.Sum(panel => panel.Lines.Count)) + 0.1 * (_most - plan.Plain);
+        var small = plan.Plain < _readable ? 2500 + 1000 * _dot * (_readable - plan.Plain) : 0;
+        var figures = plan.Shape.Figures == 0 ? 0 : 1.4 * height * _dot * (Ratios[0] - plan.Shape.Ratio);
+        return small + figures + Strain(plan) + 15 * plan.Spared * _dot;
+    }
+
+    // An x of 1.3 mm from tape of 12 mm on, a little less on narrower. Wider tape is read from farther away: there more is wished for.
+    private int LeastReadable()
+    {
+        var size = _least;
+        while (size < _most && XHeight(size) < 1.3 * Math.Min(1, Math.Pow(height * _dot / 10, 0.25)))
+            size++;
+        return size;
+    }
+
+    private double XHeight(int size) => X.InkUp(size) * _dot;
+
+    private double Strain(RowPlan plan) => 25 * Math.Max(0, 1.3 * Math.Sqrt(height * _dot / 10) - XHeight(plan.Plain));
+
+    private IEnumerable<RowPlan> Plans(IReadOnlyList<LabelPanel> panels)
+    {
+        var ink = InkOf(panels);
+        foreach (var shape in Shapes(panels))
+        {
+            if (RowPlan.Largest(shape, ink, height, _least, Math.Max(_least, _most)) is not { } largest)
+                continue;
+            yield return largest;
+            // Lists may be smaller than the height allows, where that makes the label much shorter, or fits at all.
+            var sizes = shape.Figures > 0 ? [] : content.Grows ? Enumerable.Range(_least, largest.Plain - _least).Where(size => (largest.Plain - size) % 3 == 0) : [_readable];
+            foreach (var size in sizes.Where(size => size < largest.Plain))
+            {
+                if (RowPlan.Largest(shape, ink, height, _least, size) is { } smaller)
+                    yield return smaller with { Spared = largest.Plain - smaller.Plain };
+            }
+        }
+    }
+
+    private static IEnumerable<RowShape> Shapes(IReadOnlyList<LabelPanel> panels)
+    {
+        var figures = panels.Select(panel => panel.Figure).OfType<Figure>().Where(figure => !figure.IsTall).ToList();
+        var rows = Math.Min(MostRows, panels.Sum(panel => panel.Lines.Sum(line => Math.Max(1, line.Parts.Count))));
+        if (figures.Count == 0)
+            return Enumerable.Range(1, Math.Max(1, rows)).Select(count => new RowShape(0, CaptionPlace.Inline, count, 1));
+        var captions = figures.Any(figure => figure.Caption.Length > 0) ? Enum.GetValues<CaptionPlace>() : [CaptionPlace.Inline];
+        return from stacked in figures.Count > 1 ? (int[])[1, figures.Count] : [1]
+               from caption in captions
+               from details in Enumerable.Range(0, Math.Min(rows, 4) + 1)
+               from ratio in Ratios
+               select new RowShape(stacked, caption, details, ratio);
+    }
+
+    // Plain rows leave room for every letter of the alphabet, so that labels of one roll are alike.
+    private Ink InkOf(IReadOnlyList<LabelPanel> panels)
+    {
+        var figures = panels.Select(panel => panel.Figure).OfType<Figure>().Where(figure => !figure.IsTall);
+        return new Ink([.. panels.SelectMany(panel => panel.Lines).Select(line => _typing.Shape(line, line.Text)), HighAndLow],
+            [.. figures.Select(figure => _typing.Shape(figure.Value, true))]);
+    }
+
+    // All of one label are of one size, and no higher than one can read across a hall.
+    private (int Size, int Baseline) Tall(IReadOnlyList<LabelPanel> panels, double share)
+    {
+        var tall = panels.Select(panel => panel.Figure).OfType<Figure>().Where(other => other.IsTall).Select(other => _typing.Shape(other.Text, true)).ToList();
+        var room = Math.Min(height, MostTallMm / _dot) * share;
+        var size = Math.Max(_least, (int)(1.5 * room));
+        while (size > _least && tall.Max(text => text.InkUp(size)) + tall.Max(text => text.InkDown(size)) > room)
+            size--;
+        return (size, (height + tall.Max(text => text.InkUp(size)) - tall.Max(text => text.InkDown(size))) / 2);
+    }
+}

@@ -1,0 +1,142 @@
+using TagPage.Labels.Content;
+using TagPage.Labels.Geometry;
+using TagPage.Labels.Layout;
+using TagPage.Labels.Render;
+using TagPage.Labels.Tests.Cast;
+
+namespace TagPage.Labels.Tests.Layout;
+
+/// <summary>What makes a label look made: what is seen first, one set of baselines, words apart, no empty tape.</summary>
+public class LookTests
+{
+    private static LaidLabel Lay(LabelContent content, double tape, int dpi = 180) => Layouter.Lay(content, Samples.Stock(tape, dpi));
+
+    private static int SizeOf(LaidLabel label, string text) => label.Pieces.OfType<TextPiece>().Single(piece => piece.Text.Text == text).Size;
+
+    [Fact]
+    public void Tension_and_restring_by_date_are_the_largest_and_of_one_size()
+    {
+        foreach (var (tape, dpi) in from tape in Tape.Widths from dpi in (int[])[180, 360] select (tape, dpi))
+        {
+            var label = Lay(Purposes.Done(Samples.Plain, Samples.Tag), tape, dpi);
+            var others = label.Pieces.OfType<TextPiece>().Where(piece => piece.Text.Text is not ("52" or "14 Mar 2027")).Max(piece => piece.Size);
+            Assert.Equal(SizeOf(label, "52"), SizeOf(label, "14 Mar 2027"));
+            Assert.True(SizeOf(label, "52") >= 1.2 * others, $"{tape} mm, {dpi} dpi: {SizeOf(label, "52")} against {others}");
+        }
+    }
+
+    [Fact]
+    public void A_name_may_lead_and_is_then_as_large_as_the_tension()
+    {
+        var label = Lay(Purposes.Done(Samples.Done with { NameLeads = true }, Samples.Tag), 12);
+        Assert.Equal(SizeOf(label, "24 / 23"), SizeOf(label, "Łukasz"));
+        Assert.Equal("Łukasz", label.Pieces.OfType<TextPiece>().MinBy(piece => piece.X)!.Text.Text);
+    }
+
+    [Fact]
+    public void The_address_stands_in_words_only_without_the_square_or_where_it_is_wished_for()
+    {
+        Assert.DoesNotContain(Lay(Purposes.Done(Samples.Done, Samples.Tag), 12).Words, words => words.Contains("tag.example", StringComparison.Ordinal));
+        Assert.Contains("tag.example/t/7K2M-9Q4T-XAV", Lay(Purposes.Done(Samples.Done, Samples.Tag), 9).Words);
+        Assert.Contains("tag.example/t/7K2M-9Q4T-XAV", Lay(Purposes.Done(Samples.Plain, Samples.Tag with { InWords = true }), 18).Words);
+        Assert.Contains("tag.example/t/7K2M-9Q4T-XAV", Lay(Purposes.Blank(Samples.Tag), 12).Words);
+    }
+
+    [Fact]
+    public void Plain_type_on_tape_of_12_mm_or_more_has_an_x_of_1_3_mm_and_the_label_still_fits_the_throat()
+    {
+        foreach (var (name, content) in Samples.Purposes)
+        {
+            foreach (var (tape, dpi) in from tape in (int[])[12, 18, 24, 36] from dpi in (int[])[180, 300, 360] select (tape, dpi))
+            {
+                var label = Lay(content, tape, dpi);
+                // By the dots: an x has no ascender and stands on the line.
+                var x = label.Pieces.OfType<TextPiece>().Min(piece => Text.Shaper.Shape("x").InkUp(piece.Size)) * label.Stock.Printer.DotMm;
+                Assert.True(x >= 1.27, $"{name} on {tape} mm at {dpi} dpi: {x:0.00} mm"); // 1.3 mm but for half a dot
+                Assert.True(label.LengthMm <= 80);
+            }
+        }
+    }
+
+    [Fact]
+    public void Wider_tape_never_has_smaller_type_for_what_was_done_but_for_one_dot()
+    {
+        foreach (var dpi in (int[])[180, 300, 360])
+        {
+            var heights = Tape.Widths.Select(tape => Lay(Purposes.Done(Samples.Done, Samples.Tag), tape, dpi).Pieces.OfType<TextPiece>().Min(piece => Text.Shaper.Shape("x").InkUp(piece.Size))).ToList();
+            Assert.All(heights.Zip(heights.Skip(1)), pair => Assert.True(pair.Second >= pair.First - 1, $"at {dpi} dpi: {string.Join(' ', heights)}"));
+        }
+    }
+
+    [Fact]
+    public void All_columns_share_one_set_of_baselines()
+    {
+        foreach (var (name, content) in Samples.Purposes.Where(purpose => !purpose.Name.StartsWith("desk", StringComparison.Ordinal)))
+        {
+            foreach (var tape in Tape.Widths)
+            {
+                var rows = Lay(content, tape).Pieces.OfType<TextPiece>().Select(piece => piece.Baseline).Distinct().Order().ToList();
+                var least = Lay(content, tape).Pieces.OfType<TextPiece>().Min(piece => piece.Size);
+                Assert.All(rows.Zip(rows.Skip(1)), pair => Assert.True(pair.Second - pair.First >= 0.8 * least, $"{name} on {tape} mm: lines at {pair.First} and {pair.Second}"));
+            }
+        }
+    }
+
+    [Fact]
+    public void No_tape_is_left_empty_at_the_end()
+    {
+        foreach (var (_, content) in Samples.Purposes)
+        {
+            foreach (var tape in Tape.Widths)
+            {
+                var label = Lay(content, tape);
+                var end = label.Pieces.OfType<TextPiece>().Max(piece => piece.X + piece.Width);
+                Assert.True(label.LengthDots - end <= label.Stock.Printer.Dots(1) || label.LengthMm < 10.2);
+            }
+        }
+    }
+
+    [Fact]
+    public void Labels_are_shorter_than_the_longest_they_may_be()
+    {
+        Assert.InRange(Lay(Purposes.Done(Samples.Plain, Samples.Tag), 12).LengthMm, 40, 65);
+        Assert.InRange(Lay(Purposes.Done(Samples.Done, Samples.Tag), 12).LengthMm, 50, 75);
+        Assert.InRange(Lay(Purposes.Blank(Samples.Tag with { Purpose = "Racket tag" }), 12).LengthMm, 20, 35);
+    }
+
+    // Read off the printed dots alone: between two words no ink for at least 0.4 of the height of an x; within a word never so much.
+    [Theory]
+    [InlineData(180)]
+    [InlineData(203)]
+    [InlineData(360)]
+    public void Words_keep_apart_in_the_printers_own_dots(int dpi)
+    {
+        foreach (var tape in Tape.Widths)
+        {
+            foreach (var words in (string[])["Restring by", "Rough poly", "Good luck", "kept apart", "Strung Nov"])
+            {
+                var label = Layouter.Lay(Purposes.Return(words, Samples.Tag) with { Tag = null }, Samples.Stock(tape, dpi) with { LargestPoints = 7 });
+                foreach (var piece in label.Pieces.OfType<TextPiece>().Where(piece => piece.Text.Text.Contains(' ', StringComparison.Ordinal)))
+                {
+                    var x = Text.Shaper.Shape("x").InkUp(piece.Size);
+                    var gaps = Gaps(LabelDots.Of(label), piece, x).OrderDescending().ToList();
+                    Assert.True(gaps[0] >= 0.4 * x, $"{piece.Text.Text} on {tape} mm at {dpi} dpi: {gaps[0]} dots between the words, x is {x}");
+                    Assert.True(gaps.Count == 1 || gaps[1] <= 0.7 * gaps[0], $"{piece.Text.Text} on {tape} mm at {dpi} dpi: {gaps[1]} dots within a word, {gaps[0]} between");
+                }
+            }
+        }
+    }
+
+    // Runs of columns without ink between the first and the last letter, in the rows of one line.
+    private static IEnumerable<int> Gaps(Dots dots, TextPiece piece, int x)
+    {
+        var columns = Enumerable.Range((int)piece.X, piece.Width).Select(column => Enumerable.Range(piece.Baseline - x, x).Any(row => dots[column, row])).ToList();
+        var run = 0;
+        foreach (var inked in columns.SkipWhile(inked => !inked).Reverse().SkipWhile(inked => !inked))
+        {
+            if (inked && run > 0)
+                yield return run;
+            run = inked ? 0 : run + 1;
+        }
+    }
+}
