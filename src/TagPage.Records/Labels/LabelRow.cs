@@ -11,6 +11,9 @@ public sealed record LabelRow
     public int Number { get; init; }
     public string Frame { get; init; } = "";
     public string TapeColour { get; init; } = "";
+
+    /// <summary>Of the tape its labels are printed on; empty for the shop's usual one, whatever colour the racket has.</summary>
+    public string LabelTape { get; init; } = "";
     public string LabelInk { get; init; } = "";
     public string LabelLine { get; init; } = "";
     public long PlayerId { get; init; }

@@ -14,6 +14,13 @@ public sealed record LabelSettings
     public decimal FineModuleMm { get; init; } = 0.33m;
     public decimal LargestModuleMm { get; init; } = 0.6m;
     public decimal FoldGapMm { get; init; } = 30;
+    public decimal LongestFoldMm { get; init; } = 120;
+
+    /// <summary>Whether what was done begins with whose it is.</summary>
+    public bool NameLeads { get; init; }
+
+    /// <summary>Whether the address stands in words beside its square.</summary>
+    public bool AddressInWords { get; init; }
     public string TapeColour { get; init; } = "white";
     public string InkColour { get; init; } = "black";
     public string ReturnWords { get; init; } = "Lost racket: scan to return it";

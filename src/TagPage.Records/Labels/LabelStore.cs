@@ -18,7 +18,7 @@ public sealed class LabelStore(Database database)
     });
 
     private const string RacketSql = """
-        SELECT r.id AS racket_id, r.number, r.frame, r.tape_colour, r.label_ink, r.label_line,
+        SELECT r.id AS racket_id, r.number, r.frame, r.tape_colour, r.label_tape, r.label_ink, r.label_line,
                p.id AS player_id, p.name AS player_name, p.junior, p.label_name, t.code
         FROM racket r
         JOIN player p ON p.id = r.player_id
@@ -57,7 +57,7 @@ public sealed class LabelStore(Database database)
     /// <summary>Keeps with the racket what its next label starts from, and with the player what the guardian agreed to.</summary>
     public Outcome Remember(long racket, LabelEntry input, DateOnly today) => database.Write<Outcome>(c =>
     {
-        if (c.Execute(RememberSql, new { racket, TapeColour = input.TapeColour ?? "", Ink = input.InkColour ?? "", Line = input.OwnLine ?? "" }) == 0)
+        if (c.Execute(RememberSql, new { racket, Tape = input.TapeColour ?? "", input.RacketColour, Ink = input.InkColour ?? "", Line = input.OwnLine ?? "" }) == 0)
             return new Outcome.Absent();
         c.Execute(AgreedSql, new { racket, Name = input.AgreedName ?? "", today });
         return new Outcome.Done(racket);
@@ -65,8 +65,8 @@ public sealed class LabelStore(Database database)
 
     private const string RememberSql = """
         UPDATE racket
-        SET tape_colour = @TapeColour, label_ink = @Ink, label_line = @Line,
-            version = version + (tape_colour <> @TapeColour)
+        SET label_tape = @Tape, label_ink = @Ink, label_line = @Line, tape_colour = COALESCE(@RacketColour, tape_colour),
+            version = version + (tape_colour <> COALESCE(@RacketColour, tape_colour))
         WHERE id = @racket
         """;
 

@@ -37,7 +37,7 @@ public static class ExportPlan
         new("logged_hours", $"racket_id IN ({Rackets})", "id racket_id played_on hours note"),
         new("racket", $"id IN ({Rackets})",
             "id player_id number state sport frame tape_colour head_size head_size_unit pattern_mains pattern_crosses length_cm grip own_date "
-            + "own_date_note lost_since lost_note not_before elsewhere_on due_on due_because label_ink label_line note", "came_from_id due_soon_on version"),
+            + "own_date_note lost_since lost_note not_before elsewhere_on due_on due_because label_tape label_ink label_line note", "came_from_id due_soon_on version"),
         new("spec", $"racket_id IN ({Rackets})",
             "id racket_id measured_on weight_g balance_mm swing_weight stiffness stiffness_scale length_mm strung grip_on dampener_on note", "version"),
         new("tag", $"racket_id IN ({Rackets})", "code state racket_id made_at linked_at retired_at found_blocked_at", "roll_id"),

@@ -1,4 +1,6 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Mvc.Rendering;
+using TagPage.Labels.Geometry;
 using TagPage.Records.Labels;
 using TagPage.Web.Words;
 
@@ -21,13 +23,20 @@ public static class LabelChoices
         new("a sheet of labels", nameof(LabelPages.Sheet)),
     ];
 
-    /// <summary>The colours offered, and the racket's own where it is another.</summary>
+    /// <summary>The tapes offered, and the racket's own colour where it is another.</summary>
     public static IEnumerable<SelectListItem> Tapes(string own, LabelSettings settings) =>
     [
         new($"as usual: {settings.TapeColour}", ""),
-        .. TapeColours.Names.Append(own).Where(name => name.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase).Select(name => new SelectListItem(name, name)),
+        .. TapeColours.OfLabels.Append(own).Where(name => name.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase)
+            .Select(name => new SelectListItem(name.Equals(own, StringComparison.OrdinalIgnoreCase) ? $"{name}, as the racket is marked" : name, name)),
     ];
 
     public static IEnumerable<SelectListItem> Inks(LabelSettings settings) =>
-        [new($"as usual: {settings.InkColour}", ""), .. InkColours.Names.Select(name => new SelectListItem(name, name))];
+        [new($"as suits the tape; {settings.InkColour} where it can be read", ""), .. InkColours.Names.Select(name => new SelectListItem(name, name))];
+
+    public static IEnumerable<SelectListItem> Widths(LabelSettings settings) =>
+    [
+        new($"as usual: {settings.TapeMm.ToString("0.#", CultureInfo.InvariantCulture)} mm", ""),
+        .. Tape.Widths.Select(width => new SelectListItem($"{width} mm", $"{width}")),
+    ];
 }

@@ -11,11 +11,13 @@ namespace TagPage.Web.Labels;
 public static class LabelLink
 {
     public static string Of(long racket, long? job, LabelEntry input, string format = "pdf") => QueryHelpers.AddQueryString(
-        $"/shop/labels/racket/{racket.ToString(CultureInfo.InvariantCulture)}/label.{format}",
+        $"/shop/labels/racket/{racket.ToString(CultureInfo.InvariantCulture)}",
         new Dictionary<string, string?>
         {
+            ["handler"] = format,
             ["job"] = job?.ToString(CultureInfo.InvariantCulture),
             [nameof(input.Purpose)] = input.Purpose.ToString(),
+            [nameof(input.TapeMm)] = input.TapeMm?.ToString(CultureInfo.InvariantCulture),
             [nameof(input.Whose)] = input.Whose.ToString(),
             [nameof(input.Logo)] = input.Logo.ToString(),
             [nameof(input.Fold)] = input.Fold.ToString(),

@@ -20,15 +20,20 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Pub
     /// <summary>A racket's label, or why there is none yet.</summary>
     public (LaidLabel? Label, string? Why) Make(LabelRow row, LabelEntry input)
     {
-        if (WhyNot(row, input.Purpose) is { } why)
+        if ((WhyNot(row, input.Purpose) ?? Settings.InkFault(input.TapeColour, input.InkColour)) is { } why)
             return (null, why);
         var content = Content(row, input) with { Logo = input.Logo ? LogoPicture() : null };
-        return (Layouter.Lay(content, StockOf(input)), null);
+        return (Make(content, input), null);
     }
 
     /// <summary>Labels of lines or of a desk, which no record stands behind.</summary>
-    public LaidLabel Make(LabelContent content, string? tapeColour, string? inkColour, LabelPages pages) =>
-        Layouter.Lay(content, StockOf(new LabelEntry { TapeColour = tapeColour, InkColour = inkColour, Pages = pages }));
+    public LaidLabel Make(LabelContent content, LabelEntry input)
+    {
+        var label = Layouter.Lay(content, StockOf(input));
+        return TapeColours.IsClear(string.IsNullOrEmpty(input.TapeColour) ? Settings.TapeColour : input.TapeColour)
+            ? label with { Warnings = [.. label.Warnings, "The frame shows through clear tape. Stick it on one plain colour, and try the square there."] }
+            : label;
+    }
 
     /// <summary>A tag that belongs to no racket yet.</summary>
     public LaidLabel Blank(Core.Tags.TagCode code, LabelStock stock) =>
@@ -50,7 +55,7 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Pub
 
     private LabelStock StockOf(LabelEntry input)
     {
-        var stock = Settings.Stock(input.TapeColour, input.InkColour, input.Fold);
+        var stock = Settings.Stock(input);
         return input.Pages == LabelPages.Sheet ? Settings.OnSheet(stock) : stock;
     }
 
@@ -64,13 +69,13 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Pub
 
     private LabelContent Content(LabelRow row, LabelEntry input)
     {
-        var tag = row.Code is { } code ? new LabelTag(code, address.Base, Purpose) : null;
+        var tag = row.Code is { } code ? new LabelTag(code, address.Base, Purpose) { InWords = Settings.AddressInWords } : null;
         var (whose, line) = (input.Whose ? Whose(row, input) : "", input.OwnLine ?? "");
         return input.Purpose switch
         {
             LabelPurpose.Return => Purposes.Return(Settings.ReturnWords, tag!),
             LabelPurpose.Measures => Purposes.Measures(Measures(row.Spec!, row.Number, line, whose), tag),
-            _ => Purposes.Done(Done(row.Job!, line, whose), tag),
+            _ => Purposes.Done(Done(row.Job!, line, whose) with { NameLeads = Settings.NameLeads }, tag),
         };
     }
 
@@ -79,32 +84,33 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Pub
 
     private static DoneFacts Done(LabelRow.JobPart job, string line, string whose) => new()
     {
-        Tension = Tension(job.MainsTension, job.CrossesTension, EnglishNames.Of(job.TensionUnit)),
-        Strings = Strings(job),
+        Tension = Tension(job.MainsTension, job.CrossesTension),
+        Unit = EnglishNames.Of(job.TensionUnit),
+        Mains = String(job.MainsName, job.MainsGaugeMm),
+        Crosses = IsHybrid(job) ? String(job.CrossesName, job.CrossesGaugeMm) : new StringFact("", ""),
         RestringBy = job.LabelDate is { } due ? Formats.Day(due) : "",
         Strung = Formats.Day(job.StrungOn),
-        Reading = job is { Reading: { } reading, Instrument: { } instrument } ? $"{Formats.Number(reading)} on {instrument}" : "",
+        Reading = job is { Reading: { } reading, Instrument: not null } ? Formats.Number(reading) : "",
+        Instrument = job.Instrument ?? "",
         OwnLine = line,
         Whose = whose,
     };
 
-    public static string Tension(decimal mains, decimal crosses, string unit) => mains == crosses
-        ? $"{Formats.Number(mains)} {unit}"
-        : $"{Formats.Number(mains)} / {Formats.Number(crosses)} {unit}";
+    private static string Tension(decimal mains, decimal crosses) =>
+        mains == crosses ? Formats.Number(mains) : $"{Formats.Number(mains)} / {Formats.Number(crosses)}";
 
-    private static string Strings(LabelRow.JobPart job)
-    {
-        var (mains, crosses) = (Formats.StringName(job.MainsName, job.MainsGaugeMm), Formats.StringName(job.CrossesName, job.CrossesGaugeMm));
-        return mains == crosses ? mains : $"{mains} / {crosses}";
-    }
+    private static bool IsHybrid(LabelRow.JobPart job) => (job.MainsName, job.MainsGaugeMm) != (job.CrossesName, job.CrossesGaugeMm);
+
+    private static StringFact String(string name, decimal gaugeMm) =>
+        new(name, Formats.StringName(name, gaugeMm)[name.Length..].Trim());
 
     private static MeasureFacts Measures(SpecPart spec, int number, string line, string whose) => new()
     {
         Racket = $"Racket {number}",
         Weight = With(spec.WeightG, "g"),
-        Balance = spec.BalanceMm is { } balance ? $"balance {Formats.Number(balance / 10)} cm" : "",
-        SwingWeight = spec.SwingWeight is { } swing ? $"swing weight {Formats.Number(swing, 0)}" : "",
-        Stiffness = spec.Stiffness is { } stiffness ? string.Join(' ', "stiffness", Formats.Number(stiffness), spec.StiffnessScale).TrimEnd() : "",
+        Balance = spec.BalanceMm is { } balance ? $"{Formats.Number(balance)} mm" : "",
+        SwingWeight = spec.SwingWeight is { } swing ? Formats.Number(swing, 0) : "",
+        Stiffness = spec.Stiffness is { } stiffness ? string.Join(' ', Formats.Number(stiffness), spec.StiffnessScale).TrimEnd() : "",
         Measured = string.Create(CultureInfo.InvariantCulture, $"{Formats.Day(spec.MeasuredOn)}, {(spec.Strung ? "strung" : "unstrung")}"),
         OwnLine = line,
         Whose = whose,

@@ -1,4 +1,5 @@
 using TagPage.Core.Colour;
+using TagPage.Labels.Geometry;
 
 namespace TagPage.Web.Words;
 
@@ -15,6 +16,10 @@ public static class InkColours
     ];
 
     public static IEnumerable<string> Names => Offered.Select(o => o.Name);
+
+    /// <summary>The usual ink where it can be read on a tape, else black or white, whichever is read better.</summary>
+    public static Rgb Following(Rgb tape, string usual) =>
+        new Tape(12, tape, Patch(usual)).IsReadable ? Patch(usual) : Contrast.TextOn(tape, Rgb.White, Rgb.Black);
 
     /// <summary>The colour of an ink, black for one that is not on the list.</summary>
     public static Rgb Patch(string name) => Offered.FirstOrDefault(o => o.Name.Equals(name, StringComparison.OrdinalIgnoreCase)).Patch;

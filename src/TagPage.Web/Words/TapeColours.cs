@@ -19,12 +19,24 @@ public static class TapeColours
         ("black", Rgb.Parse("#1A1A1A")),
     ];
 
+    // The frame shows through clear tape, so it is worked out with the frame's colour.
+    private static readonly (string Name, Rgb Patch)[] Clear =
+    [
+        ("clear on light", Rgb.Parse("#E4E1D8")),
+        ("clear on dark", Rgb.Parse("#26282B")),
+    ];
+
+    /// <summary>Tapes that labels are printed on.</summary>
+    public static IEnumerable<string> OfLabels => Offered.Concat(Clear).Select(o => o.Name);
+
+    public static bool IsClear(string name) => Clear.Any(o => o.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
+
     public static IEnumerable<string> Names => Offered.Select(o => o.Name);
 
     /// <summary>The patch for a colour as the shop wrote it, or null for one that is not on the list.</summary>
     public static Rgb? Patch(string name)
     {
-        foreach (var offered in Offered)
+        foreach (var offered in Offered.Concat(Clear))
             if (offered.Name.Equals(name, StringComparison.OrdinalIgnoreCase))
                 return offered.Patch;
         return null;

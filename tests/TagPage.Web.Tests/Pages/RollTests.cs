@@ -32,7 +32,7 @@ public sealed class RollTests : IDisposable
         var waiting = await owner.Open(Path);
         Assert.Contains("20 of 45 tags", waiting.Main, StringComparison.Ordinal);
         Assert.Equal("1", waiting.Response.Headers.GetValues("Refresh").Single());
-        Assert.Equal(HttpStatusCode.NotFound, (await owner.Get($"{Path}/roll.pdf")).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await owner.Get($"{Path}?handler=pdf")).StatusCode);
 
         _shop.Get<RollMaker>().MakeAll(TestContext.Current.CancellationToken);
 
@@ -123,7 +123,7 @@ public sealed class RollTests : IDisposable
 
     private async Task<byte[]> File(Visitor owner)
     {
-        var answer = await owner.Get($"{Path}/roll.pdf");
+        var answer = await owner.Get($"{Path}?handler=pdf");
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         return await answer.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken);
     }

@@ -219,7 +219,8 @@ CREATE TABLE racket (
   sport           TEXT    NOT NULL CHECK (sport IN ('Tennis', 'Badminton', 'Squash')),
   frame           TEXT    NOT NULL DEFAULT '' CHECK (length(frame) <= 80),
   tape_colour     TEXT    NOT NULL DEFAULT '' CHECK (length(tape_colour) <= 20),
-  -- On its labels; the tape's colour goes with them.
+  -- On its labels. Their tape need not have the racket's colour; empty is the shop's usual one.
+  label_tape      TEXT    NOT NULL DEFAULT '' CHECK (length(label_tape) <= 20),
   label_ink       TEXT    NOT NULL DEFAULT '' CHECK (length(label_ink) <= 20),
   label_line      TEXT    NOT NULL DEFAULT '' CHECK (length(label_line) <= 40),
   head_size       REAL    CHECK (head_size > 0),

@@ -6,6 +6,7 @@ using TagPage.Labels.Content;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Render.Pdf;
 using TagPage.Records.Shop;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
@@ -46,6 +47,8 @@ public sealed class DeskModel(LabelMaker maker, ShopClock clock, TimeProvider ti
 
     public IActionResult OnPost()
     {
+        if (maker.Settings.InkFault(Input.TapeColour, Input.InkColour) is { } fault)
+            this.Note([new FieldFault(nameof(Input.InkColour), fault)]);
         if (!ModelState.IsValid)
             return Page();
         var facts = new DeskFacts
@@ -56,7 +59,7 @@ public sealed class DeskModel(LabelMaker maker, ShopClock clock, TimeProvider ti
             When = Input.When ?? "",
             Name = Input.Name ?? "",
         };
-        Labels = [maker.Make(Purposes.DeskRacket(facts, null), Input.TapeColour, Input.InkColour, Input.Pages), maker.Make(Purposes.DeskBag(facts), Input.TapeColour, Input.InkColour, Input.Pages)];
+        Labels = [maker.Make(Purposes.DeskRacket(facts, null), Input.ToEntry()), maker.Make(Purposes.DeskBag(facts), Input.ToEntry())];
         return Preview ? Page() : File(LabelPdf.Of(maker.Pages(Labels, Input.Pages, Input.Copies!.Value)), "application/pdf");
     }
 }

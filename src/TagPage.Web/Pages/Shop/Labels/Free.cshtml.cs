@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Content;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Render.Pdf;
-using TagPage.Records.Labels;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
@@ -32,17 +32,13 @@ public sealed class FreeModel(LabelMaker maker) : PageModel
 
     public LaidLabel? Label { get; private set; }
 
-    public LabelSettings Settings => maker.Settings;
-
-    public void OnGet()
-    {
-    }
-
     public IActionResult OnPost()
     {
+        if (maker.Settings.InkFault(Input.TapeColour, Input.InkColour) is { } fault)
+            this.Note([new FieldFault(nameof(Input.InkColour), fault)]);
         if (!ModelState.IsValid)
             return Page();
-        Label = maker.Make(Purposes.Free(new[] { Input.First, Input.Second, Input.Third }.OfType<string>()), Input.TapeColour, Input.InkColour, Input.Pages);
+        Label = maker.Make(Purposes.Free(new[] { Input.First, Input.Second, Input.Third }.OfType<string>()), Input.ToEntry());
         return Preview ? Page() : File(LabelPdf.Of(maker.Pages([Label], Input.Pages, Input.Copies!.Value)), "application/pdf");
     }
 }

@@ -12,6 +12,12 @@ public sealed record LabelInput
     [StringLength(20, ErrorMessage = "Keep the colour within 20 characters.")]
     public string? TapeColour { get; init; }
 
+    [Range(6.0, 50.0, ErrorMessage = "Enter a length in mm from {1} to {2}.")]
+    public decimal? TapeMm { get; init; }
+
+    /// <summary>The racket is told from others by this tape's colour.</summary>
+    public bool MarksRacket { get; init; }
+
     [StringLength(20, ErrorMessage = "Keep the ink within 20 characters.")]
     public string? InkColour { get; init; }
 
@@ -36,10 +42,15 @@ public sealed record LabelInput
     [Required(ErrorMessage = "Enter the first free place, counted from 1."), Range(1, 800, ErrorMessage = "Enter a number from 1 to 800.")]
     public int? FirstFree { get; init; } = 1;
 
-    public LabelEntry ToEntry() => new()
+    public string TapeOr(string usual) => string.IsNullOrEmpty(TapeColour) ? usual : TapeColour;
+
+    /// <param name="usualTape">The colour of the shop's usual tape.</param>
+    public LabelEntry ToEntry(string usualTape) => new()
     {
         Purpose = Purpose,
         TapeColour = TapeColour,
+        TapeMm = TapeMm,
+        RacketColour = MarksRacket ? TapeOr(usualTape) : null,
         InkColour = InkColour,
         OwnLine = OwnLine,
         AgreedName = AgreedName,

@@ -40,15 +40,13 @@ public sealed class LogoPageModel(LogoStore store, LabelSettingsStore settings) 
         if (Input.Remove)
         {
             store.Remove();
-            this.Say("The logo is removed.");
-            return Redirect("/shop/labels/logo");
+            return this.GoOn("/shop/labels/logo", "The logo is removed.");
         }
         var (png, fault) = Input.File is { } file ? await Read(file) : (store.Get()?.Png, "Choose a PNG or an SVG.");
         if (png is null)
             return this.Refuse(new FieldFault(nameof(Input.File), fault!));
         store.Save(png, Input.Threshold!.Value);
-        this.Say("The logo is saved. This is how it prints.");
-        return Redirect("/shop/labels/logo");
+        return this.GoOn("/shop/labels/logo", "The logo is saved. This is how it prints.");
     }
 
     private static async Task<(byte[]? Png, string? Fault)> Read(IFormFile file)

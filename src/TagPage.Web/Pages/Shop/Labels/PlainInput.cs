@@ -9,6 +9,9 @@ public record PlainInput
     [StringLength(20, ErrorMessage = "Keep the colour within 20 characters.")]
     public string? TapeColour { get; init; }
 
+    [Range(6.0, 50.0, ErrorMessage = "Enter a length in mm from {1} to {2}.")]
+    public decimal? TapeMm { get; init; }
+
     [StringLength(20, ErrorMessage = "Keep the ink within 20 characters.")]
     public string? InkColour { get; init; }
 
@@ -16,4 +19,6 @@ public record PlainInput
     public int? Copies { get; init; } = 1;
 
     public LabelPages Pages { get; init; }
+
+    public LabelEntry ToEntry() => new() { TapeColour = TapeColour, TapeMm = TapeMm, InkColour = InkColour, Pages = Pages };
 }

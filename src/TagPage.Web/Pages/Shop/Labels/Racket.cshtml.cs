@@ -1,17 +1,19 @@
+using System.Text;
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Players;
 using TagPage.Labels.Layout;
+using TagPage.Labels.Render;
+using TagPage.Labels.Render.Pdf;
 using TagPage.Records.Labels;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Labels;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 
-public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock clock, PublicAddress address) : PageModel
+public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock clock, PublicAddress address) : RecordPage<LabelRow>
 {
     [BindProperty]
     public LabelInput Input { get; set; } = new();
@@ -26,8 +28,6 @@ public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock cl
     [BindProperty(SupportsGet = true)]
     public LabelPurpose? Purpose { get; set; }
 
-    public LabelRow Racket { get; private set; } = new();
-
     public LaidLabel? Label { get; private set; }
 
     /// <summary>Why there is no label of this kind yet.</summary>
@@ -37,44 +37,49 @@ public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock cl
 
     public LabelSettings Settings => maker.Settings;
 
-    public IActionResult OnGet(long id)
+    protected override LabelRow? Find(long id) => store.Get(id, Job);
+
+    public void OnGet()
     {
-        if (!Load(id))
-            return NotFound();
-        Input = new LabelInput
-        {
-            Purpose = Purpose ?? (Racket.Job is null ? LabelPurpose.Return : LabelPurpose.Done),
-            TapeColour = Racket.TapeColour,
-            InkColour = Racket.LabelInk,
-            OwnLine = Racket.LabelLine,
-            AgreedName = Racket.LabelName,
-        };
+        Input = WithKept(new LabelInput { Purpose = Purpose ?? (Saved.Job is null ? LabelPurpose.Return : LabelPurpose.Done) });
         Lay();
-        return Page();
     }
 
-    public IActionResult OnPost(long id)
+    public IActionResult OnPost()
     {
-        if (!Load(id))
-            return NotFound();
-        if (Racket.Junior && WhoseOnLabel.GivesAwayMore(Input.AgreedName ?? "", Racket.PlayerName))
+        if (Saved.Junior && WhoseOnLabel.GivesAwayMore(Input.AgreedName ?? "", Saved.PlayerName))
             this.Note([new FieldFault(nameof(Input.AgreedName), "Enter a given name or a nickname only: a family name leads to a child.")]);
+        if (Settings.InkFault(Input.TapeColour, Input.InkColour) is { } fault)
+            this.Note([new FieldFault(nameof(Input.InkColour), fault)]);
+        if (Input.MarksRacket && TapeColours.IsClear(Input.TapeOr(Settings.TapeColour)))
+            this.Note([new FieldFault(nameof(Input.MarksRacket), "Clear tape has no colour to tell a racket by.")]);
         if (ModelState.IsValid)
             Lay();
         if (!ModelState.IsValid || Preview || Label is null)
             return Page();
-        if (store.Remember(id, Input.ToEntry(), clock.Today) is Outcome.Absent)
-            return NotFound();
-        return Redirect(LabelLink.Of(id, Job, Input.ToEntry()));
+        return this.After(store.Remember(Id, Input.ToEntry(Settings.TapeColour), clock.Today), _ => Redirect(LabelLink.Of(Id, Job, Input.ToEntry(Settings.TapeColour))));
     }
 
-    private bool Load(long id)
+    /// <summary>The label as a file, made from what is on record: asked for again, it is the same label.</summary>
+    public IActionResult OnGetPdf([FromQuery] LabelInput input) => FileOf(input, label =>
+        File(LabelPdf.Of(maker.Pages([label], input.Pages, input.Copies ?? 1, input.FirstFree ?? 1)), "application/pdf"));
+
+    public IActionResult OnGetPng([FromQuery] LabelInput input) => FileOf(input, label =>
+        File(Png.Of(LabelDots.Of(label), label.Stock.Printer.Dpi), "image/png"));
+
+    public IActionResult OnGetSvg([FromQuery] LabelInput input) => FileOf(input, label =>
+        File(Encoding.UTF8.GetBytes(LabelSvg.Of(label, "Label")), "image/svg+xml"));
+
+    private IActionResult FileOf(LabelInput input, Func<LaidLabel, IActionResult> file) =>
+        ModelState.IsValid && maker.Make(Saved, WithKept(input).ToEntry(Settings.TapeColour)).Label is { } label ? file(label) : NotFound();
+
+    private LabelInput WithKept(LabelInput input) => input with
     {
-        if (store.Get(id, Job) is not { } row)
-            return false;
-        Racket = row;
-        return true;
-    }
+        TapeColour = Saved.LabelTape,
+        InkColour = Saved.LabelInk,
+        OwnLine = Saved.LabelLine,
+        AgreedName = Saved.LabelName,
+    };
 
-    private void Lay() => (Label, Why) = maker.Make(Racket, Input.ToEntry());
+    private void Lay() => (Label, Why) = maker.Make(Saved, Input.ToEntry(Settings.TapeColour));
 }

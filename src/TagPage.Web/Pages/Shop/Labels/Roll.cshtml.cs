@@ -17,26 +17,32 @@ public sealed class RollModel(RollStore rolls, LabelMaker maker) : PageModel
     /// <summary>The first label, once there is one.</summary>
     public LaidLabel? First { get; private set; }
 
-    public IActionResult OnGet(string token, string? file, LabelPages pages = LabelPages.OneEach)
+    public IActionResult OnGet(string token)
     {
-        if (file is not (null or "roll.pdf") || rolls.Of(token) is not { } roll)
+        if (!Load(token))
             return NotFound();
-        Roll = roll;
-        var codes = rolls.Codes(roll.Id);
-        var stock = StockOf(roll, pages);
-        if (file is null)
-        {
-            First = codes.Count > 0 ? maker.Blank(codes[0], stock) : null;
-            if (!roll.IsReady)
-                Response.Headers["Refresh"] = "1";
-            return Page();
-        }
-        if (!roll.IsReady || codes.Count == 0)
-            return NotFound();
-        var labels = codes.Select(code => maker.Blank(code, stock));
-        return File(LabelPdf.Of(LabelMaker.Pages(labels, pages, roll.Settings.Sheet())), "application/pdf");
+        First = rolls.Codes(Roll.Id) is [var first, ..] ? maker.Blank(first, StockOf(LabelPages.OneEach)) : null;
+        if (!Roll.IsReady)
+            Response.Headers["Refresh"] = "1";
+        return Page();
     }
 
-    private static LabelStock StockOf(RollStore.Row roll, LabelPages pages) =>
-        pages == LabelPages.Sheet ? roll.Settings.OnSheet(roll.Settings.Stock()) : roll.Settings.Stock();
+    public IActionResult OnGetPdf(string token, LabelPages pages = LabelPages.OneEach)
+    {
+        if (!Load(token) || !Roll.IsReady || rolls.Codes(Roll.Id) is not { Count: > 0 } codes)
+            return NotFound();
+        var stock = StockOf(pages);
+        return File(LabelPdf.Of(LabelMaker.Pages(codes.Select(code => maker.Blank(code, stock)), pages, Roll.Settings.Sheet())), "application/pdf");
+    }
+
+    private bool Load(string token)
+    {
+        if (rolls.Of(token) is not { } roll)
+            return false;
+        Roll = roll;
+        return true;
+    }
+
+    private LabelStock StockOf(LabelPages pages) =>
+        pages == LabelPages.Sheet ? Roll.Settings.OnSheet(Roll.Settings.Stock()) : Roll.Settings.Stock();
 }

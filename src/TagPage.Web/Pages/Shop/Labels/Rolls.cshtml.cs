@@ -40,13 +40,6 @@ public sealed class RollsModel(RollStore rolls, LabelSettingsStore settings, Pub
     {
         if (!ModelState.IsValid)
             return Page();
-        switch (rolls.Order(Input.Count!.Value, settings.Get(), Input.FormKey))
-        {
-            case Outcome.Done done:
-                return Redirect(Path(rolls.Get(done.Id)!));
-            case Outcome.Refused refused:
-                return this.Refuse(refused);
-        }
-        return NotFound();
+        return this.After(rolls.Order(Input.Count!.Value, settings.Get(), Input.FormKey), id => Redirect(Path(rolls.Get(id)!)));
     }
 }

@@ -1,8 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Geometry;
+using TagPage.Labels.Printing;
+using TagPage.Labels.Render.Pdf;
 using TagPage.Records.Labels;
-using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Labels;
@@ -33,11 +34,20 @@ public sealed class SettingsModel(LabelSettingsStore store, PublicAddress addres
     {
         if (!ModelState.IsValid)
             return Page();
-        if (store.Save(Input.ToSettings()) is Outcome.Refused refused)
-            return this.Refuse(refused, store.Get().Version);
-        this.Say("How labels are printed is saved.", "Print a test page", "/shop/labels/test.pdf?paper=tape");
-        return Redirect("/shop/labels/settings");
+        return this.After(store.Save(Input.ToSettings()), _ =>
+        {
+            this.Say("How labels are printed is saved.", "Print a test page", "/shop/labels/settings?handler=test&paper=tape");
+            return Redirect("/shop/labels/settings");
+        }, store.Get().Version);
     }
+
+    /// <summary>A page to hold a ruler against.</summary>
+    public IActionResult OnGetTest(string paper = "tape") => File(LabelPdf.Of(
+    [
+        paper == Paper.A4.Name ? TestPages.On(Paper.A4)
+        : paper == Paper.Letter.Name ? TestPages.On(Paper.Letter)
+        : TestPages.On(Saved.Stock()),
+    ]), "application/pdf");
 
     private SquareFit FitOf(int version)
     {

@@ -38,6 +38,13 @@ public sealed record SettingsInput : IValidatableObject
     [Required(ErrorMessage = "Enter a length in mm, like 30."), Range(1.0, 150.0, ErrorMessage = Length)]
     public decimal? FoldGapMm { get; init; }
 
+    [Required(ErrorMessage = "Enter a length in mm, like 120."), Range(30.0, 400.0, ErrorMessage = Length)]
+    public decimal? LongestFoldMm { get; init; }
+
+    public bool NameLeads { get; init; }
+
+    public bool AddressInWords { get; init; }
+
     [Required(ErrorMessage = "Choose the tape’s colour."), StringLength(20, ErrorMessage = "Keep the colour within 20 characters.")]
     public string? TapeColour { get; init; }
 
@@ -86,6 +93,9 @@ public sealed record SettingsInput : IValidatableObject
         FineModuleMm = s.FineModuleMm,
         LargestModuleMm = s.LargestModuleMm,
         FoldGapMm = s.FoldGapMm,
+        LongestFoldMm = s.LongestFoldMm,
+        NameLeads = s.NameLeads,
+        AddressInWords = s.AddressInWords,
         TapeColour = s.TapeColour,
         InkColour = s.InkColour,
         ReturnWords = s.ReturnWords,
@@ -113,6 +123,9 @@ public sealed record SettingsInput : IValidatableObject
         FineModuleMm = FineModuleMm!.Value,
         LargestModuleMm = LargestModuleMm!.Value,
         FoldGapMm = FoldGapMm!.Value,
+        LongestFoldMm = LongestFoldMm!.Value,
+        NameLeads = NameLeads,
+        AddressInWords = AddressInWords,
         TapeColour = TapeColour!,
         InkColour = InkColour!,
         ReturnWords = ReturnWords!,
@@ -131,6 +144,10 @@ public sealed record SettingsInput : IValidatableObject
     {
         if (TapeMm - 2 * MarginMm < 3)
             yield return new("Less than 3 mm would be left between the margins. Enter the margin at one edge only.", [nameof(MarginMm)]);
+        if (LongestFoldMm - FoldGapMm < 20)
+            yield return new("Each half would be shorter than 10 mm. Enter a longer label or a smaller gap.", [nameof(LongestFoldMm)]);
+        if (ToSettings().InkFault(TapeColour, InkColour) is { } unreadable)
+            yield return new(unreadable, [nameof(InkColour)]);
         if (SmallestModuleMm > FineModuleMm || FineModuleMm > LargestModuleMm)
             yield return new("The three sizes of a module go up: smallest, fine, largest.", [nameof(SmallestModuleMm)]);
         if (ToSettings().Sheet().Fault() is { } fault)
