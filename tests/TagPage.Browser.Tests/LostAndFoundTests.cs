@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Dapper;
 using Microsoft.Playwright;
 using MimeKit;
@@ -100,14 +101,18 @@ public sealed partial class LostAndFoundTests(DemoStage stage) : IClassFixture<D
 
     private Task<IReadOnlyList<MimeMessage>> MailsTo(long client) => Mails(m => m.To.Mailboxes.Any(b => b.Address == Reach(client).Mail));
 
-    /// <summary>Without a mail server the program writes its mails as files.</summary>
+    /// <summary>Without a mail server the program writes its mails as files; the program itself may be writing one right now.</summary>
     private async Task<IReadOnlyList<MimeMessage>> Mails(Func<MimeMessage, bool> which)
     {
-        await stage.Get<MailSender>().SendAll(TestContext.Current.CancellationToken);
-        var all = new List<MimeMessage>();
-        foreach (var file in Directory.EnumerateFiles(stage.Get<DataFolder>().Mail, "*.eml"))
-            all.Add(await MimeMessage.LoadAsync(file, TestContext.Current.CancellationToken));
-        return [.. all.Where(which)];
+        var (stop, found) = (TestContext.Current.CancellationToken, new List<MimeMessage>());
+        for (var waited = Stopwatch.StartNew(); found.Count == 0 && waited.Elapsed < TimeSpan.FromMinutes(1);)
+        {
+            await stage.Get<MailSender>().SendAll(stop);
+            foreach (var file in Directory.EnumerateFiles(stage.Get<DataFolder>().Mail, "*.eml"))
+                if (await MimeMessage.LoadAsync(file, stop) is var mail && which(mail))
+                    found.Add(mail);
+        }
+        return found;
     }
 
     [System.Text.RegularExpressions.GeneratedRegex(@"/n/finder/\S+")]

@@ -9,13 +9,13 @@ namespace TagPage.Web.Tests.My;
 public sealed class PlayTests : IAsyncLifetime
 {
     private readonly TestShop _shop = new();
-    private long _odalys, _player, _racket;
+    private long _odalys, _racket;
     private Visitor _phone = null!;
 
     public async ValueTask InitializeAsync()
     {
         _shop.Records.Shop();
-        (_odalys, _player, _racket, _, _) = _shop.Records.Family();
+        (_odalys, _, _racket, _, _) = _shop.Records.Family();
         _phone = await _shop.OnOwnPage(_odalys);
     }
 
@@ -102,7 +102,7 @@ public sealed class PlayTests : IAsyncLifetime
         refused = await _phone.Send(refused, ("Input.LastDay", "2026-11-21"), ("Input.Hours", "48.5"));
         Assert.Equal("Enter the hours played: 0 or more, at most 48.", Assert.Single(refused.Errors));
         refused = await _phone.Send(refused, ("Input.PlayedOn", "soon"), ("Input.LastDay", ""), ("Input.Hours", "many"));
-        Assert.Equal(3, refused.Errors.Count());
+        Assert.Equal(3, refused.Errors.Count);
         refused = await _phone.Send(refused, ("Input.PlayedOn", "2026-11-24"), ("Input.LastDay", "2026-12-01"), ("Input.Hours", "3"));
         Assert.Equal("This day is in the future.", Assert.Single(refused.Errors));
         Assert.Equal(0, _shop.Records.Count("logged_hours"));

@@ -50,7 +50,7 @@ public class LossModelTests
         (prior[0, 0], prior[1, 1]) = (Math.Pow(typical.Settling / 4, 2), Math.Pow(typical.PerHour / 3, 2));
         for (var i = 2; i < size; i++)
             prior[i, i] = 1.5 * 1.5;
-        var measured = row.Beds.SelectMany((bed, i) => bed.Select(r => (Design(r, i, size), r.Percent))).ToList();
+        var measured = row.Beds.SelectMany((bed, i) => bed.Select(r => ((IReadOnlyList<double>)Design(r, i, size), r.Percent))).ToList();
         var (mean, covariance) = GaussianTests.WithMathNet([typical.Settling, typical.PerHour, .. new double[size - 2]], prior, measured, 1.5);
         var point = Racket(row).AfterDays(0).Limit<TensionLimit>().Curve!.On(Case.Strung.AddDays(28));
         double[] x = [Math.Log10(1 + (144 * 28)), row.HoursAWeek * 4, .. new double[size - 2]];
@@ -92,7 +92,7 @@ public class LossModelTests
         Gen.Select(Gen.Enum<Material>(), Readings, Gen.Double[1, 100]).Sample((material, readings, days) =>
             Model(material, readings).HalfRange(days, days / 2) <= Model(material, readings[..^1]).HalfRange(days, days / 2) + 1e-9);
 
-    private static IReadOnlyList<double> Design(LossReading reading, int bed, int size)
+    private static double[] Design(LossReading reading, int bed, int size)
     {
         var row = new double[size];
         (row[0], row[1], row[2 + bed]) = (Math.Log10(1 + (144 * reading.Days)), reading.Hours, 1);
