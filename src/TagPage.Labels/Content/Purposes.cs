@@ -64,7 +64,8 @@ public static class Purposes
 
     /// <summary>Up to three lines of any words.</summary>
     public static LabelContent Free(IEnumerable<string> lines) => new(
-        [new(null, [.. lines.Select((line, i) => new LabelLine($"line {i + 1}", line) { Rank = i, MayBeCut = true, IsBold = i == 0 })])]) { Grows = true };
+        [new(null, [.. lines.Select((line, i) => new LabelLine($"line {i + 1}", line) { Rank = i, MayBeCut = true, IsBold = i == 0 })])])
+    { Grows = true };
 
     /// <summary>A tag that belongs to no racket yet.</summary>
     public static LabelContent Blank(LabelTag tag) => new([], tag with { InWords = true });

@@ -7,7 +7,7 @@ using TagPage.Web.Http.Forms;
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>A player who has come of age, or plays on alone, becomes a client of their own and takes the rackets along.</summary>
-public sealed class OwnModel(ClientOnFileStore clients, OwnPageCodeStore codes, OwnPageDetailsStore details, OwnClientStore store, ShopStore shops) 
+public sealed class OwnModel(ClientOnFileStore clients, OwnPageCodeStore codes, OwnPageDetailsStore details, OwnClientStore store, ShopStore shops)
     : OwnRecordPage<OwnPageDetailsStore.Player>(clients)
 {
     public sealed record Fields

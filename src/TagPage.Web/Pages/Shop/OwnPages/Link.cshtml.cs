@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Shop;
-using TagPage.Web.Http.Forms;
 using TagPage.Web.Http;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Mail;
 
 namespace TagPage.Web.Pages.Shop.OwnPages;
