@@ -43,8 +43,8 @@ public sealed class ImportStore(Database database, TimeProvider clock)
     });
 
     private const string AddShopSql = """
-        INSERT INTO shop (id, name, phone, mail, street, town, country, opening_hours, home_markdown, time_zone, currency, tension_unit)
-        VALUES (1, @Name, @Phone, @Mail, @Street, @Town, @Country, @OpeningHours, @HomeMarkdown, @TimeZone, @Currency, @TensionUnit)
+        INSERT INTO shop (id, name, phone, mail, street, town, country, opening_hours, home_markdown, language, time_zone, currency, tension_unit)
+        VALUES (1, @Name, @Phone, @Mail, @Street, @Town, @Country, @OpeningHours, @HomeMarkdown, @Language, @TimeZone, @Currency, @TensionUnit)
         """;
 
     private static object Values(ShopDetails shop) => new
@@ -57,6 +57,7 @@ public sealed class ImportStore(Database database, TimeProvider clock)
         shop.Country,
         shop.OpeningHours,
         shop.HomeMarkdown,
+        shop.Language,
         shop.TimeZone,
         shop.Currency,
         TensionUnit = shop.TensionUnit.ToString(),

@@ -18,6 +18,9 @@ public sealed record ShopDetails
     public string OpeningHours { get; init; } = "";
     public string HomeMarkdown { get; init; } = "";
 
+    /// <summary>ISO 639-1: what the owner writes opening hours, page and care guides in.</summary>
+    public string Language { get; init; } = "en";
+
     /// <summary>#RRGGBB in capitals, or null for the product's own.</summary>
     public string? Accent { get; init; }
 

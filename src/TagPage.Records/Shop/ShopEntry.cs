@@ -13,6 +13,7 @@ public sealed record ShopEntry
     public string? Town { get; init; }
     public string? Country { get; init; }
     public string? OpeningHours { get; init; }
+    public string Language { get; init; } = "en";
     public string? TimeZone { get; init; }
     public string? Currency { get; init; }
     public TensionUnit TensionUnit { get; init; }

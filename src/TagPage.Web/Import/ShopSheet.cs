@@ -31,6 +31,7 @@ internal static class ShopSheet
         ["town"] = Set(Kinds.Line(80), (f, v) => f with { Shop = f.Shop with { Town = v } }),
         ["country"] = Set(Letters(2, "a country as two letters, like GB"), (f, v) => f with { Shop = f.Shop with { Country = v } }),
         ["opening_hours"] = Set(Kinds.Note(500), (f, v) => f with { Shop = f.Shop with { OpeningHours = v } }),
+        ["language"] = Set(CellKinds.Language, (f, v) => f with { Shop = f.Shop with { Language = v } }),
         ["time_zone"] = Set(Zone, (f, v) => f with { Shop = f.Shop with { TimeZone = v } }),
         ["currency"] = Set(Letters(3, "a currency as three letters, like GBP"), (f, v) => f with { Shop = f.Shop with { Currency = v } }),
         ["tension_unit"] = Set(Kinds.OneOf<TensionUnit>(), (f, v) => f with { Shop = f.Shop with { TensionUnit = v!.Value } }),

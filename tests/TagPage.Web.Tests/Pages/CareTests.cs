@@ -37,6 +37,18 @@ public sealed class CareTests : IDisposable
     }
 
     [Fact]
+    public async Task Guide_carries_the_language_it_was_written_in_on_a_page_in_another()
+    {
+        await Write("natural-gut");
+        _shop.Records.Change("UPDATE shop SET language = 'it', version = version + 1");
+
+        var page = (await _shop.Stranger().Open("/care/natural-gut?lang=es")).Document;
+
+        Assert.Equal("es", page.DocumentElement.GetAttribute("lang"));
+        Assert.Equal("it", page.QuerySelector("article")!.GetAttribute("lang"));
+    }
+
+    [Fact]
     public async Task Tag_page_links_the_guides_of_its_strings_first_and_no_others()
     {
         var family = _shop.Records.Family();

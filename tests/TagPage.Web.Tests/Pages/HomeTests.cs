@@ -34,4 +34,18 @@ public sealed class HomeTests : IDisposable
         Assert.NotNull(page.Document.QuerySelector("form[action='/t'] input[name=code]"));
         Assert.False(page.Response.Headers.Contains("Set-Cookie"));
     }
+
+    [Fact]
+    public async Task Owners_words_carry_the_language_they_were_written_in_on_a_page_in_another()
+    {
+        _shop.Records.Shop(homeMarkdown: "Saiten, *gut* gespannt.");
+        var owner = _shop.Owner();
+        await owner.Send(await owner.Open("/shop/settings/shop"), ("Input.Language", "de"));
+
+        var page = (await _shop.Stranger().Open("/?lang=fr")).Document;
+
+        Assert.Equal("fr", page.DocumentElement.GetAttribute("lang"));
+        Assert.Equal("de", page.QuerySelector(".prose")!.GetAttribute("lang"));
+        Assert.Equal("de", page.QuerySelector("p.lines")!.GetAttribute("lang"));
+    }
 }

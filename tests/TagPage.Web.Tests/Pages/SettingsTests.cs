@@ -38,6 +38,7 @@ public sealed class SettingsTests : IDisposable
     [InlineData("Input.Mail", "bench", "Enter an email address like name@example.org.")]
     [InlineData("Input.TimeZone", "Mars/Olympus", "Choose a time zone from the list.")]
     [InlineData("Input.Country", "XX", "Choose a country from the list.")]
+    [InlineData("Input.Language", "xx", "Choose a language from the list.")]
     [InlineData("Input.Currency", "XXX", "Choose a currency from the list.")]
     [InlineData("Input.UnseenMonths", "0", "Enter a number of months between 1 and 120.")]
     public async Task Nonsense_about_the_shop_is_refused_at_its_field(string field, string typed, string sentence)

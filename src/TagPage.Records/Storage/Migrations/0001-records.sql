@@ -14,6 +14,8 @@ CREATE TABLE shop (
   country                TEXT    NOT NULL CHECK (country GLOB '[A-Z][A-Z]'),
   opening_hours          TEXT    NOT NULL DEFAULT '',
   home_markdown          TEXT    NOT NULL DEFAULT '',
+  -- The language that the owner writes opening hours, page and care guides in.
+  language               TEXT    NOT NULL DEFAULT 'en' CHECK (language GLOB '[a-z][a-z]'),
   accent                 TEXT    CHECK (accent GLOB '#[0-9A-F][0-9A-F][0-9A-F][0-9A-F][0-9A-F][0-9A-F]'),
   time_zone              TEXT    NOT NULL,
   currency               TEXT    NOT NULL CHECK (currency GLOB '[A-Z][A-Z][A-Z]'),

@@ -33,6 +33,8 @@ public sealed record ShopInput : IValidatableObject
     [DataType(DataType.MultilineText)]
     public string? OpeningHours { get; init; }
 
+    public string? Language { get; init; }
+
     public string? TimeZone { get; init; }
 
     public string? Currency { get; init; }
@@ -53,6 +55,7 @@ public sealed record ShopInput : IValidatableObject
         Town = shop.Town,
         Country = shop.Country,
         OpeningHours = shop.OpeningHours,
+        Language = shop.Language,
         TimeZone = shop.TimeZone,
         Currency = shop.Currency,
         TensionUnit = shop.TensionUnit,
@@ -66,6 +69,8 @@ public sealed record ShopInput : IValidatableObject
             yield return new("Choose a country from the list.", [nameof(Country)]);
         if (knowsCountry && Phone is not null && Phones.Read(Phone, Country!) is null)
             yield return new("This does not look like a phone number. Enter it with its area code, or with + and the country code.", [nameof(Phone)]);
+        if (Languages.Of(Language) is null)
+            yield return new("Choose a language from the list.", [nameof(Language)]);
         if (!TimeZones.All.Contains(TimeZone))
             yield return new("Choose a time zone from the list.", [nameof(TimeZone)]);
         if (!Currencies.All.Contains(Currency))
@@ -82,6 +87,7 @@ public sealed record ShopInput : IValidatableObject
         Town = Town,
         Country = Country,
         OpeningHours = OpeningHours,
+        Language = Language!,
         TimeZone = TimeZone,
         Currency = Currency,
         TensionUnit = TensionUnit,
