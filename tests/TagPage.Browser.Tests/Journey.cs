@@ -100,7 +100,7 @@ public sealed class Journey : IAsyncDisposable
     private bool IsOwnStatus(IConsoleMessage line) =>
         line.Text.StartsWith("Failed to load resource", StringComparison.Ordinal) && line.Location.StartsWith(Page.Url, StringComparison.Ordinal);
 
-    /// <summary>Milliseconds after which a load that nobody heard of counts as missed.</summary>
+    /// <summary>Milliseconds after which an unreported load counts as missed.</summary>
     private const float Missed = 20_000;
 
     /// <summary>Clicks and waits for the page that answers, past any redirect.</summary>

@@ -9,7 +9,7 @@ using TagPage.Web.Words.OwnPage;
 
 namespace TagPage.Browser.Tests;
 
-/// <summary>The own page listens to strings: synthesised taps come in through Chromium's own stand-in for a microphone.</summary>
+/// <summary>The own page listens to strings: synthesised taps come in through Chromium's fake microphone.</summary>
 public sealed class ListenTests(DemoStage stage, OneBrowser chromium) : IClassFixture<DemoStage>
 {
     private const int Rate = 48_000;

@@ -106,7 +106,7 @@ public sealed class OwnPageTests(DemoStage stage) : IClassFixture<DemoStage>
         return journey;
     }
 
-    /// <summary>A racket of the client's that was strung here and lies nowhere at the bench.</summary>
+    /// <summary>A racket of the client's that was strung here and has no job at the bench.</summary>
     private long OneToString(long client) => stage.Get<Database>().Read(c => c.QueryFirst<long>("""
         SELECT r.id
         FROM racket r

@@ -15,7 +15,7 @@ public sealed class StartedProgram : IDisposable
     public static StartedProgram Start(string file, IEnumerable<string> arguments, string folder)
     {
         var start = new ProcessStartInfo(file, arguments) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true };
-        // What the test run itself was told must not reach a build or a program that it starts.
+        // Settings of the test run itself must not reach a build or a program that it starts.
         foreach (var name in start.Environment.Keys.Where(n => n.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase) || n.StartsWith("ASPNETCORE", StringComparison.Ordinal)).ToList())
             start.Environment.Remove(name);
         return new StartedProgram(Process.Start(start)!);

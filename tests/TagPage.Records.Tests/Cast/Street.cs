@@ -5,7 +5,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Records.Tests.Cast;
 
-/// <summary>A file of its own with two households, the family of Odalys and Ewan, and everybody who may try something there.</summary>
+/// <summary>A database of its own with two households, the family of Odalys and Ewan, and everybody who may try something there.</summary>
 public sealed class Street : IDisposable
 {
     private readonly DataFolder _folder = new(Path.Combine(Path.GetTempPath(), "tagpage-test-" + Guid.NewGuid().ToString("N")));
@@ -55,7 +55,7 @@ public sealed class Street : IDisposable
         _ => Who.Program,
     };
 
-    /// <summary>Whoever is not allowed to is told that there is no such thing, and no row is another one afterwards.</summary>
+    /// <summary>Anybody without permission is told that there is no such thing, and no row has changed afterwards.</summary>
     public void Check(bool allowed, Func<Outcome> act)
     {
         var before = Database.Dump();

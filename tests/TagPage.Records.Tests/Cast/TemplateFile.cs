@@ -5,7 +5,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Records.Tests.Cast;
 
-/// <summary>Takes the template away after the last test.</summary>
+/// <summary>Deletes the template after the last test.</summary>
 public sealed class TemplateFile : IDisposable
 {
     public void Dispose() => Template.Delete();

@@ -106,7 +106,7 @@ public sealed class JobWritersTests : IDisposable
         Assert.Equal(allowed, new NewJobStore(_street.Database, Shops, _street.Clock).Racket(who, _street.Racket) is not null);
     }
 
-    /// <summary>What stands in a mail is tested where words are.</summary>
+    /// <summary>What an email says is tested where the words are.</summary>
     private sealed class NoWords : IJobMails
     {
         public WrittenMail Ready(JobRow job) => new("Ready", "Ready");

@@ -5,7 +5,7 @@ using TagPage.Records.Tests.Cast;
 
 namespace TagPage.Records.Tests.Rackets;
 
-/// <summary>Who may hand a racket over, what stands in the way, and what travels with it.</summary>
+/// <summary>Who may hand over a racket, what prevents it, and what goes with it.</summary>
 public sealed class HandOverStoreTests : IDisposable
 {
     private readonly Street _street = new();

@@ -5,7 +5,7 @@ using TagPage.Records.Tests.Cast;
 
 namespace TagPage.Records.Tests.Shop;
 
-/// <summary>Every topic of the settings counts one version, and the owner's words go with the topic they stand in.</summary>
+/// <summary>Every topic of the settings counts one version, and the owner's words belong to the topic of their form.</summary>
 public sealed class SettingsStoreTests : IDisposable
 {
     private readonly Street _street = new();

@@ -76,7 +76,7 @@ public sealed class MigratorTests : IDisposable
         Assert.Empty(_home.Database.Read(c => c.Query("PRAGMA foreign_key_check").ToList()));
     }
 
-    /// <summary>Else whoever deletes a row reads the whole table that may refer to it.</summary>
+    /// <summary>Without it, deleting a row reads the whole table that may refer to it.</summary>
     [Fact]
     public void Every_reference_between_tables_has_an_index()
     {

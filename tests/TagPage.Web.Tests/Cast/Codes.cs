@@ -2,10 +2,10 @@ using System.Text.RegularExpressions;
 
 namespace TagPage.Web.Tests.Cast;
 
-/// <summary>Clients read the code in their mail and type it.</summary>
+/// <summary>Clients read the code in their email and type it.</summary>
 public static partial class Codes
 {
-    /// <summary>Asks for a code, reads it in the mail and types it; the visitor can then do for ten minutes what could hurt.</summary>
+    /// <summary>Asks for a code, reads it in the email and types it; for ten minutes the visitor can then do what could do harm.</summary>
     public static async Task<WebPage> ProvesToBe(this Visitor client, TestShop shop, string next = "/my")
     {
         var code = await client.AsksForCode(shop, next);

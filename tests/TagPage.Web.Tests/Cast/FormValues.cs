@@ -3,7 +3,7 @@ using AngleSharp.Html.Dom;
 
 namespace TagPage.Web.Tests.Cast;
 
-/// <summary>What a browser would send for a form as it stands.</summary>
+/// <summary>What a browser would send for a form as it is.</summary>
 public sealed class FormValues
 {
     private readonly List<KeyValuePair<string, string>> _pairs = [];
@@ -18,7 +18,7 @@ public sealed class FormValues
         return values;
     }
 
-    /// <summary>Replaces what stands there; false takes the tick out of a box.</summary>
+    /// <summary>Replaces the value; false unticks a box.</summary>
     public void Set(string name, string value)
     {
         _pairs.RemoveAll(p => p.Key == name);

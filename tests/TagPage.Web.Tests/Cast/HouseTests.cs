@@ -4,7 +4,7 @@ using TagPage.Core.Tags;
 
 namespace TagPage.Web.Tests.Cast;
 
-/// <summary>A house is let again and again: nothing of one shop may reach the next.</summary>
+/// <summary>A house is lent again and again: nothing of one shop may reach the next.</summary>
 public sealed class HouseTests
 {
     private static TestShop Tenant() => new() { Settings = { ["TagPage:Address"] = "https://let-again.example" } };

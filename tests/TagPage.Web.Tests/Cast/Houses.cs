@@ -5,7 +5,7 @@ using System.Collections.Concurrent;
 namespace TagPage.Web.Tests.Cast;
 
 /// <summary>
-/// Starting the program costs more than most tests do, so a house is let again when a shop moves out, to the next one
+/// Starting the program costs more than most tests do, so a house is lent again when a shop moves out, to the next one
 /// with the same settings.
 /// </summary>
 public sealed class Houses : IDisposable

@@ -4,12 +4,12 @@ using AngleSharp.Html.Dom;
 
 namespace TagPage.Web.Tests.Cast;
 
-/// <summary>The links with power that stand in mails, as paths.</summary>
+/// <summary>The private links in emails, as paths.</summary>
 public static partial class MailLinks
 {
     public static IEnumerable<string> In(string mail) => Links().Matches(mail).Select(l => l.Groups[1].Value);
 
-    /// <summary>A client with mail gets a private link, a reminder about a racket, and a finder's words about it; all that is sent.</summary>
+    /// <summary>A client with email gets a private link, a reminder about a racket, and a finder's words about it; all of it is sent.</summary>
     public static async Task<IReadOnlyList<string>> LinksInMails(this TestShop shop, long client)
     {
         var (records, runa) = (shop.Records, shop.Owner());

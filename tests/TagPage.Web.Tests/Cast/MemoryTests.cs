@@ -7,7 +7,7 @@ using TagPage.Records.Storage;
 namespace TagPage.Web.Tests.Cast;
 
 /// <summary>
-/// What the running program remembers outside its file. A house is let again without a start, so each of these has to be
+/// What the running program remembers outside its file. A house is lent again without a restart, so each of these has to be
 /// harmless to the next shop; whoever adds one says here why it is.
 /// </summary>
 public sealed class MemoryTests : IDisposable

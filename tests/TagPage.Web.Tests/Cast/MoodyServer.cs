@@ -30,7 +30,7 @@ public sealed class MoodyServer : IAsyncDisposable
 
     public int Port => ((IPEndPoint)_listener.LocalEndpoint).Port;
 
-    /// <summary>Mails that came to their end, whatever was said to them then.</summary>
+    /// <summary>Emails received completely, whatever was answered then.</summary>
     public ConcurrentQueue<MimeMessage> Whole { get; } = new();
 
     /// <summary>How far its callers came, in that order.</summary>
@@ -88,7 +88,7 @@ public sealed class MoodyServer : IAsyncDisposable
 
     private sealed class Visit(MoodyServer server, NetworkStream stream) : IDisposable
     {
-        // One byte a character, so that nothing of the mail is lost.
+        // One byte a character, so that nothing of the email is lost.
         private readonly StreamReader _reader = new(stream, Encoding.Latin1);
         private string _to = "";
 

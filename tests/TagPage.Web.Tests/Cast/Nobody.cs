@@ -7,7 +7,7 @@ internal static class Nobody
 {
     public const uint Id = 65534;
 
-    /// <summary>On a thread of its own, since Linux keeps this identity by thread.</summary>
+    /// <summary>On a thread of its own, because Linux keeps this identity per thread.</summary>
     public static T Does<T>(Func<T> work)
     {
         var result = default(T);

@@ -25,7 +25,7 @@ public static class OwnPageVisits
 
     public static async Task<bool> IsOnOwnPage(this Visitor visitor) => (await visitor.Get("/my")).StatusCode == System.Net.HttpStatusCode.OK;
 
-    /// <summary>Everything that waits in the outbox goes out, into files.</summary>
+    /// <summary>Everything waiting in the outbox is sent, into files.</summary>
     public static async Task<IReadOnlyList<string>> MailsSent(this TestShop shop)
     {
         await shop.Get<MailSender>().SendAll(TestContext.Current.CancellationToken);

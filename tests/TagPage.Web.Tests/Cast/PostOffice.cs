@@ -19,7 +19,7 @@ public sealed class PostOffice : MessageStore, IAsyncDisposable
     private readonly CancellationTokenSource _closing = new();
     private readonly Task _running;
 
-    /// <summary>One that nobody uses, if there is one: shops with the same post office can live in the same house.</summary>
+    /// <summary>An unused one, if there is one: shops with the same post office can use the same house.</summary>
     public static PostOffice Open() => Idle.TryTake(out var idle) ? idle : new PostOffice();
 
     private PostOffice()
@@ -42,10 +42,10 @@ public sealed class PostOffice : MessageStore, IAsyncDisposable
 
     public ConcurrentQueue<MimeMessage> Received { get; } = new();
 
-    /// <summary>What the server says to the next mails; it takes them where nothing is set.</summary>
+    /// <summary>What the server answers to the next emails; it accepts them if nothing is set.</summary>
     public Func<SmtpResponse> Answer { get; set; } = () => SmtpResponse.Ok;
 
-    /// <summary>Runs after the mail was taken and before the server says so.</summary>
+    /// <summary>Runs after the email was accepted and before the server says so.</summary>
     public Func<Task> BeforeAnswer { get; set; } = () => Task.CompletedTask;
 
     public override async Task<SmtpResponse> SaveAsync(

@@ -5,7 +5,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Web.Tests.Cast;
 
-/// <summary>A whole shop of its own: the real program on a real SQLite file in a folder of its own, with a clock that obeys.</summary>
+/// <summary>A whole shop of its own: the real program on a real SQLite file in a folder of its own, with a clock under control.</summary>
 public sealed class TestShop : IDisposable, IAsyncDisposable
 {
     public static readonly DateOnly Today = new(2026, 11, 25);

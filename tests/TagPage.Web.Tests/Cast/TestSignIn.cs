@@ -18,7 +18,7 @@ public sealed class TestSignIn(IOptionsMonitor<AuthenticationSchemeOptions> opti
 
     private const string Either = "TestOrReal";
 
-    /// <summary>Whoever does not send the header is judged by the real cookie.</summary>
+    /// <summary>Without the header the real cookie decides.</summary>
     public static void Add(IServiceCollection services) =>
         services.AddAuthentication(o => o.DefaultAuthenticateScheme = Either)
             .AddScheme<AuthenticationSchemeOptions, TestSignIn>(SchemeName, null)

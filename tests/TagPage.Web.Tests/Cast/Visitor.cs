@@ -13,7 +13,7 @@ public sealed class Visitor(HttpClient client)
 
     public async Task<WebPage> Open(string path) => await WebPage.Of(await Get(path), path);
 
-    /// <summary>Sends the page's form as a browser would, with some fields filled in anew.</summary>
+    /// <summary>Sends the page's form as a browser would, with some fields changed.</summary>
     public async Task<WebPage> Send(WebPage page, params (string Name, string Value)[] fields) =>
         await Send(page, page.Document.QuerySelector<AngleSharp.Html.Dom.IHtmlFormElement>("main form[method=post]")!, fields);
 

@@ -170,7 +170,7 @@ public sealed class DemoTests : IDisposable
         Assert.True(await Fits(password!));
         Assert.Empty(FilesWith(password!));
         Assert.DoesNotContain(_shop.Log.All, l => l.Contains(password!, StringComparison.Ordinal));
-        // The search would find it: the owner's name does stand in the database.
+        // The search would find it: the owner's name is in the database.
         Assert.NotEmpty(FilesWith(DemoOwner.Name));
     }
 

@@ -5,7 +5,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Faults;
 
-/// <summary>Does what the manual's page about bad days says, with the very commands that stand there.</summary>
+/// <summary>Does what the manual's page about bad days says, with exactly its commands.</summary>
 public sealed partial class BadDayTests : IDisposable
 {
     private const string Before = "Ilse Marrow", Since = "Teo Quill";

@@ -83,7 +83,7 @@ public sealed partial class StolenMachineTests : IDisposable
     private static async Task<string> Cookies(TestShop shop, Func<Visitor, Task<WebPage>> enter) =>
         string.Join("; ", (await enter(shop.Stranger())).Response.Headers.GetValues("Set-Cookie").Select(c => c.Split(';')[0]));
 
-    /// <summary>Whether a browser with these cookies is let in.</summary>
+    /// <summary>Whether a browser with these cookies gets in.</summary>
     private static async Task<bool> Opens(TestShop shop, string cookies, string path)
     {
         using var request = new HttpRequestMessage(HttpMethod.Get, path);

@@ -42,7 +42,7 @@ public sealed class TypedTextTests : IDisposable
         Assert.Empty(_shop.Get<StringStore>().List());
     }
 
-    // Line breaks are those of the Unicode Standard, 5.8; what turns text about is in UAX #9.
+    // Line breaks are those of the Unicode Standard, 5.8; what reverses text is in UAX #9.
     public static TheoryData<string> NotOneLine =>
     [
         "Her\ron", "Her\non", "Her\r\non", "Her\von", "Her\fon", "Her\u0085on", "Her\u2028on", "Her\u2029on", "Her\ton",

@@ -46,7 +46,7 @@ public sealed class ContactTests : IDisposable
         Assert.NotNull(page.Document.QuerySelector("main a[href='mailto:odalys@canary.example']"));
     }
 
-    /// <summary>Judged by libphonenumber's own parser, in every country whose example number it knows; the form is RFC 3966, section 3.</summary>
+    /// <summary>Checked with libphonenumber's own parser, in every country whose example number it knows; the form is RFC 3966, section 3.</summary>
     [Fact]
     public async Task Every_countrys_number_is_one_that_dials_as_shown()
     {

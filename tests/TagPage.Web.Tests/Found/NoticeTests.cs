@@ -5,7 +5,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Found;
 
-/// <summary>What Odalys is told by mail, and her one answer: real SMTP exchanges with a server in this process.</summary>
+/// <summary>What Odalys is told by email, and her one answer: real SMTP exchanges with a server in this process.</summary>
 public sealed class NoticeTests : IAsyncDisposable
 {
     private readonly PostOffice _post = PostOffice.Open();

@@ -64,7 +64,7 @@ public sealed class ShareTests : IDisposable
         Assert.Equal(6, _shop.Records.Events());
     }
 
-    /// <summary>A machine whose clock ran years ahead has left rows that no day ever catches up with.</summary>
+    /// <summary>A machine whose clock was years ahead has left rows that no day ever catches up with.</summary>
     [Fact]
     public async Task Clock_that_was_set_back_does_not_keep_a_tag_shut()
     {

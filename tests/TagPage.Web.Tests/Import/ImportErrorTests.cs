@@ -5,7 +5,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Import;
 
-/// <summary>Every way a file can be wrong, told by file, line and column, with nothing saved.</summary>
+/// <summary>Every way a file can be wrong, reported by file, line and column, with nothing saved.</summary>
 public sealed class ImportErrorTests(ImportErrorTests.Shop house) : IClassFixture<ImportErrorTests.Shop>
 {
     public sealed class Shop : IDisposable

@@ -3,7 +3,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Web.Tests.Import;
 
-/// <summary>What stands in the tables that an import fills.</summary>
+/// <summary>The contents of the tables that an import fills.</summary>
 internal static class ImportedRows
 {
     public static readonly string[] Tables = ["client", "payer", "player", "string_kind", "racket", "tag", "spec", "job", "reading", "instrument"];

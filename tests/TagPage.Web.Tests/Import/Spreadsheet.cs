@@ -53,7 +53,7 @@ internal sealed class Spreadsheet
         return this;
     }
 
-    /// <summary>Replaces a piece of text that stands exactly once in the file.</summary>
+    /// <summary>Replaces a piece of text that is in the file exactly once.</summary>
     public Spreadsheet With(string file, string text, string instead)
     {
         Assert.Equal(2, _files[file].Split(text).Length);

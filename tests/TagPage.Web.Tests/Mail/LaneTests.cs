@@ -4,7 +4,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Mail;
 
-/// <summary>Which mail goes before which, and what one that hangs means for the others.</summary>
+/// <summary>Which email goes before which, and what a hanging one means for the others.</summary>
 public sealed class LaneTests : IAsyncDisposable
 {
     private readonly MoodyServer _server = new();

@@ -14,7 +14,7 @@ using TagPage.Web.Tests.Reminders;
 
 namespace TagPage.Web.Tests.Mail;
 
-/// <summary>Has every mail and SMS of one household written, and tells which links they hold.</summary>
+/// <summary>Has every email and SMS of one household written, and lists the links they hold.</summary>
 internal sealed partial class LinksOfMails(TestShop shop, Household household)
 {
     /// <summary>Ids of what this round's links may open, by the path before them.</summary>
@@ -22,7 +22,7 @@ internal sealed partial class LinksOfMails(TestShop shop, Household household)
 
     private long Job => long.Parse(shop.Records.Text("SELECT CAST(id AS TEXT) FROM job"), System.Globalization.CultureInfo.InvariantCulture);
 
-    /// <summary>One line a text: what it is, and its links in their order, each with "own" in place of what it opens.</summary>
+    /// <summary>One line per text: what it is, and its links in order, each with "own" in place of what it opens.</summary>
     public async Task<IReadOnlyList<string>> Of(string typed)
     {
         Clean();
@@ -100,7 +100,7 @@ internal sealed partial class LinksOfMails(TestShop shop, Household household)
         return lines;
     }
 
-    /// <summary>What a mail program makes a link of where it sees plain text.</summary>
+    /// <summary>What an email program turns into a link in plain text.</summary>
     private string Bare(string text) => string.Join(' ', BareLink().Matches(text).Select(m => Own(m.Value)));
 
     private string Own(string link) => Token().Replace(link, m =>

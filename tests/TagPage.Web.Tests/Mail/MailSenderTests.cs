@@ -6,7 +6,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Mail;
 
-/// <summary>Real SMTP exchanges with a server in this process; the mail room is driven by hand.</summary>
+/// <summary>Real SMTP exchanges with a server in this process; the mail sender is driven by hand.</summary>
 public sealed class MailSenderTests : IAsyncDisposable
 {
     private readonly PostOffice _post = PostOffice.Open();
@@ -110,7 +110,7 @@ public sealed class MailSenderTests : IAsyncDisposable
     public async Task Stop_before_the_server_answered_sends_the_same_mail_once_more_after_a_rest_and_never_none()
     {
         using var cut = new CancellationTokenSource();
-        // The server has the mail; the program stops before it hears so.
+        // The server has the email; the program stops before it learns that.
         _post.BeforeAnswer = () => cut.CancelAsync();
         Queue("Hello", "…");
         await Room.SendAll(cut.Token);

@@ -6,7 +6,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Mail;
 
-/// <summary>A shop that sends its mail to a server on this machine, driven by hand.</summary>
+/// <summary>A shop that sends its email to a server on this machine, driven by hand.</summary>
 internal static class MailShop
 {
     public static TestShop Of(int port)
@@ -32,7 +32,7 @@ internal static class MailShop
     public static void Queue(this TestShop shop, MailKind kind = MailKind.FoundNotice, string subject = "Hello") =>
         shop.Database.Write(c => shop.Get<OutboxStore>().Queue(c, new NewMail(kind, 1, subject, "…")));
 
-    /// <summary>The mail room's next looks, whatever stands in their way; it looks every five seconds.</summary>
+    /// <summary>The mail sender's next rounds, whatever prevents them; it looks every five seconds.</summary>
     public static async Task Looks(this TestShop shop, int times)
     {
         for (var n = 0; n < times; n++)
@@ -44,7 +44,7 @@ internal static class MailShop
 
     public static string MailStates(this TestShop shop) => shop.Records.Text("SELECT group_concat(state, ' ') FROM (SELECT state FROM outbox ORDER BY id)");
 
-    /// <summary>Until something is so that happens by itself.</summary>
+    /// <summary>Waits until something that happens in the background is true.</summary>
     public static async Task Until(Func<bool> isSo, TimeSpan? atMost = null)
     {
         var since = Stopwatch.GetTimestamp();

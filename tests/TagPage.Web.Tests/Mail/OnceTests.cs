@@ -5,7 +5,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Mail;
 
-/// <summary>What goes wrong on our side never makes a mail leave again and again.</summary>
+/// <summary>Nothing that goes wrong on our side makes an email leave again and again.</summary>
 public sealed class OnceTests : IAsyncDisposable
 {
     private readonly MoodyServer _server = new();
@@ -71,7 +71,7 @@ public sealed class OnceTests : IAsyncDisposable
         _server.SaysAt(MoodyServer.End, () => Task.FromResult<string?>(Break()));
         _shop.Queue();
         await _shop.Looks(1);
-        // The first process is gone with what it had in mind; two more come and go the same way.
+        // The first process is gone with what it had in memory; two more come and go in the same way.
         Mend();
 
         var second = NewRoom();
@@ -94,7 +94,7 @@ public sealed class OnceTests : IAsyncDisposable
         Assert.Single(_server.Whole.Select(m => m.MessageId).Distinct());
     }
 
-    /// <summary>The mail room of another process: nothing in mind.</summary>
+    /// <summary>The mail sender of another process: nothing in memory.</summary>
     private MailSender NewRoom() => ActivatorUtilities.CreateInstance<MailSender>(_shop.Services, ActivatorUtilities.CreateInstance<MailFates>(_shop.Services));
 
     /// <summary>Nothing can be written to the outbox any more, as on a full or locked disk.</summary>

@@ -124,7 +124,7 @@ public sealed class PatienceTests : IAsyncDisposable
         Assert.Single(_server.Whole);
     }
 
-    /// <summary>RFC 6647: a server that does not know the sender yet says 4yz and takes the mail when it comes again.</summary>
+    /// <summary>RFC 6647: a server that does not know the sender yet says 4yz and accepts the email when it comes again.</summary>
     [Theory]
     [InlineData(MoodyServer.Rcpt)]
     [InlineData(MoodyServer.Data)]
@@ -185,7 +185,7 @@ public sealed class PatienceTests : IAsyncDisposable
 
     private Task Send() => _shop.Get<MailSender>().SendAll(Token);
 
-    /// <summary>Sends to a server that keeps silent at a stage, until patience is at its end.</summary>
+    /// <summary>Sends to a server that stays silent at one stage, until the program gives up.</summary>
     private async Task Outwait(string stage)
     {
         var before = Reached(stage);

@@ -4,7 +4,7 @@ using TagPage.Web.Tests.Reminders;
 
 namespace TagPage.Web.Tests.Mail;
 
-/// <summary>What people typed changes no mail's links, whatever it is and whichever words stand around it.</summary>
+/// <summary>What people typed changes no email's links, whatever it is and whatever words are around it.</summary>
 public sealed class TypedWordsTests : IDisposable
 {
     private static readonly string[] Pieces =

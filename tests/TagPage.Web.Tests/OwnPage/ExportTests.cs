@@ -7,7 +7,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.My;
 
-/// <summary>Odalys takes everything along that the shop keeps about her household, and nothing of anybody else's.</summary>
+/// <summary>Odalys downloads everything that the shop keeps about her household, and nothing about anybody else.</summary>
 public sealed class ExportTests : IAsyncLifetime
 {
     private readonly TestShop _shop = new();
@@ -26,7 +26,7 @@ public sealed class ExportTests : IAsyncLifetime
 
     public ValueTask DisposeAsync() => _shop.DisposeAsync();
 
-    /// <summary>Whoever adds a column decides here whether clients can take it along.</summary>
+    /// <summary>Whoever adds a column decides here whether clients can download it.</summary>
     [Fact]
     public void Every_column_of_every_table_has_a_decision_and_every_decision_a_column()
     {

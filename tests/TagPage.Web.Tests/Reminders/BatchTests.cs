@@ -111,7 +111,7 @@ public sealed class BatchTests : IDisposable
         var store = _shop.Get<BatchStore>();
         store.Step();
         store.Step();
-        // The power goes while the third household's mail is written: the reminder before it goes with it.
+        // The power fails while the third household's email is written: its reminder is undone as well.
         _shop.Records.Change("CREATE TRIGGER cut BEFORE INSERT ON outbox BEGIN SELECT RAISE(ABORT, 'power cut'); END");
         Assert.Throws<SqliteException>(() => store.Step());
         Assert.Equal((2, 2), (_shop.Records.Count("reminder"), _shop.Records.Count("outbox")));

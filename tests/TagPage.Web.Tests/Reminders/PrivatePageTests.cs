@@ -3,7 +3,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Reminders;
 
-/// <summary>What the private page shows, in whose language, and what it does not take.</summary>
+/// <summary>What the private page shows, in whose language, and what it does not accept.</summary>
 public sealed class PrivatePageTests : IDisposable
 {
     private readonly TestShop _shop = new();

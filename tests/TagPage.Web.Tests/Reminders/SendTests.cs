@@ -159,7 +159,7 @@ public sealed class SendTests : IAsyncDisposable
         Assert.Single(_post.Received);
     }
 
-    /// <summary>The process is gone after the server took the second of three mails and before we noted it.</summary>
+    /// <summary>The process ends after the server accepted the second of three emails and before we noted it.</summary>
     [Fact]
     public async Task Killed_in_mid_batch_every_household_gets_its_mail_and_nobody_a_second_message_id()
     {

@@ -4,7 +4,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;
 
-/// <summary>Walks through every door of the program, as nobody, as a client and as the owner.</summary>
+/// <summary>Tries every endpoint of the program, as a stranger, as a client and as the owner.</summary>
 public sealed class AccessTests : IDisposable
 {
     private readonly TestShop _shop = new();

@@ -26,7 +26,7 @@ public sealed record Door(string Route, string Who)
     private const string NewFiles = "/{**path:file}";
 
     /// <summary>The routes the program really answers. Static files count as one door a folder.</summary>
-    /// <remarks>A named handler of a page is a door of its own.</remarks>
+    /// <remarks>A named handler of a page is an endpoint of its own.</remarks>
     public static async Task<IReadOnlyList<string>> Built(TestShop shop)
     {
         var routes = new SortedSet<string>(StringComparer.Ordinal);

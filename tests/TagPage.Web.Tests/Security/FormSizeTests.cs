@@ -7,7 +7,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;
 
-/// <summary>On the real server, since the test server takes bodies of any size.</summary>
+/// <summary>On the real server, because the test server accepts bodies of any size.</summary>
 public sealed class FormSizeTests : IDisposable
 {
     private readonly TestShop _shop = new() { IsNew = true };

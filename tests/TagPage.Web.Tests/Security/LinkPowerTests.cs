@@ -101,7 +101,7 @@ public sealed class LinkPowerTests : IDisposable
         string Roll() => rolls.Path(rolls.Get(((Outcome.Done)rolls.Order(3, new LabelSettings(), FormKey.New())).Id)!);
     }
 
-    /// <summary>A family with a link of every kind, as they come in its mails.</summary>
+    /// <summary>A family with a link of every kind, as in its emails.</summary>
     private async Task<(long Client, IReadOnlyList<string> Links)> Family(string name)
     {
         var client = _shop.Records.Client(name, OnFile.CanaryPhone, OnFile.CanaryMail);

@@ -4,7 +4,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;
 
-/// <summary>A flood of sign-ins waits in line, and who cannot be served is told so. Some of these tests leave somebody waiting.</summary>
+/// <summary>A flood of sign-ins waits in a queue, and whoever cannot be served is told so. Some of these tests leave somebody waiting.</summary>
 public sealed class PasswordGateTests : IAsyncLifetime
 {
     private readonly TestShop _shop = new() { IsNew = true };

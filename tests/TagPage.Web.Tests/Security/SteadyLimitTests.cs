@@ -65,7 +65,7 @@ public sealed class SteadyLimitTests
         Assert.InRange(Enumerable.Range(0, 10_000).Count(n => limit.HasTaken("made up " + n)), 50, 99);
     }
 
-    /// <summary>The machine's clock may be set by years in either direction; time since the start goes on as it did.</summary>
+    /// <summary>The machine's clock may be set by years in either direction; the time since the start is not affected.</summary>
     [Theory]
     [InlineData(-5)]
     [InlineData(5)]

@@ -73,7 +73,7 @@ public sealed class DueStoreTests : IDisposable
         Assert.Equal(2, _shop.Get<DueStore>().List(withUnseen: true).Households.Count);
     }
 
-    /// <summary>Those who have not come for years stand first by date, and must not use up what is counted.</summary>
+    /// <summary>Those who have not come for years are first by date, and must not use up what is counted.</summary>
     [Theory]
     [InlineData("", "1000+ clients not seen for 12 months")]
     [InlineData("UPDATE client SET reminders = 0 WHERE name LIKE 'Lapsed%'", "1000+ clients who want no reminders")]

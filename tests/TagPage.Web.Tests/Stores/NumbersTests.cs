@@ -7,7 +7,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Stores;
 
-/// <summary>A record's number is given once: what outlives a record leads to nobody else's.</summary>
+/// <summary>A record's number is given once: what outlives a record leads to no other.</summary>
 public sealed partial class NumbersTests : IDisposable
 {
     private readonly TestShop _shop = new();

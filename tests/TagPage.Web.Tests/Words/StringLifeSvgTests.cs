@@ -56,7 +56,7 @@ public sealed partial class StringLifeSvgTests
         return new HtmlParser().ParseDocument(text.ToString()).QuerySelector("svg")!;
     }
 
-    /// <summary>Where the strokes of one kind stand.</summary>
+    /// <summary>Where the strokes of one kind are.</summary>
     private static List<double> Strokes(IElement svg, string kind) =>
         [.. Starts().Matches(svg.QuerySelector(kind)?.GetAttribute("d") ?? "").Select(m => double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))];
 

@@ -105,7 +105,7 @@ public class LossModelTests
     private static LossModel Model(Material material, LossReading[] readings) =>
         LossModel.Of(StartingValues.Default.Tension.Of(material), new LossSpread(), [.. readings.Chunk(3)]);
 
-    // Beyond two years there is no day: the end of the calendar stands in.
+    // Beyond two years there is no day: the end of the calendar is used instead.
     private static DateOnly DueAt(Material material, double week, LossReading[] readings) =>
         Racket(new Row(material, week, [readings], 0, 0, 0, 0, 0, 0, 0)).AfterDays(0).Limit<TensionLimit>().Day ?? DateOnly.MaxValue;
 

@@ -87,7 +87,7 @@ public sealed record HousePage(Door Door, string Address, CompiledPageActionDesc
     public bool Looks => Page.BoundProperties.Any(b => ((PageBoundPropertyDescriptor)b).Property.GetCustomAttribute<BindPropertyAttribute>()?.SupportsGet == true)
         || Handlers.Any(h => h.HttpMethod == "Get" && h.Parameters.Count > 0);
 
-    /// <summary>Comes last, or nothing after it would be let in.</summary>
+    /// <summary>Comes last, or nothing after it would get in.</summary>
     public bool EndsTheVisit => Door.Route.Contains("out", StringComparison.Ordinal) || Door.Route.Contains("forget", StringComparison.Ordinal) || Door.Route.Contains("password", StringComparison.Ordinal);
 
     public string Asked(string query) => Address + (Handler is null ? "?" : "&") + query;

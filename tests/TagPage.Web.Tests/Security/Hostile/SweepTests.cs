@@ -6,7 +6,7 @@ namespace TagPage.Web.Tests.Security.Hostile;
 /// <summary>Every page of every visitor is sent what no browser sends; whatever it answers, it does not break.</summary>
 public sealed partial class SweepTests(House house) : IClassFixture<House>
 {
-    /// <summary>As they stand in an address or a form body: percent-encoded bytes, also such as are no UTF-8.</summary>
+    /// <summary>As in an address or a form body: percent-encoded bytes, including some that are not UTF-8.</summary>
     private static readonly string[] Nasty =
     [
         "%00", "a%00b", "%ED%A0%80", "%FF%FE", "%C0%AF", "%EF%BF%BE", "%E2%80%AE", "%0D%0AX-Evil:1", "%F0%9F%98%80", "%", "%zz", "..%2F..%2Fetc%2Fpasswd",
