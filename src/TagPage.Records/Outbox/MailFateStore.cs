@@ -56,7 +56,7 @@ public sealed class MailFateStore(Database database, TimeProvider clock)
     /// <summary>The same for everything that was on its way when a program ended. Only the program that holds the data folder may say so.</summary>
     public int LeftBehind() => database.Write(c => c.Execute(UnknownSql, new
     {
-        Why = "The program was stopped while this mail was on its way.",
+        Why = "The program was stopped while this email was on its way.",
         NotBefore = clock.GetUtcNow() + Rest,
         MostTries,
     }));

@@ -10,14 +10,14 @@ internal static class Usage
           TagPage.Web                           start the shop
           TagPage.Web demo [--new-password]     start an invented shop to try things in
           TagPage.Web import FOLDER [--check]   bring records in from CSV files; --check saves nothing
-          TagPage.Web set-up-link               print a one-time link: set the shop up, or a forgotten password anew
-          TagPage.Web copy FOLDER               make a copy of everything, also while the shop runs
+          TagPage.Web set-up-link               print a one-time link to set up the shop or to replace a forgotten password
+          TagPage.Web copy FOLDER               make a backup of everything, even while the shop runs
           TagPage.Web new-keys                  end every sign-in and void every link, after a theft; stop the shop first
           TagPage.Web --help | --version
 
-        Settings, behind the command, in the environment (TagPage__Address) or in appsettings.json:
+        Settings, after the command, in the environment (TagPage__Address) or in appsettings.json:
 
-          --urls http://localhost:5080          where to listen; http://0.0.0.0:5080 lets phones in
+          --urls http://localhost:5080          where to listen; http://0.0.0.0:5080 lets phones connect
           --TagPage:DataFolder=data             where everything is kept; data-demo for the demo
           --TagPage:Address=https://…           the address that tags carry
         """;

@@ -13,5 +13,5 @@ public sealed class ReadyModel(JobStore jobs, ReadyStore store, JobMails notices
     protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
 
     public IActionResult OnPost() => this.After(store.Tell(Who.Shop, Id),
-        _ => this.GoOn($"/shop/jobs/{Id}", $"The mail that ticket {Saved.Ticket} is ready is on its way out."));
+        _ => this.GoOn($"/shop/jobs/{Id}", $"The email that ticket {Saved.Ticket} is ready is on its way."));
 }
