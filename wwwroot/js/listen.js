@@ -89,7 +89,7 @@ async function listen (box) {
 }
 
 for (const box of document.querySelectorAll('[data-listen]')) {
-  // Browsers hand the microphone out over https only, and on this machine.
+  // Browsers grant the microphone over https only, and on this machine.
   if (!navigator.mediaDevices?.getUserMedia) break
   box.hidden = false
   const button = box.querySelector('button')

@@ -1,6 +1,6 @@
-// Small comforts of the shop area; every page works without them.
+// Conveniences in the shop area; every page works without them.
 
-// A second click while the first is on its way does nothing. The server keeps the same promise by itself.
+// Ignores a second click while the first is being handled; the server is idempotent anyway.
 document.addEventListener('submit', event => {
   const form = event.target
   if (form.dataset.sent) {
@@ -26,7 +26,7 @@ document.addEventListener('keydown', event => {
 // What is wrong with a form is read out first.
 document.querySelector('.errors')?.focus()
 
-// Copy buttons show themselves where copying works; the text stands beside them to be copied by hand.
+// Copy buttons appear where copying works; otherwise the text beside them can be copied by hand.
 for (const button of document.querySelectorAll('[data-copy]')) {
   if (!navigator.clipboard) break
   button.hidden = false
