@@ -104,7 +104,7 @@ public sealed class PlayTests : IAsyncLifetime
         refused = await _phone.Send(refused, ("Input.PlayedOn", "soon"), ("Input.LastDay", ""), ("Input.Hours", "many"));
         Assert.Equal(3, refused.Errors.Count);
         refused = await _phone.Send(refused, ("Input.PlayedOn", "2026-11-24"), ("Input.LastDay", "2026-12-01"), ("Input.Hours", "3"));
-        Assert.Equal("This day is in the future.", Assert.Single(refused.Errors));
+        Assert.Equal("This day is in the future. Choose today or earlier.", Assert.Single(refused.Errors));
         Assert.Equal(0, _shop.Records.Count("logged_hours"));
 
         await _phone.Send(refused, ("Input.PlayedOn", "2026-11-18"), ("Input.LastDay", "2026-11-20"), ("Input.Hours", "4,5"));
