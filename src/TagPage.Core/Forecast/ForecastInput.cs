@@ -42,7 +42,7 @@ public sealed record ForecastInput
     /// <summary>The day the present strings broke or came out; null while they are in.</summary>
     public DateOnly? BedEndedOn { get; init; }
 
-    /// <summary>The player's rule; null for the start rule.</summary>
+    /// <summary>The player's rule; null for whichever comes first.</summary>
     public RestringRule? Rule { get; init; }
 
     /// <summary>For the rule "every N weeks"; null or 0 when there is no number.</summary>

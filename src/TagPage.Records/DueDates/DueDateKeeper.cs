@@ -62,6 +62,8 @@ public sealed class DueDateKeeper(Database database, TimeProvider clock)
         var rows = Rows(connection, players);
         if (HoursFreezer.Freeze(connection, rows, players, settings.StartingValues))
             Histories.Into(connection, rows);
+        if (ReadingJudge.Judge(connection, rows, players, settings.StartingValues))
+            Histories.Into(connection, rows);
         var today = settings.DayOf(clock.GetUtcNow());
         var dates = rows.Select(row => (Row: row, By: row.Work(today, settings.StartingValues))).ToList();
         connection.Execute(KeepSql, dates.Where(d => !d.Row.Keeps(d.By)).Select(d => new { d.Row.RacketId, d.By.Due, d.By.SoonOn, Because = d.By.DecidedBy?.ToString() }));

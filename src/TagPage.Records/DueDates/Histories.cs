@@ -79,9 +79,13 @@ public static class Histories
         public ReadingScale Scale { get; init; }
         public double Value { get; init; }
         public double? Hours { get; init; }
+        public long Id { get; init; }
+        public bool? Doubtful { get; init; }
 
         public BedReading ToReading() => new()
         {
+            Id = Id,
+            IsDoubtful = Doubtful ?? true,
             IsFirst = First,
             Day = TakenOn,
             Time = TakenAt is null ? null : TimeOnly.ParseExact(TakenAt, "HH:mm", CultureInfo.InvariantCulture),
@@ -112,7 +116,7 @@ public static class Histories
         WHERE r.player_id IN (SELECT value FROM json_each(@players))
         ORDER BY j.strung_on, j.id;
 
-        SELECT j.id AS job_id, g.first, g.taken_on, g.taken_at, g.instrument_id, i.scale, g.value, g.hours
+        SELECT j.id AS job_id, g.id, g.first, g.taken_on, g.taken_at, g.instrument_id, i.scale, g.value, g.hours, g.doubtful
         FROM racket r
         JOIN job j ON j.racket_id = r.id AND j.strung_on IS NOT NULL
         JOIN reading g ON g.job_id = j.id

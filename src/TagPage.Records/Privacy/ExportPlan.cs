@@ -46,7 +46,7 @@ public static class ExportPlan
             + "pre_stretch_percent pieces received_on received_where promised_for strung_on strung_by machine collected_on price_minor paid_on note "
             + "told_ready_at ended_on ended_how hours_played label_date", "version"),
         new("job_request", $"job_id IN ({Jobs})", "job_id asked_in asked_words expected drop_off_where drop_off_by needed_by"),
-        new("reading", $"job_id IN ({Jobs})", "id job_id first taken_on taken_at instrument_id value hours note"),
+        new("reading", $"job_id IN ({Jobs})", "id job_id first taken_on taken_at instrument_id value hours doubtful note"),
         new("feel", $"job_id IN ({Jobs})", "job_id bed more_spin more_control more_comfort note said_on"),
         new("string_kind", $"id IN (SELECT mains_id FROM job WHERE id IN ({Jobs}) UNION SELECT crosses_id FROM job WHERE id IN ({Jobs}))",
             "id name material gauge_mm", "offered note version"),

@@ -20,6 +20,9 @@ public sealed record ReadingRow
     public decimal Value { get; init; }
     public decimal? Hours { get; init; }
     public string Note { get; init; } = "";
+
+    /// <summary>Far from what was expected; teaches nothing until the owner says that it counts.</summary>
+    public bool Doubtful { get; init; }
     public long? FirstInstrumentId { get; init; }
     public decimal? FirstValue { get; init; }
 

@@ -40,7 +40,7 @@ public sealed class ReadingStore(Database database, ShopClock clock)
 
     private const string Columns = """
         SELECT g.id, g.job_id, j.ticket, j.racket_id, g.first, j.strung_on, g.taken_on, g.taken_at, g.instrument_id,
-               i.name AS instrument, i.scale, g.value, g.hours, g.note, o.instrument_id AS first_instrument_id, o.value AS first_value
+               i.name AS instrument, i.scale, g.value, g.hours, COALESCE(g.doubtful, 0) AS doubtful, g.note, o.instrument_id AS first_instrument_id, o.value AS first_value
         FROM reading g
         JOIN job j ON j.id = g.job_id AND j.strung_on IS NOT NULL
         JOIN instrument i ON i.id = g.instrument_id
@@ -122,6 +122,16 @@ public sealed class ReadingStore(Database database, ShopClock clock)
         JOIN racket r ON r.id = j.racket_id
         WHERE j.id = @job AND {Measures}
         RETURNING id
+        """;
+
+    /// <summary>A doubtful reading counts after all, says the shop. Done tells the racket.</summary>
+    public Outcome Count(Who who, long id) => database.Write<Outcome>(c =>
+        c.ExecuteScalar<long?>(CountSql, new { who.IsShop, id }) is { } racket ? new Outcome.Done(racket) : new Outcome.Absent());
+
+    private const string CountSql = """
+        UPDATE reading SET doubtful = 0
+        WHERE id = @id AND doubtful = 1 AND @IsShop
+        RETURNING (SELECT racket_id FROM job WHERE job.id = reading.job_id)
         """;
 
     /// <summary>Only the shop removes readings, and only later ones: the first belongs to the job's form.</summary>

@@ -7,7 +7,7 @@ namespace TagPage.Web.Words;
 
 /// <summary>
 /// The tension that is left in a bed, drawn from the day it was strung: what is expected, the range that holds 80 %,
-/// readings as dots, the threshold, today and the due day. Drawn in the text's colour, in any size.
+/// readings as dots (hollow where they are doubtful), the threshold, today and the due day. Drawn in the text's colour, in any size.
 /// </summary>
 public static class LossCurveSvg
 {
@@ -33,9 +33,15 @@ public static class LossCurveSvg
         Upright(svg, frame, picture.Today, "today", words.Today, 12);
         if (picture.Due is { } due)
             Upright(svg, frame, due, "due", words.Due, LossFrame.Height - 4);
-        foreach (var (day, loss) in picture.Readings)
-            svg.AppendHtml($"<circle class=\"reading\" cx=\"{N(frame.X(day))}\" cy=\"{N(frame.Y(loss))}\" r=\"4\"/>");
+        Dots(svg, frame, picture.Readings, "reading");
+        Dots(svg, frame, picture.Doubtful, "reading doubtful");
         return svg.AppendHtml("</svg>");
+    }
+
+    private static void Dots(IHtmlContentBuilder svg, LossFrame frame, IEnumerable<(DateOnly Day, double Loss)> readings, string kind)
+    {
+        foreach (var (day, loss) in readings)
+            svg.AppendHtml($"<circle class=\"{kind}\" cx=\"{N(frame.X(day))}\" cy=\"{N(Math.Clamp(frame.Y(loss), LossFrame.Top, LossFrame.Bottom))}\" r=\"4\"/>");
     }
 
     /// <summary>A label stands beside its line, on the side where there is room.</summary>

@@ -11,6 +11,9 @@ public sealed record LossPicture(LossCurve Curve, DateOnly Today, DateOnly? Due,
 {
     private const int MostRows = 8;
 
+    /// <summary>Losses that were measured and not believed; drawn hollow.</summary>
+    public IReadOnlyList<(DateOnly Day, double Loss)> Doubtful { get; init; } = [];
+
     /// <summary>The same numbers for a table: a few days from the stringing to the end of the picture, today and the due day among them.</summary>
     public IReadOnlyList<LossPoint> Rows =>
     [

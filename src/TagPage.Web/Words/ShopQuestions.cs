@@ -1,5 +1,6 @@
 using TagPage.Core.Sports;
 using TagPage.Core.Units;
+using TagPage.Records.DueDates;
 using TagPage.Records.Jobs;
 using TagPage.Records.Readings;
 using TagPage.Records.Storage;
@@ -20,6 +21,8 @@ public static class ShopQuestions
             $"Right after stringing it was read on {first}. Two instruments cannot be compared, so nothing is learned from this reading. Choose the first one, or tick below to keep it.",
         TensionGained gained =>
             $"That is {Percent(gained.Percent)} % more tension than right after stringing ({Formats.Number(gained.First)}), and strings do not gain any. Read again without dampener, or tick below to keep it.",
+        ReadingDoubtful doubt =>
+            $"{Formats.Number(doubt.First)} before, {Formats.Number(doubt.Value)} now: is that right? It lies far from what was expected of these strings. Read again without dampener, or tick below to keep it; it teaches nothing until you say that it counts.",
         TensionGone gone =>
             $"That is {Percent(gone.Percent)} % less tension than right after stringing ({Formats.Number(gone.First)}). Read again without dampener, or tick below to keep it.",
         _ => throw new ArgumentOutOfRangeException(nameof(odd), odd.GetType().Name, "No words for this question."),

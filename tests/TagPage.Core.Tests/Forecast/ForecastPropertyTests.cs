@@ -9,7 +9,7 @@ namespace TagPage.Core.Tests.Forecast;
 
 public class ForecastPropertyTests
 {
-    // At a fixed rule: more play can move the start rule. And from some play on: without any, hours have no say.
+    // From some play on: without any, hours have no say.
     [Fact]
     public void More_play_never_moves_the_date_later() =>
         Gen.Select(Rackets, Gen.Decimal[0, 10], Gen.Decimal[0, 4], Gen.Enum<RestringRule>()).Sample(

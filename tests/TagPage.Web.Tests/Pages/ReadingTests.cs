@@ -35,6 +35,26 @@ public sealed class ReadingTests : IDisposable
         Assert.Contains("15 % of tension lost", (await owner.Open($"/shop/jobs/{_job}")).Main, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Slip_is_asked_about_drawn_hollow_when_kept_and_counted_with_a_press()
+    {
+        var owner = _shop.Owner();
+        var asked = await owner.Send(await owner.Open($"/shop/readings/new/{_job}"), ("Input.Value", "26.9"), ("Input.TakenOn", "2026-11-22"));
+        Assert.StartsWith("62 before, 26.9 now: is that right?", Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.Equal(0, Later);
+
+        await owner.Send(asked, ("Input.Confirmed", asked.Document.QuerySelector("#Input_Confirmed")!.GetAttribute("value")!));
+        var card = await owner.Open($"/shop/rackets/{_racket}");
+        Assert.Contains("Doubtful, not counted.", card.Main, StringComparison.Ordinal);
+        Assert.Contains("Estimate from typical values", card.Main, StringComparison.Ordinal);
+        Assert.Single(card.Document.QuerySelectorAll("circle.doubtful"));
+
+        await owner.Send(card, card.Form("/shop/readings/count/2"));
+        card = await owner.Open($"/shop/rackets/{_racket}");
+        Assert.Contains("Learned from 1 reading", card.Main, StringComparison.Ordinal);
+        Assert.Empty(card.Document.QuerySelectorAll("circle.doubtful"));
+    }
+
     [Theory]
     [InlineData("Input.Value", "65", "more tension than right after stringing")]
     [InlineData("Input.Value", "12", "less tension than right after stringing")]
@@ -89,7 +109,7 @@ public sealed class ReadingTests : IDisposable
     {
         var owner = _shop.Owner();
         var before = _shop.Records.Text("SELECT due_on || due_because FROM racket");
-        await owner.Send(await owner.Open($"/shop/readings/new/{_job}"), ("Input.Value", "40"), ("Input.TakenOn", "2026-11-10"));
+        await owner.Send(await owner.Open($"/shop/readings/new/{_job}"), ("Input.Value", "49"), ("Input.TakenOn", "2026-11-10"));
         Assert.NotEqual(before, _shop.Records.Text("SELECT due_on || due_because FROM racket"));
         Assert.Contains("The label says", (await owner.Open($"/shop/rackets/{_racket}")).Main, StringComparison.Ordinal);
 

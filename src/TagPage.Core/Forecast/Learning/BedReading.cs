@@ -5,6 +5,9 @@ namespace TagPage.Core.Forecast.Learning;
 /// <summary>A number measured on a strung bed, dampener off.</summary>
 public sealed record BedReading
 {
+    /// <summary>The reading's own number.</summary>
+    public long Id { get; init; }
+
     /// <summary>Right after stringing; the later ones are compared with it.</summary>
     public required bool IsFirst { get; init; }
 
@@ -23,7 +26,7 @@ public sealed record BedReading
     /// <summary>Hours played on the strings when it was taken, frozen then; null where nobody can tell.</summary>
     public double? Hours { get; init; }
 
-    /// <summary>Kept although it lies far from what was expected; teaches nothing.</summary>
+    /// <summary>Not counted, or not yet: it lies far from what was expected, or nobody has looked at it. Teaches nothing.</summary>
     public bool IsDoubtful { get; init; }
 
     /// <summary>The loss against the first reading; null where the two cannot be compared.</summary>

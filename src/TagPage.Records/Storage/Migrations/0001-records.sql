@@ -423,6 +423,8 @@ CREATE TABLE reading (
   value         REAL    NOT NULL CHECK (value > 0 AND value < 5000),
   -- Hours played on the strings by then, frozen when the reading is written down; null where nobody can tell.
   hours         REAL    CHECK (hours >= 0),
+  -- 1: it lies far from what was expected, and teaches nothing until the owner says that it counts. Null until that was looked at.
+  doubtful      INTEGER CHECK (doubtful IN (0, 1)),
   note          TEXT    NOT NULL DEFAULT ''
 ) STRICT;
 CREATE UNIQUE INDEX reading_first ON reading (job_id) WHERE first = 1;
@@ -743,7 +745,7 @@ END;
 CREATE TRIGGER reading_due_new AFTER INSERT ON reading BEGIN
   INSERT INTO due_again (player_id) SELECT r.player_id FROM job j JOIN racket r ON r.id = j.racket_id WHERE j.id = new.job_id ON CONFLICT DO UPDATE SET in_background = 0;
 END;
-CREATE TRIGGER reading_due_again AFTER UPDATE OF job_id, first, taken_on, taken_at, instrument_id, value ON reading BEGIN
+CREATE TRIGGER reading_due_again AFTER UPDATE OF job_id, first, taken_on, taken_at, instrument_id, value, doubtful ON reading BEGIN
   INSERT INTO due_again (player_id) SELECT r.player_id FROM job j JOIN racket r ON r.id = j.racket_id WHERE j.id IN (old.job_id, new.job_id) ON CONFLICT DO UPDATE SET in_background = 0;
 END;
 CREATE TRIGGER reading_due_gone AFTER DELETE ON reading BEGIN

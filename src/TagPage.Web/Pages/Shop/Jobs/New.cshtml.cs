@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.DueDates;
 using TagPage.Records.Jobs;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
@@ -9,7 +10,7 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, ReadingStore readings, JobChoicesReader choices, ShopStore shops, ShopClock clock) : PageModel
+public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, ReadingStore readings, DoubtStore doubts, JobChoicesReader choices, ShopStore shops, ShopClock clock) : PageModel
 {
     [BindProperty(SupportsGet = true, Name = "racket")]
     public long RacketId { get; set; }
@@ -61,7 +62,11 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
     private IReadOnlyList<Oddity> ReadingOddities => Measured is { } bed && Input.OldReading is not null
         ? ReadingRules.Oddities(bed, clock.Today, Input.OldEndedOn ?? Input.ReceivedOn, Input.OldReading, Input.OldInstrumentId,
             (nameof(Input.OldEndedOn), nameof(Input.OldReading), nameof(Input.OldInstrumentId)))
+            is { Count: > 0 } odd ? odd : Doubts(bed)
         : [];
+
+    private IReadOnlyList<Oddity> Doubts(MeasuredBed bed) =>
+        doubts.Of(bed.JobId, Input.OldEndedOn ?? Input.ReceivedOn, null, Input.OldInstrumentId, Input.OldReading, nameof(Input.OldReading)) is { } doubt ? [doubt] : [];
 
     private bool Load()
     {

@@ -53,8 +53,11 @@ public sealed class CardModel(
 
     /// <summary>The picture of how the tension drops; null where the strings are not known or not played.</summary>
     public LossPicture? Loss => Restring.Limits.OfType<TensionLimit>().FirstOrDefault()?.Curve is { } curve
-        ? new LossPicture(curve, Today, Restring.Due, [.. Readings.Where(r => r.LossPercent is not null).Select(r => (r.TakenOn, r.LossPercent!.Value))])
+        ? new LossPicture(curve, Today, Restring.Due, [.. Measured(doubtful: false)]) { Doubtful = [.. Measured(doubtful: true)] }
         : null;
+
+    private IEnumerable<(DateOnly, double)> Measured(bool doubtful) =>
+        Readings.Where(r => r.Doubtful == doubtful && r.LossPercent is not null).Select(r => (r.TakenOn, r.LossPercent!.Value));
 
     /// <summary>Whether the racket's rule lets tension decide.</summary>
     public bool TensionCounts => Restring.Limits.Any(limit => limit is { Kind: LimitKind.Tension, Counts: true });

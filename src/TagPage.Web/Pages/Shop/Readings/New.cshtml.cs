@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.Rendering;
+using TagPage.Records.DueDates;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -8,7 +9,7 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Readings;
 
-public sealed class NewModel(ReadingStore store, JobChoicesReader choices, ShopClock clock) : RecordPage<MeasuredBed>
+public sealed class NewModel(ReadingStore store, DoubtStore doubts, JobChoicesReader choices, ShopClock clock) : RecordPage<MeasuredBed>
 {
     [BindProperty]
     public ReadingInput Input { get; set; } = new();
@@ -29,5 +30,9 @@ public sealed class NewModel(ReadingStore store, JobChoicesReader choices, ShopC
     }
 
     private IReadOnlyList<Oddity> Oddities => ReadingRules.Oddities(
-        Saved, clock.Today, Input.TakenOn, Input.Value, Input.InstrumentId, (nameof(Input.TakenOn), nameof(Input.Value), nameof(Input.InstrumentId)));
+        Saved, clock.Today, Input.TakenOn, Input.Value, Input.InstrumentId, (nameof(Input.TakenOn), nameof(Input.Value), nameof(Input.InstrumentId)))
+        is { Count: > 0 } odd ? odd : Doubts;
+
+    private IReadOnlyList<Oddity> Doubts =>
+        doubts.Of(Id, Input.TakenOn, Input.TakenAt, Input.InstrumentId, Input.Value, nameof(Input.Value)) is { } doubt ? [doubt] : [];
 }
