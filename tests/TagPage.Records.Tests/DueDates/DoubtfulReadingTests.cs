@@ -3,7 +3,6 @@ using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Records.Tests.Cast;
-using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Records.Tests.DueDates;
 
