@@ -86,7 +86,7 @@ public sealed class OwnersSideTests : IDisposable
         Assert.Contains("Lost since 20 Nov 2026", card.Main, StringComparison.Ordinal);
         Assert.Contains("Left at court 3 on Sunday.", (await _shop.Stranger().Open("/t/" + _code)).Main, StringComparison.Ordinal);
 
-        await _runa.Send(card, card.Form($"/back/{_racket}"));
+        await _runa.Send(card, card.Form("?handler=back"));
 
         Assert.Equal("|", _shop.Records.Text("SELECT COALESCE(lost_since, '') || '|' || lost_note FROM racket"));
         Assert.DoesNotContain("court 3", (await _shop.Stranger().Open("/t/" + _code)).Main, StringComparison.Ordinal);

@@ -14,6 +14,9 @@ public abstract class RecordPage<TRow> : PageModel where TRow : class
 
     public TRow Saved { get; private set; } = default!;
 
+    /// <summary>Else than the route's {id} for a page that adds something to the record its query names.</summary>
+    protected virtual long Asked => long.Parse((string)RouteData.Values["id"]!, CultureInfo.InvariantCulture);
+
     /// <returns>Null for a record that is not there, or not theirs to see.</returns>
     protected abstract TRow? Find(long id);
 
@@ -21,7 +24,7 @@ public abstract class RecordPage<TRow> : PageModel where TRow : class
     [NonHandler]
     public override void OnPageHandlerExecuting(PageHandlerExecutingContext context)
     {
-        Id = long.Parse((string)RouteData.Values["id"]!, CultureInfo.InvariantCulture);
+        Id = Asked;
         if (Find(Id) is { } row)
             Saved = row;
         else

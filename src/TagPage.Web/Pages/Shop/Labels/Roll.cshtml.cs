@@ -1,48 +1,37 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Render.Pdf;
 using TagPage.Records.Labels;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
 
 /// <summary>One roll: how far it is, and once it is made, its file.</summary>
-public sealed class RollModel(RollStore rolls, LabelMaker maker) : PageModel
+public sealed class RollModel(RollStore rolls, LabelMaker maker) : KeyPage<RollStore.Row>("token")
 {
-    public RollStore.Row Roll { get; private set; } = new();
-
-    public string Path => rolls.Path(Roll);
+    public string Path => rolls.Path(Saved);
 
     /// <summary>The first label, once there is one.</summary>
     public LaidLabel? First { get; private set; }
 
-    public IActionResult OnGet(string token)
+    protected override RollStore.Row? Find(string key) => rolls.Of(key);
+
+    public void OnGet()
     {
-        if (!Load(token))
-            return NotFound();
-        First = rolls.Codes(Roll.Id) is [var first, ..] ? maker.Blank(first, StockOf(LabelPages.OneEach)) : null;
-        if (!Roll.IsReady)
+        First = rolls.Codes(Saved.Id) is [var first, ..] ? maker.Blank(first, StockOf(LabelPages.OneEach)) : null;
+        if (!Saved.IsReady)
             Response.Headers["Refresh"] = "1";
-        return Page();
     }
 
-    public IActionResult OnGetPdf(string token, LabelPages pages = LabelPages.OneEach)
+    public IActionResult OnGetPdf(LabelPages pages = LabelPages.OneEach)
     {
-        if (!Load(token) || !Roll.IsReady || rolls.Codes(Roll.Id) is not { Count: > 0 } codes)
+        if (!Saved.IsReady || rolls.Codes(Saved.Id) is not { Count: > 0 } codes)
             return NotFound();
         var stock = StockOf(pages);
-        return File(LabelPdf.Of(LabelMaker.Pages(codes.Select(code => maker.Blank(code, stock)), pages, Roll.Settings.Sheet())), "application/pdf");
-    }
-
-    private bool Load(string token)
-    {
-        if (rolls.Of(token) is not { } roll)
-            return false;
-        Roll = roll;
-        return true;
+        return File(LabelPdf.Of(LabelMaker.Pages(codes.Select(code => maker.Blank(code, stock)), pages, Saved.Settings.Sheet())), "application/pdf");
     }
 
     private LabelStock StockOf(LabelPages pages) =>
-        pages == LabelPages.Sheet ? Roll.Settings.OnSheet(Roll.Settings.Stock()) : Roll.Settings.Stock();
+        pages == LabelPages.Sheet ? Saved.Settings.OnSheet(Saved.Settings.Stock()) : Saved.Settings.Stock();
 }

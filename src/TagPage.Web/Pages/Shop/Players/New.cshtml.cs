@@ -1,12 +1,12 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Players;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Players;
 
-public sealed class NewModel(PlayerStore store) : PageModel
+/// <summary>A player of the client that is named in the query.</summary>
+public sealed class NewModel(PlayerStore store) : RecordPage<string>
 {
     [BindProperty(SupportsGet = true)]
     public long Client { get; set; }
@@ -14,36 +14,14 @@ public sealed class NewModel(PlayerStore store) : PageModel
     [BindProperty]
     public PlayerInput Input { get; set; } = new();
 
-    public string ClientName { get; private set; } = "";
+    protected override long Asked => Client;
 
-    public IActionResult OnGet()
-    {
-        if (!Load())
-            return NotFound();
-        Input = new PlayerInput { FormKey = FormKey.New() };
-        return Page();
-    }
+    protected override string? Find(long id) => store.ClientName(id);
 
-    public IActionResult OnPost()
-    {
-        if (!Load())
-            return NotFound();
-        if (!ModelState.IsValid)
-            return Page();
-        switch (store.Add(Who.Shop, Client, Input.ToEntry()))
-        {
-            case Outcome.Refused refused:
-                return this.Refuse(refused);
-            case Outcome.Done done:
-                this.Say($"{Input.Name} is on file.", "Add a racket", $"/shop/rackets/new?player={done.Id}");
-                return Redirect($"/shop/clients/{Client}#player-{done.Id}");
-        }
-        return NotFound();
-    }
+    public void OnGet() => Input = new PlayerInput { FormKey = FormKey.New() };
 
-    private bool Load()
-    {
-        ClientName = store.ClientName(Client) ?? "";
-        return ClientName.Length > 0;
-    }
+    public IActionResult OnPost() => ModelState.IsValid
+        ? this.After(store.Add(Who.Shop, Client, Input.ToEntry()), id => this.GoOn(
+            $"/shop/clients/{Client}#player-{id}", $"{Input.Name} is on file.", "Add a racket", $"/shop/rackets/new?player={id}"))
+        : Page();
 }

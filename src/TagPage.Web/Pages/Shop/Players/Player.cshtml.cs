@@ -1,22 +1,20 @@
-using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Forecast;
 using TagPage.Core.Players;
 using TagPage.Core.Rackets;
 using TagPage.Records.Players;
 using TagPage.Records.PlayTime;
 using TagPage.Records.Shop;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Players;
 
 /// <summary>A player: habit, pauses, how play is shared among the rackets, and what was learned from their strings.</summary>
-public sealed class PlayerModel(PlayerStore players, PlayerPageStore store, PauseStore pauses, ShopStore shops, ShopClock clock) : PageModel
+public sealed class PlayerModel(PlayerStore players, PlayerPageStore store, PauseStore pauses, ShopStore shops, ShopClock clock)
+    : RecordPage<PlayerStore.Row>
 {
     /// <summary>A racket, its share of play in per cent, and its date.</summary>
     public sealed record Item(PlayerPageStore.Racket Racket, double Share, RestringBy By);
-
-    public PlayerStore.Row Player { get; private set; } = new();
 
     public IReadOnlyList<Item> Rackets { get; private set; } = [];
 
@@ -31,19 +29,17 @@ public sealed class PlayerModel(PlayerStore players, PlayerPageStore store, Paus
 
     public DateOnly Today => clock.Today;
 
-    public IActionResult OnGet(long id)
+    protected override PlayerStore.Row? Find(long id) => players.Get(id);
+
+    public void OnGet()
     {
-        if (players.Get(id) is not { } player)
-            return NotFound();
-        Player = player;
-        Pauses = pauses.Of(id);
-        Beds = store.Beds(id, IntervalsSvg.MostBars);
-        var (rackets, values) = (store.Rackets(id), Values);
+        Pauses = pauses.Of(Id);
+        Beds = store.Beds(Id, IntervalsSvg.MostBars);
+        var (rackets, values) = (store.Rackets(Id), Values);
         var states = rackets.Select(r => r.State).ToList();
         Rackets = [.. rackets.Select(r => new Item(r, RacketShare.Of(r.State, states, values.SpareWeight), r.Work(Today, values)))];
         if (rackets is [var first, ..])
-            Learned = LearnedRow.Of(first.History.Jobs, first.Sport, player.Hitting, values);
-        return Page();
+            Learned = LearnedRow.Of(first.History.Jobs, first.Sport, Saved.Hitting, values);
     }
 
     /// <summary>Whether a racket gets any of the play.</summary>

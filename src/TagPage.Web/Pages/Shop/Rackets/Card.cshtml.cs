@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Forecast;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
@@ -12,16 +11,16 @@ using TagPage.Records.Shop;
 using TagPage.Records.Specs;
 using TagPage.Records.Storage;
 using TagPage.Records.Tags;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Pages.Shop.Shared;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
 public sealed class CardModel(
-    CardStore cards, SpecStore specs, TagStore tags, FoundLogStore found, ReadingStore readings, HoursStore hours, ShopStore shops, ShopClock clock) : PageModel
+    CardStore cards, SpecStore specs, TagStore tags, LostStore lost, FoundLogStore found, ReadingStore readings, HoursStore hours, ShopStore shops, ShopClock clock)
+    : RecordPage<CardStore.Card>
 {
-    public CardStore.Card Racket { get; private set; } = new();
-
     public RestringBy Restring { get; private set; } = new() { State = RestringState.NotStrungYet };
 
     public IReadOnlyList<SpecStore.Row> Specs { get; private set; } = [];
@@ -43,13 +42,13 @@ public sealed class CardModel(
     public DateOnly Today { get; private set; }
 
     /// <summary>The job whose strings are in the racket, or null.</summary>
-    public CardStore.Job? InIt => Racket.Jobs.FirstOrDefault(j => j.StrungOn is not null) is { EndedOn: null } job && !(Racket.ElsewhereOn > job.StrungOn) ? job : null;
+    public CardStore.Job? InIt => Saved.Jobs.FirstOrDefault(j => j.StrungOn is not null) is { EndedOn: null } job && !(Saved.ElsewhereOn > job.StrungOn) ? job : null;
 
-    public CardStore.Job? OnBench => Racket.Jobs.FirstOrDefault(j =>
+    public CardStore.Job? OnBench => Saved.Jobs.FirstOrDefault(j =>
         j.State is Core.Jobs.JobState.Waiting or Core.Jobs.JobState.OnMachine or Core.Jobs.JobState.Strung);
 
     /// <summary>Whether its client can be reminded of it: due, not at the bench, not put off, and reminders are wanted.</summary>
-    public bool CanRemind => Racket.Reminders && OnBench is null && !(Racket.NotBefore > Today) && Restring.IsDue;
+    public bool CanRemind => Saved.Reminders && OnBench is null && !(Saved.NotBefore > Today) && Restring.IsDue;
 
     /// <summary>The picture of how the tension drops; null where the strings are not known or not played.</summary>
     public LossPicture? Loss => Restring.Limits.OfType<TensionLimit>().FirstOrDefault()?.Curve is { } curve
@@ -62,23 +61,26 @@ public sealed class CardModel(
     /// <summary>Whether the racket's rule lets tension decide.</summary>
     public bool TensionCounts => Restring.Limits.Any(limit => limit is { Kind: LimitKind.Tension, Counts: true });
 
-    public bool IsInPlay => Racket.State is RacketState.InTurn or RacketState.Spare;
+    public bool IsInPlay => Saved.State is RacketState.InTurn or RacketState.Spare;
 
-    public int DrawnMains => Racket.PatternMains ?? SportFacts.Of(Racket.Sport).DrawnMains;
+    public int DrawnMains => Saved.PatternMains ?? SportFacts.Of(Saved.Sport).DrawnMains;
 
-    public IActionResult OnGet(long id)
+    protected override CardStore.Card? Find(long id) => cards.Get(id);
+
+    public void OnGet()
     {
-        if (cards.Get(id) is not { } card)
-            return NotFound();
-        (Racket, Today) = (card, clock.Today);
-        Restring = card.Work(Today, Shop.StartingValues);
-        Specs = specs.Of(id);
+        Today = clock.Today;
+        Restring = Saved.Work(Today, Shop.StartingValues);
+        Specs = specs.Of(Id);
         Readings = InIt is { } bed ? readings.Of(bed.Id) : [];
-        Logged = hours.Since(Who.Shop, id, card.StrungOn);
-        Found = [.. found.Of(id).Select(e => new FoundLogRow(e, clock.OnTheWall(e.At), false))];
-        var all = tags.Of(id);
+        Logged = hours.Since(Who.Shop, Id, Saved.StrungOn);
+        Found = [.. found.Of(Id).Select(e => new FoundLogRow(e, clock.OnTheWall(e.At), false))];
+        var all = tags.Of(Id);
         Tag = all.FirstOrDefault(t => t.State == TagState.Live);
         RetiredTags = [.. all.Where(t => t.State == TagState.Retired)];
-        return Page();
     }
+
+    /// <summary>A lost racket is back.</summary>
+    public IActionResult OnPostBack() =>
+        this.After(lost.Back(Who.Shop, Id), _ => this.GoOn($"/shop/rackets/{Id}", "The racket is back and no longer marked as lost."));
 }

@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Players;
 using TagPage.Records.Rackets;
 using TagPage.Records.Search;
@@ -8,7 +7,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
-public sealed class HandOverModel(RacketStore rackets, PlayerPickStore players, HandOverStore store) : PageModel
+public sealed class HandOverModel(RacketStore rackets, PlayerPickStore players, HandOverStore store) : RecordPage<RacketStore.Row>
 {
     [BindProperty(SupportsGet = true)]
     public string? Q { get; set; }
@@ -19,44 +18,29 @@ public sealed class HandOverModel(RacketStore rackets, PlayerPickStore players, 
     [BindProperty]
     public HandOverInput Input { get; set; } = new();
 
-    public RacketStore.Row Racket { get; private set; } = new();
-
     public PlayerPickStore.Row? Receiver { get; private set; }
 
     public IReadOnlyList<PlayerPickStore.Row> Players { get; private set; } = [];
 
-    public IActionResult OnGet(long id)
+    protected override RacketStore.Row? Find(long id)
     {
-        if (!Load(id))
-            return NotFound();
-        Input = new HandOverInput { FormKey = FormKey.New(), Version = Racket.Version, Number = Receiver?.NextNumber };
-        Players = SearchWords.Of(Q) is { } words ? [.. players.Find(words).Where(p => p.Id != Racket.PlayerId)] : [];
-        return Page();
+        Receiver = To is { } to ? players.Get(to) : null;
+        return To is null || Receiver is not null ? rackets.Get(id) : null;
     }
 
-    public IActionResult OnPost(long id)
+    public void OnGet()
     {
-        if (!Load(id) || Receiver is null)
+        Input = new HandOverInput { FormKey = FormKey.New(), Version = Saved.Version, Number = Receiver?.NextNumber };
+        Players = SearchWords.Of(Q) is { } words ? [.. players.Find(words).Where(p => p.Id != Saved.PlayerId)] : [];
+    }
+
+    public IActionResult OnPost()
+    {
+        if (Receiver is null)
             return NotFound();
         if (!ModelState.IsValid)
             return Page();
-        switch (store.HandOver(Who.Shop, id, Receiver.Id, Input.ToEntry()))
-        {
-            case Outcome.Refused refused:
-                return this.Refuse(refused, Racket.Version);
-            case Outcome.Done done:
-                this.Say($"{Receiver.Name} has the racket now.", "Make its new tag", $"/shop/tags/new?racket={done.Id}");
-                return Redirect($"/shop/rackets/{done.Id}");
-        }
-        return NotFound();
-    }
-
-    private bool Load(long id)
-    {
-        if (rackets.Get(id) is not { } row)
-            return false;
-        Racket = row;
-        Receiver = To is { } to ? players.Get(to) : null;
-        return To is null || Receiver is not null;
+        return this.After(store.HandOver(Who.Shop, Id, Receiver.Id, Input.ToEntry()), id => this.GoOn(
+            $"/shop/rackets/{id}", $"{Receiver.Name} has the racket now.", "Make its new tag", $"/shop/tags/new?racket={id}"), Saved.Version);
     }
 }

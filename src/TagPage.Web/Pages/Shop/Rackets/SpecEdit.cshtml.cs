@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Rackets;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
@@ -8,59 +7,39 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
-public sealed class SpecEditModel(RacketStore rackets, SpecStore store, ShopClock clock) : PageModel
+public sealed class SpecEditModel(RacketStore rackets, SpecStore store, ShopClock clock) : RecordPage<SpecStore.Row>
 {
+    [BindProperty(SupportsGet = true), FromRoute(Name = "racket")]
+    public long RacketId { get; set; }
+
     [BindProperty]
     public SpecInput Input { get; set; } = new();
 
-    public RacketStore.Row Racket { get; private set; } = new();
+    public RacketStore.Row Racket => rackets.Get(RacketId)!;
 
-    public SpecStore.Row Saved { get; private set; } = new();
+    protected override SpecStore.Row? Find(long id) => store.Get(RacketId, id);
 
-    public IActionResult OnGet(long racket, long id)
+    public void OnGet() => Input = new SpecInput
     {
-        if (!Load(racket, id))
-            return NotFound();
-        Input = new SpecInput
-        {
-            Version = Saved.Version,
-            MeasuredOn = Saved.MeasuredOn,
-            WeightG = Saved.WeightG,
-            BalanceMm = Saved.BalanceMm,
-            SwingWeight = Saved.SwingWeight,
-            Stiffness = Saved.Stiffness,
-            StiffnessScale = Saved.StiffnessScale,
-            LengthMm = Saved.LengthMm,
-            Strung = Saved.Strung,
-            GripOn = Saved.GripOn,
-            DampenerOn = Saved.DampenerOn,
-            Note = Saved.Note,
-        };
-        return Page();
-    }
+        Version = Saved.Version,
+        MeasuredOn = Saved.MeasuredOn,
+        WeightG = Saved.WeightG,
+        BalanceMm = Saved.BalanceMm,
+        SwingWeight = Saved.SwingWeight,
+        Stiffness = Saved.Stiffness,
+        StiffnessScale = Saved.StiffnessScale,
+        LengthMm = Saved.LengthMm,
+        Strung = Saved.Strung,
+        GripOn = Saved.GripOn,
+        DampenerOn = Saved.DampenerOn,
+        Note = Saved.Note,
+    };
 
-    public IActionResult OnPost(long racket, long id)
+    public IActionResult OnPost()
     {
-        if (!Load(racket, id))
-            return NotFound();
         if (!ModelState.IsValid || this.Asks(SpecQuestions.Of(Racket.Sport, clock.Today, Input), Input.Confirmed))
             return Page();
-        switch (store.Change(Who.Shop, racket, id, Input.ToEntry()))
-        {
-            case Outcome.Absent:
-                return NotFound();
-            case Outcome.Refused refused:
-                return this.Refuse(refused, Saved.Version);
-        }
-        this.Say("The spec is saved.");
-        return Redirect($"/shop/rackets/{racket}#specs");
-    }
-
-    private bool Load(long racket, long id)
-    {
-        if (rackets.Get(racket) is not { } row || store.Get(racket, id) is not { } saved)
-            return false;
-        (Racket, Saved) = (row, saved);
-        return true;
+        return this.After(store.Change(Who.Shop, RacketId, Id, Input.ToEntry()),
+            _ => this.GoOn($"/shop/rackets/{RacketId}#specs", "The spec is saved."), Saved.Version);
     }
 }

@@ -1,20 +1,19 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Forecast;
 using TagPage.Core.Strings;
 using TagPage.Records.Jobs;
 using TagPage.Records.Rackets;
 using TagPage.Records.Shop;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
 /// <summary>What the date would be with other strings, another rule or more play. Nothing is saved.</summary>
-public sealed class WhatIfModel(CardStore cards, StringPickStore strings, ShopStore shops, ShopClock clock) : PageModel
+public sealed class WhatIfModel(CardStore cards, StringPickStore strings, ShopStore shops, ShopClock clock)
+    : RecordPage<CardStore.Card>
 {
     [BindProperty(SupportsGet = true)]
     public WhatIfInput Input { get; set; } = new();
-
-    public CardStore.Card Racket { get; private set; } = new();
 
     public IReadOnlyList<StringPickStore.Choice> Strings { get; private set; } = [];
 
@@ -24,16 +23,15 @@ public sealed class WhatIfModel(CardStore cards, StringPickStore strings, ShopSt
     /// <summary>As it would be; null as long as nothing is supposed.</summary>
     public RestringBy? Then { get; private set; }
 
-    public IActionResult OnGet(long id)
+    protected override CardStore.Card? Find(long id) => cards.Get(id);
+
+    public void OnGet()
     {
-        if (cards.Get(id) is not { } card)
-            return NotFound();
-        (Racket, Strings) = (card, strings.Choices([]));
+        Strings = strings.Choices([]);
         var (today, values) = (clock.Today, shops.Get().StartingValues);
-        Now = card.WhatIf(today, values);
+        Now = Saved.WhatIf(today, values);
         if (ModelState.IsValid && !Input.IsEmpty)
-            Then = card.WhatIf(today, values, Supposed);
-        return Page();
+            Then = Saved.WhatIf(today, values, Supposed);
     }
 
     private ForecastInput Supposed(ForecastInput input) => input with

@@ -3,7 +3,6 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Colour;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
@@ -40,9 +39,6 @@ public sealed class HomePageModel(SettingsStore store, ShopStore shops, PublicSt
             Previewed = OwnersMarkdown.Render(Input.HomeMarkdown ?? "");
             return Page();
         }
-        if (store.SavePage(Input.ToEntry()) is Outcome.Refused refused)
-            return this.Refuse(refused, shops.Get().Version);
-        this.Say("Your page is saved.", "See it", "/");
-        return Redirect("/shop/settings/page");
+        return this.After(store.SavePage(Input.ToEntry()), _ => this.GoOn("/shop/settings/page", "Your page is saved.", "See it", "/"), shops.Get().Version);
     }
 }

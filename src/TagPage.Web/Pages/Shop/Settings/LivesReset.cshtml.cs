@@ -3,7 +3,6 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Forecast;
 using TagPage.Records.DueDates;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Settings;
@@ -17,13 +16,8 @@ public sealed class LivesResetModel(SettingsStore store, DateEffectStore effects
 
     public void OnGet() => Version = shops.Get().Version;
 
-    public IActionResult OnPost()
-    {
-        if (!ModelState.IsValid)
-            return Page();
-        if (store.SaveLives(Version, StartingValues.Default) is Outcome.Refused refused)
-            return this.Refuse(refused);
-        this.Say("String lives are back at the starting values.");
-        return Redirect("/shop/settings/lives");
-    }
+    public IActionResult OnPost() => ModelState.IsValid
+        ? this.After(store.SaveLives(Version, StartingValues.Default),
+            _ => this.GoOn("/shop/settings/lives", "String lives are back at the starting values."))
+        : Page();
 }

@@ -1,7 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Settings;
@@ -13,13 +12,7 @@ public sealed class MessagesModel(SettingsStore store, ShopStore shops) : PageMo
 
     public void OnGet() => Input = MessagesInput.Of(shops.Get());
 
-    public IActionResult OnPost()
-    {
-        if (!ModelState.IsValid)
-            return Page();
-        if (store.SaveMessages(Input.ToEntry()) is Outcome.Refused refused)
-            return this.Refuse(refused, shops.Get().Version);
-        this.Say("The messages are saved.");
-        return Redirect("/shop/settings");
-    }
+    public IActionResult OnPost() => ModelState.IsValid
+        ? this.After(store.SaveMessages(Input.ToEntry()), _ => this.GoOn("/shop/settings", "The messages are saved."), shops.Get().Version)
+        : Page();
 }

@@ -1,7 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Settings;
@@ -13,13 +12,7 @@ public sealed class ShopModel(SettingsStore store, ShopStore shops) : PageModel
 
     public void OnGet() => Input = ShopInput.Of(shops.Get());
 
-    public IActionResult OnPost()
-    {
-        if (!ModelState.IsValid)
-            return Page();
-        if (store.SaveShop(Input.ToEntry()) is Outcome.Refused refused)
-            return this.Refuse(refused, shops.Get().Version);
-        this.Say("The shop's details are saved.");
-        return Redirect("/shop/settings");
-    }
+    public IActionResult OnPost() => ModelState.IsValid
+        ? this.After(store.SaveShop(Input.ToEntry()), _ => this.GoOn("/shop/settings", "The shop's details are saved."), shops.Get().Version)
+        : Page();
 }

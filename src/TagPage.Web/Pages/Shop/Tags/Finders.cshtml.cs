@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Tags;
 using TagPage.Records.Storage;
 using TagPage.Records.Tags;
@@ -8,25 +7,16 @@ using TagPage.Web.Http.Forms;
 namespace TagPage.Web.Pages.Shop.Tags;
 
 /// <summary>Closes a live tag's found page, or opens it again.</summary>
-public sealed class FindersModel(TagStore store) : PageModel
+public sealed class FindersModel(TagStore store) : KeyPage<TagStore.Row>("code")
 {
-    public TagStore.Row Saved { get; private set; } = new();
+    protected override TagStore.Row? Find(string key) =>
+        TagCode.Read(key).Code is { } code && store.Get(code) is { State: TagState.Live } row ? row : null;
 
-    public IActionResult OnGet(string code) => Load(code) ? Page() : NotFound();
-
-    public IActionResult OnPost(string code, bool block)
+    public void OnGet()
     {
-        if (!Load(code) || store.BlockFinders(Who.Shop, Saved.Code, block) is Outcome.Absent)
-            return NotFound();
-        this.Say(block ? $"Tag {Saved.Code.Display} gives finders only the shop’s contact details." : $"Tag {Saved.Code.Display} is open to finders again.");
-        return Redirect($"/shop/rackets/{Saved.RacketId}#tag");
     }
 
-    private bool Load(string code)
-    {
-        if (TagCode.Read(code).Code is not { } tag || store.Get(tag) is not { State: TagState.Live } row)
-            return false;
-        Saved = row;
-        return true;
-    }
+    public IActionResult OnPost(bool block) => this.After(store.BlockFinders(Who.Shop, Saved.Code, block), _ => this.GoOn(
+        $"/shop/rackets/{Saved.RacketId}#tag",
+        block ? $"Tag {Saved.Code.Display} gives finders only the shop’s contact details." : $"Tag {Saved.Code.Display} is open to finders again."));
 }

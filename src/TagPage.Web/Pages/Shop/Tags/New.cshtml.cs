@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Rackets;
 using TagPage.Records.Storage;
 using TagPage.Records.Tags;
@@ -7,7 +6,8 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Tags;
 
-public sealed class NewModel(TagStore store, RacketStore rackets) : PageModel
+/// <summary>A tag for the racket that is named in the query.</summary>
+public sealed class NewModel(TagStore store, RacketStore rackets) : RecordPage<RacketStore.Row>
 {
     [BindProperty(SupportsGet = true)]
     public long Racket { get; set; }
@@ -15,36 +15,12 @@ public sealed class NewModel(TagStore store, RacketStore rackets) : PageModel
     [BindProperty]
     public string FormKey { get; set; } = "";
 
-    public RacketStore.Row Saved { get; private set; } = new();
+    protected override long Asked => Racket;
 
-    public IActionResult OnGet()
-    {
-        if (!Load())
-            return NotFound();
-        FormKey = Records.Storage.FormKey.New();
-        return Page();
-    }
+    protected override RacketStore.Row? Find(long id) => rackets.Get(id);
 
-    public IActionResult OnPost()
-    {
-        if (!Load())
-            return NotFound();
-        switch (store.Make(Who.Shop, Racket, FormKey ?? ""))
-        {
-            case Outcome.Absent:
-                return NotFound();
-            case Outcome.Refused refused:
-                return this.Refuse(refused);
-        }
-        this.Say("The tag is live. Print its square and stick it on.");
-        return Redirect($"/shop/rackets/{Racket}#tag");
-    }
+    public void OnGet() => FormKey = Records.Storage.FormKey.New();
 
-    private bool Load()
-    {
-        if (rackets.Get(Racket) is not { } row)
-            return false;
-        Saved = row;
-        return true;
-    }
+    public IActionResult OnPost() => this.After(store.Make(Who.Shop, Racket, FormKey ?? ""),
+        _ => this.GoOn($"/shop/rackets/{Racket}#tag", "The tag is live. Print its square and stick it on."));
 }

@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Tags;
 using TagPage.Records.Storage;
 using TagPage.Records.Tags;
@@ -7,30 +6,15 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Tags;
 
-public sealed class RetireModel(TagStore store) : PageModel
+public sealed class RetireModel(TagStore store) : KeyPage<TagStore.Row>("code")
 {
-    public TagStore.Row Saved { get; private set; } = new();
+    private string Racket => $"/shop/rackets/{Saved.RacketId}#tag";
 
-    public IActionResult OnGet(string code)
-    {
-        if (!Load(code))
-            return NotFound();
-        return Saved.State == TagState.Live ? Page() : Redirect($"/shop/rackets/{Saved.RacketId}#tag");
-    }
+    protected override TagStore.Row? Find(string key) =>
+        TagCode.Read(key).Code is { } code && store.Get(code) is { RacketId: not null } row ? row : null;
 
-    public IActionResult OnPost(string code)
-    {
-        if (!Load(code) || store.Retire(Who.Shop, Saved.Code) is Outcome.Absent)
-            return NotFound();
-        this.Say($"Tag {Saved.Code.Display} is retired.");
-        return Redirect($"/shop/rackets/{Saved.RacketId}#tag");
-    }
+    public IActionResult OnGet() => Saved.State == TagState.Live ? Page() : Redirect(Racket);
 
-    private bool Load(string code)
-    {
-        if (TagCode.Read(code).Code is not { } tag || store.Get(tag) is not { RacketId: not null } row)
-            return false;
-        Saved = row;
-        return true;
-    }
+    public IActionResult OnPost() =>
+        this.After(store.Retire(Who.Shop, Saved.Code), _ => this.GoOn(Racket, $"Tag {Saved.Code.Display} is retired."));
 }

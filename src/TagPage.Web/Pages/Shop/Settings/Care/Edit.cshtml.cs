@@ -1,14 +1,12 @@
 using Microsoft.AspNetCore.Html;
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Settings.Care;
 
-public sealed class EditModel(CareGuideStore store) : PageModel
+public sealed class EditModel(CareGuideStore store) : RecordPage<CareGuideStore.Row>
 {
     [BindProperty]
     public CareGuideInput Input { get; set; } = new();
@@ -19,27 +17,19 @@ public sealed class EditModel(CareGuideStore store) : PageModel
 
     public IHtmlContent? Previewed { get; private set; }
 
-    public CareGuideStore.Row Saved { get; private set; } = new();
+    protected override CareGuideStore.Row? Find(long id) => store.Get(id);
 
-    public IActionResult OnGet(long id)
+    public void OnGet() => Input = new CareGuideInput
     {
-        if (!Load(id))
-            return NotFound();
-        Input = new CareGuideInput
-        {
-            Version = Saved.Version,
-            Name = Saved.Name,
-            Title = Saved.Title,
-            ForMaterial = Saved.ForMaterial,
-            Markdown = Saved.Markdown,
-        };
-        return Page();
-    }
+        Version = Saved.Version,
+        Name = Saved.Name,
+        Title = Saved.Title,
+        ForMaterial = Saved.ForMaterial,
+        Markdown = Saved.Markdown,
+    };
 
-    public IActionResult OnPost(long id)
+    public IActionResult OnPost()
     {
-        if (!Load(id))
-            return NotFound();
         if (!ModelState.IsValid)
             return Page();
         if (Preview)
@@ -47,22 +37,7 @@ public sealed class EditModel(CareGuideStore store) : PageModel
             Previewed = OwnersMarkdown.Render(Input.Markdown!);
             return Page();
         }
-        switch (store.Change(id, Input.ToEntry()))
-        {
-            case Outcome.Absent:
-                return NotFound();
-            case Outcome.Refused refused:
-                return this.Refuse(refused, Saved.Version);
-        }
-        this.Say($"{Input.Title} is saved.", "See it", $"/care/{Input.Name}");
-        return Redirect("/shop/settings/care");
-    }
-
-    private bool Load(long id)
-    {
-        if (store.Get(id) is not { } row)
-            return false;
-        Saved = row;
-        return true;
+        return this.After(store.Change(Id, Input.ToEntry()),
+            _ => this.GoOn("/shop/settings/care", $"{Input.Title} is saved.", "See it", $"/care/{Input.Name}"), Saved.Version);
     }
 }

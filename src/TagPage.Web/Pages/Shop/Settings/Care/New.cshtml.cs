@@ -30,9 +30,7 @@ public sealed class NewModel(CareGuideStore store) : PageModel
             Previewed = OwnersMarkdown.Render(Input.Markdown!);
             return Page();
         }
-        if (store.Add(Input.ToEntry()) is Outcome.Refused refused)
-            return this.Refuse(refused);
-        this.Say($"{Input.Title} is open to everybody.", "See it", $"/care/{Input.Name}");
-        return Redirect("/shop/settings/care");
+        return this.After(store.Add(Input.ToEntry()),
+            _ => this.GoOn("/shop/settings/care", $"{Input.Title} is open to everybody.", "See it", $"/care/{Input.Name}"));
     }
 }

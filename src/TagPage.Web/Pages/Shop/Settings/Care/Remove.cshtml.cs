@@ -1,30 +1,20 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Shop;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Settings.Care;
 
-public sealed class RemoveModel(CareGuideStore store) : PageModel
+public sealed class RemoveModel(CareGuideStore store) : RecordPage<CareGuideStore.Row>
 {
-    public CareGuideStore.Row Saved { get; private set; } = new();
+    protected override CareGuideStore.Row? Find(long id) => store.Get(id);
 
-    public IActionResult OnGet(long id) => Load(id) ? Page() : NotFound();
-
-    public IActionResult OnPost(long id)
+    public void OnGet()
     {
-        if (!Load(id))
-            return NotFound();
-        store.Remove(id);
-        this.Say($"{Saved.Title} is taken down.");
-        return Redirect("/shop/settings/care");
     }
 
-    private bool Load(long id)
+    public IActionResult OnPost()
     {
-        if (store.Get(id) is not { } row)
-            return false;
-        Saved = row;
-        return true;
+        store.Remove(Id);
+        return this.GoOn("/shop/settings/care", $"{Saved.Title} is taken down.");
     }
 }

@@ -13,13 +13,7 @@ public sealed class NewModel(InstrumentStore store) : PageModel
 
     public void OnGet() => Input = new InstrumentInput { FormKey = FormKey.New() };
 
-    public IActionResult OnPost()
-    {
-        if (!ModelState.IsValid)
-            return Page();
-        if (store.Add(Who.Shop, Input.ToEntry()) is Outcome.Refused refused)
-            return this.Refuse(refused);
-        this.Say($"{Input.Name} is on the list.");
-        return Redirect("/shop/settings/instruments");
-    }
+    public IActionResult OnPost() => ModelState.IsValid
+        ? this.After(store.Add(Who.Shop, Input.ToEntry()), _ => this.GoOn("/shop/settings/instruments", $"{Input.Name} is on the list."))
+        : Page();
 }
