@@ -21,5 +21,8 @@ public sealed record TensionImpossible(string Place, TensionUnit Unit) : Refusal
 /// <summary>Not an amount of the shop's currency.</summary>
 public sealed record PriceUnread(ShopDetails Shop) : Refusal(nameof(JobEntry.Price));
 
+/// <summary>Another ticket of the racket is still open.</summary>
+public sealed record OnBenchAlready(string Place, long Ticket) : Oddity(Place);
+
 /// <summary>Outside what the sport is mostly strung with; above it a frame can crack.</summary>
 public sealed record TensionUnusual(string Place, Sport Sport, Tension Tension) : Oddity(Place);

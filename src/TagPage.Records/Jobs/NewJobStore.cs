@@ -36,6 +36,9 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
 
     public RacketRow? Racket(Who who, long id) => database.Read(c => Racket(c, who, id));
 
+    /// <summary>Whether this form made a job already.</summary>
+    public bool IsSent(string formKey) => database.Read(c => FormKeys.IsUsed(c, formKey));
+
     public BedStore.Open? CurrentBed(long racketId) => database.Read(c => BedStore.Current(c, racketId));
 
     private static RacketRow? Racket(SqliteConnection connection, Who who, long id) =>

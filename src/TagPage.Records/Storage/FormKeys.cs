@@ -43,6 +43,9 @@ public static class FormKeys
         return outcome;
     }
 
+    /// <summary>Whether the shop sent this form before, so that there is nothing left to ask about it.</summary>
+    internal static bool IsUsed(SqliteConnection connection, string formKey) => connection.ExecuteScalar<long?>(MadeSql, new { FormKey = formKey }) is not null;
+
     private const string MadeSql = "SELECT made_id FROM used_form_key WHERE form_key = @FormKey";
 
     private const string ForgetSql = "DELETE FROM used_form_key WHERE made_at < @Before";

@@ -32,7 +32,7 @@ public static class LabelChoices
     ];
 
     public static IEnumerable<SelectListItem> Inks(LabelSettings settings) =>
-        [new($"as suits the tape; {settings.InkColour} where it can be read", ""), .. InkColours.Names.Select(name => new SelectListItem(name, name))];
+        [new($"to suit the tape", ""), .. InkColours.Names.Select(name => new SelectListItem(name, name))];
 
     public static IEnumerable<SelectListItem> Widths(LabelSettings settings) =>
     [

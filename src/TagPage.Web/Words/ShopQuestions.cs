@@ -14,6 +14,8 @@ public static class ShopQuestions
     public static string Of(Oddity odd) => odd switch
     {
         TensionUnusual { Tension: var tension } unusual => Of(unusual.Sport, tension),
+        OnBenchAlready { Ticket: var ticket } =>
+            $"This racket is on the bench already, with ticket {ticket}. Change that ticket, or tick below to open a second one.",
         ReadBeforeStrung before => $"{Formats.Day(before.Day)} is before these strings went in, {Formats.Day(before.StrungOn)}. Correct it, or tick below to keep it.",
         ReadInFuture { Day: var day } => $"{Formats.Day(day)} is in the future. Correct it, or tick below to keep it.",
         ReadAfterEnd { EndedOn: var ended } => $"These strings came out on {Formats.Day(ended)}. Correct the day, or tick below to keep it.",

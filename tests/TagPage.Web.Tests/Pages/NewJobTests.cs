@@ -38,6 +38,39 @@ public sealed class NewJobTests : IDisposable
     }
 
     [Fact]
+    public async Task Same_as_last_time_is_one_press_whatever_was_typed_and_pressed_twice_it_is_one_job()
+    {
+        var owner = _shop.Owner();
+        var form = await owner.Open(Address);
+        Assert.Contains("Same as last time", form.Main, StringComparison.Ordinal);
+        var same = form.Form($"{Address}&handler=Same");
+
+        var answer = await owner.Send(form, same, ("Input.MainsTension", "99"));
+        await owner.Send(form, same);
+
+        var (last, job) = (Job(_family.Job), Job(Id(answer)));
+        Assert.Equal((last.MainsId, last.CrossesId, last.Mains, last.Crosses, last.PriceMinor), (job.MainsId, job.CrossesId, job.Mains, job.Crosses, job.PriceMinor));
+        Assert.Equal(2, Jobs);
+    }
+
+    [Fact]
+    public async Task Second_ticket_while_the_first_is_open_is_asked_about_first()
+    {
+        var owner = _shop.Owner();
+        await owner.Send(await owner.Open(Address));
+
+        var asked = await owner.Send(await owner.Open(Address));
+        Assert.Contains("on the bench already, with ticket", Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.Equal(2, Jobs);
+
+        var page = await owner.Open(Address);
+        asked = await owner.Send(page, page.Form($"{Address}&handler=Same"));
+        Assert.Single(asked.Errors);
+        await owner.Send(asked, ("Input.Confirmed", asked.Document.QuerySelector("[name='Input.Confirmed']")!.GetAttribute("value")!));
+        Assert.Equal(3, Jobs);
+    }
+
+    [Fact]
     public async Task New_racket_is_filled_in_from_the_players_other_one()
     {
         var second = _shop.Records.Racket(_family.Player, number: 2);

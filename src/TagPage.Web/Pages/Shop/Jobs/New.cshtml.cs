@@ -39,25 +39,39 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
     {
         if (!Load())
             return NotFound();
-        Input = JobFill.New(Last, FormKey.New(), clock.Today, Shop) with { OldInstrumentId = Measured?.InstrumentId };
+        Input = Filled(FormKey.New());
         return Page();
     }
 
-    public IActionResult OnPost()
+    public IActionResult OnPost() => Load() ? Save() : NotFound();
+
+    /// <summary>The last job again in one press.</summary>
+    public IActionResult OnPostSame()
     {
-        if (!Load())
+        if (!Load() || Last is null)
             return NotFound();
+        Input = Filled(Input.FormKey);
+        ModelState.Clear();
+        return Save();
+    }
+
+    private NewInput Filled(string formKey) => JobFill.New(Last, formKey, clock.Today, Shop) with { OldInstrumentId = Measured?.InstrumentId };
+
+    private IActionResult Save()
+    {
         var order = Input.ToOrder();
         this.Note([
             .. order.Faults(Racket.Sport, Shop),
             .. new JobDays { ReceivedOn = Input.ReceivedOn, PromisedFor = Input.PromisedFor }.Faults(clock.Today),
             .. DayRule.Faults(nameof(Input.OldEndedOn), Input.OldEndedOn, clock.Today),
             .. ReadingRules.Faults(Input.OldReading, Input.OldInstrumentId, nameof(Input.OldReading), nameof(Input.OldInstrumentId))]);
-        if (!ModelState.IsValid || this.Asks([.. order.Oddities(Racket.Sport, Last), .. ReadingOddities], Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks([.. OnBench, .. order.Oddities(Racket.Sport, Last), .. ReadingOddities], Input.Confirmed))
             return Page();
         return this.After(store.Add(Who.Shop, RacketId, Input.ToEntry()),
             id => this.GoOn($"/shop/jobs/{id}", $"Ticket {jobs.Get(Who.Shop, id)!.Ticket} is waiting at the bench.", "To the bench", "/shop"));
     }
+
+    private IEnumerable<Oddity> OnBench => Racket.OpenTicket is { } ticket && !store.IsSent(Input.FormKey) ? [new OnBenchAlready(nameof(Input.ReceivedOn), ticket)] : [];
 
     private IReadOnlyList<Oddity> ReadingOddities => Measured is { } bed && Input.OldReading is not null
         ? ReadingRules.Oddities(bed, clock.Today, Input.OldEndedOn ?? Input.ReceivedOn, Input.OldReading, Input.OldInstrumentId,
