@@ -31,8 +31,8 @@ public static class LabelChoices
             .Select(name => new SelectListItem(name.Equals(own, StringComparison.OrdinalIgnoreCase) ? $"{name}, as the racket is marked" : name, name)),
     ];
 
-    public static IEnumerable<SelectListItem> Inks(LabelSettings settings) =>
-        [new($"to suit the tape", ""), .. InkColours.Names.Select(name => new SelectListItem(name, name))];
+    public static IEnumerable<SelectListItem> Inks =>
+        [new("to suit the tape", ""), .. InkColours.Names.Select(name => new SelectListItem(name, name))];
 
     public static IEnumerable<SelectListItem> Widths(LabelSettings settings) =>
     [
