@@ -12,7 +12,7 @@ namespace TagPage.Records.FirstVisits;
 public sealed class FirstVisitStore(Database database, ClientStore clients, TimeProvider clock)
 {
     /// <summary>Done carries the racket's id.</summary>
-    public Outcome Add(FirstVisitEntry input) => database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
+    public Outcome Add(Who who, FirstVisitEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
     {
         if (WhyNot(c, input) is { } why)
             return new Outcome.Refused(why);

@@ -55,9 +55,9 @@ public sealed class LabelStore(Database database)
     private const string StrungOnSql = "SELECT id, racket_id FROM job WHERE strung_on = @day ORDER BY ticket";
 
     /// <summary>Keeps with the racket what its next label starts from, and with the player what the guardian agreed to.</summary>
-    public Outcome Remember(long racket, LabelEntry input, DateOnly today) => database.Write<Outcome>(c =>
+    public Outcome Remember(Who who, long racket, LabelEntry input, DateOnly today) => database.Write<Outcome>(c =>
     {
-        if (c.Execute(RememberSql, new { racket, Tape = input.TapeColour ?? "", input.RacketColour, Ink = input.InkColour ?? "", Line = input.OwnLine ?? "" }) == 0)
+        if (c.Execute(RememberSql, new { who.IsShop, racket, Tape = input.TapeColour ?? "", input.RacketColour, Ink = input.InkColour ?? "", Line = input.OwnLine ?? "" }) == 0)
             return new Outcome.Absent();
         c.Execute(AgreedSql, new { racket, Name = input.AgreedName ?? "", today });
         return new Outcome.Done(racket);
@@ -67,7 +67,7 @@ public sealed class LabelStore(Database database)
         UPDATE racket
         SET label_tape = @Tape, label_ink = @Ink, label_line = @Line, tape_colour = COALESCE(@RacketColour, tape_colour),
             version = version + (tape_colour <> COALESCE(@RacketColour, tape_colour))
-        WHERE id = @racket
+        WHERE id = @racket AND @IsShop
         """;
 
     private const string AgreedSql = """

@@ -14,12 +14,21 @@ public sealed class LogoStore(Database database)
 
     public Row? Get() => database.Read(c => c.QuerySingleOrDefault<Row>("SELECT png, threshold FROM label_logo WHERE id = 1"));
 
-    public void Save(byte[] png, int threshold) => database.Write(c => c.Execute(SaveSql, new { png, threshold }));
+    public Outcome Save(Who who, byte[] png, int threshold) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
+    {
+        c.Execute(SaveSql, new { png, threshold });
+        return new Outcome.Done(1);
+    });
 
     private const string SaveSql = """
         INSERT INTO label_logo (id, png, threshold) VALUES (1, @png, @threshold)
         ON CONFLICT (id) DO UPDATE SET png = @png, threshold = @threshold, version = version + 1
         """;
 
-    public void Remove() => database.Write(c => c.Execute("DELETE FROM label_logo"));
+    /// <summary>Idempotent.</summary>
+    public Outcome Remove(Who who) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
+    {
+        c.Execute("DELETE FROM label_logo");
+        return new Outcome.Done(1);
+    });
 }

@@ -28,14 +28,14 @@ public sealed class CareGuideStore(Database database, TimeProvider clock)
 
     private const string GetSql = "SELECT id, name, title, for_material, markdown, version FROM care_guide WHERE id = @id";
 
-    public Outcome Add(CareGuideEntry input) => database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
+    public Outcome Add(Who who, CareGuideEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
         Taken(c, 0, input) ?? (Outcome)new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input)))));
 
     private const string AddSql = """
         INSERT INTO care_guide (name, title, for_material, markdown) VALUES (@Name, @Title, @ForMaterial, @Markdown) RETURNING id
         """;
 
-    public Outcome Change(long id, CareGuideEntry input) => database.Write<Outcome>(c =>
+    public Outcome Change(Who who, long id, CareGuideEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
     {
         if (!c.ExecuteScalar<bool>(IsThereSql, new { id }))
             return new Outcome.Absent();
@@ -52,9 +52,10 @@ public sealed class CareGuideStore(Database database, TimeProvider clock)
         WHERE id = @Id AND version = @Version
         """;
 
-    public void Remove(long id) => database.Write(c => c.Execute(RemoveSql, new { id }));
+    public Outcome Remove(Who who, long id) => database.Write<Outcome>(c =>
+        c.Execute(RemoveSql, new { id, who.IsShop }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
 
-    private const string RemoveSql = "DELETE FROM care_guide WHERE id = @id";
+    private const string RemoveSql = "DELETE FROM care_guide WHERE id = @id AND @IsShop";
 
     private static Outcome.Refused? Taken(SqliteConnection connection, long id, CareGuideEntry input) =>
         connection.ExecuteScalar<bool>(TakenSql, Values(id, input))

@@ -7,7 +7,7 @@ namespace TagPage.Records.Shop;
 /// <summary>Writes the shop's one row and its own words, a topic at a time; every topic counts the same version.</summary>
 public sealed class SettingsStore(Database database)
 {
-    public Outcome SaveShop(ShopEntry input) => Save(SaveShopSql, new
+    public Outcome SaveShop(Who who, ShopEntry input) => Save(who, SaveShopSql, new
     {
         input.Version,
         input.Name,
@@ -37,7 +37,7 @@ public sealed class SettingsStore(Database database)
         WHERE version = @Version
         """;
 
-    public Outcome SavePage(HomePageEntry input) => Save(SavePageSql, new
+    public Outcome SavePage(Who who, HomePageEntry input) => Save(who, SavePageSql, new
     {
         input.Version,
         HomeMarkdown = input.HomeMarkdown ?? "",
@@ -49,21 +49,21 @@ public sealed class SettingsStore(Database database)
         """;
 
     /// <summary>Values equal to the product's own are not kept, so that they follow the product.</summary>
-    public Outcome SaveLives(int version, StartingValues values) =>
-        Save(SaveLivesSql, new { Version = version, Values = values == StartingValues.Default ? null : values });
+    public Outcome SaveLives(Who who, int version, StartingValues values) =>
+        Save(who, SaveLivesSql, new { Version = version, Values = values == StartingValues.Default ? null : values });
 
     private const string SaveLivesSql = """
         UPDATE shop SET starting_values = @Values, version = version + 1 WHERE id = 1 AND version = @Version
         """;
 
-    public Outcome SaveReminders(RemindersEntry input) => Save(SaveRemindersSql, new { input.Version, input.DaysBetween },
+    public Outcome SaveReminders(Who who, RemindersEntry input) => Save(who, SaveRemindersSql, new { input.Version, input.DaysBetween },
         (MessagePurpose.Reminder, input.Mail), (MessagePurpose.ReminderSms, input.Sms));
 
     private const string SaveRemindersSql = """
         UPDATE shop SET days_between_reminders = @DaysBetween, version = version + 1 WHERE id = 1 AND version = @Version
         """;
 
-    public Outcome SaveMessages(MessagesEntry input) => Save(SaveMessagesSql, new { input.Version, input.QuietFromHour, input.QuietUntilHour },
+    public Outcome SaveMessages(Who who, MessagesEntry input) => Save(who, SaveMessagesSql, new { input.Version, input.QuietFromHour, input.QuietUntilHour },
         (MessagePurpose.Ready, input.Ready), (MessagePurpose.Received, input.Received), (MessagePurpose.Notice, input.Notice));
 
     private const string SaveMessagesSql = """
@@ -72,7 +72,7 @@ public sealed class SettingsStore(Database database)
         WHERE id = 1 AND version = @Version
         """;
 
-    private Outcome Save(string sql, object values, params (MessagePurpose Purpose, OwnWords Own)[] messages) => database.Write<Outcome>(c =>
+    private Outcome Save(Who who, string sql, object values, params (MessagePurpose Purpose, OwnWords Own)[] messages) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
     {
         if (c.Execute(sql, values) != 1)
             return Outcome.Stale;

@@ -16,24 +16,42 @@ public sealed class CareGuideStoreTests : IDisposable
 
     public void Dispose() => _street.Dispose();
 
+    [Theory]
+    [InlineData(Actor.Shop, true)]
+    [InlineData(Actor.Owner, false)]
+    [InlineData(Actor.OtherClient, false)]
+    [InlineData(Actor.Finder, false)]
+    [InlineData(Actor.Program, false)]
+    public void Only_the_shop_writes_guides_and_takes_them_down(Actor actor, bool allowed)
+    {
+        var (who, id) = (_street.Be(actor), Add("heat", "In the car"));
+
+        _street.Check(allowed, () => _store.Add(who, Guide("rain", "In the rain")));
+        _street.Check(allowed, () => _store.Change(who, id, Guide("heat", "In the sun")));
+        _street.Check(allowed, () => _store.Remove(who, id));
+    }
+
+    [Fact]
+    public void Guide_that_is_not_there_is_not_taken_down() => _street.Check(false, () => _store.Remove(Who.Shop, 99));
+
     [Fact]
     public void Two_guides_have_not_one_address()
     {
         Add("heat", "In the car");
         var other = Add("rain", "In the rain");
 
-        _street.Refused<GuideNameTaken>(() => _store.Add(Guide("heat", "Again")));
-        _street.Refused<GuideNameTaken>(() => _store.Change(other, Guide("heat", "Again")));
-        _street.Check(true, () => _store.Change(other, Guide("rain", "When it rains")));
+        _street.Refused<GuideNameTaken>(() => _store.Add(Who.Shop, Guide("heat", "Again")));
+        _street.Refused<GuideNameTaken>(() => _store.Change(Who.Shop, other, Guide("heat", "Again")));
+        _street.Check(true, () => _store.Change(Who.Shop, other, Guide("rain", "When it rains")));
     }
 
     [Fact]
     public void Second_of_two_who_read_the_same_guide_changes_nothing()
     {
         var id = Add("heat", "In the car");
-        _street.Check(true, () => _store.Change(id, Guide("heat", "first")));
+        _street.Check(true, () => _store.Change(Who.Shop, id, Guide("heat", "first")));
 
-        Assert.Equal(Outcome.Stale, _store.Change(id, Guide("heat", "second")));
+        Assert.Equal(Outcome.Stale, _store.Change(Who.Shop, id, Guide("heat", "second")));
         Assert.Equal("first", _public.Get("heat")!.Title);
     }
 
@@ -42,10 +60,10 @@ public sealed class CareGuideStoreTests : IDisposable
     {
         var id = Add("heat", "In the car");
 
-        _store.Remove(id);
+        _street.Check(true, () => _store.Remove(Who.Shop, id));
 
         Assert.Null(_public.Get("heat"));
-        Assert.IsType<Outcome.Absent>(_store.Change(id, Guide("heat", "back")));
+        Assert.IsType<Outcome.Absent>(_store.Change(Who.Shop, id, Guide("heat", "back")));
     }
 
     [Fact]
@@ -61,7 +79,7 @@ public sealed class CareGuideStoreTests : IDisposable
         Assert.Empty(_public.For(99));
     }
 
-    private long Add(string name, string title, Material? about = null) => Assert.IsType<Outcome.Done>(_store.Add(Guide(name, title) with { ForMaterial = about })).Id;
+    private long Add(string name, string title, Material? about = null) => Assert.IsType<Outcome.Done>(_store.Add(Who.Shop, Guide(name, title) with { ForMaterial = about })).Id;
 
     private static CareGuideEntry Guide(string name, string title) => new() { FormKey = FormKey.New(), Version = 1, Name = name, Title = title, Markdown = "words" };
 }

@@ -16,6 +16,23 @@ public sealed class SettingsStoreTests : IDisposable
 
     public void Dispose() => _street.Dispose();
 
+    [Theory]
+    [InlineData(Actor.Shop, true)]
+    [InlineData(Actor.Owner, false)]
+    [InlineData(Actor.OtherClient, false)]
+    [InlineData(Actor.Finder, false)]
+    [InlineData(Actor.Program, false)]
+    public void Only_the_shop_changes_its_settings(Actor actor, bool allowed)
+    {
+        var who = _street.Be(actor);
+
+        _street.Check(allowed, () => _store.SaveShop(who, Quayside with { Version = 1 }));
+        _street.Check(allowed, () => _store.SavePage(who, new HomePageEntry { Version = allowed ? 2 : 1, HomeMarkdown = "Come in" }));
+        _street.Check(allowed, () => _store.SaveLives(who, allowed ? 3 : 1, StartingValues.Default with { SpareWeight = 0.5 }));
+        _street.Check(allowed, () => _store.SaveReminders(who, Reminders with { Version = allowed ? 4 : 1 }));
+        _street.Check(allowed, () => _store.SaveMessages(who, Messages with { Version = allowed ? 5 : 1 }));
+    }
+
     [Fact]
     public void Shop_without_words_of_its_own_has_empty_ones()
     {
@@ -27,8 +44,8 @@ public sealed class SettingsStoreTests : IDisposable
     [Fact]
     public void Words_come_back_for_what_they_were_written_for()
     {
-        _street.Check(true, () => _store.SaveReminders(Reminders with { Version = 1 }));
-        _street.Check(true, () => _store.SaveMessages(Messages with { Version = 2 }));
+        _street.Check(true, () => _store.SaveReminders(Who.Shop, Reminders with { Version = 1 }));
+        _street.Check(true, () => _store.SaveMessages(Who.Shop, Messages with { Version = 2 }));
 
         var shop = _shops.Get();
         Assert.Equal((21, 19, 9), (shop.DaysBetweenReminders, shop.QuietFromHour, shop.QuietUntilHour));
@@ -39,8 +56,8 @@ public sealed class SettingsStoreTests : IDisposable
     [Fact]
     public void Words_taken_back_are_the_products_again()
     {
-        _street.Check(true, () => _store.SaveReminders(Reminders with { Version = 1 }));
-        _street.Check(true, () => _store.SaveReminders(new RemindersEntry { Version = 2, DaysBetween = 21 }));
+        _street.Check(true, () => _store.SaveReminders(Who.Shop, Reminders with { Version = 1 }));
+        _street.Check(true, () => _store.SaveReminders(Who.Shop, new RemindersEntry { Version = 2, DaysBetween = 21 }));
 
         Assert.Equal((new OwnWords(), new OwnWords()), (_shops.Get().Reminder, _shops.Get().ReminderSms));
     }
@@ -48,12 +65,12 @@ public sealed class SettingsStoreTests : IDisposable
     [Fact]
     public void Second_of_two_who_read_the_same_settings_changes_neither_settings_nor_words()
     {
-        _street.Check(true, () => _store.SaveReminders(Reminders with { Version = 1 }));
+        _street.Check(true, () => _store.SaveReminders(Who.Shop, Reminders with { Version = 1 }));
         var before = _shops.Get();
 
-        Assert.Equal(Outcome.Stale, _store.SaveMessages(Messages with { Version = 1 }));
-        Assert.Equal(Outcome.Stale, _store.SaveReminders(Reminders with { Version = 1, Mail = new OwnWords("second", "second") }));
-        Assert.Equal(Outcome.Stale, _store.SavePage(new HomePageEntry { Version = 1, HomeMarkdown = "second" }));
+        Assert.Equal(Outcome.Stale, _store.SaveMessages(Who.Shop, Messages with { Version = 1 }));
+        Assert.Equal(Outcome.Stale, _store.SaveReminders(Who.Shop, Reminders with { Version = 1, Mail = new OwnWords("second", "second") }));
+        Assert.Equal(Outcome.Stale, _store.SavePage(Who.Shop, new HomePageEntry { Version = 1, HomeMarkdown = "second" }));
 
         Assert.Equal(before, _shops.Get());
         Assert.Equal(2, _street.Records.Count("message"));
@@ -64,7 +81,7 @@ public sealed class SettingsStoreTests : IDisposable
     {
         var before = _shops.Get();
 
-        Assert.ThrowsAny<Exception>(() => _store.SaveReminders(Reminders with { Version = 1, Sms = new OwnWords("", new string('x', 401)) }));
+        Assert.ThrowsAny<Exception>(() => _store.SaveReminders(Who.Shop, Reminders with { Version = 1, Sms = new OwnWords("", new string('x', 401)) }));
 
         Assert.Equal(before, _shops.Get());
         Assert.Equal(0, _street.Records.Count("message"));
@@ -73,7 +90,7 @@ public sealed class SettingsStoreTests : IDisposable
     [Fact]
     public void Starting_values_that_are_the_products_own_are_not_kept()
     {
-        _street.Check(true, () => _store.SaveLives(1, StartingValues.Default));
+        _street.Check(true, () => _store.SaveLives(Who.Shop, 1, StartingValues.Default));
 
         Assert.Equal(1, _street.Records.Count("shop", "starting_values IS NULL"));
     }
@@ -83,10 +100,10 @@ public sealed class SettingsStoreTests : IDisposable
     {
         _street.Records.Change("DELETE FROM shop");
 
-        _street.Check(true, () => _store.SaveShop(Quayside));
+        _street.Check(true, () => _store.SaveShop(Who.Shop, Quayside));
         Assert.Equal("Quayside Strings", _shops.Get().Name);
-        _street.Check(true, () => _store.SaveShop(Quayside with { Version = 1, Name = "Quayside" }));
-        Assert.Equal(Outcome.Stale, _store.SaveShop(Quayside));
+        _street.Check(true, () => _store.SaveShop(Who.Shop, Quayside with { Version = 1, Name = "Quayside" }));
+        Assert.Equal(Outcome.Stale, _store.SaveShop(Who.Shop, Quayside));
         Assert.Equal("Quayside", _shops.Get().Name);
     }
 

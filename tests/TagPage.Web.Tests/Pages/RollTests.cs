@@ -64,7 +64,7 @@ public sealed class RollTests : IDisposable
         Make(12);
         var first = await File(owner);
 
-        _shop.Get<LabelSettingsStore>().Save(new LabelSettings { TapeMm = 24, Dpi = 360 });
+        _shop.Get<LabelSettingsStore>().Save(Who.Shop, new LabelSettings { TapeMm = 24, Dpi = 360 });
 
         Assert.Equal(first, await File(owner));
     }
@@ -117,7 +117,7 @@ public sealed class RollTests : IDisposable
 
     private void Make(int count)
     {
-        Store.Order(count, new LabelSettings(), FormKey.New());
+        Store.Order(Who.Shop, count, new LabelSettings(), FormKey.New());
         _shop.Get<RollMaker>().MakeAll(CancellationToken.None);
     }
 

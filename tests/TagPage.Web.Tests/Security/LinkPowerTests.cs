@@ -98,7 +98,7 @@ public sealed class LinkPowerTests : IDisposable
         Assert.Equal(HttpStatusCode.NotFound, (await _runa.Open("/shop/labels/rolls/1")).Status);
         Assert.Equal(HttpStatusCode.OK, (await _runa.Open(current)).Status);
 
-        string Roll() => rolls.Path(rolls.Get(((Outcome.Done)rolls.Order(3, new LabelSettings(), FormKey.New())).Id)!);
+        string Roll() => rolls.Path(rolls.Get(((Outcome.Done)rolls.Order(Who.Shop, 3, new LabelSettings(), FormKey.New())).Id)!);
     }
 
     /// <summary>A family with a link of every kind, as in its emails.</summary>

@@ -209,7 +209,7 @@ public sealed class DueDateKeeperTests : IDisposable
     {
         var shop = _shop.Get<ShopStore>().Get();
         var tennis = shop.StartingValues.Tennis with { Polyester = new MaterialValues(hours) };
-        Assert.IsType<Outcome.Done>(_shop.Get<SettingsStore>().SaveLives(shop.Version, shop.StartingValues with { Tennis = tennis }));
+        Assert.IsType<Outcome.Done>(_shop.Get<SettingsStore>().SaveLives(Who.Shop, shop.Version, shop.StartingValues with { Tennis = tennis }));
     }
 
     private static long Player(Random random) => random.Next(1, Players + 1);

@@ -46,7 +46,7 @@ public sealed class LabelSettingsStoreTests : IDisposable
     [Fact]
     public void Every_setting_comes_back_as_it_was_saved()
     {
-        Assert.IsType<Outcome.Done>(Store.Save(Other));
+        Assert.IsType<Outcome.Done>(Store.Save(Who.Shop, Other));
 
         Assert.Equal(Other with { Version = 1 }, Store.Get());
         var start = new LabelSettings();
@@ -57,11 +57,11 @@ public sealed class LabelSettingsStoreTests : IDisposable
     [Fact]
     public void Second_of_two_who_read_the_same_settings_changes_nothing()
     {
-        Store.Save(Other);
+        Store.Save(Who.Shop, Other);
         var read = Store.Get();
-        Store.Save(read with { TapeMm = 9 });
+        Store.Save(Who.Shop, read with { TapeMm = 9 });
 
-        Assert.Equal(Outcome.Stale, Store.Save(read with { TapeMm = 36 }));
+        Assert.Equal(Outcome.Stale, Store.Save(Who.Shop, read with { TapeMm = 36 }));
 
         Assert.Equal(Other with { TapeMm = 9, Version = 2 }, Store.Get());
     }

@@ -20,7 +20,7 @@ public sealed class DemoGuides(CareGuideStore guides)
         {
             var text = File.ReadAllText(Path.Combine(DemoShop.Seed, "care", name + ".md")).ReplaceLineEndings("\n");
             var end = text.IndexOf('\n', StringComparison.Ordinal);
-            guides.Add(new CareGuideEntry
+            guides.Add(Who.Shop, new CareGuideEntry
             {
                 FormKey = FormKey.New(),
                 Name = name,

@@ -19,14 +19,7 @@ public sealed class FirstVisitModel(FirstVisitStore store, ClientStore clients, 
     {
         if (!ModelState.IsValid || this.Asks(ClientQuestions.Of(clients.ReachedLike(Input.FormKey, Input.Phone, Input.Mail)), Input.Confirmed))
             return Page();
-        switch (store.Add(Input.ToEntry()))
-        {
-            case Outcome.Refused refused:
-                return this.Refuse(refused);
-            case Outcome.Done done:
-                this.Say($"{Input.Name} is on file with {(Input.ClientPlays ? Input.Name : Input.PlayerName)}’s first racket.", "New job", $"/shop/jobs/new?racket={done.Id}");
-                return Redirect($"/shop/rackets/{done.Id}");
-        }
-        return NotFound();
+        return this.After(store.Add(Who.Shop, Input.ToEntry()), id => this.GoOn($"/shop/rackets/{id}",
+            $"{Input.Name} is on file with {(Input.ClientPlays ? Input.Name : Input.PlayerName)}’s first racket.", "New job", $"/shop/jobs/new?racket={id}"));
     }
 }

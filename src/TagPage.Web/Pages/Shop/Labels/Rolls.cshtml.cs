@@ -40,6 +40,6 @@ public sealed class RollsModel(RollStore rolls, LabelSettingsStore settings, Pub
     {
         if (!ModelState.IsValid)
             return Page();
-        return this.After(rolls.Order(Input.Count!.Value, settings.Get(), Input.FormKey), id => Redirect(Path(rolls.Get(id)!)));
+        return this.After(rolls.Order(Who.Shop, Input.Count!.Value, settings.Get(), Input.FormKey), id => Redirect(Path(rolls.Get(id)!)));
     }
 }

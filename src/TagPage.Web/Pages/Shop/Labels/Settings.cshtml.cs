@@ -4,6 +4,7 @@ using TagPage.Labels.Geometry;
 using TagPage.Labels.Printing;
 using TagPage.Labels.Render.Pdf;
 using TagPage.Records.Labels;
+using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Labels;
@@ -34,11 +35,8 @@ public sealed class SettingsModel(LabelSettingsStore store, PublicAddress addres
     {
         if (!ModelState.IsValid)
             return Page();
-        return this.After(store.Save(Input.ToSettings()), _ =>
-        {
-            this.Say("How labels are printed is saved.", "Print a test page", "/shop/labels/settings?handler=test&paper=tape");
-            return Redirect("/shop/labels/settings");
-        }, store.Get().Version);
+        return this.After(store.Save(Who.Shop, Input.ToSettings()), _ => this.GoOn("/shop/labels/settings",
+            "How labels are printed is saved.", "Print a test page", "/shop/labels/settings?handler=test&paper=tape"), store.Get().Version);
     }
 
     /// <summary>A page to hold a ruler against.</summary>

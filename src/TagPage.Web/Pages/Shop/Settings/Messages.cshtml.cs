@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Settings;
@@ -13,6 +14,6 @@ public sealed class MessagesModel(SettingsStore store, ShopStore shops) : PageMo
     public void OnGet() => Input = MessagesInput.Of(shops.Get());
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.SaveMessages(Input.ToEntry()), _ => this.GoOn("/shop/settings", "The messages are saved."), shops.Get().Version)
+        ? this.After(store.SaveMessages(Who.Shop, Input.ToEntry()), _ => this.GoOn("/shop/settings", "The messages are saved."), shops.Get().Version)
         : Page();
 }

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Settings;
@@ -13,6 +14,6 @@ public sealed class ShopModel(SettingsStore store, ShopStore shops) : PageModel
     public void OnGet() => Input = ShopInput.Of(shops.Get());
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.SaveShop(Input.ToEntry()), _ => this.GoOn("/shop/settings", "The shop's details are saved."), shops.Get().Version)
+        ? this.After(store.SaveShop(Who.Shop, Input.ToEntry()), _ => this.GoOn("/shop/settings", "The shop's details are saved."), shops.Get().Version)
         : Page();
 }

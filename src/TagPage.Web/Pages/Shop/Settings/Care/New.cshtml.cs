@@ -30,7 +30,7 @@ public sealed class NewModel(CareGuideStore store) : PageModel
             Previewed = OwnersMarkdown.Render(Input.Markdown!);
             return Page();
         }
-        return this.After(store.Add(Input.ToEntry()),
+        return this.After(store.Add(Who.Shop, Input.ToEntry()),
             _ => this.GoOn("/shop/settings/care", $"{Input.Title} is open to everybody.", "See it", $"/care/{Input.Name}"));
     }
 }

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Settings.Care;
@@ -12,9 +13,6 @@ public sealed class RemoveModel(CareGuideStore store) : RecordPage<CareGuideStor
     {
     }
 
-    public IActionResult OnPost()
-    {
-        store.Remove(Id);
-        return this.GoOn("/shop/settings/care", $"{Saved.Title} is taken down.");
-    }
+    public IActionResult OnPost() =>
+        this.After(store.Remove(Who.Shop, Id), _ => this.GoOn("/shop/settings/care", $"{Saved.Title} is taken down."));
 }
