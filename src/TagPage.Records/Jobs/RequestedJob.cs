@@ -45,6 +45,16 @@ internal static class RequestedJob
         VALUES (@job, @AskedIn, @AskedWords, @DropOffWhere, @DropOffBy, @NeededBy)
         """;
 
+    /// <summary>A ticket that was cancelled is asked for once more, as on its first day. False for any other.</summary>
+    public static bool AskAgain(SqliteConnection connection, long job, DateOnly today, string words) =>
+        connection.Execute(WaitAgainSql, new { job, today }) == 1 && connection.Execute(AskAgainSql, new { job, words }) == 1;
+
+    private const string WaitAgainSql = """
+        UPDATE job SET state = 'Waiting', received_on = @today, promised_for = NULL, version = version + 1 WHERE id = @job AND state = 'Cancelled'
+        """;
+
+    private const string AskAgainSql = "UPDATE job_request SET asked_words = @words, expected = 1 WHERE job_id = @job";
+
     /// <summary>Changes the words; whoever has the job's form open is told that something changed.</summary>
     public static void Reword(SqliteConnection connection, long job, string words) => connection.Execute(RewordSql, new { job, words });
 

@@ -2,7 +2,6 @@ using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Records.Clients;
 using TagPage.Records.Outbox;
-using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
@@ -96,8 +95,6 @@ public sealed class OwnPageDetailsStore(Database database, OutboxStore outbox, I
             if (who.ClientId is not { } client
                 || c.Execute(RemindersSql, new { client, to.Language, Reminders = to.Wanted, By = to.By?.ToString(), to.QuietMonths, Today = today }) == 0)
                 return new Outcome.Absent();
-            if (!to.Wanted)
-                c.Execute(AnswerStore.HoldBackSql, new { client });
             return new Outcome.Done(client);
         });
     }

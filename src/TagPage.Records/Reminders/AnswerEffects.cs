@@ -14,11 +14,11 @@ internal sealed class AnswerEffects(SqliteConnection connection, DateOnly today,
         var keepsJob = IsYes(racket.Answer) && IsYes(answer.Kind) && racket.JobState == JobState.Waiting;
         if (!keepsJob)
             TakeBack(racket);
-        var job = keepsJob ? racket.JobId : null;
+        var job = racket.JobId;
         if (keepsJob)
             RequestedJob.Reword(connection, job!.Value, answer.AskedWords);
         else
-            job = Apply(racket, answer);
+            job = Apply(racket, answer) ?? job;
         connection.Execute(KeepSql, new
         {
             reminder,
@@ -62,6 +62,8 @@ internal sealed class AnswerEffects(SqliteConnection connection, DateOnly today,
             case AnswerKind.Gone:
                 connection.Execute(GoneSql, new { racket.RacketId });
                 return null;
+            case var _ when racket.JobId is { } job && RequestedJob.AskAgain(connection, job, today, answer.AskedWords):
+                return job;
             default:
                 return RequestedJob.Make(connection, racket.RacketId, today, new JobRequest(AskedIn.Reminder, answer.AskedWords));
         }

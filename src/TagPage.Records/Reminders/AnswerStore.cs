@@ -1,6 +1,5 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
-using TagPage.Records.Outbox;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
@@ -40,23 +39,15 @@ public sealed class AnswerStore(Database database, ShopClock clock)
             .Select(a => (rackets[a.RacketId], a))];
     }
 
-    /// <summary>No more reminders to the household; those on their way are held back.</summary>
+    /// <summary>No more reminders to the household.</summary>
     public void Stop(long client) => database.Write(c => SetReminders(c, client, wanted: false));
 
-    private void SetReminders(SqliteConnection connection, long client, bool wanted)
-    {
+    private void SetReminders(SqliteConnection connection, long client, bool wanted) =>
         connection.Execute(RemindersSql, new { client, wanted, clock.Today });
-        if (!wanted)
-            connection.Execute(HoldBackSql, new { client });
-    }
 
+    // Those on their way are held back by the trigger client_unreminded, like wherever else it is said.
     private const string RemindersSql = """
         UPDATE client SET reminders = @wanted, reminders_changed_on = @Today, version = version + 1
         WHERE id = @client AND reminders <> @wanted
-        """;
-
-    internal const string HoldBackSql = $"""
-        UPDATE outbox SET state = {MailFateStore.GivenUp}, last_error = 'The client wants no more reminders.'
-        WHERE to_client_id = @client AND kind = 'Reminder' AND state = 'Queued'
         """;
 }

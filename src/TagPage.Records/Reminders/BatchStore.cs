@@ -17,8 +17,6 @@ public sealed class BatchStore(Database database, BatchReminder household, ShopC
 
         public int Waiting => Lines.Count(l => l.State == "Waiting");
 
-        public int Sent => Lines.Count(l => l.State == "Sent");
-
         public bool IsRunning => StoppedAt is null && Waiting > 0;
     }
 

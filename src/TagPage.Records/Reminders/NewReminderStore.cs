@@ -48,7 +48,7 @@ public sealed class NewReminderStore(Database database, ShopStore shops, ShopClo
 
     private const string ClientSql = $"""
         SELECT c.id, c.name, c.language, c.phone, c.mail, c.reminders, c.remind_by, c.quiet_months,
-               (SELECT MAX(n.made_at) FROM reminder n WHERE n.client_id = c.id AND {ReminderStore.Reminded}) AS reminded_at
+               (SELECT MAX(n.sent_at) FROM reminder n WHERE n.client_id = c.id AND {ReminderStore.Left}) AS reminded_at
         FROM client c
         WHERE c.id = @client
         """;

@@ -17,12 +17,18 @@ public sealed class ReminderListStore(Database database)
 
     private const string NewestSql = $"{Columns} ORDER BY n.id DESC LIMIT @Most";
 
+    /// <summary>Those that a batch made.</summary>
+    public IReadOnlyList<ReminderRow> OfBatch(long batch) => database.Read(c => c.Query<ReminderRow>(OfBatchSql, new { batch }).ToList());
+
+    private const string OfBatchSql = $"{Columns} WHERE n.id IN (SELECT reminder_id FROM reminder_batch_client WHERE batch_id = @batch)";
+
     private const string Columns = $"""
         SELECT n.id, n.secret, n.stop_secret, n.client_id, c.name AS client, c.language, c.phone, c.mail, c.reminders, n.made_at, n.expires_at,
                n.sent_how, n.sent_at, n.discarded,
                {ReminderStore.Replaced} AS replaced,
                (SELECT COUNT(*) FROM reminder_racket a WHERE a.reminder_id = n.id) AS rackets,
-               (SELECT COUNT(a.answer) FROM reminder_racket a WHERE a.reminder_id = n.id) AS answered,
+               (SELECT COUNT(a.answer) FROM reminder_racket a LEFT JOIN {ReminderStore.JobOfYes}
+                WHERE a.reminder_id = n.id AND j.state IS NOT 'Cancelled') AS answered,
                m.id AS outbox_id, m.state AS outbox_state, COALESCE(m.maybe_sent, 0) AS maybe_sent, m.last_error, m.not_before, COALESCE(m.tries, 0) AS tries
         FROM reminder n
         JOIN client c ON c.id = n.client_id

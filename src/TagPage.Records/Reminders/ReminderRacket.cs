@@ -33,8 +33,10 @@ public sealed record ReminderRacket : ForecastRow
     public DateOnly? ElsewhereNow { get; init; }
     public DateOnly? NotBefore { get; init; }
 
-    /// <summary>The job that a yes made.</summary>
+    /// <summary>The job that a yes made; it stays with the reminder whatever is answered later.</summary>
     public long? JobId { get; init; }
+
+    /// <summary>Of that job, while the answer is a yes or nothing.</summary>
     public JobState? JobState { get; init; }
     public long? Ticket { get; init; }
 

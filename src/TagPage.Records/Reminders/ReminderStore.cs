@@ -42,6 +42,12 @@ public sealed class ReminderStore(Database database, LinkTokens keys, ShopClock 
     /// <summary>SQL: <c>reminder n</c> counts as having reminded the household; an answer noted from the phone does not.</summary>
     internal const string Reminded = "n.discarded = 0 AND n.sent_how IS NOT 'Phone'";
 
+    /// <summary>SQL: <c>reminder n</c> left the shop, as far as anybody knows; one whose email was given up did not.</summary>
+    internal const string Left = $"""
+        {Reminded} AND n.sent_at IS NOT NULL
+        AND (n.sent_how <> 'Mail' OR (SELECT o.state FROM outbox o WHERE o.reminder_id = n.id ORDER BY o.id DESC LIMIT 1) IS NOT 'Failed')
+        """;
+
     private const string GetSql = $"""
         SELECT n.id, n.secret, n.stop_secret, n.client_id, n.expires_at, n.discarded, c.reminders,
                {Replaced} AS replaced
@@ -49,6 +55,12 @@ public sealed class ReminderStore(Database database, LinkTokens keys, ShopClock 
         JOIN client c ON c.id = n.client_id
         WHERE n.id = @id
         """;
+
+    /// <summary>
+    /// SQL: the ticket j of <c>reminder_racket a</c> while the answer is a yes. Once it is cancelled, by whomever, the
+    /// question is open again; with another answer it is kept for the next yes.
+    /// </summary>
+    internal const string JobOfYes = "job j ON j.id = a.job_id AND a.answer IN ('Same', 'Different')";
 
     public IReadOnlyList<ReminderRacket> Rackets(long reminder) => database.Read(c => Rackets(c, reminder, clock));
 
@@ -60,10 +72,10 @@ public sealed class ReminderStore(Database database, LinkTokens keys, ShopClock 
         SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, r.not_before, r.elsewhere_on AS elsewhere_now, p.name AS player, p.client_id,
                m.name AS mains, m.gauge_mm AS last_mains_gauge_mm, x.name AS crosses, x.gauge_mm AS last_crosses_gauge_mm,
                l.strung_on AS strung_here_on, n.made_at,
-               a.answer, a.weeks, a.elsewhere_on AS answered_elsewhere_on, a.wish_strings, a.wish_tension, a.wish_note,
+               CASE WHEN j.state = 'Cancelled' THEN NULL ELSE a.answer END AS answer, a.weeks, a.elsewhere_on AS answered_elsewhere_on, a.wish_strings, a.wish_tension, a.wish_note,
                a.state_before, a.elsewhere_before, a.job_id, j.state AS job_state, j.ticket,
                EXISTS (SELECT 1 FROM job o WHERE o.racket_id = r.id AND o.state IN ('Waiting', 'OnMachine', 'Strung')
-                       AND o.id IS NOT a.job_id) AS has_other_job
+                       AND o.id IS NOT j.id) AS has_other_job
         FROM reminder_racket a
         JOIN reminder n ON n.id = a.reminder_id
         JOIN racket r ON r.id = a.racket_id
@@ -73,7 +85,7 @@ public sealed class ReminderStore(Database database, LinkTokens keys, ShopClock 
         LEFT JOIN job l ON l.id = b.job_id
         LEFT JOIN string_kind m ON m.id = l.mains_id
         LEFT JOIN string_kind x ON x.id = l.crosses_id
-        LEFT JOIN job j ON j.id = a.job_id
+        LEFT JOIN {JobOfYes}
         WHERE a.reminder_id = @reminder AND r.state <> 'Sold'
         ORDER BY a.due, p.name COLLATE NOCASE, r.number
         """;

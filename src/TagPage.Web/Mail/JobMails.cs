@@ -42,12 +42,20 @@ public sealed class JobMails(ShopStore shops) : IJobMails
         (string Name, string Value)[] values =
         [
             ("client", to.Client), ("shop", shop.Name), ("racket", racket), ("hours", shop.OpeningHours),
-            ("price", to.PriceMinor is { } price ? Formats.Money(price, shop) : "–"),
+            ("price", Price(to, shop, say)),
         ];
         var (subject, body) = which(say);
         var sms = MailText.Fill(say.ReadySms, ("shop", Sms.Fold(shop.Name)), ("racket", Sms.Fold(racket)));
         return new Notice(subject.Fill(values), MailText.Fill(body, [.. values.Select(v => (v.Name, (MailText)v.Value))]), PlainMail.Of(sms));
     }
+
+    /// <summary>What this client has to pay: nothing where it is paid or somebody else pays, whom the price concerns alone.</summary>
+    private static string Price(JobRow job, ShopDetails shop, OwnPageMailPhrases say) => job switch
+    {
+        { PaidOn: not null } or { Payer: not null } => say.NothingToPay,
+        { PriceMinor: { } price } => Formats.Money(price, shop),
+        _ => "–",
+    };
 
     private static string Or(string own, string products) => own.Length > 0 ? own : products;
 }

@@ -35,6 +35,20 @@ public sealed class MessagesTests : IDisposable
         Assert.Contains("client told on 25 Nov 2026", (await _runa.Open($"/shop/jobs/{_job}")).Main, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("UPDATE job SET paid_on = '2026-11-20'")]
+    [InlineData("INSERT INTO payer (id, name) VALUES (1, 'Eastmere Academy'); UPDATE client SET payer_id = 1")]
+    public async Task Who_has_nothing_to_pay_is_told_no_price(string change)
+    {
+        _shop.Records.Change(change);
+
+        await _runa.Send(await _runa.Open($"/shop/jobs/ready/{_job}"));
+
+        var mail = Assert.Single(await _shop.MailsSent());
+        Assert.Contains("Price: nothing to pay", mail, StringComparison.Ordinal);
+        Assert.DoesNotContain("24.50", mail, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Words_are_in_the_clients_language_unless_the_owner_wrote_their_own()
     {

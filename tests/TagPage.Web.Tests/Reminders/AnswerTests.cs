@@ -1,4 +1,6 @@
 using TagPage.Records.DueDates;
+using TagPage.Records.OwnPages;
+using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Reminders;
@@ -143,6 +145,50 @@ public sealed class AnswerTests : IDisposable
 
         Assert.Equal("blue ones", _home.Value("SELECT asked_words FROM job_request JOIN job ON id = job_id WHERE state = 'Waiting'"));
         Assert.Equal(2, _shop.Records.Count("job"));
+    }
+
+    [Fact]
+    public async Task Request_cancelled_on_the_own_page_gives_the_answer_back_and_can_be_made_again()
+    {
+        await _home.Answer(_reminder, "Same");
+        Assert.IsType<Outcome.Done>(_shop.Get<OrderStore>().Cancel(Who.Client(_home.Client), long.Parse(_home.Value("SELECT MAX(id) FROM job")!, null)));
+
+        var page = await _shop.Stranger().Open(_home.Link(_reminder));
+        Assert.DoesNotContain("The shop has your answer", page.Main, StringComparison.Ordinal);
+        Assert.Contains("0 of 1", (await _shop.Owner().Open("/shop/nudges")).Main, StringComparison.Ordinal);
+
+        await _home.Answer(_reminder, "Same");
+
+        Assert.Equal(1, _shop.Records.Count("job", "state = 'Waiting'"));
+        Assert.Contains("1 of 1", (await _shop.Owner().Open("/shop/nudges")).Main, StringComparison.Ordinal);
+        Assert.Contains("The shop has your answer", (await _shop.Stranger().Open(_home.Link(_reminder))).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Ticket_that_the_shop_cancels_gives_the_answer_back_until_the_shop_takes_that_back()
+    {
+        await _home.Answer(_reminder, "Same");
+        _shop.Records.Change("UPDATE job SET state = 'Cancelled' WHERE state = 'Waiting'");
+        Assert.DoesNotContain("The shop has your answer", (await _shop.Stranger().Open(_home.Link(_reminder))).Main, StringComparison.Ordinal);
+
+        _shop.Records.Change("UPDATE job SET state = 'Waiting' WHERE state = 'Cancelled'");
+
+        Assert.Contains("The shop has your answer", (await _shop.Stranger().Open(_home.Link(_reminder))).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task However_often_the_mind_changes_there_is_one_ticket_with_the_last_words()
+    {
+        for (var n = 0; n < 4; n++)
+        {
+            await _home.Answer(_reminder, "Different", ("Input.Rackets[0].Note", $"wish {n}"));
+            await _home.Answer(_reminder, "NotYet");
+        }
+        _shop.Clock.Advance(TimeSpan.FromDays(1));
+        await _home.Answer(_reminder, "Different", ("Input.Rackets[0].Note", "blue ones"));
+
+        Assert.Equal(2, _shop.Records.Count("job"));
+        Assert.Equal("Waiting 1 2026-11-26 blue ones", _home.Value("SELECT state || ' ' || expected || ' ' || received_on || ' ' || asked_words FROM job JOIN job_request ON job_id = id"));
     }
 
     [Fact]

@@ -90,6 +90,51 @@ public sealed class BatchTests : IDisposable
     }
 
     [Fact]
+    public async Task Reminder_that_was_made_and_never_sent_keeps_nobody_out()
+    {
+        var ada = Due("Ada Lind");
+        _shop.Records.Reminder(ada, long.Parse(_shop.Records.Text("SELECT id FROM racket"), null));
+        await Begin();
+
+        Worker.Round();
+
+        Assert.Equal(1, _shop.Records.Count("outbox", "kind = 'Reminder'"));
+    }
+
+    [Fact]
+    public async Task Reminder_whose_email_was_given_up_keeps_nobody_out()
+    {
+        var ada = Due("Ada Lind");
+        await Begin();
+        Worker.Round();
+        _shop.Records.Change("UPDATE outbox SET state = 'Failed', last_error = 'no such mailbox'");
+
+        await Begin();
+        Worker.Round();
+
+        Assert.Equal(2, _shop.Records.Count("outbox", $"to_client_id = {ada}"));
+    }
+
+    [Fact]
+    public async Task Batch_says_what_became_of_each_email()
+    {
+        Due("Ada Lind");
+        Due("Bo Marsh");
+        var progress = await Begin();
+        Worker.Round();
+        Assert.Contains("the email is on its way", (await _runa.Open(progress)).Main, StringComparison.Ordinal);
+
+        _shop.Records.Change("UPDATE outbox SET state = 'Failed', last_error = 'no such mailbox' WHERE id = (SELECT MAX(id) FROM outbox)");
+        await _shop.MailsSent();
+
+        var page = (await _runa.Open(progress)).Main;
+        Assert.Contains("2 of 2 households are done, 1 got an email", page, StringComparison.Ordinal);
+        Assert.Contains("emailed on 25 Nov 2026", page, StringComparison.Ordinal);
+        Assert.Contains("the email did not go out: no such mailbox", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("on its way", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task What_changed_since_the_list_was_looked_at_is_judged_anew()
     {
         var ada = Due("Ada Lind");

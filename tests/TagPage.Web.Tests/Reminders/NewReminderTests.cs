@@ -24,6 +24,18 @@ public sealed class NewReminderTests : IDisposable
 
     private async Task<WebPage> Make(params (string Name, string Value)[] fields) => await _runa.Send(await _runa.Open(NewPage), fields);
 
+    private async Task Sent(WebPage made) =>
+        await _runa.Send(await _runa.Open(made.Location!.Replace("/nudges/", "/nudges/sent/", StringComparison.Ordinal)), ("How", "SmsApp"));
+
+    [Fact]
+    public async Task Reminder_that_was_made_but_not_sent_is_no_reason_to_wait()
+    {
+        await Make();
+
+        Assert.Equal(HttpStatusCode.Found, (await Make()).Status);
+        Assert.Equal(2, _shop.Records.Count("reminder"));
+    }
+
     [Fact]
     public async Task Household_on_the_bench_and_the_card_of_its_racket_lead_to_a_reminder()
     {
@@ -58,13 +70,15 @@ public sealed class NewReminderTests : IDisposable
     [Fact]
     public async Task Second_reminder_within_fourteen_days_needs_the_owner_to_insist()
     {
-        await Make();
+        await Sent(await Make());
         var refused = await Make();
         Assert.Equal(HttpStatusCode.OK, refused.Status);
         Assert.Contains("less than 14 days ago", refused.Main, StringComparison.Ordinal);
         Assert.Equal(1, _shop.Records.Count("reminder"));
 
-        Assert.Equal(HttpStatusCode.Found, (await Make(("Input.Insist", "true"))).Status);
+        var insisted = await Make(("Input.Insist", "true"));
+        Assert.Equal(HttpStatusCode.Found, insisted.Status);
+        await Sent(insisted);
         _shop.Clock.Advance(TimeSpan.FromDays(14));
         Assert.Equal(HttpStatusCode.Found, (await Make()).Status);
     }
@@ -73,8 +87,11 @@ public sealed class NewReminderTests : IDisposable
     public async Task Reminder_that_was_taken_back_does_not_count_and_another_number_of_days_can_be_set()
     {
         var made = await Make();
+        await Sent(made);
         await _runa.Send(await _runa.Open(made.Location!.Replace("/nudges/", "/nudges/discard/", StringComparison.Ordinal)));
-        Assert.Equal(HttpStatusCode.Found, (await Make()).Status);
+        var next = await Make();
+        Assert.Equal(HttpStatusCode.Found, next.Status);
+        await Sent(next);
         _shop.Records.Change("UPDATE shop SET days_between_reminders = 3");
         _shop.Clock.Advance(TimeSpan.FromDays(3));
         Assert.Equal(HttpStatusCode.Found, (await Make()).Status);

@@ -120,6 +120,22 @@ public sealed class SendTests : IAsyncDisposable
     }
 
     [Fact]
+    public async Task Tick_of_the_shop_holds_back_what_waits_like_the_clients_own()
+    {
+        Open();
+        await Mail();
+        var runa = _shop.Owner();
+        var form = await runa.Open($"/shop/clients/edit/{_home.Client}");
+        form.Document.QuerySelector("[name='Input.Reminders'][type=checkbox]")!.RemoveAttribute("checked");
+        Assert.Equal(System.Net.HttpStatusCode.Found, (await runa.Send(form, ("Input.Reminders", "false"))).Status);
+
+        await Room.SendAll(Token);
+
+        Assert.Empty(_post.Received);
+        Assert.Contains("The client wants no more reminders.", (await runa.Open("/shop/nudges")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Refused_mail_is_shown_with_the_servers_words_and_goes_out_when_tried_again()
     {
         Open();

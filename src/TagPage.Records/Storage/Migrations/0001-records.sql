@@ -676,6 +676,11 @@ CREATE TABLE outbox (
   sent_at      TEXT,
   CHECK ((state = 'Sent') = (sent_at IS NOT NULL))
 ) STRICT;
+-- Whoever says that a household wants no more reminders: those on their way are held back.
+CREATE TRIGGER client_unreminded AFTER UPDATE OF reminders ON client WHEN new.reminders = 0 AND old.reminders = 1 BEGIN
+  UPDATE outbox SET state = CASE maybe_sent WHEN 1 THEN 'MaybeSent' ELSE 'Failed' END, last_error = 'The client wants no more reminders.'
+  WHERE to_client_id = new.id AND kind = 'Reminder' AND state = 'Queued';
+END;
 CREATE INDEX outbox_queued      ON outbox (not_before, id) WHERE state = 'Queued';
 CREATE INDEX outbox_leaving     ON outbox (id) WHERE state = 'Leaving';
 CREATE INDEX outbox_by_client   ON outbox (to_client_id, kind, made_at);

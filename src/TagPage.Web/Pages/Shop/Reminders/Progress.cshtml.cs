@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
@@ -6,11 +7,16 @@ using TagPage.Web.Http.Forms;
 namespace TagPage.Web.Pages.Shop.Reminders;
 
 /// <summary>How far a batch of reminders is.</summary>
-public sealed class ProgressModel(BatchStore store, BatchWorker worker, ShopStore shops) : RecordPage<BatchStore.Row>
+public sealed class ProgressModel(BatchStore store, ReminderListStore list, BatchWorker worker, ShopStore shops) : RecordPage<BatchStore.Row>
 {
     private const int LookAgainSeconds = 5;
 
     public bool IsQuiet => worker.IsQuiet;
+
+    /// <summary>Those it made, with what became of their emails.</summary>
+    public IReadOnlyDictionary<long, ReminderRow> Reminders { get; private set; } = ImmutableDictionary<long, ReminderRow>.Empty;
+
+    public int Mailed => Reminders.Values.Count(r => r.OutboxState != "Failed");
 
     public ShopDetails Shop => shops.Get();
 
@@ -18,6 +24,7 @@ public sealed class ProgressModel(BatchStore store, BatchWorker worker, ShopStor
 
     public void OnGet()
     {
+        Reminders = list.OfBatch(Id).ToDictionary(r => r.Id);
         if (Saved.IsRunning && !IsQuiet)
             Response.Headers["Refresh"] = LookAgainSeconds.ToString(System.Globalization.CultureInfo.InvariantCulture);
     }
