@@ -10,12 +10,13 @@ namespace TagPage.Records.LostAndFound;
 /// <param name="At">When.</param>
 public sealed record FinderPress(TagCode Code, FoundKind Kind, string Source, string FormKey, DateTimeOffset At)
 {
-    /// <summary>Characters of a message, and of how the finder can be reached.</summary>
-    public const int LongestMessage = 1000, LongestContact = 100;
+    /// <summary>Characters of a message, of how the finder can be reached, and of where the racket is.</summary>
+    public const int LongestMessage = 1000, LongestContact = 100, LongestPlace = 100;
 
     /// <summary>Of the page that was read; an answer to the finder is written in it.</summary>
     public string Language { get; init; } = "en";
 
+    /// <summary>The finder's own words; of a ready-made answer which place it speaks of.</summary>
     public string Message { get; init; } = "";
 
     public string Contact { get; init; } = "";

@@ -30,7 +30,7 @@ public sealed class FoundEventStore(Database database, FoundNoticeStore notices)
             return new FoundAnswer(FoundResult.Done, contact);
         if (IsTooMany(c, press))
             return new FoundAnswer(FoundResult.TooMany);
-        notices.Tell(c, target.ClientId, Log(c, press, target), press.At);
+        notices.Tell(c, target.ClientId, Log(c, press, target), press.Kind != FoundKind.Shown, press.At);
         return new FoundAnswer(FoundResult.Done, contact);
     });
 

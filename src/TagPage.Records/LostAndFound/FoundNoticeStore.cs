@@ -6,8 +6,9 @@ using TagPage.Records.Outbox;
 namespace TagPage.Records.LostAndFound;
 
 /// <summary>
-/// Tells the person who looks after a racket what a finder did: at once, and whatever follows within an hour in one more
-/// email. If no email address is on file, the shop is told.
+/// Tells the person who looks after a racket what a finder did: at once, but for showings of the contact within an hour of
+/// the last email, which are gathered into one more. Words do not wait, for they may say where the racket is now; they
+/// bring along what was being gathered. If no email address is on file, the shop is told.
 /// </summary>
 public sealed class FoundNoticeStore(OutboxStore outbox, IFinderMails mails)
 {
@@ -29,13 +30,18 @@ public sealed class FoundNoticeStore(OutboxStore outbox, IFinderMails mails)
     /// <param name="connection">The caller's.</param>
     /// <param name="client">Whose racket it is about.</param>
     /// <param name="eventId">What was just logged.</param>
+    /// <param name="isUrgent">Words; not a showing.</param>
     /// <param name="at">When that was.</param>
-    public void Tell(SqliteConnection connection, long client, long eventId, DateTimeOffset at)
+    public void Tell(SqliteConnection connection, long client, long eventId, bool isUrgent, DateTimeOffset at)
     {
         var to = Addressee.Of(connection, client);
         var kind = to.Mail is not null ? MailKind.FoundNotice : MailKind.ShopNotice;
         var last = connection.QueryFirstOrDefault<Last>(LastSql, new { client, Kind = kind.ToString() });
-        var notice = last is { IsUntouched: true } && last.NotBefore > at + Leaving && last.NotBefore <= at + Gathering ? last.Id : Queue(connection, kind, client, eventId, Next(last, at));
+        var notice = last is { IsUntouched: true } && last.NotBefore > at + Leaving && last.NotBefore <= at + Gathering
+            ? last.Id
+            : Queue(connection, kind, client, eventId, isUrgent ? at : Next(last, at));
+        if (isUrgent)
+            connection.Execute(NowSql, new { notice, at });
         connection.Execute(JoinSql, new { eventId, notice });
         var mail = mails.Acted(kind, to, connection.Query<FoundNoticeRow>(EventsSql, new { notice }).AsList());
         connection.Execute(WriteSql, new { notice, mail.Subject, Body = mail.Body.Stored });
@@ -57,6 +63,8 @@ public sealed class FoundNoticeStore(OutboxStore outbox, IFinderMails mails)
     /// <summary>What goes to the shop is tied to its event, so that it goes with the client's records.</summary>
     private long Queue(SqliteConnection connection, MailKind kind, long client, long eventId, DateTimeOffset notBefore) => outbox.Queue(connection,
         new NewMail(kind, kind == MailKind.FoundNotice ? client : null, "", "") { EventId = kind == MailKind.ShopNotice ? eventId : null, NotBefore = notBefore });
+
+    private const string NowSql = "UPDATE outbox SET not_before = @at WHERE id = @notice";
 
     private const string JoinSql = "UPDATE found_event SET notice_id = @notice WHERE id = @eventId";
 

@@ -36,7 +36,7 @@ public sealed class FoundNoticeText(MailKind kind, string client, Language langu
     {
         foreach (var e in events)
             yield return MailText.Join("\n", Lines(e));
-        if (events.Any(e => e.Kind == FoundKind.Message))
+        if (events.Any(e => e.Message.Length > 0))
             yield return MailText.Words(_say.Care);
         if (kind == MailKind.FoundNotice)
             yield return MailText.Words(_say.Reply);

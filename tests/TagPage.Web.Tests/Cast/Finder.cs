@@ -14,10 +14,10 @@ public static class Finder
 
     public static Task<WebPage> PressContact(this Visitor finder, WebPage page) => finder.Send(page, page.Form("/contact"));
 
-    public static async Task<WebPage> Says(this Visitor finder, TagCode code, string what = "AtDesk")
+    public static async Task<WebPage> Says(this Visitor finder, TagCode code, string what = "AtDesk", string place = "Front desk of the hall")
     {
         var page = await finder.FoundPage(code);
-        return await finder.Send(page, page.Form("/answer"), ("says", what));
+        return await finder.Send(page, page.Form("/answer"), ("says", what), ("Input.Place", what == "HaveIt" ? "" : place));
     }
 
     public static async Task<WebPage> Writes(this Visitor finder, TagCode code, string message, string reach = "")

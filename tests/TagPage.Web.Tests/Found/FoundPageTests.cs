@@ -130,7 +130,7 @@ public sealed partial class FoundPageTests : IDisposable
         Assert.All(page.Document.QuerySelectorAll("main form").Select(f => f.GetAttribute("action")!), a => Assert.Contains("?lang=it", a, StringComparison.Ordinal));
         var sent = await finder.Send(page, page.Form("/answer"), ("says", "HaveIt"));
 
-        Assert.Equal($"/t/{_code}/found?lang=it", sent.Location);
+        Assert.Equal($"/t/{_code}/found?lang=it#thanks", sent.Location);
         Assert.Contains("La risposta è in viaggio", (await finder.Open(sent.Location!)).Main, StringComparison.Ordinal);
         Assert.DoesNotContain("La risposta è in viaggio", (await finder.Open(sent.Location!)).Main, StringComparison.Ordinal);
     }

@@ -72,14 +72,14 @@ public sealed class NoticeTests : IAsyncDisposable
     }
 
     [Fact]
-    public async Task What_comes_within_an_hour_is_gathered_into_one_more_mail()
+    public async Task Showings_within_an_hour_are_gathered_into_one_more_mail()
     {
         await _shop.Stranger().AskForContact(_code);
         await Send();
         _shop.Clock.Advance(TimeSpan.FromMinutes(20));
-        await _shop.Stranger("198.51.100.1").Says(_code, "AtDesk");
+        await _shop.Stranger("198.51.100.1").AskForContact(_code);
         _shop.Clock.Advance(TimeSpan.FromMinutes(20));
-        await _shop.Stranger("198.51.100.2").Writes(_code, "Ask for Mr Desk.");
+        await _shop.Stranger("198.51.100.2").AskForContact(_code);
         await Send();
         Assert.Single(_post.Received);
 
@@ -89,10 +89,31 @@ public sealed class NoticeTests : IAsyncDisposable
         Assert.Equal(2, _post.Received.Count);
         var second = _post.Received.Last().TextBody!;
         Assert.Contains("10:20", second, StringComparison.Ordinal);
-        Assert.Contains("“It is at the desk here.”", second, StringComparison.Ordinal);
         Assert.Contains("10:40", second, StringComparison.Ordinal);
-        Assert.Contains("> Ask for Mr Desk.", second, StringComparison.Ordinal);
         Assert.DoesNotContain("10:00", second, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Words_are_told_at_once_and_bring_along_what_was_being_gathered()
+    {
+        await _shop.Stranger().AskForContact(_code);
+        await Send();
+        _shop.Clock.Advance(TimeSpan.FromMinutes(5));
+        await _shop.Stranger("198.51.100.1").AskForContact(_code);
+        _shop.Clock.Advance(TimeSpan.FromMinutes(5));
+        await _shop.Stranger("198.51.100.2").Writes(_code, "I have it at the café.");
+        await Send();
+
+        Assert.Equal(2, _post.Received.Count);
+        var second = _post.Received.Last().TextBody!;
+        Assert.Contains("10:05", second, StringComparison.Ordinal);
+        Assert.Contains("> I have it at the café.", second, StringComparison.Ordinal);
+
+        await _shop.Stranger("198.51.100.3").Says(_code);
+        await Send();
+        Assert.Equal(3, _post.Received.Count);
+        Assert.DoesNotContain("café", _post.Received.Last().TextBody!, StringComparison.Ordinal);
+        Assert.Contains("> Front desk of the hall", _post.Received.Last().TextBody!, StringComparison.Ordinal);
     }
 
     [Fact]

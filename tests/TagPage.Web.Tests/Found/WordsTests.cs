@@ -29,10 +29,32 @@ public sealed class WordsTests : IDisposable
 
         var sent = await finder.Says(_code, kind);
 
-        Assert.Equal($"/t/{_code}/found", sent.Location);
-        Assert.Contains("Thank you", (await finder.Open(sent.Location!)).Main, StringComparison.Ordinal);
+        Assert.Equal($"/t/{_code}/found#thanks", sent.Location);
+        var thanks = (await finder.Open(sent.Location!)).Document.QuerySelector("#thanks[tabindex='-1']")!;
+        Assert.StartsWith("Thank you", thanks.TextContent.Trim(), StringComparison.Ordinal);
         Assert.Equal(1, _shop.Records.Events($"kind = '{kind}'"));
         Assert.Contains(words, Assert.Single(await _shop.MailsSent()), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("AtDesk")]
+    [InlineData("StillThere")]
+    public async Task Answer_that_needs_a_place_asks_which_and_passes_it_on(string kind)
+    {
+        var finder = _shop.Stranger();
+
+        var asked = await finder.Says(_code, kind, place: "");
+        Assert.Equal(["Say which place that is, so that the racket can be found."], asked.Errors);
+        Assert.Equal((0, 0), (_shop.Records.Events(), _shop.Records.Count("outbox")));
+        Assert.Equal(["Shorten this to 100 characters; it has 101."], (await finder.Says(_code, kind, place: new string('x', 101))).Errors);
+
+        await finder.Send(asked, asked.Form("/answer"), ("says", kind), ("Input.Place", "Eastmere hall, http://evil.example"));
+
+        Assert.Equal("Eastmere hall, http://evil.example", _shop.Records.Text("SELECT message FROM found_event"));
+        var mail = Assert.Single(await _shop.MailsSent());
+        Assert.Contains("> Eastmere hall, ", mail, StringComparison.Ordinal);
+        Assert.DoesNotContain("evil.example", mail, StringComparison.Ordinal);
+        Assert.Contains("Do not open links", mail, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -101,13 +123,14 @@ public sealed class WordsTests : IDisposable
         foreach (var kind in new[] { "AtDesk", "HaveIt", "StillThere" })
             await finder.Says(_code, kind);
 
-        var sent = await finder.Writes(_code, "And one more.");
-        var page = await finder.Open(sent.Location!);
+        var page = await finder.Writes(_code, "And one more.", "07700 900123");
 
         Assert.Equal(3, _shop.Records.Events());
-        Assert.Contains("this one was not sent", page.Main, StringComparison.Ordinal);
+        Assert.Contains("this one was not sent", Assert.Single(page.Errors), StringComparison.Ordinal);
+        Assert.Equal("And one more.", page.Document.QuerySelector("#words")!.TextContent);
+        Assert.Equal("07700 900123", page.Document.QuerySelector("#reach")!.GetAttribute("value"));
         Assert.Contains("+44 20 7946 0182", page.Main, StringComparison.Ordinal);
-        Assert.False(page.HasForm("/message"));
+        Assert.False(page.HasForm("/answer"));
     }
 
     [Fact]
@@ -135,7 +158,8 @@ public sealed class WordsTests : IDisposable
 
         var sent = await finder.Send(page, page.Form("/message"), ("Input.Message", "At the desk."));
 
-        Assert.Contains("could not be passed on", (await finder.Open(sent.Location!)).Main, StringComparison.Ordinal);
+        Assert.Contains("could not be passed on", Assert.Single(sent.Errors), StringComparison.Ordinal);
+        Assert.Equal("At the desk.", sent.Document.QuerySelector("#words")!.TextContent);
         Assert.Equal((0, 0), (_shop.Records.Events(), _shop.Records.Count("outbox")));
     }
 

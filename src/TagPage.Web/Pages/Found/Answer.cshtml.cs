@@ -5,7 +5,7 @@ using TagPage.Web.Http.Limits;
 
 namespace TagPage.Web.Pages.Found;
 
-/// <summary>Passes a ready-made answer on.</summary>
+/// <summary>Passes a ready-made answer on, and asks which place where it speaks of one.</summary>
 public sealed class AnswerModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger<AnswerModel> log)
     : FoundModel(door, events, mark, shops, clock, log)
 {
@@ -17,6 +17,10 @@ public sealed class AnswerModel(FoundLookup door, FoundEventStore events, Finder
             return elsewhere;
         if (!ModelState.IsValid || says is not (FoundKind.AtDesk or FoundKind.HaveIt or FoundKind.StillThere))
             return Redirect(Link());
+        if (NeedsPlace(says))
+            PlaceError = Input.Place is null ? Say.PlaceEmpty : TooLong(Say.ReachTooLong, Input.Place, FinderPress.LongestPlace);
+        if (PlaceError is not null)
+            return Page();
         return Tell(Press(says).Result, says);
     }
 }

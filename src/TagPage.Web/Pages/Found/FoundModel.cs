@@ -2,6 +2,7 @@ using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Tags;
+using TagPage.Core.Text;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -37,6 +38,11 @@ public abstract class FoundModel(FoundLookup door, FoundEventStore events, Finde
 
     public string? ReachError { get; protected set; }
 
+    public string? PlaceError { get; protected set; }
+
+    /// <summary>What was written and not passed on stays in its form.</summary>
+    public bool KeepsMessage => MessageError is not null && Input.Message is not null;
+
     /// <summary>The result of the last press, shown once.</summary>
     public (FoundResult Result, FoundKind Kind)? Told { get; protected set; }
 
@@ -59,7 +65,7 @@ public abstract class FoundModel(FoundLookup door, FoundEventStore events, Finde
         var answer = events.Take(new FinderPress(Code, kind, mark.Of(HttpContext), KeyOf(Input.FormKey), clock.Now)
         {
             Language = Spoken.Language.Code,
-            Message = kind == FoundKind.Message ? Input.Message ?? "" : "",
+            Message = (kind == FoundKind.Message ? Input.Message : NeedsPlace(kind) ? Input.Place : null) ?? "",
             Contact = kind == FoundKind.Message ? Input.Reach ?? "" : "",
         });
         if (answer.Result == FoundResult.TooMany)
@@ -67,11 +73,17 @@ public abstract class FoundModel(FoundLookup door, FoundEventStore events, Finde
         return answer;
     }
 
-    /// <summary>Back to the found page, which says what came of it.</summary>
+    /// <summary>Whoever looks for the racket has to know which desk, or where it was seen.</summary>
+    protected static bool NeedsPlace(FoundKind kind) => kind is FoundKind.AtDesk or FoundKind.StillThere;
+
+    protected string? TooLong(string phrase, string? text, int most) =>
+        text?.Length > most ? phrase.Fill(("most", Spoken.Language.Number(most)), ("n", Spoken.Language.Number(text.Length))) : null;
+
+    /// <summary>Back to the found page, to where it says what came of it.</summary>
     protected RedirectResult Tell(FoundResult result, FoundKind kind)
     {
         TempData[Outcome] = $"{result} {kind}";
-        return Redirect(Link());
+        return Redirect(Link() + "#thanks");
     }
 
     /// <summary>The result of the press before this page, or null. Shown once. Looking sets no cookie for those who have none.</summary>
@@ -92,4 +104,6 @@ public sealed record FoundInput
     public string? Message { get; init; }
 
     public string? Reach { get; init; }
+
+    public string? Place { get; init; }
 }

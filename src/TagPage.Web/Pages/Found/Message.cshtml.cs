@@ -1,5 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
-using TagPage.Core.Text;
+using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.Shop;
 using TagPage.Web.Http.Limits;
@@ -18,9 +18,17 @@ public sealed class MessageModel(FoundLookup door, FoundEventStore events, Finde
             return elsewhere;
         MessageError = Input.Message is null ? Say.MessageEmpty : TooLong(Say.MessageTooLong, Input.Message, FinderPress.LongestMessage);
         ReachError = ModelState["Input.Reach"]?.Errors.FirstOrDefault()?.ErrorMessage ?? TooLong(Say.ReachTooLong, Input.Reach, FinderPress.LongestContact);
-        return MessageError is null && ReachError is null ? Tell(Press(FoundKind.Message).Result, FoundKind.Message) : Page();
+        if (MessageError is not null || ReachError is not null)
+            return Page();
+        var result = Press(FoundKind.Message).Result;
+        return result == FoundResult.Done ? Tell(result, FoundKind.Message) : Refuse(result);
     }
 
-    private string? TooLong(string phrase, string? text, int most) =>
-        text?.Length > most ? phrase.Fill(("most", Spoken.Language.Number(most)), ("n", Spoken.Language.Number(text.Length))) : null;
+    /// <summary>The shop helps instead; what was written is there to be copied, or sent again later.</summary>
+    private PageResult Refuse(FoundResult result)
+    {
+        Open = null;
+        MessageError = result == FoundResult.TooMany ? Say.TooManyMessages : Say.NotPassedOn;
+        return Page();
+    }
 }

@@ -16,6 +16,9 @@ public sealed record FoundPhrases
     public required string AtDesk { get; init; }
     public required string HaveIt { get; init; }
     public required string StillThere { get; init; }
+    public required string PlaceLabel { get; init; }
+    public required string PlaceHint { get; init; }
+    public required string PlaceEmpty { get; init; }
     public required string MessageHeading { get; init; }
     public required string MessageLabel { get; init; }
     public required string MessageHint { get; init; }
