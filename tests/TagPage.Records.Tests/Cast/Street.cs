@@ -8,15 +8,16 @@ namespace TagPage.Records.Tests.Cast;
 /// <summary>A database of its own with two households, the family of Odalys and Ewan, and everybody who may try something there.</summary>
 public sealed class Street : IDisposable
 {
-    private readonly DataFolder _folder = new(Path.Combine(Path.GetTempPath(), "tagpage-test-" + Guid.NewGuid().ToString("N")));
-
-    public Street()
+    /// <param name="empty">True for a file with nobody on it, not even the shop.</param>
+    public Street(bool empty = false)
     {
-        Directory.CreateDirectory(_folder.Root);
-        Template.CopyTo(_folder.Root);
-        Database = new Database(_folder);
+        Directory.CreateDirectory(Folder.Root);
+        Template.CopyTo(Folder.Root);
+        Database = new Database(Folder);
         Clock = new ShopClock(Time, new ShopStore(Database));
         Records = new OnFile(Database);
+        if (empty)
+            return;
         Records.Shop();
         (Odalys, Pim, Racket, _, Strung) = Records.Family();
         Ewan = Records.Client("Ewan Lockyer");
@@ -24,6 +25,8 @@ public sealed class Street : IDisposable
 
     /// <summary>The shop's day when a test begins.</summary>
     public static DateOnly Today { get; } = new(2026, 11, 25);
+
+    public DataFolder Folder { get; } = new(Path.Combine(Path.GetTempPath(), "tagpage-test-" + Guid.NewGuid().ToString("N")));
 
     public Database Database { get; }
 
@@ -79,7 +82,7 @@ public sealed class Street : IDisposable
     public void Dispose()
     {
         Database.Dispose();
-        Directory.Delete(_folder.Root, recursive: true);
+        Directory.Delete(Folder.Root, recursive: true);
     }
 }
 

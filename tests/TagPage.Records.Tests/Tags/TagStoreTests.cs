@@ -5,11 +5,9 @@ using TagPage.Records.Tests.Cast;
 
 namespace TagPage.Records.Tests.Tags;
 
-/// <summary>Who may give and take tags, which codes lead anywhere, and that no code is ever given out again.</summary>
+/// <summary>Which codes lead anywhere, and that no code is ever given out again.</summary>
 public sealed class TagStoreTests : IDisposable
 {
-    public static readonly Actor[] NotTheShop = [Actor.Owner, Actor.OtherClient, Actor.Finder, Actor.Program];
-
     private readonly Street _street = new();
     private readonly TagStore _store;
     private readonly long _bare;
@@ -25,34 +23,6 @@ public sealed class TagStoreTests : IDisposable
     public void Dispose() => _street.Dispose();
 
     private TagCode Live => TagCode.Parse(_street.Records.Text($"SELECT code FROM tag WHERE racket_id = {_street.Racket} AND state = 'Live'"));
-
-    private static readonly Dictionary<string, Func<TagStoreTests, Who, Outcome>> Writes = new()
-    {
-        ["make"] = (t, who) => t._store.Make(who, t._bare, FormKey.New()),
-        ["replace"] = (t, who) => t._store.Replace(who, t.Live, FormKey.New()),
-        ["retire"] = (t, who) => t._store.Retire(who, t.Live),
-        ["shut finders out"] = (t, who) => t._store.BlockFinders(who, t.Live, block: true),
-        ["link"] = (t, who) => t._store.Link(who, t._blank, t._bare),
-    };
-
-    public static TheoryData<string> Allowed() => [.. Writes.Keys];
-
-    public static TheoryData<string, Actor> Denied()
-    {
-        var all = new TheoryData<string, Actor>();
-        foreach (var write in Writes.Keys)
-            foreach (var actor in NotTheShop)
-                all.Add(write, actor);
-        return all;
-    }
-
-    [Theory]
-    [MemberData(nameof(Allowed))]
-    public void Shop_may(string write) => _street.Check(true, () => Writes[write](this, Who.Shop));
-
-    [Theory]
-    [MemberData(nameof(Denied))]
-    public void Nobody_else_may_and_nothing_changes(string write, Actor actor) => _street.Check(false, () => Writes[write](this, _street.Be(actor)));
 
     [Fact]
     public void Replaced_tag_retires_for_good_and_its_racket_has_one_live_tag()

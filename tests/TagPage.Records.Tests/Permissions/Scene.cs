@@ -1,0 +1,131 @@
+using System.Globalization;
+using TagPage.Core.Forecast;
+using TagPage.Core.Rackets;
+using TagPage.Core.Tags;
+using TagPage.Records.Clients;
+using TagPage.Records.FirstVisits;
+using TagPage.Records.Jobs;
+using TagPage.Records.Labels;
+using TagPage.Records.LostAndFound;
+using TagPage.Records.Outbox;
+using TagPage.Records.OwnPages;
+using TagPage.Records.PlayTime;
+using TagPage.Records.Players;
+using TagPage.Records.Privacy;
+using TagPage.Records.Rackets;
+using TagPage.Records.Readings;
+using TagPage.Records.Shop;
+using TagPage.Records.Specs;
+using TagPage.Records.Storage;
+using TagPage.Records.Strings;
+using TagPage.Records.Tags;
+using TagPage.Records.Tests.Cast;
+
+namespace TagPage.Records.Tests.Permissions;
+
+/// <summary>
+/// Something of everything that is written by somebody: Pim's racket 1 is strung, tagged and measured, racket 2 has no tag and
+/// waits at the shop. Both clients have just typed a code.
+/// </summary>
+public sealed class Scene : IDisposable
+{
+    public Scene()
+    {
+        (Racket, Strung) = (Street.Racket, Street.Strung);
+        Second = Street.Records.Racket(Street.Pim, number: 2);
+        Waiting = Street.Records.Job(Second);
+        Blank = Street.Records.BlankTag();
+        Street.Records.Reading(Strung, 62);
+        Street.Records.Change("""
+            UPDATE client SET mail = 'ewan@lockyer.example' WHERE id = @Ewan;
+            UPDATE job SET paid_on = '2026-11-20' WHERE id = @Strung;
+            INSERT INTO job_request (job_id, asked_in) VALUES (@Waiting, 'OwnPage');
+            INSERT INTO reading (job_id, first, taken_on, instrument_id, value) VALUES (@Strung, 0, '2026-11-20', 1, 58);
+            INSERT INTO logged_hours (racket_id, played_on, hours) VALUES (@Racket, '2026-11-20', 2);
+            INSERT INTO pause (player_id, from_on) VALUES (@Pim, '2026-11-24');
+            INSERT INTO spec (racket_id, measured_on, weight_g, strung, grip_on, dampener_on) VALUES (@Racket, '2026-11-01', 300, 1, 1, 0);
+            """, new { Street.Ewan, Strung, Waiting, Racket, Street.Pim });
+        Bo = Street.Records.Player(Street.Ewan, "Bo Lockyer");
+        (_odalys, _ewan) = (Who.Client(Street.Odalys, Street.Fresh(Street.Odalys)), Who.Client(Street.Ewan, Street.Fresh(Street.Ewan)));
+    }
+
+    private readonly Who _odalys, _ewan;
+
+    public Street Street { get; } = new();
+    public long Racket { get; }
+    public long Second { get; }
+    public long Strung { get; }
+    public long Waiting { get; }
+    public long Bo { get; }
+    public TagCode Blank { get; }
+    public TagCode Live => TagCode.Parse(Street.Records.Text("SELECT code FROM tag WHERE state = 'Live'"));
+    public long Later => long.Parse(Street.Records.Text("SELECT id FROM reading WHERE first = 0"), CultureInfo.InvariantCulture);
+
+    public Who Be(Actor actor) => actor switch { Actor.Owner => _odalys, Actor.OtherClient => _ewan, _ => Street.Be(actor) };
+
+    public void Dispose() => Street.Dispose();
+
+    private Database Database => Street.Database;
+    private OutboxStore Outbox => new(Database, Street.Time);
+    private ShopStore Shops => new(Database);
+    private OwnPageLinkStore Links => new(Database, Keys, Outbox, new Mails(), Street.Time);
+    private LinkTokens Keys => new(Street.Folder);
+
+    public MoveStore Moves => new(Database, Street.Clock);
+    public BackStore Backs => new(Database);
+    public EditJobStore Edits => new(Database, Shops, Street.Clock);
+    public NewJobStore News => new(Database, Shops, Street.Clock);
+    public ReadyStore Ready => new(Database, Outbox, new Mails(), Shops, Street.Clock);
+    public FirstVisitStore FirstVisits => new(Database, Clients, Street.Time);
+    public SettingsStore Settings => new(Database);
+    public CareGuideStore Guides => new(Database, Street.Time);
+    public LabelSettingsStore LabelSettings => new(Database);
+    public LabelStore Labels => new(Database);
+    public LogoStore Logos => new(Database);
+    public RollStore Rolls => new(Database, Keys, Street.Time);
+    public FeelStore Feels => new(Database, Street.Clock);
+    public JobStore Jobs => new(Database);
+    public TagStore Tags => new(Database, Street.Time);
+    public RacketStore Rackets => new(Database, Street.Time);
+    public HandOverStore HandOvers => new(Database, Street.Time);
+    public PlayerStore Players => new(Database, Street.Time);
+    public ClientStore Clients => new(Database, Shops, Street.Clock);
+    public StringStore Strings => new(Database, Street.Time);
+    public SpecStore Specs => new(Database, Street.Time);
+    public InstrumentStore Instruments => new(Database, Street.Time);
+    public ReadingStore Readings => new(Database, Street.Clock);
+    public HoursStore Hours => new(Database, Street.Clock);
+    public PauseStore Pauses => new(Database, Street.Clock);
+    public LostStore Lost => new(Database, Street.Clock);
+    public FoundChoiceStore Choices => new(Database, Outbox, new Mails(), Street.Clock);
+    public ForgetStore Forgets => new(Database, Outbox, new Mails(), Street.Clock);
+    public PassOnStore PassOns => new(Database, Street.Clock);
+    public OrderStore Orders => new(Database, Outbox, Shops, new Mails(), Street.Clock);
+    public OwnClientStore OwnClients => new(Database, Links, Street.Clock);
+    public OwnPageRacketStore OwnRackets => new(Database);
+    public OwnPageDetailsStore Details => new(Database, Outbox, new Mails(), Street.Clock);
+    public OwnPageCodeStore Codes => new(Database, Keys, Outbox, new Mails(), Street.Time);
+
+    /// <summary>What the newest email with a code says.</summary>
+    public string Digits(Who who)
+    {
+        var newest = $"FROM own_page_code WHERE client_id = {who.ClientId ?? Street.Odalys} ORDER BY id DESC LIMIT 1";
+        return Street.Records.Text($"SELECT id {newest}") is { Length: > 0 } id
+            ? Keys.Digits(long.Parse(id, CultureInfo.InvariantCulture), Street.Records.Text($"SELECT secret {newest}"))
+            : "";
+    }
+
+    public static string Key => FormKey.New();
+    public static ChangedJobEntry Changed => new() { Version = 1, MainsId = 1, MainsTension = 50, ReceivedOn = Street.Today, Note = "softer" };
+    public static NewJobEntry Order => new() { FormKey = Key, MainsId = 1, MainsTension = 50, ReceivedOn = Street.Today };
+    public static JobRequest Same => new(AskedIn.OwnPage, "");
+    public static RacketEntry Frame => new() { FormKey = Key, Version = 1, Number = 7, State = RacketState.InTurn };
+    public static PlayerEntry Player => new() { FormKey = Key, Version = 1, Name = "Mika Ferran", TimesAWeek = 1, HoursATime = 1 };
+    public static ClientEntry Client => new() { Version = 1, Name = "Odalys Ferran", Mail = "new@ferran.example", Language = "en", Reminders = true };
+    public static StringEntry NewString => new() { FormKey = Key, Version = 1, Name = "Quiet Heron", Material = Core.Strings.Material.Polyester, GaugeMm = 1.25m };
+    public static FirstVisitEntry Visit => new() { FormKey = Key, Client = Client, Player = Player, Racket = Frame, Tag = FirstTag.New };
+    public static ShopEntry Moved => new() { Version = 1, Name = "Quayside Rackets", Country = "GB", TimeZone = "Etc/UTC", Currency = "GBP", UnseenMonths = 6 };
+    public static StartingValues Values => StartingValues.Default with { SpareWeight = 0.5 };
+    public static CareGuideEntry Guide => new() { FormKey = Key, Version = 1, Title = "In the car", Name = "heat", Markdown = "Not in the boot." };
+    public static ContactEntry Contact => new() { Version = 2, Name = "Somebody Else", Mail = "new@else.example" };
+}

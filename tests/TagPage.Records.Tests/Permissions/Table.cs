@@ -1,0 +1,143 @@
+using TagPage.Core.Jobs;
+using TagPage.Core.Rackets;
+using TagPage.Core.Strings;
+using TagPage.Records.Clients;
+using TagPage.Records.Jobs;
+using TagPage.Records.Labels;
+using TagPage.Records.LostAndFound;
+using TagPage.Records.OwnPages;
+using TagPage.Records.PlayTime;
+using TagPage.Records.Rackets;
+using TagPage.Records.Readings;
+using TagPage.Records.Shop;
+using TagPage.Records.Specs;
+using TagPage.Records.Tests.Cast;
+
+namespace TagPage.Records.Tests.Permissions;
+
+/// <summary>Who may do and read what, call by call.</summary>
+internal static class Table
+{
+    private static readonly Actor[] Shop = [Actor.Shop], ShopAndHousehold = [Actor.Shop, Actor.Owner], Household = [Actor.Owner];
+
+    /// <summary>About themselves: another client does it too, and to nobody else.</summary>
+    private static readonly Actor[] EveryClient = [Actor.Owner, Actor.OtherClient];
+
+    private const string StrungNow = "UPDATE job SET state = 'Strung', strung_on = '2026-11-25' WHERE id = 2";
+
+    private const string NothingOpen = "UPDATE job SET state = 'Cancelled' WHERE id = 2";
+
+    private const string CodesSent = """
+        UPDATE own_page_session SET fresh_until = NULL;
+        INSERT INTO own_page_code (client_id, made_at, expires_at) SELECT id, '2026-11-25T09:59:00.000Z', '2026-11-25T10:09:00.000Z' FROM client;
+        """;
+
+    private const string AGuide = "INSERT INTO care_guide (title, name, markdown) VALUES ('In the sun', 'sun', 'Put it in the shade.')";
+
+    public static IReadOnlyList<Row> Rows { get; } = [.. Bench(), .. OnFile(), .. Desk(), .. Play(), .. LostAndFound(), .. OwnPage()];
+
+    private static Row[] Bench() =>
+    [
+        new(Shop, (s, who) => s.Moves.Start(who, s.Waiting)),
+        new(Shop, (s, who) => s.Moves.Here(who, s.Waiting)),
+        new(Shop, (s, who) => s.Moves.MarkStrung(who, s.Waiting, new StrungEntry { StrungOn = Street.Today })),
+        new(Shop, (s, who) => s.Moves.Collect(who, s.Waiting, new CollectEntry { CollectedOn = Street.Today }), StrungNow),
+        new(Shop, (s, who) => s.Moves.Cancel(who, s.Waiting)),
+        new(Shop, (s, who) => s.Moves.Pay(who, s.Waiting, Street.Today)),
+        new(Shop, (s, who) => s.Backs.Back(who, s.Waiting, JobState.Strung), StrungNow),
+        new(Shop, (s, who) => s.Edits.Change(who, s.Waiting, Scene.Changed)),
+        new(Shop, (s, who) => s.News.Add(who, s.Racket, Scene.Order)),
+        new(Shop, (s, who) => s.News.Racket(who, s.Racket)),
+        new(Shop, (s, who) => s.Ready.Tell(who, s.Waiting), StrungNow),
+        new(Shop, (s, who) => s.Jobs.Get(who, s.Waiting)),
+        new(Household, (s, who) => s.Feels.Get(who, s.Strung)),
+        new(Household, (s, who) => s.Feels.Save(who, s.Strung, new FeelStore.Row { Bed = FeelBed.Right })),
+    ];
+
+    private static Row[] OnFile() =>
+    [
+        new(Shop, (s, who) => s.Tags.Make(who, s.Second, Scene.Key)),
+        new(Shop, (s, who) => s.Tags.Replace(who, s.Live, Scene.Key)),
+        new(Shop, (s, who) => s.Tags.Retire(who, s.Live)),
+        new(Shop, (s, who) => s.Tags.BlockFinders(who, s.Live, true)),
+        new(Shop, (s, who) => s.Tags.Link(who, s.Blank, s.Second)),
+        new(Shop, (s, who) => s.Rackets.Add(who, s.Street.Pim, Scene.Frame)),
+        new(Shop, (s, who) => s.Rackets.Change(who, s.Racket, Scene.Frame)),
+        new(Shop, (s, who) => s.HandOvers.HandOver(who, s.Racket, s.Bo, new HandOverEntry { FormKey = Scene.Key, Version = 1, Number = 1 })),
+        new(Shop, (s, who) => s.Players.Add(who, s.Street.Odalys, Scene.Player)),
+        new(Shop, (s, who) => s.Players.Change(who, s.Street.Pim, Scene.Player)),
+        new(Shop, (s, who) => s.Clients.Change(who, s.Street.Odalys, Scene.Client)),
+        new(Shop, (s, who) => s.Strings.Add(who, Scene.NewString)),
+        new(Shop, (s, who) => s.Strings.Change(who, 1, Scene.NewString)),
+        new(Shop, (s, who) => s.Specs.Add(who, s.Racket, new SpecEntry { FormKey = Scene.Key, MeasuredOn = Street.Today, WeightG = 301 })),
+        new(Shop, (s, who) => s.Specs.Change(who, s.Racket, 1, new SpecEntry { Version = 1, MeasuredOn = Street.Today, WeightG = 302 })),
+        new(Shop, (s, who) => s.Instruments.Add(who, new InstrumentEntry { FormKey = Scene.Key, Name = "old gauge", Scale = ReadingScale.Hertz })),
+        new(Shop, (s, who) => s.Instruments.Change(who, 1, new InstrumentEntry { Version = 1, Name = "old gauge", Scale = ReadingScale.Stiffness })),
+    ];
+
+    private static Row[] Desk() =>
+    [
+        new(Shop, (s, who) => s.FirstVisits.Add(who, Scene.Visit)),
+        new(Shop, (s, who) => s.Settings.SaveShop(who, Scene.Moved)),
+        new(Shop, (s, who) => s.Settings.SavePage(who, new HomePageEntry { Version = 1, HomeMarkdown = "Come in" })),
+        new(Shop, (s, who) => s.Settings.SaveLives(who, 1, Scene.Values)),
+        new(Shop, (s, who) => s.Settings.SaveReminders(who, new RemindersEntry { Version = 1, DaysBetween = 21 })),
+        new(Shop, (s, who) => s.Settings.SaveMessages(who, new MessagesEntry { Version = 1, QuietFromHour = 19, QuietUntilHour = 9 })),
+        new(Shop, (s, who) => s.Guides.Add(who, Scene.Guide)),
+        new(Shop, (s, who) => s.Guides.Change(who, 1, Scene.Guide), AGuide),
+        new(Shop, (s, who) => s.Guides.Remove(who, 1), AGuide),
+        new(Shop, (s, who) => s.LabelSettings.Save(who, new LabelSettings { TapeMm = 24 })),
+        new(Shop, (s, who) => s.Labels.Remember(who, s.Racket, new LabelEntry { OwnLine = "Court 3" }, Street.Today)),
+        new(Shop, (s, who) => s.Logos.Save(who, new byte[] { 2 }, 90)),
+        new(Shop, (s, who) => s.Logos.Remove(who), "INSERT INTO label_logo (id, png, threshold) VALUES (1, x'01', 128)"),
+        new(Shop, (s, who) => s.Rolls.Order(who, 5, new LabelSettings(), Scene.Key)),
+    ];
+
+    private static Row[] Play() =>
+    [
+        new(ShopAndHousehold, (s, who) => s.Readings.Bed(who, s.Strung)),
+        new(ShopAndHousehold, (s, who) => s.Readings.Add(who, s.Strung, new ReadingEntry { FormKey = Scene.Key, TakenOn = Street.Today, Value = 588, InstrumentId = 1 })),
+        new(Shop, (s, who) => s.Readings.Get(who, s.Later)),
+        new(Household, (s, who) => s.Readings.Pitches(who, s.Strung), $"UPDATE instrument SET name = '{ReadingStore.Phones}'"),
+        new(Shop, (s, who) => s.Readings.Count(who, s.Later), "UPDATE reading SET doubtful = 1 WHERE first = 0"),
+        new(Shop, (s, who) => s.Readings.Remove(who, s.Later)),
+        new(ShopAndHousehold, (s, who) => s.Hours.Of(who, s.Racket)),
+        new(ShopAndHousehold, (s, who) => s.Hours.Since(who, s.Racket, null, 9)),
+        new(ShopAndHousehold, (s, who) => s.Hours.Get(who, 1)),
+        new(ShopAndHousehold, (s, who) => s.Hours.Add(who, s.Racket, new HoursEntry { FormKey = Scene.Key, PlayedOn = Street.Today, Hours = 2 })),
+        new(ShopAndHousehold, (s, who) => s.Hours.Remove(who, 1)),
+        new(ShopAndHousehold, (s, who) => s.Pauses.Now(who, s.Street.Pim)),
+        new(ShopAndHousehold, (s, who) => s.Pauses.Begin(who, s.Street.Pim), "DELETE FROM pause"),
+        new(ShopAndHousehold, (s, who) => s.Pauses.End(who, s.Street.Pim)),
+        new(Shop, (s, who) => s.Pauses.Add(who, s.Street.Pim, new PauseEntry { FormKey = Scene.Key, FromOn = Street.Today })),
+        new(Shop, (s, who) => s.Pauses.Change(who, 1, new PauseEntry { FromOn = Street.Today })),
+        new(Shop, (s, who) => s.Pauses.Remove(who, 1)),
+    ];
+
+    private static Row[] LostAndFound() =>
+    [
+        new(ShopAndHousehold, (s, who) => s.Lost.Get(who, s.Racket)),
+        new(ShopAndHousehold, (s, who) => s.Lost.Lose(who, s.Racket, new LostEntry { Since = Street.Today, Note = "at the pool" })),
+        new(ShopAndHousehold, (s, who) => s.Lost.Back(who, s.Racket), "UPDATE racket SET lost_since = '2026-11-20' WHERE id = 1"),
+        new(ShopAndHousehold, (s, who) => s.Choices.Get(who, s.Street.Odalys)),
+        new(ShopAndHousehold, (s, who) => s.Choices.Change(who, s.Street.Odalys, new FoundChoiceEntry { Version = 1, Choice = FoundChoice.Contact })),
+        new(ShopAndHousehold, (s, who) => s.Choices.Withdraw(who, s.Street.Odalys), "UPDATE client SET found_choice = 'Contact' WHERE id = 1"),
+    ];
+
+    private static Row[] OwnPage() =>
+    [
+        new(Household, (s, who) => s.Orders.Ask(who, s.Racket, Scene.Key, Scene.Same)),
+        new(Household, (s, who) => s.Orders.Cancel(who, s.Waiting)),
+        new(Household, (s, who) => s.PassOns.PassOn(who, s.Racket)),
+        new(Household, (s, who) => s.OwnClients.Make(who, s.Street.Pim, "pim@ferran.example", null)),
+        new(ShopAndHousehold, (s, who) => s.OwnRackets.SetRole(who, s.Racket, RacketState.Spare)),
+        new(ShopAndHousehold, (s, who) => s.Forgets.Ask(who, s.Street.Odalys), NothingOpen),
+        new(ShopAndHousehold, (s, who) => s.Forgets.Undo(who, s.Street.Odalys), "UPDATE client SET forget_at = '2026-12-01T10:00:00.000Z' WHERE id = 1"),
+        new(EveryClient, (s, who) => s.Details.ChangeContact(who, Scene.Contact), "UPDATE client SET version = 2"),
+        new(EveryClient, (s, who) => s.Details.ChangeReminders(who, new ReminderWishEntry { Language = "es" })),
+        new(EveryClient, (s, who) => s.Details.AskAboutPayer(who, "The academy pays", Scene.Key)),
+        new(EveryClient, (s, who) => s.Codes.Send(who)),
+        new(EveryClient, (s, who) => s.Codes.Try(who, s.Digits(who)), CodesSent),
+        new([Actor.Shop, Actor.Owner, Actor.OtherClient], (s, who) => s.Codes.IsFresh(who)),
+    ];
+}
