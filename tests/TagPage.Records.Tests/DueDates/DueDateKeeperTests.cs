@@ -1,24 +1,42 @@
 using Dapper;
+using Microsoft.Extensions.Logging.Abstractions;
 using TagPage.Core.Forecast;
 using TagPage.Core.Jobs;
 using TagPage.Records.DueDates;
 using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
-using TagPage.Web.Tests.Cast;
+using TagPage.Records.Tests.Cast;
 
-namespace TagPage.Web.Tests.Stores;
+namespace TagPage.Records.Tests.DueDates;
 
 /// <summary>The date kept at a racket is the one that a fresh computation gives, whatever went before, on a real file.</summary>
 public sealed class DueDateKeeperTests : IDisposable
 {
     private const int Players = 3, RacketsEach = 3;
 
-    private readonly TestShop _shop = new();
+    private readonly Street _street = new(empty: true);
+    private readonly DueDateKeeper _keeper;
+    private readonly DueDateWorker _worker;
 
-    private DateOnly Today => _shop.Get<ShopClock>().Today;
+    public DueDateKeeperTests()
+    {
+        _keeper = new DueDateKeeper(_street.Database, _street.Time);
+        _keeper.Attach();
+        _worker = new DueDateWorker(_keeper, _street.Time, NullLogger<DueDateWorker>.Instance);
+    }
 
-    public void Dispose() => _shop.Dispose();
+    private DateOnly Today => _street.Clock.Today;
+
+    private ShopStore Shops => new(_street.Database);
+
+    private MoveStore Moves => new(_street.Database, _street.Clock);
+
+    public void Dispose()
+    {
+        _worker.Dispose();
+        _street.Dispose();
+    }
 
     [Theory]
     [InlineData(1)]
@@ -38,111 +56,111 @@ public sealed class DueDateKeeperTests : IDisposable
             change.Do(this, random);
             AssertFresh($"step {step}, {change.Name}, seed {seed}");
         }
-        Assert.NotEqual(0, _shop.Records.Count("racket", "due_on IS NOT NULL"));
+        Assert.NotEqual(0, _street.Records.Count("racket", "due_on IS NOT NULL"));
     }
 
     [Fact]
     public void Date_moves_in_the_transaction_of_what_moves_it_and_goes_back_with_it()
     {
         Fill();
-        var before = _shop.Records.Text("SELECT due_on FROM racket WHERE id = 1");
+        var before = _street.Records.Text("SELECT due_on FROM racket WHERE id = 1");
 
-        Assert.Throws<InvalidOperationException>(() => _shop.Database.Write(c =>
+        Assert.Throws<InvalidOperationException>(() => _street.Database.Write(c =>
         {
             c.Execute("UPDATE racket SET own_date = '2027-03-01' WHERE id = 1");
             throw new InvalidOperationException("The lights went out.");
         }));
 
-        Assert.Equal(before, _shop.Records.Text("SELECT due_on FROM racket WHERE id = 1"));
-        _shop.Records.Change("UPDATE racket SET own_date = '2027-03-01' WHERE id = 1");
-        Assert.Equal("2027-03-01 OwnersDate", _shop.Records.Text("SELECT due_on || ' ' || due_because FROM racket WHERE id = 1"));
+        Assert.Equal(before, _street.Records.Text("SELECT due_on FROM racket WHERE id = 1"));
+        _street.Records.Change("UPDATE racket SET own_date = '2027-03-01' WHERE id = 1");
+        Assert.Equal("2027-03-01 OwnersDate", _street.Records.Text("SELECT due_on || ' ' || due_because FROM racket WHERE id = 1"));
     }
 
     [Fact]
     public void Settings_move_all_dates_in_the_background_and_say_how_far_it_got()
     {
         Fill();
-        var before = _shop.Records.Text("SELECT due_on FROM racket WHERE id = 1");
-        Assert.Equal((0, Players), _shop.Get<DueDateKeeper>().Progress());
+        var before = _street.Records.Text("SELECT due_on FROM racket WHERE id = 1");
+        Assert.Equal((0, Players), _keeper.Progress());
 
         Shorten(7);
 
-        Assert.Equal((Players, Players), _shop.Get<DueDateKeeper>().Progress());
-        Assert.Equal(before, _shop.Records.Text("SELECT due_on FROM racket WHERE id = 1"));
-        _shop.Get<DueDateWorker>().Run();
-        Assert.Equal((0, Players), _shop.Get<DueDateKeeper>().Progress());
-        Assert.NotEqual(before, _shop.Records.Text("SELECT due_on FROM racket WHERE id = 1"));
+        Assert.Equal((Players, Players), _keeper.Progress());
+        Assert.Equal(before, _street.Records.Text("SELECT due_on FROM racket WHERE id = 1"));
+        _worker.Run();
+        Assert.Equal((0, Players), _keeper.Progress());
+        Assert.NotEqual(before, _street.Records.Text("SELECT due_on FROM racket WHERE id = 1"));
     }
 
     [Fact]
     public void Logged_racket_moves_on_with_the_days_once_a_night()
     {
         Fill();
-        _shop.Records.Change("UPDATE player SET rule = 'Hours'; INSERT INTO logged_hours (racket_id, played_on, hours) VALUES (1, '2026-11-24', 2)");
-        var before = DateOnly.Parse(_shop.Records.Text("SELECT due_on FROM racket WHERE id = 1"), System.Globalization.CultureInfo.InvariantCulture);
-        _shop.Get<DueDateWorker>().Run();
+        _street.Records.Change("UPDATE player SET rule = 'Hours'; INSERT INTO logged_hours (racket_id, played_on, hours) VALUES (1, '2026-11-24', 2)");
+        var before = DateOnly.Parse(_street.Records.Text("SELECT due_on FROM racket WHERE id = 1"), System.Globalization.CultureInfo.InvariantCulture);
+        _worker.Run();
 
-        _shop.Clock.Advance(TimeSpan.FromDays(1));
-        _shop.Get<DueDateWorker>().Run();
+        _street.Time.Advance(TimeSpan.FromDays(1));
+        _worker.Run();
 
-        Assert.Equal(before.AddDays(1), DateOnly.Parse(_shop.Records.Text("SELECT due_on FROM racket WHERE id = 1"), System.Globalization.CultureInfo.InvariantCulture));
+        Assert.Equal(before.AddDays(1), DateOnly.Parse(_street.Records.Text("SELECT due_on FROM racket WHERE id = 1"), System.Globalization.CultureInfo.InvariantCulture));
     }
 
     [Fact]
     public void Hours_are_frozen_when_strings_come_out_and_later_habits_leave_them_alone()
     {
         Fill();
-        var job = _shop.Records.Text("SELECT bed_id FROM forecast WHERE racket_id = 1");
-        _shop.Records.Change($"UPDATE job SET ended_on = '2026-11-20', ended_how = 'Wear' WHERE id = {job}");
-        var frozen = _shop.Records.Text($"SELECT hours_played FROM job WHERE id = {job}");
+        var job = _street.Records.Text("SELECT bed_id FROM forecast WHERE racket_id = 1");
+        _street.Records.Change($"UPDATE job SET ended_on = '2026-11-20', ended_how = 'Wear' WHERE id = {job}");
+        var frozen = _street.Records.Text($"SELECT hours_played FROM job WHERE id = {job}");
 
-        _shop.Records.Change("UPDATE player SET times_a_week = 12");
+        _street.Records.Change("UPDATE player SET times_a_week = 12");
 
         Assert.NotEqual("", frozen);
-        Assert.Equal(frozen, _shop.Records.Text($"SELECT hours_played FROM job WHERE id = {job}"));
-        _shop.Records.Change($"UPDATE job SET ended_on = '2026-11-10' WHERE id = {job}");
-        Assert.NotEqual(frozen, _shop.Records.Text($"SELECT hours_played FROM job WHERE id = {job}"));
+        Assert.Equal(frozen, _street.Records.Text($"SELECT hours_played FROM job WHERE id = {job}"));
+        _street.Records.Change($"UPDATE job SET ended_on = '2026-11-10' WHERE id = {job}");
+        Assert.NotEqual(frozen, _street.Records.Text($"SELECT hours_played FROM job WHERE id = {job}"));
     }
 
     [Fact]
     public void Label_keeps_the_date_it_was_printed_with()
     {
         Fill();
-        _shop.Get<MoveStore>().MarkStrung(Who.Shop, _shop.Records.Job(1), new StrungEntry { StrungOn = Today });
-        var label = _shop.Records.Text("SELECT label_date FROM forecast WHERE racket_id = 1");
-        Assert.Equal(_shop.Records.Text("SELECT due_on FROM racket WHERE id = 1"), label);
+        Moves.MarkStrung(Who.Shop, _street.Records.Job(1), new StrungEntry { StrungOn = Today });
+        var label = _street.Records.Text("SELECT label_date FROM forecast WHERE racket_id = 1");
+        Assert.Equal(_street.Records.Text("SELECT due_on FROM racket WHERE id = 1"), label);
 
-        _shop.Records.Change("UPDATE player SET times_a_week = 7");
+        _street.Records.Change("UPDATE player SET times_a_week = 7");
 
-        Assert.NotEqual(_shop.Records.Text("SELECT due_on FROM racket WHERE id = 1"), label);
-        Assert.Equal(label, _shop.Records.Text("SELECT label_date FROM forecast WHERE racket_id = 1"));
+        Assert.NotEqual(_street.Records.Text("SELECT due_on FROM racket WHERE id = 1"), label);
+        Assert.Equal(label, _street.Records.Text("SELECT label_date FROM forecast WHERE racket_id = 1"));
     }
 
     private void Fill()
     {
-        _shop.Records.Shop();
-        var client = _shop.Records.Client("Odalys Ferran");
-        _shop.Records.Change("INSERT INTO instrument (name, scale) VALUES ('Stiffness gauge', 'Stiffness'), ('Hertz gauge', 'Hertz')");
+        _street.Records.Shop();
+        var client = _street.Records.Client("Odalys Ferran");
+        _street.Records.Change("INSERT INTO instrument (name, scale) VALUES ('Stiffness gauge', 'Stiffness'), ('Hertz gauge', 'Hertz')");
         for (var p = 0; p < Players; p++)
         {
-            var player = _shop.Records.Player(client, $"Player {p}", timesAWeek: 1 + p);
+            var player = _street.Records.Player(client, $"Player {p}", timesAWeek: 1 + p);
             for (var r = 1; r <= RacketsEach; r++)
             {
-                var racket = _shop.Records.Racket(player, r, r == 3 ? "Spare" : "InTurn");
-                _shop.Records.Reading(_shop.Records.Job(racket, Today.AddDays(-40 - r)), 62);
+                var racket = _street.Records.Racket(player, r, r == 3 ? "Spare" : "InTurn");
+                _street.Records.Reading(_street.Records.Job(racket, Today.AddDays(-40 - r)), 62);
             }
         }
-        _shop.Get<DueDateWorker>().Run();
+        _worker.Run();
     }
 
     private void AssertFresh(string after)
     {
-        var values = _shop.Get<ShopStore>().Get().StartingValues;
-        var rows = _shop.Database.Read(c => Histories.Into(c, c.Query<Row>($"SELECT {ForecastRow.Columns}, r.due_on, r.due_soon_on, r.due_because FROM racket r JOIN forecast f ON f.racket_id = r.id")));
+        var values = Shops.Get().StartingValues;
+        var rows = _street.Database.Read(c => Histories.Into(c, c.Query<Row>($"SELECT {ForecastRow.Columns}, r.due_on, r.due_soon_on, r.due_because FROM racket r JOIN forecast f ON f.racket_id = r.id")));
         foreach (var (row, by) in rows.Select(row => (row, row.Work(Today, values))))
             Assert.True((row.DueOn, row.DueSoonOn, row.DueBecause) == (by.Due, by.SoonOn, by.DecidedBy), $"Racket {row.RacketId} after {after}: kept {row.DueOn} {row.DueBecause}, fresh {by.Due} {by.DecidedBy}");
-        Assert.Equal(0, _shop.Records.Count("due_again"));
-        Assert.Equal(0, _shop.Records.Count("job", "ended_on IS NOT NULL AND hours_played IS NULL"));
+        Assert.Equal(0, _street.Records.Count("due_again"));
+        Assert.Equal(0, _street.Records.Count("job", "ended_on IS NOT NULL AND hours_played IS NULL"));
     }
 
     private sealed record Row : ForecastRow
@@ -180,41 +198,41 @@ public sealed class DueDateKeeperTests : IDisposable
         new("reading taken away", (t, _) => t.Sql("DELETE FROM reading WHERE id = (SELECT MAX(id) FROM reading WHERE first = 0)")),
         new("scale", (t, r) => t.Sql("UPDATE instrument SET scale = @scale WHERE id = 1", new { scale = r.Next(2) == 0 ? "Hertz" : "Stiffness" })),
         new("material", (t, r) => t.Sql("UPDATE string_kind SET material = @material, gauge_mm = @gauge WHERE id = 1", new { material = new[] { "Polyester", "Aramid", "NaturalGut" }[r.Next(3)], gauge = 1.16 + (r.Next(5) * 0.05) })),
-        new("broke", (t, r) => t._shop.Database.Write(c =>
+        new("broke", (t, r) => t._street.Database.Write(c =>
         {
             if (BedStore.Current(c, Racket(r)) is { } bed)
                 BedStore.End(c, bed.JobId, bed.StrungOn.AddDays(r.Next(30)), Enum.GetValues<BedEnd>()[r.Next(6)]);
         })),
         new("restring", (t, r) =>
         {
-            var job = t._shop.Records.Job(Racket(r));
+            var job = t._street.Records.Job(Racket(r));
             t.Sql("UPDATE job SET received_on = '2026-01-01' WHERE id = @job", new { job });
-            t._shop.Get<MoveStore>().MarkStrung(Who.Shop, job, new StrungEntry { StrungOn = t.Today.AddDays(-r.Next(3)), Reading = r.Next(55, 66), InstrumentId = 1 });
+            t.Moves.MarkStrung(Who.Shop, job, new StrungEntry { StrungOn = t.Today.AddDays(-r.Next(3)), Reading = r.Next(55, 66), InstrumentId = 1 });
         }),
-        new("back", (t, r) => t._shop.Get<BackStore>().Back(Who.Shop, r.Next(1, 20), JobState.Strung)),
+        new("back", (t, r) => new BackStore(t._street.Database).Back(Who.Shop, r.Next(1, 20), JobState.Strung)),
         new("day corrected", (t, r) => t.Sql("UPDATE job SET strung_on = date(strung_on, '-1 day') WHERE id = @id AND strung_on IS NOT NULL", new { id = r.Next(1, 20) })),
         new("settings", (t, r) =>
         {
             t.Shorten(r.Next(5, 30));
-            t._shop.Get<DueDateWorker>().Run();
+            t._worker.Run();
         }),
         new("a day later", (t, r) =>
         {
-            t._shop.Clock.Advance(TimeSpan.FromDays(r.Next(1, 4)));
-            t._shop.Get<DueDateWorker>().Run();
+            t._street.Time.Advance(TimeSpan.FromDays(r.Next(1, 4)));
+            t._worker.Run();
         }),
     ];
 
     private void Shorten(double hours)
     {
-        var shop = _shop.Get<ShopStore>().Get();
+        var shop = Shops.Get();
         var tennis = shop.StartingValues.Tennis with { Polyester = new MaterialValues(hours) };
-        Assert.IsType<Outcome.Done>(_shop.Get<SettingsStore>().SaveLives(Who.Shop, shop.Version, shop.StartingValues with { Tennis = tennis }));
+        Assert.IsType<Outcome.Done>(new SettingsStore(_street.Database).SaveLives(Who.Shop, shop.Version, shop.StartingValues with { Tennis = tennis }));
     }
 
     private static long Player(Random random) => random.Next(1, Players + 1);
 
     private static long Racket(Random random) => random.Next(1, (Players * RacketsEach) + 1);
 
-    private void Sql(string sql, object? values = null) => _shop.Records.Change(sql, values);
+    private void Sql(string sql, object? values = null) => _street.Records.Change(sql, values);
 }

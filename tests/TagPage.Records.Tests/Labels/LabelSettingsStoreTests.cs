@@ -3,7 +3,7 @@ using TagPage.Records.Labels;
 using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
-namespace TagPage.Web.Tests.Stores;
+namespace TagPage.Records.Tests.Labels;
 
 public sealed class LabelSettingsStoreTests : IDisposable
 {
