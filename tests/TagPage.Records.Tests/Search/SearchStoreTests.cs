@@ -69,5 +69,69 @@ public sealed class SearchStoreTests : IDisposable
         Assert.Null(_store.ByTicket(4711));
     }
 
+    [Theory]
+    [InlineData("1001", 1001L, "1001")]
+    [InlineData("#1001", 1001L, null)]
+    [InlineData("0044 20", null, "4420")]
+    [InlineData("+44 (0)20", null, "44020")]
+    [InlineData("00", null, null)]
+    [InlineData("012", 12L, null)]
+    [InlineData("99999999999999999999", null, "99999999999999999999")]
+    [InlineData("-5", null, null)]
+    [InlineData("10 a", null, null)]
+    public void Number_is_read_as_a_ticket_and_as_the_end_of_a_phone_number(string typed, long? ticket, string? end) =>
+        Assert.Equal((ticket, end), (new Asked(typed).Ticket, new Asked(typed).PhoneEnd));
+
+    [Theory]
+    [InlineData(null)]
+    [InlineData("   ")]
+    [InlineData("…—!")]
+    public void Where_no_letter_and_no_digit_was_typed_there_is_nothing_to_look_for(string? typed)
+    {
+        Assert.Null(new Asked(typed).Words);
+        Assert.Null(SearchWords.Of(typed));
+    }
+
+    [Fact]
+    public void Text_longer_than_any_name_is_not_looked_for()
+    {
+        Assert.NotNull(new Asked(new string('x', Asked.Longest)).Words);
+        Assert.Null(new Asked(new string('x', Asked.Longest + 1)).Words);
+    }
+
+    [Theory]
+    [InlineData("Łukasz Ørsted", "Łukasz")]
+    [InlineData("O’Hara", "o'hara")]
+    [InlineData("Anne-Marie", "anne marie")]
+    [InlineData("Nguyễn", "nguyen")]
+    [InlineData("हिन्दी", "हिन्दी")]
+    [InlineData("李 小龍", "李")]
+    public void Name_is_met_as_it_is_typed_elsewhere(string name, string typed)
+    {
+        _street.Records.Change("UPDATE client SET name = @name WHERE id = @Ewan", new { name, _street.Ewan });
+
+        Assert.Equal(_street.Ewan, Assert.Single(By(typed)).ClientId);
+    }
+
+    [Fact]
+    public void Client_found_by_name_comes_with_all_rackets_and_a_racket_found_by_its_frame_alone()
+    {
+        var second = _street.Records.Racket(_street.Pim, number: 2, frame: "Tarn 100");
+        _street.Records.Racket(_street.Records.Player(_street.Odalys, "Ayo Ferran"));
+
+        Assert.Equal(["Ayo Ferran 1", "Pim Ferran 1", "Pim Ferran 2"], By("odalys").Select(row => $"{row.Player} {row.Number}"));
+        Assert.Equal([second], By("tarn").Select(row => row.RacketId!.Value));
+    }
+
+    [Fact]
+    public void Common_name_brings_no_more_than_fit_on_the_page()
+    {
+        for (var n = 0; n < SearchStore.Most + 5; n++)
+            _street.Records.Client($"Sorrel {n}", phone: $"+4420794{n:D5}");
+
+        Assert.Equal(SearchStore.Most, By("sorrel").Count);
+        Assert.Equal(SearchStore.Most, _store.ByPhone("").Count);
+    }
+
     private IReadOnlyList<SearchRow> By(string typed) => _store.ByWords(new Asked(typed).Words!);
 }

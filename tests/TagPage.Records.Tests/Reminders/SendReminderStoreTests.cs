@@ -1,0 +1,109 @@
+using TagPage.Records.Outbox;
+using TagPage.Records.Reminders;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Records.Tests.Cast;
+
+namespace TagPage.Records.Tests.Reminders;
+
+/// <summary>A reminder to Odalys, sent once, and only while its link opens something.</summary>
+public sealed class SendReminderStoreTests : IDisposable
+{
+    private readonly Street _street = new();
+    private readonly SendReminderStore _store;
+    private readonly long _reminder;
+
+    public SendReminderStoreTests()
+    {
+        _store = new SendReminderStore(_street.Database, new OutboxStore(_street.Database, _street.Time), new ShopStore(_street.Database), _street.Clock);
+        _reminder = _street.Records.Reminder(_street.Odalys, _street.Racket);
+    }
+
+    public void Dispose() => _street.Dispose();
+
+    [Fact]
+    public void Reminder_is_mailed_once()
+    {
+        _street.Check(true, Mail);
+        _street.Refused<MailedAlready>(Mail);
+
+        _street.Records.Change("UPDATE outbox SET state = 'MaybeSent'");
+        _street.Refused<MailedAlready>(Mail);
+        _street.Records.Change("UPDATE outbox SET state = 'Failed'");
+        _street.Check(true, Mail);
+    }
+
+    [Fact]
+    public void Nobody_is_mailed_against_their_wish_or_without_an_address()
+    {
+        _street.Records.Change("UPDATE client SET reminders = 0");
+        _street.Refused<RemindersUnwanted>(Mail);
+        _street.Records.Change("UPDATE client SET reminders = 1, mail = NULL");
+        _street.Refused<ClientHasNoMail>(Mail);
+        _street.Records.Change("UPDATE client SET mail = 'odalys@ferran.example'; UPDATE shop SET mail = NULL");
+        _street.Refused<ShopHasNoMail>(Mail);
+        _street.Check(false, () => _store.Mail(99, "due", "due"));
+    }
+
+    [Fact]
+    public void Reminder_that_was_withdrawn_or_replaced_is_not_mailed()
+    {
+        var second = _street.Records.Reminder(_street.Odalys, _street.Racket);
+        _street.Refused<ReminderVoid>(Mail);
+
+        _street.Check(true, () => _store.Discard(second));
+        _street.Check(true, Mail);
+        _street.Refused<ReminderVoid>(() => _store.Mail(second, "due", "due"));
+    }
+
+    [Theory]
+    [InlineData("Failed", 0)]
+    [InlineData("MaybeSent", 1)]
+    public void Mail_given_up_goes_once_more_from_the_beginning(string state, int maybeSent)
+    {
+        Mail();
+        _street.Records.Change("UPDATE outbox SET state = @state, maybe_sent = @maybeSent, tries = 8, last_error = 'gone quiet', not_before = '2026-11-26T10:00:00.000Z'", new { state, maybeSent });
+
+        _street.Check(true, () => _store.Retry(1));
+
+        Assert.Equal("Queued|0||2026-11-25T10:00:00.000Z", _street.Records.Text("SELECT state || '|' || tries || '|' || last_error || '|' || not_before FROM outbox"));
+    }
+
+    [Theory]
+    [InlineData("UPDATE outbox SET state = 'Queued'")]
+    [InlineData("UPDATE outbox SET state = 'Leaving'")]
+    [InlineData("UPDATE outbox SET state = 'Sent', sent_at = made_at")]
+    [InlineData("UPDATE client SET reminders = 0")]
+    [InlineData("UPDATE reminder SET discarded = 1")]
+    public void Mail_that_is_not_given_up_or_whose_link_opens_nothing_is_not_tried_again(string before)
+    {
+        Mail();
+        _street.Records.Change("UPDATE outbox SET state = 'Failed'");
+        _street.Records.Change(before);
+
+        _street.Refused<MailNotGivenUp>(() => _store.Retry(1));
+    }
+
+    [Fact]
+    public void Withdrawn_reminder_holds_its_mail_back_once()
+    {
+        Mail();
+
+        _street.Check(true, () => _store.Discard(_reminder));
+        Assert.Equal("Failed", _street.Records.Text("SELECT state FROM outbox"));
+        _street.Check(false, () => _store.Discard(_reminder));
+    }
+
+    [Fact]
+    public void Mail_on_its_way_is_not_called_back()
+    {
+        Mail();
+        _street.Records.Change("UPDATE outbox SET state = 'Leaving'");
+
+        _store.Discard(_reminder);
+
+        Assert.Equal("Leaving", _street.Records.Text("SELECT state FROM outbox"));
+    }
+
+    private Outcome Mail() => _store.Mail(_reminder, "due", "due");
+}
