@@ -35,19 +35,16 @@ public sealed class ClientStore(Database database, ShopStore shops, ShopClock cl
 
     private const string PayersSql = "SELECT id, name FROM payer ORDER BY name COLLATE NOCASE, id";
 
-    /// <summary>Who on file is reached the same way: most likely the same person met twice.</summary>
-    /// <param name="Phone">Name of a client with this number, or null.</param>
-    /// <param name="Mail">Name of a client with this mail address, or null.</param>
-    public sealed record SameReach(string? Phone, string? Mail);
-
+    /// <summary>Who on file is reached the same way.</summary>
     /// <param name="formKey">A form that made its record is not asked about that very record.</param>
     /// <param name="phone">As typed, or null.</param>
     /// <param name="mail">As typed, or null.</param>
-    public SameReach ReachedLike(string formKey, string? phone, string? mail)
+    public IReadOnlyList<Oddity> ReachedLike(string formKey, string? phone, string? mail)
     {
         var (byPhone, byMail) = database.Read(c => c.QuerySingle<(string?, string?)>(SameReachSql,
             new { FormKey = formKey, Phone = ReadPhone(phone), Mail = mail }));
-        return new SameReach(byPhone, byMail);
+        Oddity?[] same = [byPhone is null ? null : new PhoneOnFile(byPhone), byMail is null ? null : new MailOnFile(byMail)];
+        return [.. same.OfType<Oddity>()];
     }
 
     private const string SameReachSql = """

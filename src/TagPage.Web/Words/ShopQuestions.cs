@@ -1,8 +1,11 @@
 using TagPage.Core.Sports;
 using TagPage.Core.Units;
+using TagPage.Records.Clients;
 using TagPage.Records.DueDates;
 using TagPage.Records.Jobs;
+using TagPage.Records.Rackets;
 using TagPage.Records.Readings;
+using TagPage.Records.Specs;
 using TagPage.Records.Storage;
 
 namespace TagPage.Web.Words;
@@ -27,6 +30,16 @@ public static class ShopQuestions
             $"{Formats.Number(doubt.First)} before, {Formats.Number(doubt.Value)} now: is that right? It lies far from what was expected of these strings. Read again without dampener, or tick below to keep it; it teaches nothing until you say that it counts.",
         TensionGone gone =>
             $"That is {Percent(gone.Percent)} % less tension than right after stringing ({Formats.Number(gone.First)}). Read again without dampener, or tick below to keep it.",
+        PhoneOnFile { Name: var name } => $"{name} already has this phone number. Open that record, or tick below to add a second client.",
+        MailOnFile { Name: var name } => $"{name} already has this email address. Open that record, or tick below to add a second client.",
+        FrameTooLong frame => TooLong($"{Formats.Number(frame.LengthCm)} cm", frame.Sport, limits => $"{Formats.Number(limits.MaxLengthMm / 10m)} cm"),
+        HeadUnusual head => $"A head of {Formats.Number(head.Size)} {Formats.AreaUnit(head.Unit)} is unusual. Look at the unit, or tick below to keep it.",
+        SoldWithTag => "A sold racket’s tag stops working for good. Choose another state, or tick below to retire it.",
+        MeasuredInFuture { Day: var day } => $"{Formats.Day(day)} is in the future. Correct it, or tick below to keep it.",
+        WeightUnusual weight => Unusual(weight.Grams, "g", weight.Sport),
+        BalanceUnusual balance => Unusual(balance.Mm, "mm from the butt", balance.Sport),
+        SwingWeightUnusual swing => Unusual(swing.SwingWeight, "kg·cm²", swing.Sport),
+        MeasuredTooLong measured => TooLong($"{Formats.Number(measured.LengthMm)} mm", measured.Sport, limits => $"{limits.MaxLengthMm} mm"),
         _ => throw new ArgumentOutOfRangeException(nameof(odd), odd.GetType().Name, "No words for this question."),
     };
 
@@ -38,6 +51,15 @@ public static class ShopQuestions
             + (tension.In(TensionUnit.Lb) > facts.UsualMaxLb
                 ? " Above the range printed on the frame it can crack, and the maker's warranty can be void: ask the maker."
                 : "");
+    }
+
+    private static string Unusual(decimal number, string unit, Sport sport) =>
+        $"{Formats.Number(number)} {unit} is unusual for {EnglishNames.Of(sport)}. Measure again, or tick below to keep it.";
+
+    private static string TooLong(string length, Sport sport, Func<SizeLimits, string> most)
+    {
+        var limits = SportFacts.Of(sport).Limits;
+        return $"{length} is longer than the {most(limits)} of the {limits.Source}. Correct it, or tick below to keep it.";
     }
 
     private static string Percent(double share) => Formats.Number((decimal)Math.Round(share, 1));

@@ -59,27 +59,24 @@ public static class PageModelExtensions
     }
 
     /// <summary>
-    /// Asks about what looks like a mistake, beside each field and with one tick box for all. False when there is nothing
+    /// Asks in the shop's words about what looks like a mistake, beside each field and with one tick box for all. False when there is nothing
     /// to ask, or when exactly this was asked before and ticked.
     /// </summary>
     /// <param name="page">Its view has a <c>&lt;confirm /&gt;</c> within the form.</param>
-    /// <param name="questions">What is odd about the input.</param>
+    /// <param name="oddities">What is odd about the input.</param>
     /// <param name="confirmed">What the form posted as Input.Confirmed.</param>
-    public static bool Asks(this PageModel page, IReadOnlyCollection<Question> questions, string? confirmed)
+    public static bool Asks(this PageModel page, IEnumerable<Oddity> oddities, string? confirmed)
     {
-        var asked = string.Join(' ', questions.Select(d => d.Sentence));
+        var questions = oddities.Select(odd => (odd.Field, Sentence: ShopQuestions.Of(odd))).ToList();
+        var asked = string.Join(' ', questions.Select(q => q.Sentence));
         if (asked == (confirmed ?? ""))
             return false;
-        foreach (var question in questions)
-            page.ModelState.AddModelError("Input." + question.Field, question.Sentence);
+        foreach (var (field, sentence) in questions)
+            page.ModelState.AddModelError("Input." + field, sentence);
         if (questions.Count > 0)
             page.ViewData[Questions] = asked;
         return questions.Count > 0;
     }
-
-    /// <summary>The same for what the records find odd, in the shop's words.</summary>
-    public static bool Asks(this PageModel page, IEnumerable<Oddity> oddities, string? confirmed) =>
-        page.Asks([.. oddities.Select(odd => new Question(odd.Field, ShopQuestions.Of(odd)))], confirmed);
 
     /// <summary>Shows on the next page what was done.</summary>
     public static void Say(this PageModel page, string sentence) => page.TempData[Line] = sentence;

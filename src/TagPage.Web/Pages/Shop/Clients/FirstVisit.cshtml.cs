@@ -17,7 +17,7 @@ public sealed class FirstVisitModel(FirstVisitStore store, ClientStore clients, 
 
     public IActionResult OnPost()
     {
-        if (!ModelState.IsValid || this.Asks(ClientQuestions.Of(clients.ReachedLike(Input.FormKey, Input.Phone, Input.Mail)), Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(clients.ReachedLike(Input.FormKey, Input.Phone, Input.Mail), Input.Confirmed))
             return Page();
         return this.After(store.Add(Who.Shop, Input.ToEntry()), id => this.GoOn($"/shop/rackets/{id}",
             $"{Input.Name} is on file with {(Input.ClientPlays ? Input.Name : Input.PlayerName)}’s first racket.", "New job", $"/shop/jobs/new?racket={id}"));

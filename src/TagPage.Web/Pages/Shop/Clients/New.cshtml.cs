@@ -15,7 +15,7 @@ public sealed class NewModel(ClientStore store) : PageModel
 
     public IActionResult OnPost()
     {
-        if (!ModelState.IsValid || this.Asks(ClientQuestions.Of(store.ReachedLike(Input.FormKey, Input.Phone, Input.Mail)), Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(store.ReachedLike(Input.FormKey, Input.Phone, Input.Mail), Input.Confirmed))
             return Page();
         return this.After(store.Add(Input.ToEntry()), id =>
         {

@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using TagPage.Core.Rackets;
 using TagPage.Records.Rackets;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
@@ -34,14 +33,9 @@ public sealed class EditModel(RacketStore store) : RecordPage<RacketStore.Row>
 
     public IActionResult OnPost()
     {
-        if (!ModelState.IsValid || this.Asks(Questions(), Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(RacketRules.Oddities(Input.ToEntry(), Saved.IsTagged), Input.Confirmed))
             return Page();
         return this.After(store.Change(Who.Shop, Id, Input.ToEntry()),
             _ => this.GoOn($"/shop/rackets/{Id}", $"Racket {Input.Number} of {Saved.PlayerName} is saved."), Saved.Version);
     }
-
-    private IReadOnlyList<Question> Questions() =>
-        Input.State == RacketState.Sold && Saved.IsTagged
-            ? [.. RacketQuestions.Of(Input), new Question(nameof(Input.State), "A sold racket’s tag stops working for good. Choose another state, or tick below to retire it.")]
-            : RacketQuestions.Of(Input);
 }

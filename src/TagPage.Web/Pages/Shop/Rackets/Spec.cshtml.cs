@@ -25,7 +25,7 @@ public sealed class SpecModel(RacketStore rackets, SpecStore store, ShopClock cl
 
     public IActionResult OnPost()
     {
-        if (!ModelState.IsValid || this.Asks(SpecQuestions.Of(Saved.Sport, clock.Today, Input), Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(SpecRules.Oddities(Saved.Sport, clock.Today, Input.ToEntry()), Input.Confirmed))
             return Page();
         return this.After(store.Add(Who.Shop, Id, Input.ToEntry()),
             _ => this.GoOn($"/shop/rackets/{Id}#specs", $"The spec of racket {Saved.Number} is saved."));

@@ -37,7 +37,7 @@ public sealed class SpecEditModel(RacketStore rackets, SpecStore store, ShopCloc
 
     public IActionResult OnPost()
     {
-        if (!ModelState.IsValid || this.Asks(SpecQuestions.Of(Racket.Sport, clock.Today, Input), Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(SpecRules.Oddities(Racket.Sport, clock.Today, Input.ToEntry()), Input.Confirmed))
             return Page();
         return this.After(store.Change(Who.Shop, RacketId, Id, Input.ToEntry()),
             _ => this.GoOn($"/shop/rackets/{RacketId}#specs", "The spec is saved."), Saved.Version);

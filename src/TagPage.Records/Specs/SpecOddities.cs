@@ -1,0 +1,15 @@
+using TagPage.Core.Sports;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Specs;
+
+public sealed record MeasuredInFuture(DateOnly Day) : Oddity(nameof(SpecEntry.MeasuredOn));
+
+public sealed record WeightUnusual(decimal Grams, Sport Sport) : Oddity(nameof(SpecEntry.WeightG));
+
+public sealed record BalanceUnusual(decimal Mm, Sport Sport) : Oddity(nameof(SpecEntry.BalanceMm));
+
+public sealed record SwingWeightUnusual(decimal SwingWeight, Sport Sport) : Oddity(nameof(SpecEntry.SwingWeight));
+
+/// <summary>Longer than the rules of its sport allow.</summary>
+public sealed record MeasuredTooLong(decimal LengthMm, Sport Sport) : Oddity(nameof(SpecEntry.LengthMm));

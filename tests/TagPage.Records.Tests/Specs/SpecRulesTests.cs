@@ -1,0 +1,40 @@
+using TagPage.Core.Sports;
+using TagPage.Records.Specs;
+using TagPage.Records.Tests.Cast;
+
+namespace TagPage.Records.Tests.Specs;
+
+/// <summary>Which measured numbers are asked about before they are saved.</summary>
+public sealed class SpecRulesTests
+{
+    private static readonly SpecEntry Usual = new() { MeasuredOn = Street.Today, WeightG = 305, BalanceMm = 320, SwingWeight = 290, LengthMm = 685 };
+
+    [Fact]
+    public void Usual_tennis_racket_raises_no_question() => Assert.Empty(SpecRules.Oddities(Sport.Tennis, Street.Today, Usual));
+
+    [Fact]
+    public void Tennis_racket_under_a_badminton_one_is_asked_about_number_by_number() =>
+        Assert.Equal(
+            [new WeightUnusual(305, Sport.Badminton), new SwingWeightUnusual(290, Sport.Badminton), new MeasuredTooLong(685, Sport.Badminton)],
+            SpecRules.Oddities(Sport.Badminton, Street.Today, Usual));
+
+    [Theory]
+    [InlineData(259, true)]
+    [InlineData(260, false)]
+    [InlineData(400, false)]
+    [InlineData(401, true)]
+    public void Balance_point_outside_the_usual_is_asked_about(int mm, bool asked) =>
+        Assert.Equal(asked, SpecRules.Oddities(Sport.Tennis, Street.Today, Usual with { BalanceMm = mm }) is [BalanceUnusual]);
+
+    [Fact]
+    public void Day_to_come_is_asked_about()
+    {
+        var tomorrow = Street.Today.AddDays(1);
+
+        Assert.Equal([new MeasuredInFuture(tomorrow)], SpecRules.Oddities(Sport.Tennis, Street.Today, Usual with { MeasuredOn = tomorrow }));
+    }
+
+    [Fact]
+    public void Numbers_that_were_not_measured_raise_no_question() =>
+        Assert.Empty(SpecRules.Oddities(Sport.Squash, Street.Today, new SpecEntry { MeasuredOn = Street.Today, WeightG = 140 }));
+}
