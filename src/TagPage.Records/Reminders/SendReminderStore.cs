@@ -78,10 +78,11 @@ public sealed class SendReminderStore(Database database, OutboxStore outbox, Sho
             ? new Outcome.Done(mail)
             : new Outcome.Refused(new MailNotGivenUp()));
 
-    private const string RetrySql = """
+    private const string RetrySql = $"""
         UPDATE outbox SET state = 'Queued', tries = 0, not_before = @Now, last_error = ''
         WHERE id = @mail AND state IN ('Failed', 'MaybeSent')
           AND (reminder_id IS NULL OR EXISTS (
-            SELECT 1 FROM reminder n JOIN client c ON c.id = n.client_id WHERE n.id = outbox.reminder_id AND n.discarded = 0 AND c.reminders = 1))
+            SELECT 1 FROM reminder n JOIN client c ON c.id = n.client_id WHERE n.id = outbox.reminder_id AND n.discarded = 0 AND c.reminders = 1
+              AND NOT {ReminderStore.Replaced}))
         """;
 }

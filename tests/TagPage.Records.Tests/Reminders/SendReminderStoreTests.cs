@@ -75,6 +75,7 @@ public sealed class SendReminderStoreTests : IDisposable
     [InlineData("UPDATE outbox SET state = 'Sent', sent_at = made_at")]
     [InlineData("UPDATE client SET reminders = 0")]
     [InlineData("UPDATE reminder SET discarded = 1")]
+    [InlineData("INSERT INTO reminder (client_id, made_at, expires_at) SELECT client_id, made_at, expires_at FROM reminder")]
     public void Mail_that_is_not_given_up_or_whose_link_opens_nothing_is_not_tried_again(string before)
     {
         Mail();
