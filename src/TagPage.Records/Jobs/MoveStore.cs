@@ -25,9 +25,9 @@ public sealed class MoveStore(Database database, ShopClock clock)
     private const string IsExpected = "EXISTS (SELECT 1 FROM job_request WHERE job_id = @id AND expected = 1)";
 
     /// <summary>A racket that was still to be brought came in today; any other stays as it is: idempotent.</summary>
-    public Outcome Here(Who who, long id) => Move(who, id, [JobState.Waiting], HereSql);
+    public Outcome Receive(Who who, long id) => Move(who, id, [JobState.Waiting], ReceiveSql);
 
-    private const string HereSql = $"""
+    private const string ReceiveSql = $"""
         UPDATE job SET received_on = @Today, version = version + 1 WHERE id = @id AND {IsExpected};
         UPDATE job_request SET expected = 0 WHERE job_id = @id;
         """;

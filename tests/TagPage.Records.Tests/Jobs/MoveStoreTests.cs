@@ -169,7 +169,7 @@ public sealed class MoveStoreTests : IDisposable
 
         _ = to switch
         {
-            JobState.Waiting => Moves.Here(Who.Shop, _job),
+            JobState.Waiting => Moves.Receive(Who.Shop, _job),
             JobState.OnMachine => Moves.Start(Who.Shop, _job),
             _ => Moves.MarkStrung(Who.Shop, _job, StrungToday),
         };
@@ -183,7 +183,7 @@ public sealed class MoveStoreTests : IDisposable
     {
         var before = Job(_job);
 
-        Moves.Here(Who.Shop, _job);
+        Moves.Receive(Who.Shop, _job);
         Assert.Equal(before, Job(_job));
         Moves.Start(Who.Shop, _job);
 

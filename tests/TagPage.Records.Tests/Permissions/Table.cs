@@ -39,7 +39,7 @@ internal static class Table
     private static Row[] Bench() =>
     [
         new(Shop, (s, who) => s.Moves.Start(who, s.Waiting)),
-        new(Shop, (s, who) => s.Moves.Here(who, s.Waiting)),
+        new(Shop, (s, who) => s.Moves.Receive(who, s.Waiting)),
         new(Shop, (s, who) => s.Moves.MarkStrung(who, s.Waiting, new StrungEntry { StrungOn = Street.Today })),
         new(Shop, (s, who) => s.Moves.Collect(who, s.Waiting, new CollectEntry { CollectedOn = Street.Today }), StrungNow),
         new(Shop, (s, who) => s.Moves.Cancel(who, s.Waiting)),

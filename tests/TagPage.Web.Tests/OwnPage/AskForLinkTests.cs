@@ -4,7 +4,7 @@ using TagPage.Records.OwnPages;
 using TagPage.Web.Http.Limits;
 using TagPage.Web.Tests.Cast;
 
-namespace TagPage.Web.Tests.My;
+namespace TagPage.Web.Tests.OwnPage;
 
 /// <summary>Asking for a private link: the same for those on file and for those who are not.</summary>
 public sealed class AskForLinkTests : IDisposable

@@ -1,7 +1,7 @@
 using TagPage.Records.OwnPages;
 using TagPage.Web.Tests.Cast;
 
-namespace TagPage.Web.Tests.My;
+namespace TagPage.Web.Tests.OwnPage;
 
 /// <summary>The code that comes before what could hurt.</summary>
 public sealed class CodeTests : IAsyncLifetime

@@ -3,7 +3,7 @@ using TagPage.Records.OwnPages;
 using TagPage.Web.Http.Limits;
 using TagPage.Web.Tests.Cast;
 
-namespace TagPage.Web.Tests.My;
+namespace TagPage.Web.Tests.OwnPage;
 
 /// <summary>What one client, or somebody with that client's phone, can make the owner read in a day.</summary>
 public sealed class DailyLimitTests : IAsyncLifetime

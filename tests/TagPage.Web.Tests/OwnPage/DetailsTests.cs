@@ -1,7 +1,7 @@
 using System.Net;
 using TagPage.Web.Tests.Cast;
 
-namespace TagPage.Web.Tests.My;
+namespace TagPage.Web.Tests.OwnPage;
 
 /// <summary>Odalys sees and changes what the shop has on file about her.</summary>
 public sealed class DetailsTests : IAsyncLifetime

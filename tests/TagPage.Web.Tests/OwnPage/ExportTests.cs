@@ -5,7 +5,7 @@ using Dapper;
 using TagPage.Records.Privacy;
 using TagPage.Web.Tests.Cast;
 
-namespace TagPage.Web.Tests.My;
+namespace TagPage.Web.Tests.OwnPage;
 
 /// <summary>Odalys downloads everything that the shop keeps about her household, and nothing about anybody else.</summary>
 public sealed class ExportTests : IAsyncLifetime

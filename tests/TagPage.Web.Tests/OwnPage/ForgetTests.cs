@@ -6,7 +6,7 @@ using TagPage.Records.Storage;
 using TagPage.Web.Mail;
 using TagPage.Web.Tests.Cast;
 
-namespace TagPage.Web.Tests.My;
+namespace TagPage.Web.Tests.OwnPage;
 
 /// <summary>Odalys asks to be forgotten.</summary>
 public sealed class ForgetTests : IAsyncLifetime

@@ -1,7 +1,7 @@
 using System.Net;
 using TagPage.Web.Tests.Cast;
 
-namespace TagPage.Web.Tests.My;
+namespace TagPage.Web.Tests.OwnPage;
 
 /// <summary>Odalys asks for a restring in her own page.</summary>
 public sealed class OrderTests : IAsyncLifetime

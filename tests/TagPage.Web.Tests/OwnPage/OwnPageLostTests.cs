@@ -2,7 +2,7 @@ using System.Net;
 using TagPage.Core.Tags;
 using TagPage.Web.Tests.Cast;
 
-namespace TagPage.Web.Tests.My;
+namespace TagPage.Web.Tests.OwnPage;
 
 /// <summary>Pim's racket is lost: what Odalys does about it in her own page, and what a finder gets from that.</summary>
 public sealed class OwnPageLostTests : IAsyncLifetime

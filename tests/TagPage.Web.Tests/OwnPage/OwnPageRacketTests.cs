@@ -1,7 +1,7 @@
 using System.Net;
 using TagPage.Web.Tests.Cast;
 
-namespace TagPage.Web.Tests.My;
+namespace TagPage.Web.Tests.OwnPage;
 
 /// <summary>What Odalys reads about Pim's rackets in her own page, and what she says about them.</summary>
 public sealed class OwnPageRacketTests : IAsyncLifetime

@@ -6,7 +6,7 @@ using TagPage.Web.Words;
 using ZXing;
 using ZXing.Common;
 
-namespace TagPage.Web.Tests.My;
+namespace TagPage.Web.Tests.OwnPage;
 
 /// <summary>The owner makes a client's private link and hands it over.</summary>
 public sealed partial class OwnersLinkTests : IDisposable

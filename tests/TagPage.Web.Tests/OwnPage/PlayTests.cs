@@ -3,7 +3,7 @@ using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using TagPage.Web.Tests.Cast;
 
-namespace TagPage.Web.Tests.My;
+namespace TagPage.Web.Tests.OwnPage;
 
 /// <summary>Hours, pauses, what-if and readings that Odalys notes for Pim.</summary>
 public sealed class PlayTests : IAsyncLifetime

@@ -4,7 +4,7 @@ using TagPage.Web.Tests.Cast;
 using TagPage.Web.Words;
 using TagPage.Web.Words.OwnPage;
 
-namespace TagPage.Web.Tests.My;
+namespace TagPage.Web.Tests.OwnPage;
 
 /// <summary>The private link to a client's own page: what looking does, what the press does, and when it ends.</summary>
 public sealed class PrivateLinkTests : IDisposable

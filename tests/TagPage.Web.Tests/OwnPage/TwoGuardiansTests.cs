@@ -3,7 +3,7 @@ using System.Net;
 using TagPage.Web.Tests.Cast;
 using TagPage.Web.Tests.Security;
 
-namespace TagPage.Web.Tests.My;
+namespace TagPage.Web.Tests.OwnPage;
 
 /// <summary>Odalys and Teo, guardians of two households: neither reads or changes anything of the other's, at any address.</summary>
 public sealed class TwoGuardiansTests : IDisposable

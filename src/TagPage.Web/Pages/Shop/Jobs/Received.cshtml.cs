@@ -5,10 +5,10 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class HereModel(JobStore jobs, MoveStore moves) : RecordPage<JobRow>
+public sealed class ReceivedModel(JobStore jobs, MoveStore moves) : RecordPage<JobRow>
 {
     protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
 
-    public IActionResult OnPost() => this.After(moves.Here(Who.Shop, Id),
+    public IActionResult OnPost() => this.After(moves.Receive(Who.Shop, Id),
         _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} waits at the bench.", "To the bench", "/shop"));
 }
