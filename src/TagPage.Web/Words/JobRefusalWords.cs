@@ -1,15 +1,14 @@
 using TagPage.Core.Sports;
 using TagPage.Core.Units;
 using TagPage.Records.Jobs;
-using TagPage.Records.Readings;
 using TagPage.Records.Storage;
 
 namespace TagPage.Web.Words;
 
-/// <summary>Why a job or a reading was not saved, as the shop reads it.</summary>
+/// <summary>Why a job was not saved, as the shop reads it.</summary>
 internal static class JobRefusalWords
 {
-    public static string? Of(Refusal why) => OfMoves(why) ?? OfDays(why) ?? OfOrder(why) ?? OfReadings(why);
+    public static string? Of(Refusal why) => OfMoves(why) ?? OfDays(why) ?? OfOrder(why);
 
     private static string? OfMoves(Refusal why) => why switch
     {
@@ -57,14 +56,4 @@ internal static class JobRefusalWords
     };
 
     internal static string In(decimal lb, TensionUnit unit) => Formats.Number(new Tension(lb, TensionUnit.Lb).In(unit), 1);
-
-    private static string? OfReadings(Refusal why) => why switch
-    {
-        InstrumentInUse => "This instrument already has readings. Add another instrument for the other scale.",
-        InstrumentNameTaken => "There is already an instrument with this name. Choose another name.",
-        InstrumentUnknown => "Choose an instrument from the list.",
-        InstrumentMissing => "Choose the instrument of the reading.",
-        ReadingUnlikely => "Enter the number the instrument shows, above 0 and below 5000.",
-        _ => null,
-    };
 }

@@ -23,7 +23,7 @@ public static class ShopRefusals
         SavedMeanwhile => "Somebody else saved this record while you had it open. Your changes are not saved yet. "
             + "Compare them with the saved record, then save again to replace it.",
         FormKeyUnknown => "Reload this page, then send it again.",
-        _ => OfPeople(why) ?? OfRackets(why) ?? JobRefusalWords.Of(why) ?? OfReminders(why)
+        _ => OfPeople(why) ?? OfRackets(why) ?? JobRefusalWords.Of(why) ?? ReadingRefusalWords.Of(why) ?? OfReminders(why)
             ?? throw new ArgumentOutOfRangeException(nameof(why), why.GetType().Name, "No words for this reason."),
     };
 

@@ -4,7 +4,7 @@ using TagPage.Records.Jobs;
 namespace TagPage.Web.Pages.Shop.Jobs;
 
 /// <summary>What is noted when a racket is handed out.</summary>
-public sealed record CollectInput
+public sealed record HandOutInput
 {
     [Required(ErrorMessage = "Enter the day it was collected.")]
     public DateOnly? CollectedOn { get; init; }

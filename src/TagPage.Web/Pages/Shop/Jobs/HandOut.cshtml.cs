@@ -6,14 +6,14 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class CollectModel(JobStore jobs, MoveStore moves, ShopClock clock) : RecordPage<JobRow>
+public sealed class HandOutModel(JobStore jobs, MoveStore moves, ShopClock clock) : RecordPage<JobRow>
 {
     [BindProperty]
-    public CollectInput Input { get; set; } = new();
+    public HandOutInput Input { get; set; } = new();
 
     protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
 
-    public void OnGet() => Input = new CollectInput { CollectedOn = clock.Today };
+    public void OnGet() => Input = new HandOutInput { CollectedOn = clock.Today };
 
     public IActionResult OnPost()
     {
