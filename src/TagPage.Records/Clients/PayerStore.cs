@@ -4,7 +4,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Clients;
 
-/// <summary>Those who pay instead of the client: academies, grandparents.</summary>
+/// <summary>Those who pay instead of the client: academies, grandparents. The shop alone writes them.</summary>
 public sealed class PayerStore(Database database, ShopStore shops, TimeProvider clock)
 {
     public sealed record Row
@@ -36,7 +36,7 @@ public sealed class PayerStore(Database database, ShopStore shops, TimeProvider 
         WHERE p.id = @id
         """;
 
-    public Outcome Add(PayerEntry input) => database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
+    public Outcome Add(Who who, PayerEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
         new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input)))));
 
     private const string AddSql = """
@@ -45,7 +45,7 @@ public sealed class PayerStore(Database database, ShopStore shops, TimeProvider 
         RETURNING id
         """;
 
-    public Outcome Change(long id, PayerEntry input) => database.Write<Outcome>(c =>
+    public Outcome Change(Who who, long id, PayerEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
     {
         if (c.QuerySingleOrDefault<Row>(GetSql, new { id }) is null)
             return new Outcome.Absent();

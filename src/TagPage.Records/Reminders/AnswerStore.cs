@@ -11,25 +11,25 @@ public sealed class AnswerStore(Database database, ShopClock clock)
     /// <summary>What was answered.</summary>
     /// <param name="Rackets">One for each racket that an answer was chosen for.</param>
     /// <param name="Reminders">False to stop them, true to have them again, null to leave it.</param>
-    /// <param name="By">Who says so.</param>
-    public sealed record Given(IReadOnlyList<RacketAnswer> Rackets, bool? Reminders, AnsweredBy By);
+    public sealed record Given(IReadOnlyList<RacketAnswer> Rackets, bool? Reminders);
 
-    /// <summary>
-    /// Saved again unchanged, an answer does nothing. Returns the rackets whose answer can no longer be changed; where
-    /// there are any, nothing was saved.
-    /// </summary>
-    public IReadOnlyList<long> Save(ReminderStore.Row reminder, Given given) => database.Write<IReadOnlyList<long>>(c =>
+    /// <summary>By the household that was reminded, or by the shop as told. Saved again unchanged, an answer does nothing.</summary>
+    public Outcome Save(Who who, ReminderStore.Row reminder, Given given) => database.Write<Outcome>(c =>
     {
+        if (!c.ExecuteScalar<bool>(TheirsSql, new { who.IsShop, who.ClientId, reminder.Id }))
+            return new Outcome.Absent();
         var changes = Changes(c, reminder.Id, given.Rackets);
         List<long> shut = [.. changes.Where(change => !change.Racket.IsOpen).Select(change => change.Racket.RacketId)];
         if (shut.Count > 0)
-            return shut;
+            return new Outcome.Refused(new AnswersShut(shut));
         foreach (var (racket, answer) in changes)
-            new AnswerEffects(c, clock.Today, clock.Now).Change(reminder.Id, racket, answer, given.By);
+            new AnswerEffects(c, clock.Today, clock.Now).Change(reminder.Id, racket, answer, who.IsShop ? AnsweredBy.Owner : AnsweredBy.Client);
         if (given.Reminders is { } wanted)
             SetReminders(c, reminder.ClientId, wanted);
-        return [];
+        return new Outcome.Done(reminder.Id);
     });
+
+    private const string TheirsSql = "SELECT EXISTS (SELECT 1 FROM reminder WHERE id = @Id AND (@IsShop OR client_id = @ClientId))";
 
     private List<(ReminderRacket Racket, RacketAnswer Answer)> Changes(SqliteConnection connection, long reminder, IEnumerable<RacketAnswer> answers)
     {

@@ -5,7 +5,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Reminders;
 
-/// <summary>Reminders to many households, one after the other. What is still to do is kept in a table, so that a restart carries on where it stopped.</summary>
+/// <summary>Reminders to many households, one after the other. What is still to do is kept in a table, so that a restart carries on where it stopped. The shop begins and stops them.</summary>
 public sealed class BatchStore(Database database, BatchReminder household, ShopClock clock)
 {
     public sealed record Row
@@ -30,7 +30,7 @@ public sealed class BatchStore(Database database, BatchReminder household, ShopC
     }
 
     /// <summary>Done carries the batch's number. Nothing is sent yet.</summary>
-    public Outcome Make(string formKey, IReadOnlyCollection<long> clients) => database.Write(c => FormKeys.Once(c, formKey, clock.Now, () =>
+    public Outcome Make(Who who, string formKey, IReadOnlyCollection<long> clients) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, formKey, clock.Now, () =>
     {
         if (clients.Count == 0)
             return new Outcome.Refused(new NobodyChosen());
@@ -61,7 +61,7 @@ public sealed class BatchStore(Database database, BatchReminder household, ShopC
         """;
 
     /// <summary>Those still waiting are left out; what has gone out cannot be called back.</summary>
-    public Outcome Stop(long id) => database.Write<Outcome>(c =>
+    public Outcome Stop(Who who, long id) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
         c.Execute("UPDATE reminder_batch SET stopped_at = COALESCE(stopped_at, @Now) WHERE id = @id", new { id, clock.Now }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
 
     /// <summary>One household, all of it or nothing: its reminder, its mail and that it is done. False if nobody is waiting.</summary>

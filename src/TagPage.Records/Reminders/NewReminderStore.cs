@@ -7,7 +7,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Reminders;
 
-/// <summary>Makes a reminder to a household about the rackets that are due.</summary>
+/// <summary>Makes a reminder to a household about the rackets that are due, for the shop.</summary>
 public sealed class NewReminderStore(Database database, ShopStore shops, ShopClock clock)
 {
     /// <summary>How long a private link works.</summary>
@@ -61,7 +61,7 @@ public sealed class NewReminderStore(Database database, ShopStore shops, ShopClo
     public bool IsQuiet(Household household) => QuietMonths.Has(household.QuietMonths, clock.Today.Month);
 
     /// <summary>Done carries the reminder's number.</summary>
-    public Outcome Add(long client, NewReminderEntry input) => database.Write(c => FormKeys.Once(c, input.FormKey, clock.Now, () =>
+    public Outcome Add(Who who, long client, NewReminderEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.Now, () =>
         Get(c, client) is not { } household ? new Outcome.Absent() : WhyNot(household, input) is { } why ? new Outcome.Refused(why) : new Outcome.Done(Insert(c, household, clock.Now, input.ByPhone))));
 
     private Refusal? WhyNot(Household household, NewReminderEntry input)

@@ -27,5 +27,8 @@ public sealed record MailedAlready() : Refusal;
 /// <summary>The email was not given up, or its reminder is no longer valid.</summary>
 public sealed record MailNotGivenUp() : Refusal;
 
+/// <summary>The bench was faster: the answers of these rackets can no longer be changed, and nothing was saved.</summary>
+public sealed record AnswersShut(IReadOnlyList<long> Rackets) : Refusal;
+
 /// <summary>An empty batch.</summary>
 public sealed record NobodyChosen() : Refusal;

@@ -2,12 +2,15 @@ using TagPage.Records.Clients;
 using TagPage.Records.Jobs;
 using TagPage.Records.Outbox;
 using TagPage.Records.OwnPages;
+using TagPage.Records.Reminders;
 
 namespace TagPage.Records.Tests.Cast;
 
 /// <summary>Writes mails of one word: records are tested without the web's sentences.</summary>
-internal sealed class Mails : IOwnPageMails, IJobMails
+internal sealed class Mails : IOwnPageMails, IJobMails, IReminderMails
 {
+    public WrittenMail Reminder(long id, NewReminderStore.Household household) => Of("reminder");
+
     public WrittenMail Link(OwnPageLinkStore.Row link) => Of("link");
 
     public WrittenMail Code(Addressee client, long code) => Of("code");

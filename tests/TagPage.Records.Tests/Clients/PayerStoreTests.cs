@@ -40,9 +40,9 @@ public sealed class PayerStoreTests : IDisposable
     public void Second_of_two_who_read_the_same_payer_changes_nothing()
     {
         var id = Add(Academy);
-        _street.Check(true, () => _store.Change(id, Academy with { Version = 1, Note = "first" }));
+        _street.Check(true, () => _store.Change(Who.Shop, id, Academy with { Version = 1, Note = "first" }));
 
-        _street.Refused<SavedMeanwhile>(() => _store.Change(id, Academy with { Version = 1, Note = "second" }));
+        _street.Refused<SavedMeanwhile>(() => _store.Change(Who.Shop, id, Academy with { Version = 1, Note = "second" }));
 
         Assert.Equal("first", _store.Get(id)!.Note);
     }
@@ -50,7 +50,7 @@ public sealed class PayerStoreTests : IDisposable
     [Fact]
     public void Payer_who_is_not_there_is_absent()
     {
-        _street.Check(false, () => _store.Change(99, Academy with { Version = 1 }));
+        _street.Check(false, () => _store.Change(Who.Shop, 99, Academy with { Version = 1 }));
         Assert.Null(_store.Get(99));
     }
 
@@ -63,7 +63,7 @@ public sealed class PayerStoreTests : IDisposable
         Assert.Equal(["Alpha", "beta", "Gamma"], _store.List().Select(row => row.Name));
     }
 
-    private long Add(PayerEntry entry) => Assert.IsType<Outcome.Done>(_store.Add(entry)).Id;
+    private long Add(PayerEntry entry) => Assert.IsType<Outcome.Done>(_store.Add(Who.Shop, entry)).Id;
 
     private static PayerEntry Academy => new()
     {

@@ -9,6 +9,7 @@ using TagPage.Records.OwnPages;
 using TagPage.Records.PlayTime;
 using TagPage.Records.Rackets;
 using TagPage.Records.Readings;
+using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
 using TagPage.Records.Tests.Cast;
@@ -32,9 +33,21 @@ internal static class Table
         INSERT INTO own_page_code (client_id, made_at, expires_at) SELECT id, '2026-11-25T09:59:00.000Z', '2026-11-25T10:09:00.000Z' FROM client;
         """;
 
+    private const string Due = "UPDATE racket SET own_date = '2026-11-20' WHERE id = 1";
+
+    private const string AReminder = """
+        INSERT INTO reminder (client_id, made_at, expires_at) VALUES (1, '2026-11-25T09:00:00.000Z', '2027-01-24T09:00:00.000Z');
+        INSERT INTO reminder_racket (reminder_id, racket_id, due) VALUES (1, 1, '2026-11-20');
+        """;
+
+    private const string AFailure = """
+        INSERT INTO outbox (kind, to_client_id, message_id, state, not_before, made_at)
+        VALUES ('ClientNotice', 1, 'failed', 'Failed', '2026-11-25T09:00:00.000Z', '2026-11-25T09:00:00.000Z')
+        """;
+
     private const string AGuide = "INSERT INTO care_guide (title, name, markdown) VALUES ('In the sun', 'sun', 'Put it in the shade.')";
 
-    public static IReadOnlyList<Row> Rows { get; } = [.. Bench(), .. OnFile(), .. Desk(), .. Play(), .. LostAndFound(), .. OwnPage()];
+    public static IReadOnlyList<Row> Rows { get; } = [.. Bench(), .. OnFile(), .. Desk(), .. Play(), .. Reminders(), .. LostAndFound(), .. OwnPage()];
 
     private static Row[] Bench() =>
     [
@@ -112,6 +125,20 @@ internal static class Table
         new(Shop, (s, who) => s.Pauses.Add(who, s.Street.Pim, new PauseEntry { FormKey = Scene.Key, FromOn = Street.Today })),
         new(Shop, (s, who) => s.Pauses.Change(who, 1, new PauseEntry { FromOn = Street.Today })),
         new(Shop, (s, who) => s.Pauses.Remove(who, 1)),
+    ];
+
+    private static Row[] Reminders() =>
+    [
+        new(Shop, (s, who) => s.Payers.Add(who, Scene.Payer)),
+        new(Shop, (s, who) => s.Payers.Change(who, 7, Scene.Payer), "INSERT INTO payer (id, name) VALUES (7, 'Academy')"),
+        new(Shop, (s, who) => s.NewReminders.Add(who, s.Street.Odalys, new NewReminderEntry { FormKey = Scene.Key }), Due),
+        new(Shop, (s, who) => s.Sending.Mail(who, 1, "due", "due"), AReminder),
+        new(Shop, (s, who) => s.Sending.NoteSent(who, 1, SentHow.SmsApp), AReminder),
+        new(Shop, (s, who) => s.Sending.Discard(who, 1), AReminder),
+        new(Shop, (s, who) => s.Sending.Retry(who, 1), AFailure),
+        new(Shop, (s, who) => s.Batches.Make(who, Scene.Key, new[] { s.Street.Odalys })),
+        new(Shop, (s, who) => s.Batches.Stop(who, 1), "INSERT INTO reminder_batch (made_at) VALUES ('2026-11-25T09:00:00.000Z')"),
+        new(ShopAndHousehold, (s, who) => s.Answers.Save(who, s.Reminder, s.NotYet), AReminder),
     ];
 
     private static Row[] LostAndFound() =>

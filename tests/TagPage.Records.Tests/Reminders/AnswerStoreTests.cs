@@ -1,5 +1,6 @@
 using TagPage.Records.Outbox;
 using TagPage.Records.Reminders;
+using TagPage.Records.Storage;
 using TagPage.Records.Tests.Cast;
 using TagPage.Web.Tests.Cast;
 
@@ -129,6 +130,7 @@ public sealed class AnswerStoreTests : IDisposable
     private static IReadOnlyList<long> Save(Street street, long reminder, RacketAnswer answer, bool? reminders = null)
     {
         var row = new ReminderStore(street.Database, new LinkTokens(street.Folder), street.Clock).Get(reminder)!;
-        return new AnswerStore(street.Database, street.Clock).Save(row, new AnswerStore.Given([answer], reminders, AnsweredBy.Client));
+        return new AnswerStore(street.Database, street.Clock).Save(Who.Client(street.Odalys), row, new AnswerStore.Given([answer], reminders))
+            is Outcome.Refused { Why: AnswersShut shut } ? shut.Rackets : [];
     }
 }

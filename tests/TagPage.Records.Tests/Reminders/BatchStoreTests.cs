@@ -94,16 +94,16 @@ public sealed class BatchStoreTests : IDisposable
         _store.Step();
         Assert.Equal(id, _store.Running());
 
-        Assert.IsType<Outcome.Done>(_store.Stop(id));
+        Assert.IsType<Outcome.Done>(_store.Stop(Who.Shop, id));
 
         Assert.False(_store.Step());
         Assert.Null(_store.Running());
         Assert.Equal((1, false), (_store.Get(id)!.Waiting, _store.Get(id)!.IsRunning));
         var at = _store.Get(id)!.StoppedAt;
         _street.Time.Advance(TimeSpan.FromHours(1));
-        _store.Stop(id);
+        _store.Stop(Who.Shop, id);
         Assert.Equal(at, _store.Get(id)!.StoppedAt);
-        Assert.IsType<Outcome.Absent>(_store.Stop(99));
+        Assert.IsType<Outcome.Absent>(_store.Stop(Who.Shop, 99));
     }
 
     [Fact]
@@ -127,11 +127,11 @@ public sealed class BatchStoreTests : IDisposable
         var key = FormKey.New();
         long[] chosen = [_street.Odalys, _street.Odalys, _street.Ewan, 77];
 
-        Assert.Equal(_store.Make(key, chosen), _store.Make(key, chosen));
+        Assert.Equal(_store.Make(Who.Shop, key, chosen), _store.Make(Who.Shop, key, chosen));
 
         Assert.Equal(["Ewan Lockyer", "Odalys Ferran"], _store.Get(1)!.Lines.Select(line => line.Client));
         Assert.Equal(1, _street.Records.Count("reminder_batch"));
-        _street.Refused<NobodyChosen>(() => _store.Make(FormKey.New(), []));
+        _street.Refused<NobodyChosen>(() => _store.Make(Who.Shop, FormKey.New(), []));
         Assert.Null(_store.Get(77));
     }
 
@@ -148,7 +148,7 @@ public sealed class BatchStoreTests : IDisposable
     public void Quiet_hours_begin_with_the_first_and_end_before_the_last(int from, int until, int hour, bool quiet) =>
         Assert.Equal(quiet, BatchWorker.IsWithin(hour, from, until));
 
-    private long Make(params long[] clients) => Assert.IsType<Outcome.Done>(_store.Make(FormKey.New(), clients)).Id;
+    private long Make(params long[] clients) => Assert.IsType<Outcome.Done>(_store.Make(Who.Shop, FormKey.New(), clients)).Id;
 
     private (string State, LeftOut? Why, long? Reminder) Line(long id) => Assert.Single(_store.Get(id)!.Lines) is var line ? (line.State, line.Why, line.ReminderId) : default;
 

@@ -42,7 +42,7 @@ public sealed class SendReminderStoreTests : IDisposable
         _street.Refused<ClientHasNoMail>(Mail);
         _street.Records.Change("UPDATE client SET mail = 'odalys@ferran.example'; UPDATE shop SET mail = NULL");
         _street.Refused<ShopHasNoMail>(Mail);
-        _street.Check(false, () => _store.Mail(99, "due", "due"));
+        _street.Check(false, () => _store.Mail(Who.Shop, 99, "due", "due"));
     }
 
     [Fact]
@@ -51,9 +51,9 @@ public sealed class SendReminderStoreTests : IDisposable
         var second = _street.Records.Reminder(_street.Odalys, _street.Racket);
         _street.Refused<ReminderVoid>(Mail);
 
-        _street.Check(true, () => _store.Discard(second));
+        _street.Check(true, () => _store.Discard(Who.Shop, second));
         _street.Check(true, Mail);
-        _street.Refused<ReminderVoid>(() => _store.Mail(second, "due", "due"));
+        _street.Refused<ReminderVoid>(() => _store.Mail(Who.Shop, second, "due", "due"));
     }
 
     [Theory]
@@ -64,7 +64,7 @@ public sealed class SendReminderStoreTests : IDisposable
         Mail();
         _street.Records.Change("UPDATE outbox SET state = @state, maybe_sent = @maybeSent, tries = 8, last_error = 'gone quiet', not_before = '2026-11-26T10:00:00.000Z'", new { state, maybeSent });
 
-        _street.Check(true, () => _store.Retry(1));
+        _street.Check(true, () => _store.Retry(Who.Shop, 1));
 
         Assert.Equal("Queued|0||2026-11-25T10:00:00.000Z", _street.Records.Text("SELECT state || '|' || tries || '|' || last_error || '|' || not_before FROM outbox"));
     }
@@ -82,7 +82,7 @@ public sealed class SendReminderStoreTests : IDisposable
         _street.Records.Change("UPDATE outbox SET state = 'Failed'");
         _street.Records.Change(before);
 
-        _street.Refused<MailNotGivenUp>(() => _store.Retry(1));
+        _street.Refused<MailNotGivenUp>(() => _store.Retry(Who.Shop, 1));
     }
 
     [Fact]
@@ -90,9 +90,9 @@ public sealed class SendReminderStoreTests : IDisposable
     {
         Mail();
 
-        _street.Check(true, () => _store.Discard(_reminder));
+        _street.Check(true, () => _store.Discard(Who.Shop, _reminder));
         Assert.Equal("Failed", _street.Records.Text("SELECT state FROM outbox"));
-        _street.Check(false, () => _store.Discard(_reminder));
+        _street.Check(false, () => _store.Discard(Who.Shop, _reminder));
     }
 
     [Fact]
@@ -101,10 +101,10 @@ public sealed class SendReminderStoreTests : IDisposable
         Mail();
         _street.Records.Change("UPDATE outbox SET state = 'Leaving'");
 
-        _store.Discard(_reminder);
+        _store.Discard(Who.Shop, _reminder);
 
         Assert.Equal("Leaving", _street.Records.Text("SELECT state FROM outbox"));
     }
 
-    private Outcome Mail() => _store.Mail(_reminder, "due", "due");
+    private Outcome Mail() => _store.Mail(Who.Shop, _reminder, "due", "due");
 }

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Web.Pages.Shared;
 using TagPage.Web.Words;
 
@@ -46,8 +47,9 @@ public sealed class IndexModel(ReminderStore store, AnswerStore answers, ShopSto
             ModelState.AddModelError("Input." + field, sentence);
         if (!ModelState.IsValid)
             return Show();
-        if (answers.Save(Reminder!, new(read, Input.Reminders, AnsweredBy.Client)) is { Count: > 0 } shut)
-            return Refuse(shut);
+        var saved = answers.Save(Who.Client(Reminder!.ClientId), Reminder, new(read, Input.Reminders));
+        if (saved is Outcome.Refused { Why: AnswersShut shut })
+            return Refuse(shut.Rackets);
         return Redirect(PageLanguage.Of(HttpContext).Link("/n/" + token));
     }
 

@@ -20,7 +20,7 @@ public sealed class DemoReminder(ReminderListStore list, ReminderStore reminders
     {
         // The household with the most to answer shows the most.
         foreach (var household in due.List(withUnseen: false).Households.OrderByDescending(h => h.Rackets.Count))
-            if (news.Add(household.Client.ClientId, new NewReminderEntry { FormKey = FormKey.New() }) is Outcome.Done done)
+            if (news.Add(Who.Shop, household.Client.ClientId, new NewReminderEntry { FormKey = FormKey.New() }) is Outcome.Done done)
                 return keys.Token(LinkPurpose.Reminder, done.Id, reminders.Get(done.Id)!.Secret);
         return null;
     }

@@ -14,6 +14,6 @@ public sealed class NewModel(PayerStore store) : PageModel
     public void OnGet() => Input = new PayerInput { FormKey = FormKey.New() };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Add(Input.ToEntry()), _ => this.GoOn("/shop/payers", $"{Input.Name} can now be chosen as a client’s payer."))
+        ? this.After(store.Add(Who.Shop, Input.ToEntry()), _ => this.GoOn("/shop/payers", $"{Input.Name} can now be chosen as a client’s payer."))
         : Page();
 }

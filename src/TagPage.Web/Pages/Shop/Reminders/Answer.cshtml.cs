@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Pages.Shared;
 using TagPage.Web.Words;
@@ -40,14 +41,11 @@ public sealed class AnswerModel(ReminderListStore list, ReminderStore reminders,
             ModelState.AddModelError("Input." + field, sentence);
         if (!ModelState.IsValid)
             return Show();
-        if (answers.Save(reminders.Get(Id)!, new(read, Input.Reminders, AnsweredBy.Owner)).Count > 0)
-        {
-            this.Refuse(new FieldFault("", "Nothing was saved: one of these rackets has been put on the machine in the meantime. Check the bench, then note the rest."));
+        var saved = answers.Save(Who.Shop, reminders.Get(Id)!, new(read, Input.Reminders));
+        if (saved is Outcome.Refused)
             _rackets = reminders.Rackets(Id);
-            return Show();
-        }
-        this.Say($"The answer of {Saved.Client} is noted.", "To the bench", "/shop");
-        return Redirect($"/shop/nudges/{Id}");
+        Show();
+        return this.After(saved, _ => this.GoOn($"/shop/nudges/{Id}", $"The answer of {Saved.Client} is noted.", "To the bench", "/shop"));
     }
 
     private PageResult Show()

@@ -44,7 +44,7 @@ public sealed class BatchModel(DueStore due, NewReminderStore news, BatchReminde
     {
         Load();
         return ModelState.IsValid
-            ? this.After(store.Make(Input.FormKey, [.. Input.Clients.Intersect(Lines.Select(l => l.Household.Id))]), id => Redirect($"/shop/nudges/batch/{id}"))
+            ? this.After(store.Make(Who.Shop, Input.FormKey, [.. Input.Clients.Intersect(Lines.Select(l => l.Household.Id))]), id => Redirect($"/shop/nudges/batch/{id}"))
             : Page();
     }
 

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Reminders;
+using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Mail;
 
@@ -16,6 +17,6 @@ public sealed class MailModel(ReminderListStore store, SendReminderStore sending
     public IActionResult OnPost()
     {
         var words = texts.Of(Saved);
-        return this.After(sending.Mail(Id, words.Subject, words.Queued), _ => this.GoOn($"/shop/nudges/{Id}", "The email is on its way."));
+        return this.After(sending.Mail(Who.Shop, Id, words.Subject, words.Queued), _ => this.GoOn($"/shop/nudges/{Id}", "The email is on its way."));
     }
 }

@@ -41,7 +41,7 @@ public sealed class NewModel(NewReminderStore store, ShopStore shops, ShopClock 
     {
         if (!Load())
             return NotFound();
-        return this.After(store.Add(ClientId, Input.ToEntry()), id => Input.ByPhone
+        return this.After(store.Add(Who.Shop, ClientId, Input.ToEntry()), id => Input.ByPhone
             ? Redirect($"/shop/nudges/answer/{id}")
             : this.GoOn($"/shop/nudges/{id}", "The reminder is made. It is not sent yet."));
     }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Reminders;
@@ -30,5 +31,5 @@ public sealed class ProgressModel(BatchStore store, ReminderListStore list, Batc
     }
 
     public IActionResult OnPostStop() =>
-        this.After(store.Stop(Id), _ => this.GoOn($"/shop/nudges/batch/{Id}", "Stopped. Those already sent cannot be called back; the rest will not go out."));
+        this.After(store.Stop(Who.Shop, Id), _ => this.GoOn($"/shop/nudges/batch/{Id}", "Stopped. Those already sent cannot be called back; the rest will not go out."));
 }

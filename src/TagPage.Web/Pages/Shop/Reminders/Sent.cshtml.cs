@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Reminders;
+using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Reminders;
@@ -16,6 +17,6 @@ public sealed class SentModel(ReminderListStore store, SendReminderStore sending
     }
 
     public IActionResult OnPost() => How is { } how and not (SentHow.Mail or SentHow.Phone)
-        ? this.After(sending.NoteSent(Id, how), _ => this.GoOn($"/shop/nudges/{Id}", "It is noted as sent."))
+        ? this.After(sending.NoteSent(Who.Shop, Id, how), _ => this.GoOn($"/shop/nudges/{Id}", "It is noted as sent."))
         : this.Refuse(new FieldFault("", "Choose how it went out."));
 }
