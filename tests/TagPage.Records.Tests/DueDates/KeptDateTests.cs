@@ -1,8 +1,8 @@
 using Dapper;
 using TagPage.Core.Forecast;
 using TagPage.Records.DueDates;
-using TagPage.Records.PlayTime;
 using TagPage.Records.Players;
+using TagPage.Records.PlayTime;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
