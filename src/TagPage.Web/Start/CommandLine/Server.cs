@@ -12,18 +12,32 @@ internal static class Server
     {
         await using (app)
         {
-            // Read before anything is started: work in the background that is stopped at once is reported as a crash.
+            // Read before anything is started, so that a slip is told in one sentence.
             foreach (var url in (app.Configuration[WebHostDefaults.ServerUrlsKey] ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries))
                 BindingAddress.Parse(url);
             if (app.Services.GetRequiredService<PublicAddress>() is { IsConfigured: true } address)
                 app.Services.GetRequiredService<UsedAddressStore>().Note(address.Base);
-            await app.StartAsync();
+            await Start(app);
             if (Listening.Of(app.Services) is { } listening)
             {
                 app.Services.GetRequiredService<PublicAddress>().UseListening(listening.FromOutside ?? listening.AtThisMachine);
                 announce(listening);
             }
             await app.WaitForShutdownAsync();
+        }
+    }
+
+    /// <summary>Where it cannot listen, it is told to stop: background work that has not begun would be reported as a crash.</summary>
+    private static async Task Start(WebApplication app)
+    {
+        try
+        {
+            await app.StartAsync();
+        }
+        catch
+        {
+            await app.StopAsync();
+            throw;
         }
     }
 }
