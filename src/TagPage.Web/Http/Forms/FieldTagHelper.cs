@@ -234,7 +234,7 @@ public sealed class FieldTagHelper : TagHelper
     private static string Text(object? value) => value switch
     {
         null => "",
-        DateOnly day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+        DateOnly day => DayField.Of(day),
         decimal number => number.ToString("0.####", CultureInfo.InvariantCulture),
         IFormattable formattable => formattable.ToString(null, CultureInfo.InvariantCulture),
         _ => value.ToString() ?? "",

@@ -4,14 +4,13 @@ using TagPage.Core.Players;
 using TagPage.Records.OwnPages;
 using TagPage.Records.PlayTime;
 using TagPage.Records.Shop;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>Hours of other days than today, one or several at once.</summary>
 public sealed class HoursModel(ClientOnFileStore clients, OwnPageRacketStore rackets, HoursStore store, ShopClock clock) : OwnRecordPage<OwnPageRacket>(clients)
 {
-    private const string IsoDay = "yyyy-MM-dd";
-
     public sealed record Fields
     {
         public string FormKey { get; init; } = "";
@@ -27,7 +26,7 @@ public sealed class HoursModel(ClientOnFileStore clients, OwnPageRacketStore rac
 
     public void OnGet()
     {
-        var today = clock.Today.ToString(IsoDay, CultureInfo.InvariantCulture);
+        var today = DayField.Of(clock.Today);
         Input = new Fields { PlayedOn = today, LastDay = today };
     }
 
@@ -38,7 +37,7 @@ public sealed class HoursModel(ClientOnFileStore clients, OwnPageRacketStore rac
     /// <summary>Null where something cannot be read, which its field then says.</summary>
     private HoursEntry? Read()
     {
-        var (from, to) = (Day(Input.PlayedOn), Day(Input.LastDay));
+        var (from, to) = (DayField.Read(Input.PlayedOn), DayField.Read(Input.LastDay));
         var read = decimal.TryParse(Input.Hours?.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var hours);
         if (from is null)
             Refuse(new DaysUnlikely(HoursEntry.MostDays) { Field = nameof(Input.PlayedOn) });
@@ -50,7 +49,4 @@ public sealed class HoursModel(ClientOnFileStore clients, OwnPageRacketStore rac
             ? new HoursEntry { FormKey = Input.FormKey, PlayedOn = first, LastDay = last, Hours = hours }
             : null;
     }
-
-    private static DateOnly? Day(string? typed) =>
-        DateOnly.TryParseExact(typed, IsoDay, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
 }

@@ -1,8 +1,8 @@
-using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Shop;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.OwnPage;
 
@@ -26,14 +26,15 @@ public sealed class LostModel(ClientOnFileStore clients, OwnPageRacketStore rack
     public void OnGet()
     {
         var since = Saved.LostSince ?? clock.Today;
-        Input = new Fields { Since = since.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), Note = Saved.LostNote };
+        Input = new Fields { Since = DayField.Of(since), Note = Saved.LostNote };
     }
 
     public IActionResult OnPost()
     {
-        if (!DateOnly.TryParseExact(Input.Since, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var since))
+        var read = DayField.Read(Input.Since);
+        if (read is null)
             ModelState.AddModelError("Input.Since", Say.Lost.SinceUnread);
-        return ModelState.IsValid
+        return ModelState.IsValid && read is { } since
             ? After(store.Lose(Myself, Id, new LostEntry { Since = since, Note = Input.Note }), _ => GoOn($"/my/rackets/{Id}", Say.Lost.Saved))
             : Page();
     }

@@ -1,7 +1,7 @@
-using System.Globalization;
 using TagPage.Core.Text;
 using TagPage.Records.Jobs;
 using TagPage.Records.Reminders;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 using TagPage.Web.Words.OwnPage;
 
@@ -50,7 +50,7 @@ public sealed class OrderReader(Language language, DateOnly today)
     {
         if (typed is null)
             return null;
-        if (DateOnly.TryParseExact(typed, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day >= today && day <= today.AddYears(1))
+        if (DayField.Read(typed) is { } day && day >= today && day <= today.AddYears(1))
             return day;
         _faults.Add((field, _say.DayUnread));
         return null;

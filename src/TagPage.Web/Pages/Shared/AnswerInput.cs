@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Records.Reminders;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shared;
 
@@ -40,7 +41,7 @@ public sealed record AnswerInput
             Tension = r.WishTension,
             Note = r.WishNote,
             Weeks = (r.Weeks ?? UsualWeeks).ToString(System.Globalization.CultureInfo.InvariantCulture),
-            ElsewhereOn = r.AnsweredElsewhereOn?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture),
+            ElsewhereOn = r.AnsweredElsewhereOn is { } day ? DayField.Of(day) : null,
         })],
     };
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using TagPage.Core.Text;
 using TagPage.Records.Reminders;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shared;
@@ -67,7 +68,7 @@ public sealed class AnswerReader(Language language, IReadOnlyList<ReminderRacket
     /// <summary>After the strings that are in, and not to come.</summary>
     private DateOnly? Day(string? typed, ReminderRacket racket, string field)
     {
-        if (DateOnly.TryParseExact(typed, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
+        if (DayField.Read(typed) is { } day
             && day <= today && !(day <= racket.StrungHereOn))
             return day;
         _faults.Add((field + "ElsewhereOn", _say.DayUnread));
