@@ -36,8 +36,8 @@ public sealed class PayerStore(Database database, ShopStore shops, TimeProvider 
         WHERE p.id = @id
         """;
 
-    public Outcome Add(Who who, PayerEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
-        new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input)))));
+    public Outcome Add(Who who, PayerEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
+        new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input))));
 
     private const string AddSql = """
         INSERT INTO payer (name, phone, mail, note)
@@ -45,7 +45,7 @@ public sealed class PayerStore(Database database, ShopStore shops, TimeProvider 
         RETURNING id
         """;
 
-    public Outcome Change(Who who, long id, PayerEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
+    public Outcome Change(Who who, long id, PayerEntry input) => database.WriteAsShop(who, c =>
     {
         if (c.QuerySingleOrDefault<Row>(GetSql, new { id }) is null)
             return new Outcome.Absent();

@@ -12,7 +12,7 @@ namespace TagPage.Records.FirstVisits;
 public sealed class FirstVisitStore(Database database, ClientStore clients, TimeProvider clock)
 {
     /// <summary>Done carries the racket's id.</summary>
-    public Outcome Add(Who who, FirstVisitEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
+    public Outcome Add(Who who, FirstVisitEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
     {
         if (WhyNot(c, input) is { } why)
             return new Outcome.Refused(why);
@@ -21,7 +21,7 @@ public sealed class FirstVisitStore(Database database, ClientStore clients, Time
         var racket = RacketStore.Insert(c, player, input.Racket);
         Tag(c, input, racket);
         return new Outcome.Done(racket);
-    }));
+    });
 
     private static NotBlank? WhyNot(SqliteConnection connection, FirstVisitEntry input)
     {

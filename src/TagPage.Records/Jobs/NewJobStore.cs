@@ -64,7 +64,7 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
     {
         var (now, today) = (clock.Now, clock.Today);
         return database.Write(c => Racket(c, who, racketId) is { } racket
-            ? FormKeys.Once(c, input.FormKey, now, () => Add(c, racket, input, today))
+            ? FormKeys.Once(c, who, input.FormKey, now, () => Add(c, racket, input, today))
             : new Outcome.Absent());
     }
 

@@ -48,8 +48,8 @@ public sealed class RollStore(Database database, LinkTokens keys, TimeProvider c
         FROM tag_roll r
         """;
 
-    public Outcome Order(Who who, int count, LabelSettings settings, string formKey) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, formKey, clock.GetUtcNow(), () =>
-        new Outcome.Done(c.ExecuteScalar<long>(OrderSql, new { count, Stock = JsonSerializer.Serialize(settings), Now = clock.GetUtcNow() }))));
+    public Outcome Order(Who who, int count, LabelSettings settings, string formKey) => database.WriteOnceAsShop(who, formKey, clock.GetUtcNow(), c =>
+        new Outcome.Done(c.ExecuteScalar<long>(OrderSql, new { count, Stock = JsonSerializer.Serialize(settings), Now = clock.GetUtcNow() })));
 
     private const string OrderSql = "INSERT INTO tag_roll (count, stock, made_at) VALUES (@count, @Stock, @Now) RETURNING id";
 

@@ -40,8 +40,8 @@ public sealed class PlayerStore(Database database, TimeProvider clock)
         WHERE p.id = @id
         """;
 
-    public Outcome Add(Who who, long client, PlayerEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
-        c.ExecuteScalar<string?>(ClientSql, new { client }) is null ? new Outcome.Absent() : new Outcome.Done(Insert(c, client, input))));
+    public Outcome Add(Who who, long client, PlayerEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
+        c.ExecuteScalar<string?>(ClientSql, new { client }) is null ? new Outcome.Absent() : new Outcome.Done(Insert(c, client, input)));
 
     /// <summary>For a write that creates more than the player; within its transaction.</summary>
     internal static long Insert(SqliteConnection connection, long client, PlayerEntry input) =>
@@ -53,7 +53,7 @@ public sealed class PlayerStore(Database database, TimeProvider clock)
         RETURNING id
         """;
 
-    public Outcome Change(Who who, long id, PlayerEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
+    public Outcome Change(Who who, long id, PlayerEntry input) => database.WriteAsShop(who, c =>
     {
         if (c.QuerySingleOrDefault<Row>(GetSql, new { id }) is null)
             return new Outcome.Absent();

@@ -11,7 +11,7 @@ namespace TagPage.Records.Rackets;
 public sealed class HandOverStore(Database database, TimeProvider clock)
 {
     /// <summary>Done carries the id of the new record.</summary>
-    public Outcome HandOver(Who who, long racket, long toPlayer, HandOverEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
+    public Outcome HandOver(Who who, long racket, long toPlayer, HandOverEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
     {
         if (RacketStore.Get(c, racket) is not { } row || c.QuerySingleOrDefault<long?>(PlayerSql, new { toPlayer }) is null)
             return new Outcome.Absent();
@@ -27,7 +27,7 @@ public sealed class HandOverStore(Database database, TimeProvider clock)
             return Outcome.Stale;
         TagStore.RetireOf(c, racket, clock.GetUtcNow());
         return new Outcome.Done(c.ExecuteScalar<long>(MoveSql, new { racket, toPlayer, input.Number }));
-    }));
+    });
 
     private const string PlayerSql = "SELECT id FROM player WHERE id = @toPlayer";
 

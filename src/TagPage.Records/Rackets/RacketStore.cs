@@ -79,10 +79,10 @@ public sealed class RacketStore(Database database, TimeProvider clock)
         WHERE r.id = @id
         """;
 
-    public Outcome Add(Who who, long player, RacketEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
+    public Outcome Add(Who who, long player, RacketEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
         c.QuerySingleOrDefault<Owner>(PlayerSql, new { player }) is null
             ? new Outcome.Absent()
-            : Taken(c, player, 0, input.Number) ?? (Outcome)new Outcome.Done(Insert(c, player, input))));
+            : Taken(c, player, 0, input.Number) ?? (Outcome)new Outcome.Done(Insert(c, player, input)));
 
     /// <summary>For a write that creates more than the racket; within its transaction.</summary>
     internal static long Insert(SqliteConnection connection, long player, RacketEntry input) =>
@@ -97,7 +97,7 @@ public sealed class RacketStore(Database database, TimeProvider clock)
         """;
 
     /// <summary>A sold racket loses its tag: whoever has it now must not read its history.</summary>
-    public Outcome Change(Who who, long id, RacketEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
+    public Outcome Change(Who who, long id, RacketEntry input) => database.WriteAsShop(who, c =>
     {
         if (Get(c, id) is not { } row)
             return new Outcome.Absent();

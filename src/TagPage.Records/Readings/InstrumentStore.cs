@@ -35,10 +35,8 @@ public sealed class InstrumentStore(Database database, TimeProvider clock)
         WHERE i.id = @id
         """;
 
-    public Outcome Add(Who who, InstrumentEntry input) => who.IsShop
-        ? database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
-            Taken(c, 0, input) ?? (Outcome)new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input)))))
-        : new Outcome.Absent();
+    public Outcome Add(Who who, InstrumentEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
+        Taken(c, 0, input) ?? (Outcome)new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input))));
 
     private const string AddSql = "INSERT INTO instrument (name, scale) VALUES (@Name, @Scale) RETURNING id";
 

@@ -30,14 +30,14 @@ public sealed class BatchStore(Database database, BatchReminder household, ShopC
     }
 
     /// <summary>Done carries the batch's number. Nothing is sent yet.</summary>
-    public Outcome Make(Who who, string formKey, IReadOnlyCollection<long> clients) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, formKey, clock.Now, () =>
+    public Outcome Make(Who who, string formKey, IReadOnlyCollection<long> clients) => database.WriteOnceAsShop(who, formKey, clock.Now, c =>
     {
         if (clients.Count == 0)
             return new Outcome.Refused(new NobodyChosen());
         var id = c.ExecuteScalar<long>("INSERT INTO reminder_batch (made_at) VALUES (@Now) RETURNING id", new { clock.Now });
         c.Execute("INSERT INTO reminder_batch_client (batch_id, client_id) SELECT @id, id FROM client WHERE id IN @clients", new { id, clients });
         return new Outcome.Done(id);
-    }));
+    });
 
     public Row? Get(long id) => database.Read(c => c.QuerySingleOrDefault<Row>("SELECT id, made_at, stopped_at FROM reminder_batch WHERE id = @id", new { id }) is { } row
         ? row with { Lines = [.. c.Query<Line>(LinesSql, new { id })] }
@@ -61,7 +61,7 @@ public sealed class BatchStore(Database database, BatchReminder household, ShopC
         """;
 
     /// <summary>Those still waiting are left out; what has gone out cannot be called back.</summary>
-    public Outcome Stop(Who who, long id) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
+    public Outcome Stop(Who who, long id) => database.WriteAsShop(who, c =>
         c.Execute("UPDATE reminder_batch SET stopped_at = COALESCE(stopped_at, @Now) WHERE id = @id", new { id, clock.Now }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
 
     /// <summary>One household, all of it or nothing: its reminder, its mail and that it is done. False if nobody is waiting.</summary>

@@ -28,14 +28,14 @@ public sealed class CareGuideStore(Database database, TimeProvider clock)
 
     private const string GetSql = "SELECT id, name, title, for_material, markdown, version FROM care_guide WHERE id = @id";
 
-    public Outcome Add(Who who, CareGuideEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
-        Taken(c, 0, input) ?? (Outcome)new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input)))));
+    public Outcome Add(Who who, CareGuideEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
+        Taken(c, 0, input) ?? (Outcome)new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input))));
 
     private const string AddSql = """
         INSERT INTO care_guide (name, title, for_material, markdown) VALUES (@Name, @Title, @ForMaterial, @Markdown) RETURNING id
         """;
 
-    public Outcome Change(Who who, long id, CareGuideEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
+    public Outcome Change(Who who, long id, CareGuideEntry input) => database.WriteAsShop(who, c =>
     {
         if (!c.ExecuteScalar<bool>(IsThereSql, new { id }))
             return new Outcome.Absent();

@@ -72,7 +72,7 @@ public sealed class SettingsStore(Database database)
         WHERE id = 1 AND version = @Version
         """;
 
-    private Outcome Save(Who who, string sql, object values, params (MessagePurpose Purpose, OwnWords Own)[] messages) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
+    private Outcome Save(Who who, string sql, object values, params (MessagePurpose Purpose, OwnWords Own)[] messages) => database.WriteAsShop(who, c =>
     {
         if (c.Execute(sql, values) != 1)
             return Outcome.Stale;

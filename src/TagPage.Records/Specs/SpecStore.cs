@@ -43,8 +43,8 @@ public sealed class SpecStore(Database database, TimeProvider clock)
         WHERE id = @id AND racket_id = @racket
         """;
 
-    public Outcome Add(Who who, long racket, SpecEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
-        c.ExecuteScalar<long?>(AddSql, Values(racket, 0, input)) is { } id ? new Outcome.Done(id) : new Outcome.Absent()));
+    public Outcome Add(Who who, long racket, SpecEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
+        c.ExecuteScalar<long?>(AddSql, Values(racket, 0, input)) is { } id ? new Outcome.Done(id) : new Outcome.Absent());
 
     private const string AddSql = """
         INSERT INTO spec (racket_id, measured_on, weight_g, balance_mm, swing_weight, stiffness, stiffness_scale,
@@ -56,7 +56,7 @@ public sealed class SpecStore(Database database, TimeProvider clock)
         RETURNING id
         """;
 
-    public Outcome Change(Who who, long racket, long id, SpecEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
+    public Outcome Change(Who who, long racket, long id, SpecEntry input) => database.WriteAsShop(who, c =>
     {
         if (c.QuerySingleOrDefault<Row>(GetSql, new { racket, id }) is null)
             return new Outcome.Absent();

@@ -22,12 +22,9 @@ public static class FormKeys
 
     /// <summary>
     /// The same for a write that may be refused: sent again, a form that made its record is answered with it before
-    /// any check could trip over that very record. What was refused can be sent again.
+    /// any check could trip over that very record. What was refused can be sent again. A key is answered only to whoever
+    /// sent it first; ask before whether they may.
     /// </summary>
-    public static Outcome Once(SqliteConnection connection, string formKey, DateTimeOffset now, Func<Outcome> make) =>
-        Once(connection, Who.Shop, formKey, now, make);
-
-    /// <summary>The same for a write of several: a key is answered only to whoever sent it first. Ask before whether they may.</summary>
     public static Outcome Once(SqliteConnection connection, Who who, string formKey, DateTimeOffset now, Func<Outcome> make)
     {
         if (formKey.Length != KeyLength)

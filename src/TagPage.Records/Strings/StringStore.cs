@@ -38,8 +38,8 @@ public sealed class StringStore(Database database, TimeProvider clock)
         WHERE s.id = @id
         """;
 
-    public Outcome Add(Who who, StringEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, input.FormKey, clock.GetUtcNow(), () =>
-        Taken(c, 0, input) ?? (Outcome)new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input)))));
+    public Outcome Add(Who who, StringEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
+        Taken(c, 0, input) ?? (Outcome)new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input))));
 
     private const string AddSql = """
         INSERT INTO string_kind (name, material, gauge_mm, offered, note)
@@ -48,7 +48,7 @@ public sealed class StringStore(Database database, TimeProvider clock)
         """;
 
     /// <summary>A string used in a job keeps its material and gauge, or the racket's history would change with it.</summary>
-    public Outcome Change(Who who, long id, StringEntry input) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
+    public Outcome Change(Who who, long id, StringEntry input) => database.WriteAsShop(who, c =>
     {
         if (c.QuerySingleOrDefault<Row>(GetSql, new { id }) is not { } row)
             return new Outcome.Absent();

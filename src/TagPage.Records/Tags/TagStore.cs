@@ -48,23 +48,23 @@ public sealed class TagStore(Database database, TimeProvider clock)
         """;
 
     /// <summary>A new tag for a racket without one. The result's id is the racket's.</summary>
-    public Outcome Make(Who who, long racket, string formKey) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, formKey, clock.GetUtcNow(), () =>
+    public Outcome Make(Who who, long racket, string formKey) => database.WriteOnceAsShop(who, formKey, clock.GetUtcNow(), c =>
         Untaggable(c, racket)
         ?? (LiveOf(c, racket) is null
             ? Insert(c, racket, clock.GetUtcNow())
-            : new Outcome.Refused(new TaggedAlready()))));
+            : new Outcome.Refused(new TaggedAlready())));
 
     /// <summary>Retires a live tag and makes the next one for the same racket. The result's id is the racket's.</summary>
-    public Outcome Replace(Who who, TagCode code, string formKey) => !who.IsShop ? new Outcome.Absent() : database.Write(c => FormKeys.Once(c, formKey, clock.GetUtcNow(), () =>
+    public Outcome Replace(Who who, TagCode code, string formKey) => database.WriteOnceAsShop(who, formKey, clock.GetUtcNow(), c =>
     {
         if (Get(c, code) is not { State: TagState.Live, RacketId: { } racket })
             return new Outcome.Refused(new TagNotInUse());
         RetireOf(c, racket, clock.GetUtcNow());
         return Insert(c, racket, clock.GetUtcNow());
-    }));
+    });
 
     /// <summary>Retires a live tag. Idempotent.</summary>
-    public Outcome Retire(Who who, TagCode code) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
+    public Outcome Retire(Who who, TagCode code) => database.WriteAsShop(who, c =>
     {
         if (Get(c, code) is not { RacketId: { } racket } row)
             return new Outcome.Absent();
@@ -74,7 +74,7 @@ public sealed class TagStore(Database database, TimeProvider clock)
     });
 
     /// <summary>Closes a live tag's found page, or opens it. The result's id is the racket's.</summary>
-    public Outcome BlockFinders(Who who, TagCode code, bool block) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
+    public Outcome BlockFinders(Who who, TagCode code, bool block) => database.WriteAsShop(who, c =>
         c.QuerySingleOrDefault<long?>(BlockSql, new { code, At = block ? clock.GetUtcNow() : (DateTimeOffset?)null }) is { } racket
             ? new Outcome.Done(racket)
             : new Outcome.Absent());
@@ -82,7 +82,7 @@ public sealed class TagStore(Database database, TimeProvider clock)
     private const string BlockSql = "UPDATE tag SET found_blocked_at = @At WHERE code = @code AND state = 'Live' RETURNING racket_id";
 
     /// <summary>Links a blank tag and retires the racket's live one. Idempotent.</summary>
-    public Outcome Link(Who who, TagCode code, long racket) => !who.IsShop ? new Outcome.Absent() : database.Write<Outcome>(c =>
+    public Outcome Link(Who who, TagCode code, long racket) => database.WriteAsShop(who, c =>
     {
         if (Untaggable(c, racket) is { } untaggable)
             return untaggable;

@@ -29,7 +29,7 @@ public sealed class FormKeysTests : IDisposable
     [Fact]
     public void Write_that_broke_leaves_no_key_behind()
     {
-        Assert.Throws<InvalidOperationException>(() => _street.Database.Write(c => FormKeys.Once(c, _key, _street.Clock.Now, () =>
+        Assert.Throws<InvalidOperationException>(() => _street.Database.Write(c => FormKeys.Once(c, Who.Shop, _key, _street.Clock.Now, () =>
             Make(c).Id > 0 ? throw new InvalidOperationException("The lights went out.") : Outcome.Stale)));
 
         Assert.Equal((0, 0), (_street.Records.Count("used_form_key"), _street.Records.Count("client", "name = 'Ilse'")));
@@ -42,7 +42,7 @@ public sealed class FormKeysTests : IDisposable
     [InlineData("0123456789abcdef0123456789abcdef0")]
     public void Key_that_was_never_given_out_makes_nothing(string key)
     {
-        _street.Refused<FormKeyUnknown>(() => _street.Database.Write(c => FormKeys.Once(c, key, _street.Clock.Now, () => Make(c))));
+        _street.Refused<FormKeyUnknown>(() => _street.Database.Write(c => FormKeys.Once(c, Who.Shop, key, _street.Clock.Now, () => Make(c))));
         Assert.Equal(0, _street.Records.Count("client", "name = 'Ilse'"));
     }
 
@@ -51,12 +51,12 @@ public sealed class FormKeysTests : IDisposable
     {
         Send(new Outcome.Done(7));
         _street.Time.Advance(TimeSpan.FromDays(30) + TimeSpan.FromSeconds(1));
-        _street.Database.Write(c => FormKeys.Once(c, FormKey.New(), _street.Clock.Now, () => new Outcome.Done(9)));
+        _street.Database.Write(c => FormKeys.Once(c, Who.Shop, FormKey.New(), _street.Clock.Now, () => new Outcome.Done(9)));
 
         Assert.Equal(new Outcome.Done(8), Send(new Outcome.Done(8)));
     }
 
-    private Outcome Send(Outcome made) => _street.Database.Write(c => FormKeys.Once(c, _key, _street.Clock.Now, () => made));
+    private Outcome Send(Outcome made) => _street.Database.Write(c => FormKeys.Once(c, Who.Shop, _key, _street.Clock.Now, () => made));
 
     private static Outcome.Done Make(Microsoft.Data.Sqlite.SqliteConnection connection) =>
         new(connection.ExecuteScalar<long>("INSERT INTO client (name) VALUES ('Ilse') RETURNING id"));

@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.Filters;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 
@@ -11,7 +12,7 @@ namespace TagPage.Web.Http.Forms;
 /// <param name="key">The route's word for it, like code for {code}.</param>
 public abstract class KeyPage<TRow>(string key) : PageModel where TRow : class
 {
-    public TRow Saved { get; private set; } = default!;
+    public TRow Saved { get; protected set; } = default!;
 
     /// <returns>Null for a record that is not there, or that the page is not about.</returns>
     protected abstract TRow? Find(string key);
@@ -23,6 +24,8 @@ public abstract class KeyPage<TRow>(string key) : PageModel where TRow : class
         if (Find((string)RouteData.Values[key]!) is { } row)
             Saved = row;
         else
-            context.Result = NotFound();
+            context.Result = Missing();
     }
+
+    protected virtual IActionResult Missing() => NotFound();
 }

@@ -1,6 +1,5 @@
 using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Text;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.Outbox;
@@ -11,15 +10,13 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Found;
 
 /// <summary>Behind the private link of a notice: answer a finder who left an email address. Looking changes nothing, sending works once.</summary>
-public sealed class ReplyModel(FinderReplyStore store, LinkTokens keys, ShopClock clock) : PageModel
+public sealed class ReplyModel(FinderReplyStore store, LinkTokens keys, ShopClock clock) : KeyPage<FinderReplyStore.Row>("token")
 {
     public const int Longest = 1000;
 
     [BindProperty]
     [DataType(DataType.MultilineText)]
     public string? Text { get; set; }
-
-    public FinderReplyStore.Row Saved { get; private set; } = new();
 
     public string? Error { get; private set; }
 
@@ -29,12 +26,8 @@ public sealed class ReplyModel(FinderReplyStore store, LinkTokens keys, ShopCloc
 
     public string At => Spoken.Language.Moment(clock.OnTheWall(Saved.At));
 
-    public IActionResult OnGet(string token) => Load(token) ? Page() : NotFound();
-
     public IActionResult OnPost(string token)
     {
-        if (!Load(token))
-            return NotFound();
         Error = Text is null ? Say.Empty : Text.Length > Longest ? TooLong(Text.Length) : null;
         if (Error is not null)
             return Page();
@@ -45,12 +38,7 @@ public sealed class ReplyModel(FinderReplyStore store, LinkTokens keys, ShopCloc
     private string TooLong(int length) =>
         Spoken.Phrases.Found.MessageTooLong.Fill(("most", Spoken.Language.Number(Longest)), ("n", Spoken.Language.Number(length)));
 
-    private bool Load(string token)
-    {
-        if (LinkTokens.Claimed(token) is not { } id || store.Get(id) is not { } row || !keys.Fits(token, LinkPurpose.AnswerFinder, id, row.Secret)
-            || !MailAddressAttribute.Fits(row.Contact))
-            return false;
-        Saved = row;
-        return true;
-    }
+    protected override FinderReplyStore.Row? Find(string token) =>
+        LinkTokens.Claimed(token) is { } id && store.Get(id) is { } row && keys.Fits(token, LinkPurpose.AnswerFinder, id, row.Secret)
+        && MailAddressAttribute.Fits(row.Contact) ? row : null;
 }

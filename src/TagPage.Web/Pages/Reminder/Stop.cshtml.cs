@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Reminder;
 
@@ -10,35 +10,17 @@ namespace TagPage.Web.Pages.Reminder;
 /// 8058): without cookie or form token, and the answer must be no redirect.
 /// </summary>
 [IgnoreAntiforgeryToken]
-public sealed class StopModel(ReminderStore store, AnswerStore answers, ShopStore shops) : PageModel
+public sealed class StopModel(ReminderStore store, AnswerStore answers, ShopStore shops) : LinkPage<ReminderStore.Row>
 {
-    public ReminderStore.Row? Reminder { get; private set; }
-
-    public bool IsDone { get; private set; }
+    public bool IsDone => Saved is { Reminders: false };
 
     public ShopDetails Shop => shops.Get();
 
-    public IActionResult OnGet(string token) => Load(token) ? Page() : Void();
+    protected override ReminderStore.Row? Find(string token) => store.OfStop(token);
 
-    public IActionResult OnPost(string token)
+    public void OnPost()
     {
-        if (!Load(token))
-            return Void();
-        answers.Stop(Reminder!.ClientId);
-        IsDone = true;
-        return Page();
-    }
-
-    private PageResult Void()
-    {
-        Response.StatusCode = StatusCodes.Status404NotFound;
-        return Page();
-    }
-
-    private bool Load(string token)
-    {
-        Reminder = store.OfStop(token);
-        IsDone = Reminder is { Reminders: false };
-        return Reminder is not null;
+        answers.Stop(Saved.ClientId);
+        Saved = Saved with { Reminders = false };
     }
 }

@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.DueDates;
 using TagPage.Records.Jobs;
 using TagPage.Records.Readings;
@@ -10,15 +9,13 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, ReadingStore readings, DoubtStore doubts, JobChoicesReader choices, ShopStore shops, ShopClock clock) : PageModel
+public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, ReadingStore readings, DoubtStore doubts, JobChoicesReader choices, ShopStore shops, ShopClock clock) : RecordPage<NewJobStore.RacketRow>
 {
     [BindProperty(SupportsGet = true, Name = "racket")]
     public long RacketId { get; set; }
 
     [BindProperty]
     public NewInput Input { get; set; } = new();
-
-    public NewJobStore.RacketRow Racket { get; private set; } = new();
 
     /// <summary>The job the form was filled in from.</summary>
     public JobRow? Last { get; private set; }
@@ -35,20 +32,27 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
 
     public ShopDetails Shop => shops.Get();
 
-    public IActionResult OnGet()
+    protected override long Asked => RacketId;
+
+    protected override NewJobStore.RacketRow? Find(long id)
     {
-        if (!Load())
-            return NotFound();
-        Input = Filled(FormKey.New());
-        return Page();
+        if (store.Racket(Who.Shop, id) is not { } racket)
+            return null;
+        Last = racket.LastJobId is { } last ? jobs.Get(Who.Shop, last) : null;
+        Bed = store.CurrentBed(id);
+        Felt = feels.Last(id);
+        Measured = Bed is null ? null : readings.Bed(Who.Shop, Bed.JobId);
+        return racket;
     }
 
-    public IActionResult OnPost() => Load() ? Save() : NotFound();
+    public void OnGet() => Input = Filled(FormKey.New());
+
+    public IActionResult OnPost() => Save();
 
     /// <summary>The last job again in one press.</summary>
     public IActionResult OnPostSame()
     {
-        if (!Load() || Last is null)
+        if (Last is null)
             return NotFound();
         Input = Filled(Input.FormKey);
         ModelState.Clear();
@@ -61,17 +65,17 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
     {
         var order = Input.ToOrder();
         this.Note([
-            .. order.Faults(Racket.Sport, Shop),
+            .. order.Faults(Saved.Sport, Shop),
             .. new JobDays { ReceivedOn = Input.ReceivedOn, PromisedFor = Input.PromisedFor }.Faults(clock.Today),
             .. DayRule.Faults(nameof(Input.OldEndedOn), Input.OldEndedOn, clock.Today),
             .. ReadingRules.Faults(Input.OldReading, Input.OldInstrumentId, nameof(Input.OldReading), nameof(Input.OldInstrumentId))]);
-        if (!ModelState.IsValid || this.Asks([.. OnBench, .. order.Oddities(Racket.Sport, Last), .. ReadingOddities], Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks([.. OnBench, .. order.Oddities(Saved.Sport, Last), .. ReadingOddities], Input.Confirmed))
             return Page();
         return this.After(store.Add(Who.Shop, RacketId, Input.ToEntry()),
             id => this.GoOn($"/shop/jobs/{id}", $"Ticket {jobs.Get(Who.Shop, id)!.Ticket} is waiting at the bench.", "To the bench", "/shop"));
     }
 
-    private IEnumerable<Oddity> OnBench => Racket.OpenTicket is { } ticket && !store.IsSent(Input.FormKey) ? [new OnBenchAlready(nameof(Input.ReceivedOn), ticket)] : [];
+    private IEnumerable<Oddity> OnBench => Saved.OpenTicket is { } ticket && !store.IsSent(Input.FormKey) ? [new OnBenchAlready(nameof(Input.ReceivedOn), ticket)] : [];
 
     private IReadOnlyList<Oddity> ReadingOddities => Measured is { } bed && Input.OldReading is not null
         ? ReadingRules.Oddities(bed, clock.Today, Input.OldEndedOn ?? Input.ReceivedOn, Input.OldReading, Input.OldInstrumentId,
@@ -81,16 +85,4 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
 
     private IReadOnlyList<Oddity> Doubts(MeasuredBed bed) =>
         doubts.Of(bed.JobId, Input.OldEndedOn ?? Input.ReceivedOn, null, Input.OldInstrumentId, Input.OldReading, nameof(Input.OldReading)) is { } doubt ? [doubt] : [];
-
-    private bool Load()
-    {
-        if (store.Racket(Who.Shop, RacketId) is not { } racket)
-            return false;
-        Racket = racket;
-        Last = racket.LastJobId is { } last ? jobs.Get(Who.Shop, last) : null;
-        Bed = store.CurrentBed(RacketId);
-        Felt = feels.Last(RacketId);
-        Measured = Bed is null ? null : readings.Bed(Who.Shop, Bed.JobId);
-        return true;
-    }
 }

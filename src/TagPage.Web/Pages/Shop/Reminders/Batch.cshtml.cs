@@ -28,27 +28,18 @@ public sealed class BatchModel(DueStore due, NewReminderStore news, BatchReminde
     [BindProperty]
     public Fields Input { get; set; } = new();
 
-    public IReadOnlyList<Line> Lines { get; private set; } = [];
+    public IReadOnlyList<Line> Lines => field ??= [.. due.List(withUnseen: false, most: MostHouseholds).Households
+        .Select(h => news.Get(h.Client.ClientId)).OfType<NewReminderStore.Household>()
+        .Select(h => new Line(h, reminder.WhyNot(h)))];
 
     public long? Running => store.Running();
 
     public ShopDetails Shop => shops.Get();
 
-    public void OnGet()
-    {
-        Load();
+    public void OnGet() =>
         Input = new Fields { FormKey = FormKey.New(), Clients = [.. Lines.Where(l => l.WhyNot is null).Select(l => l.Household.Id)] };
-    }
 
-    public IActionResult OnPost()
-    {
-        Load();
-        return ModelState.IsValid
-            ? this.After(store.Make(Who.Shop, Input.FormKey, [.. Input.Clients.Intersect(Lines.Select(l => l.Household.Id))]), id => Redirect($"/shop/nudges/batch/{id}"))
-            : Page();
-    }
-
-    private void Load() => Lines = [.. due.List(withUnseen: false, most: MostHouseholds).Households
-        .Select(h => news.Get(h.Client.ClientId)).OfType<NewReminderStore.Household>()
-        .Select(h => new Line(h, reminder.WhyNot(h)))];
+    public IActionResult OnPost() => ModelState.IsValid
+        ? this.After(store.Make(Who.Shop, Input.FormKey, [.. Input.Clients.Intersect(Lines.Select(l => l.Household.Id))]), id => Redirect($"/shop/nudges/batch/{id}"))
+        : Page();
 }
