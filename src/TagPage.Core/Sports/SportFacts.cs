@@ -22,7 +22,7 @@ public sealed record SportFacts(
         new SizeLimits(680, 230, "BWF Laws of Badminton, Law 4"));
 
     private static readonly SportFacts Squash = new(20, 30, 14, 1.20m,
-        new SizeLimits(686, 215, "World Squash rules, racket appendix"));
+        new SizeLimits(686, 215, "World Squash rules, racket appendix") { MaxMassG = 255 });
 
     /// <summary>The facts of one sport.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value names no sport.</exception>

@@ -1,0 +1,19 @@
+using TagPage.Core.Units;
+
+namespace TagPage.Core.Customising;
+
+/// <summary>Unit a balance was entered in; points are head light above zero.</summary>
+public enum BalanceUnit { Mm, Cm, In, Points }
+
+/// <summary>A balance as it was entered; converted only to be shown or compared.</summary>
+public readonly record struct Balance(decimal Value, BalanceUnit Unit)
+{
+    /// <summary>Millimetres from the butt; null for points on a frame of unknown length.</summary>
+    public decimal? Mm(decimal? lengthMm) => Unit switch
+    {
+        BalanceUnit.Points => (lengthMm / 2) - (Value * Factors.MmPerInch / 8),
+        BalanceUnit.Cm => new Distance(Value, LengthUnit.Cm).Mm,
+        BalanceUnit.In => new Distance(Value, LengthUnit.In).Mm,
+        _ => Value,
+    };
+}

@@ -1,0 +1,18 @@
+namespace TagPage.Core.Customising;
+
+/// <summary>Figures that follow from measured ones, each with what the instruments leave open.</summary>
+public static class Measured
+{
+    public static Uncertain RecoilWeight(Uncertain massG, Uncertain balanceCm, Uncertain swingWeight) =>
+        Uncertain.Of(v => new Body(v[0], v[1], v[2]).RecoilWeight, massG, balanceCm, swingWeight);
+
+    public static Uncertain Points(Uncertain balanceCm, Uncertain lengthCm) =>
+        Uncertain.Of(v => BalancePoint.Points(v[0], v[1]), balanceCm, lengthCm);
+
+    public static Uncertain BalanceFromTip(Uncertain tipG, Uncertain totalG, Uncertain lengthCm) =>
+        Uncertain.Of(v => BalancePoint.FromTip(v[0], v[1], v[2]), tipG, totalG, lengthCm);
+
+    /// <summary>From the mass, the balance, where it hangs and how long it swings; see <see cref="Pendulum"/>.</summary>
+    public static Uncertain PendulumSwingWeight(Uncertain massG, Uncertain balanceCm, Uncertain axisCm, Uncertain periodS, double gravity) =>
+        Uncertain.Of(v => new Pendulum(v[0], v[1], v[2], v[3]).SwingWeight(gravity), massG, balanceCm, axisCm, periodS);
+}

@@ -1,0 +1,73 @@
+using TagPage.Core.Customising;
+
+namespace TagPage.Core.Tests.Customising;
+
+public class MeasuredTests
+{
+    private static readonly Tolerances Instruments = new();
+
+    [Fact]
+    public void Instruments_start_with_a_tenth_of_a_gram_a_millimetre_and_one_kg_cm2() =>
+        Assert.Equal((0.1, 0.1, 1.0), (Instruments.Mass(300).Off, Instruments.Length(32).Off, Instruments.Swing(290).Off));
+
+    [Fact]
+    public void Recoil_weight_carries_all_three_tolerances()
+    {
+        // By hand, 300 g, 32 cm, 290: ∂R/∂S = 1, ∂R/∂M = −22²/1000, ∂R/∂B = −2·0.3·22.
+        var recoil = Measured.RecoilWeight(Instruments.Mass(300), Instruments.Length(32), Instruments.Swing(290));
+
+        Assert.Equal(144.8, recoil.Value, 9);
+        Assert.Equal(Math.Sqrt(1 + Math.Pow(0.484 * 0.1, 2) + Math.Pow(13.2 * 0.1, 2)), recoil.Off, 6);
+    }
+
+    [Fact]
+    public void Points_carry_balance_and_half_the_length()
+    {
+        // By hand: a millimetre of balance and half a millimetre of length, in eighths of an inch.
+        var points = Measured.Points(Instruments.Length(32), Instruments.Length(68.58));
+
+        Assert.Equal(7.2126, points.Value, 4);
+        Assert.Equal(Math.Sqrt(0.01 + 0.0025) / 0.3175, points.Off, 9);
+    }
+
+    [Fact]
+    public void Balance_from_two_scales_carries_both_scales_and_the_length()
+    {
+        // By hand: b = t·L/m, so (∂/∂t, ∂/∂m, ∂/∂L) = (L/m, −t·L/m², t/m).
+        var (t, m, l) = (165.0, 350.0, 68.58);
+        var balance = Measured.BalanceFromTip(Instruments.Mass(t), Instruments.Mass(m), Instruments.Length(l));
+
+        Assert.Equal(Math.Sqrt(Math.Pow(l / m * 0.1, 2) + Math.Pow(t * l / m / m * 0.1, 2) + Math.Pow(t / m * 0.1, 2)), balance.Off, 6);
+    }
+
+    [Fact]
+    public void Pendulum_result_agrees_with_a_simulation_of_all_its_errors()
+    {
+        // Simulated: each figure moved at random by its own uncertainty, a hundred thousand times.
+        var random = new Random(5);
+        Uncertain mass = new(320, 0.1), balance = new(32.5, 0.1), axis = new(1, 0.05), period = new(1.5, 0.002);
+        var worked = Measured.PendulumSwingWeight(mass, balance, axis, period, Pendulum.StandardGravity);
+        double[] simulated =
+        [
+            .. Enumerable.Range(0, 100_000).Select(_ =>
+                new Pendulum(Draw(mass), Draw(balance), Draw(axis), Draw(period)).SwingWeight()),
+        ];
+
+        var mean = simulated.Average();
+        Assert.Equal(worked.Value, mean, 1);
+        Assert.InRange(Math.Sqrt(simulated.Average(s => (s - mean) * (s - mean))) / worked.Off, 0.99, 1.01);
+
+        double Draw(Uncertain figure) =>
+            figure.Value + (figure.Off * Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble()));
+    }
+
+    [Fact]
+    public void Exact_figures_give_an_exact_result() =>
+        Assert.Equal(0, Measured.RecoilWeight(new(300, 0), new(32, 0), new(290, 0)).Off);
+
+    [Theory]
+    [InlineData(300.0, 300.1, false)]
+    [InlineData(300.0, 300.2, true)]
+    public void Frames_closer_than_two_readings_of_one_frame_cannot_be_told_apart(double one, double other, bool told) =>
+        Assert.Equal(told, Spread.Of([one, other], 0.1).CanBeTold);
+}
