@@ -56,7 +56,7 @@ public sealed class MoveStore(Database database, ShopClock clock)
         WHERE id = @id
         """;
 
-    public Outcome Collect(Who who, long id, CollectEntry input)
+    public Outcome Collect(Who who, long id, HandOutEntry input)
     {
         var today = clock.Today;
         return Move(who, id, [JobState.Strung], (c, job) =>

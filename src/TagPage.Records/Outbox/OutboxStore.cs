@@ -81,7 +81,7 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
 
     /// <summary>An expired code would only be typed in vain.</summary>
     private const string TooLateSql = $"""
-        UPDATE outbox SET state = {MailFateStore.GivenUp}, last_error = 'The code ran out before it could be sent.'
+        UPDATE outbox SET state = {DeliveryStore.GivenUp}, last_error = 'The code ran out before it could be sent.'
         WHERE state = 'Queued' AND code_id IN (SELECT id FROM own_page_code WHERE expires_at <= @Now)
         """;
 

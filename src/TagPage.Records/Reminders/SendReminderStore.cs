@@ -69,7 +69,7 @@ public sealed class SendReminderStore(Database database, OutboxStore outbox, Sho
     private const string DiscardSql = "UPDATE reminder SET discarded = 1 WHERE id = @id AND discarded = 0";
 
     private const string HoldBackSql = $"""
-        UPDATE outbox SET state = {MailFateStore.GivenUp}, last_error = 'The reminder was taken back.' WHERE reminder_id = @id AND state = 'Queued'
+        UPDATE outbox SET state = {DeliveryStore.GivenUp}, last_error = 'The reminder was taken back.' WHERE reminder_id = @id AND state = 'Queued'
         """;
 
     /// <summary>A mail that was given up, or may have gone out, is tried once more from the beginning; a reminder only while it still holds.</summary>

@@ -7,7 +7,7 @@ namespace TagPage.Web.Mail;
 /// Sends what is in the outbox. An email is claimed in a committed write, handed to the carrier, and marked with what
 /// became of it; one that stays claimed is not sent again by this process.
 /// </summary>
-public sealed class MailSender(OutboxStore outbox, MailFateStore store, MailFates fates, MailWriter writer, IMailCarrier carrier, TimeProvider clock, ILogger<MailSender> log)
+public sealed class MailSender(OutboxStore outbox, DeliveryStore store, Deliveries fates, MailWriter writer, IMailCarrier carrier, TimeProvider clock, ILogger<MailSender> log)
     : BackgroundService
 {
     /// <summary>The longest sleep, so that email queued meanwhile is not forgotten.</summary>

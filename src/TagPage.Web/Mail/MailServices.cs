@@ -12,8 +12,8 @@ internal static class MailServices
         services.AddSingleton<LinkTokens>();
         services.AddSingleton<MailFiles>();
         services.AddSingleton<OutboxStore>();
-        services.AddSingleton<MailFateStore>();
-        services.AddSingleton<MailFates>();
+        services.AddSingleton<DeliveryStore>();
+        services.AddSingleton<Deliveries>();
         services.AddSingleton<MailWriter>();
         if (settings.HasServer)
             services.TryAddSingleton<IMailCarrier, SmtpCarrier>();

@@ -19,7 +19,7 @@ internal static class OwnPageServices
         services.AddSingleton<JobMails>();
         services.AddSingleton<IOwnPageMails>(s => s.GetRequiredService<OwnPageMails>());
         services.AddSingleton<IJobMails>(s => s.GetRequiredService<JobMails>());
-        services.AddSingleton<IReminderMails>(s => s.GetRequiredService<ReminderTexts>());
+        services.AddSingleton<IReminderMails>(s => s.GetRequiredService<ReminderMails>());
         services.AddSingleton<IFinderMails, FinderMails>();
         services.AddSingleton<LinkRequestLimits>();
         services.AddSingleton<LinkRequestWorker>();

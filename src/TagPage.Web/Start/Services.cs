@@ -64,7 +64,7 @@ internal static class Services
         services.AddSingleton<DemoOwnPage>();
         services.AddScoped<DemoOwner>();
         services.AddMail(configuration);
-        services.AddSingleton<ReminderTexts>();
+        services.AddSingleton<ReminderMails>();
         services.AddSingleton<BatchReminder>();
         services.AddSingleton<BatchWorker>();
         services.AddHostedService(provider => provider.GetRequiredService<BatchWorker>());

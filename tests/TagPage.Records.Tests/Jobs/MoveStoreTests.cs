@@ -32,7 +32,7 @@ public sealed class MoveStoreTests : IDisposable
         Assert.Equal(JobState.OnMachine, Job(_job).State);
         Moves.MarkStrung(Who.Shop, _job, StrungToday);
         Assert.Equal((JobState.Strung, Street.Today, "Runa", "lockout"), (Job(_job).State, Job(_job).StrungOn, Job(_job).StrungBy, Job(_job).Machine));
-        Moves.Collect(Who.Shop, _job, new CollectEntry { CollectedOn = Street.Today, Paid = true });
+        Moves.Collect(Who.Shop, _job, new HandOutEntry { CollectedOn = Street.Today, Paid = true });
         Assert.Equal((JobState.Collected, Street.Today, Street.Today), (Job(_job).State, Job(_job).CollectedOn, Job(_job).PaidOn));
     }
 
@@ -114,7 +114,7 @@ public sealed class MoveStoreTests : IDisposable
     public void Each_step_back_lands_one_state_earlier()
     {
         Moves.MarkStrung(Who.Shop, _job, StrungToday);
-        Moves.Collect(Who.Shop, _job, new CollectEntry { CollectedOn = Street.Today });
+        Moves.Collect(Who.Shop, _job, new HandOutEntry { CollectedOn = Street.Today });
 
         var states = Enumerable.Range(0, 3).Select(_ => (Back(), Job(_job).State).State).ToList();
 
@@ -153,7 +153,7 @@ public sealed class MoveStoreTests : IDisposable
         Moves.Pay(Who.Shop, _job, new(2026, 11, 24));
         Moves.MarkStrung(Who.Shop, _job, StrungToday);
 
-        Moves.Collect(Who.Shop, _job, new CollectEntry { CollectedOn = Street.Today, Paid = true });
+        Moves.Collect(Who.Shop, _job, new HandOutEntry { CollectedOn = Street.Today, Paid = true });
 
         Assert.Equal(new DateOnly(2026, 11, 24), Job(_job).PaidOn);
     }
@@ -206,7 +206,7 @@ public sealed class MoveStoreTests : IDisposable
     {
         Outcome[] outcomes =
         [
-            Moves.Start(Who.Shop, 99), Moves.MarkStrung(Who.Shop, 99, StrungToday), Moves.Collect(Who.Shop, 99, new CollectEntry { CollectedOn = Street.Today }),
+            Moves.Start(Who.Shop, 99), Moves.MarkStrung(Who.Shop, 99, StrungToday), Moves.Collect(Who.Shop, 99, new HandOutEntry { CollectedOn = Street.Today }),
             Moves.Cancel(Who.Shop, 99), Moves.Pay(Who.Shop, 99, null), Backs.Back(Who.Shop, 99, JobState.Strung),
         ];
 

@@ -54,7 +54,7 @@ internal static class Table
         new(Shop, (s, who) => s.Moves.Start(who, s.Waiting)),
         new(Shop, (s, who) => s.Moves.Receive(who, s.Waiting)),
         new(Shop, (s, who) => s.Moves.MarkStrung(who, s.Waiting, new StrungEntry { StrungOn = Street.Today })),
-        new(Shop, (s, who) => s.Moves.Collect(who, s.Waiting, new CollectEntry { CollectedOn = Street.Today }), StrungNow),
+        new(Shop, (s, who) => s.Moves.Collect(who, s.Waiting, new HandOutEntry { CollectedOn = Street.Today }), StrungNow),
         new(Shop, (s, who) => s.Moves.Cancel(who, s.Waiting)),
         new(Shop, (s, who) => s.Moves.Pay(who, s.Waiting, Street.Today)),
         new(Shop, (s, who) => s.Backs.Back(who, s.Waiting, JobState.Strung), StrungNow),

@@ -49,7 +49,7 @@ public sealed class SearchStoreTests : IDisposable
     [InlineData("words:pim NOT odalys")]
     public void Nothing_typed_is_an_operator(string typed)
     {
-        Assert.Empty(new Asked(typed).Words is { } words ? _store.ByWords(words) : []);
+        Assert.Empty(new SearchQuery(typed).Words is { } words ? _store.ByWords(words) : []);
         Assert.Empty(SearchWords.Of(typed) is { } pick ? _store.ByWords(pick) : []);
     }
 
@@ -60,7 +60,7 @@ public sealed class SearchStoreTests : IDisposable
     [InlineData("60958", true)]
     [InlineData("020 7946 0958", true)]
     public void Phone_is_met_by_its_end(string typed, bool met) =>
-        Assert.Equal(met, new Asked(typed).PhoneEnd is { } end && _store.ByPhone(end).Count > 0);
+        Assert.Equal(met, new SearchQuery(typed).PhoneEnd is { } end && _store.ByPhone(end).Count > 0);
 
     [Fact]
     public void Ticket_brings_its_racket_and_an_unknown_one_nothing()
@@ -80,7 +80,7 @@ public sealed class SearchStoreTests : IDisposable
     [InlineData("-5", null, null)]
     [InlineData("10 a", null, null)]
     public void Number_is_read_as_a_ticket_and_as_the_end_of_a_phone_number(string typed, long? ticket, string? end) =>
-        Assert.Equal((ticket, end), (new Asked(typed).Ticket, new Asked(typed).PhoneEnd));
+        Assert.Equal((ticket, end), (new SearchQuery(typed).Ticket, new SearchQuery(typed).PhoneEnd));
 
     [Theory]
     [InlineData(null)]
@@ -88,15 +88,15 @@ public sealed class SearchStoreTests : IDisposable
     [InlineData("…—!")]
     public void Where_no_letter_and_no_digit_was_typed_there_is_nothing_to_look_for(string? typed)
     {
-        Assert.Null(new Asked(typed).Words);
+        Assert.Null(new SearchQuery(typed).Words);
         Assert.Null(SearchWords.Of(typed));
     }
 
     [Fact]
     public void Text_longer_than_any_name_is_not_looked_for()
     {
-        Assert.NotNull(new Asked(new string('x', Asked.Longest)).Words);
-        Assert.Null(new Asked(new string('x', Asked.Longest + 1)).Words);
+        Assert.NotNull(new SearchQuery(new string('x', SearchQuery.Longest)).Words);
+        Assert.Null(new SearchQuery(new string('x', SearchQuery.Longest + 1)).Words);
     }
 
     [Theory]
@@ -133,5 +133,5 @@ public sealed class SearchStoreTests : IDisposable
         Assert.Equal(SearchStore.Most, _store.ByPhone("").Count);
     }
 
-    private IReadOnlyList<SearchRow> By(string typed) => _store.ByWords(new Asked(typed).Words!);
+    private IReadOnlyList<SearchRow> By(string typed) => _store.ByWords(new SearchQuery(typed).Words!);
 }

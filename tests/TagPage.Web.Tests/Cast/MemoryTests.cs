@@ -27,7 +27,7 @@ public sealed class MemoryTests : IDisposable
         // Empty and free when a shop moves out; tests that keep turns for themselves have the house for themselves too.
         "Queue.Free", "Queue.Inside",
         // Written as soon as it can be, which tests that stop it see to.
-        "MailFates._unwritten",
+        "Deliveries._unwritten",
         // Tests that break their file or its disk have the house to themselves.
         "DatabaseCheck._damaged", "WriteProbe._tried", "WriteProbe._works",
         // Codes are drawn at random: no two shops have one in common.

@@ -48,7 +48,7 @@ internal sealed partial class LinksOfMails(TestShop shop, Household household)
     {
         shop.Records.Change("UPDATE job SET state = 'Collected', collected_on = strung_on");
         var id = _own["/n/"] = _own["/n/stop/"] = shop.Records.Reminder(household.Client, household.Racket);
-        var texts = shop.Get<ReminderTexts>().Of(shop.Get<ReminderListStore>().Get(id)!);
+        var texts = shop.Get<ReminderMails>().Of(shop.Get<ReminderListStore>().Get(id)!);
         Assert.IsType<Outcome.Done>(shop.Get<SendReminderStore>().Mail(Who.Shop, id, texts.Subject, texts.Queued));
         return [texts.Sms, texts.Mail];
     }

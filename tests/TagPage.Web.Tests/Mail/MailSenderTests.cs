@@ -97,7 +97,7 @@ public sealed class MailSenderTests : IAsyncDisposable
         await _post.Close();
         Queue("Hello", "…");
 
-        for (var i = 0; i < MailFateStore.MostTries; i++)
+        for (var i = 0; i < DeliveryStore.MostTries; i++)
         {
             await Room.SendAll(Token);
             _shop.Clock.Advance(TimeSpan.FromHours(9));
@@ -119,7 +119,7 @@ public sealed class MailSenderTests : IAsyncDisposable
 
         await Room.SendAll(Token);
         Assert.Single(_post.Received);
-        _shop.Clock.Advance(MailFateStore.Rest);
+        _shop.Clock.Advance(DeliveryStore.Rest);
         await Room.SendAll(Token);
 
         Assert.Equal(2, _post.Received.Count);

@@ -78,7 +78,7 @@ public sealed class OnceTests : IAsyncDisposable
         await second.SendAll(Token);
         Assert.Equal("Queued", _shop.MailStates());
         Assert.Single(_server.Whole);
-        _shop.Clock.Advance(MailFateStore.Rest);
+        _shop.Clock.Advance(DeliveryStore.Rest);
         await Assert.ThrowsAnyAsync<Exception>(() => second.SendAll(Token));
         Mend();
         Assert.Equal("Leaving", _shop.MailStates());
@@ -95,7 +95,7 @@ public sealed class OnceTests : IAsyncDisposable
     }
 
     /// <summary>The mail sender of another process: nothing in memory.</summary>
-    private MailSender NewRoom() => ActivatorUtilities.CreateInstance<MailSender>(_shop.Services, ActivatorUtilities.CreateInstance<MailFates>(_shop.Services));
+    private MailSender NewRoom() => ActivatorUtilities.CreateInstance<MailSender>(_shop.Services, ActivatorUtilities.CreateInstance<Deliveries>(_shop.Services));
 
     /// <summary>Nothing can be written to the outbox any more, as on a full or locked disk.</summary>
     private string? Break()

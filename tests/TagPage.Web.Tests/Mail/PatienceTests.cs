@@ -63,7 +63,7 @@ public sealed class PatienceTests : IAsyncDisposable
         await _shop.Looks(3);
         Assert.Single(_server.Whole);
 
-        _shop.Clock.Advance(MailFateStore.Rest);
+        _shop.Clock.Advance(DeliveryStore.Rest);
         await (hangsUp ? Send() : Outwait(MoodyServer.End));
         _shop.Clock.Advance(TimeSpan.FromDays(1));
         await _shop.Looks(3);
@@ -94,7 +94,7 @@ public sealed class PatienceTests : IAsyncDisposable
         _server.SaysAt(MoodyServer.End, () => Task.FromResult<string?>(_server.Whole.Count == 1 ? MoodyServer.HangsUp : "554 no"));
         _shop.Queue();
         await Send();
-        _shop.Clock.Advance(MailFateStore.Rest);
+        _shop.Clock.Advance(DeliveryStore.Rest);
 
         await Send();
 

@@ -195,7 +195,7 @@ public sealed class SendTests : IAsyncDisposable
         _post.BeforeAnswer = () => Task.CompletedTask;
 
         await Room.SendAll(Token);
-        _shop.Clock.Advance(MailFateStore.Rest);
+        _shop.Clock.Advance(DeliveryStore.Rest);
         await Room.SendAll(Token);
 
         Assert.Equal(3, _post.Received.Select(m => m.MessageId).Distinct().Count());

@@ -168,7 +168,7 @@ public sealed class WrongCodeLimitTests : IDisposable
         var oneSource = (WrongCodes.MostOfASource + WrongCodes.MostOfASource * hours) * liveTags / codes;
         var unheld = 1_000 * 3600 * hours * liveTags / codes;
 
-        var decided = File.ReadAllText(Path.Combine(Solution(), "docs", "decisions.md"));
+        var decided = File.ReadAllText(Path.Combine(Repository.Folder, "docs", "decisions.md"));
         Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"are {inAll:0.0000} expected hits; one connection alone has {oneSource:0.00000} a year"), decided, StringComparison.Ordinal);
         Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"are {unheld:0.00} expected hits"), decided, StringComparison.Ordinal);
         Assert.True(inAll < 0.01);
@@ -184,14 +184,6 @@ public sealed class WrongCodeLimitTests : IDisposable
             random.NextBytes(bytes);
         });
         return draws == 1;
-    }
-
-    private static string Solution()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "TagPage.sln")))
-            folder = folder.Parent!;
-        return folder.FullName;
     }
 
     private async Task Guess(int times, string source = Guesser)

@@ -19,7 +19,7 @@ public sealed class CalendarModel(TagLookup door, CalendarStore calendars, ShopS
             return StatusCode(StatusCodes.Status429TooManyRequests);
         if (visit is not { Racket: { Due: { } due } racket } || calendars.Of(racket.Code) is not { } mark)
             return NotFound();
-        var entry = new RestringEntry(racket, due, mark, address.Of($"/t/{racket.Code}"), clock.Now, TagWords.Of(HttpContext));
+        var entry = new CalendarFile(racket, due, mark, address.Of($"/t/{racket.Code}"), clock.Now, TagWords.Of(HttpContext));
         return File(Encoding.UTF8.GetBytes(entry.Write(shops.Get())), "text/calendar; charset=utf-8", "restring.ics");
     }
 }

@@ -17,8 +17,8 @@ public static class WhenWords
             0 => words.Today,
             1 => words.Tomorrow,
             -1 => words.Yesterday,
-            > 0 => Far(language, Span.Of(daysLeft), words.InDays, words.InWeeks, words.InMonths, words.InYears),
-            _ => Far(language, Span.Of(-(long)daysLeft), words.DaysAgo, words.WeeksAgo, words.MonthsAgo, words.YearsAgo),
+            > 0 => Far(language, RoundedSpan.Of(daysLeft), words.InDays, words.InWeeks, words.InMonths, words.InYears),
+            _ => Far(language, RoundedSpan.Of(-(long)daysLeft), words.DaysAgo, words.WeeksAgo, words.MonthsAgo, words.YearsAgo),
         };
     }
 
@@ -45,7 +45,7 @@ public static class WhenWords
         };
     }
 
-    private static string Far(Language language, Span span, string days, string weeks, string months, string years) => (span.Unit switch
+    private static string Far(Language language, RoundedSpan span, string days, string weeks, string months, string years) => (span.Unit switch
     {
         SpanUnit.Days => days,
         SpanUnit.Weeks => weeks,

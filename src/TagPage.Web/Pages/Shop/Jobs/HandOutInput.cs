@@ -11,7 +11,7 @@ public sealed record HandOutInput
 
     public bool Paid { get; init; }
 
-    public CollectEntry ToEntry() => new()
+    public HandOutEntry ToEntry() => new()
     {
         CollectedOn = CollectedOn!.Value,
         Paid = Paid,

@@ -6,7 +6,7 @@ using TagPage.Web.Mail;
 
 namespace TagPage.Web.Pages.Shop.Reminders;
 
-public sealed class MailModel(ReminderListStore store, SendReminderStore sending, ReminderTexts texts) : RecordPage<ReminderRow>
+public sealed class MailModel(ReminderListStore store, SendReminderStore sending, ReminderMails texts) : RecordPage<ReminderRow>
 {
     protected override ReminderRow? Find(long id) => store.Get(id);
 

@@ -23,7 +23,7 @@ public sealed class NewModel(NewReminderStore store, ShopStore shops, ShopClock 
     public DateOnly? RemindedOn => Saved.RemindedAt is { } at ? clock.DayOf(at) : null;
 
     /// <summary>The mail as it would be, its links still to come.</summary>
-    public ReminderMailWords Words => new(shops.Get(), Languages.OfOrEnglish(Saved.Language), Saved.Name,
+    public ReminderWords Words => new(shops.Get(), Languages.OfOrEnglish(Saved.Language), Saved.Name,
         NamedRacket.Of(Saved.Due.Select(d => (d.Racket.Player, d.Racket.Number, d.By))));
 
     protected override long Asked => ClientId;

@@ -7,9 +7,9 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Reminders;
 
-public sealed class ReminderModel(ReminderListStore store, ReminderStore reminders, ReminderTexts texts, ShopStore shops, ShopClock clock) : RecordPage<ReminderRow>
+public sealed class ReminderModel(ReminderListStore store, ReminderStore reminders, ReminderMails texts, ShopStore shops, ShopClock clock) : RecordPage<ReminderRow>
 {
-    public ReminderTexts.Texts Texts { get; private set; } = default!;
+    public ReminderMails.Texts Texts { get; private set; } = default!;
 
     public AnswerForm Answers { get; private set; } = default!;
 

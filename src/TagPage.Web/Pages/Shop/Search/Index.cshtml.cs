@@ -11,7 +11,7 @@ public sealed class IndexModel(SearchStore store) : PageModel
     [BindProperty(SupportsGet = true, Name = "q")]
     public string? Typed { get; set; }
 
-    public Asked Asked { get; private set; } = new(null);
+    public SearchQuery Asked { get; private set; } = new(null);
 
     /// <summary>A tag no longer in use, if that is what was scanned.</summary>
     public SearchStore.TagRow? Retired { get; private set; }
@@ -25,7 +25,7 @@ public sealed class IndexModel(SearchStore store) : PageModel
 
     public IActionResult OnGet()
     {
-        Asked = new Asked(Typed);
+        Asked = new SearchQuery(Typed);
         if (Asked.Typed.Length == 0)
             return Page();
         if (Asked.Tag.Code is { } code && store.ByTag(code) is { } tag)

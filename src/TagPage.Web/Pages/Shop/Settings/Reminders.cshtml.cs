@@ -20,7 +20,7 @@ public sealed class RemindersModel(SettingsStore store, ShopStore shops, ShopClo
     public bool Preview { get; set; }
 
     /// <summary>A reminder to an invented household.</summary>
-    public ReminderMailWords? Previewed { get; private set; }
+    public ReminderWords? Previewed { get; private set; }
 
     public string SampleLink => address.Of("/n/12-AAAAAAAAAAAAAAAAAAAAAA");
 
@@ -34,7 +34,7 @@ public sealed class RemindersModel(SettingsStore store, ShopStore shops, ShopClo
             return Page();
         if (Preview)
         {
-            Previewed = new ReminderMailWords(Input.On(shops.Get()), Languages.English, "Wilma Sample", [Sample("Kim", 1, -9), Sample("Kim", 2, 4)]);
+            Previewed = new ReminderWords(Input.On(shops.Get()), Languages.English, "Wilma Sample", [Sample("Kim", 1, -9), Sample("Kim", 2, 4)]);
             return Page();
         }
         return this.After(store.SaveReminders(Who.Shop, Input.ToEntry()), _ => this.GoOn("/shop/settings", "The reminders are saved."), shops.Get().Version);

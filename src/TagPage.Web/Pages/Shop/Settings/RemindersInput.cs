@@ -39,8 +39,8 @@ public sealed partial record RemindersInput : IValidatableObject
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext) =>
     [
         .. Unknown(Subject, nameof(Subject), "client", "shop"),
-        .. Unknown(Markdown, nameof(Markdown), ReminderMailWords.Placeholders),
-        .. Unknown(Sms, nameof(Sms), ReminderMailWords.Placeholders),
+        .. Unknown(Markdown, nameof(Markdown), ReminderWords.Placeholders),
+        .. Unknown(Sms, nameof(Sms), ReminderWords.Placeholders),
         .. Missing(Markdown, nameof(Markdown), "{link}", "Put {link} where the household’s link goes."),
         .. Missing(Markdown, nameof(Markdown), "{stop}", "Put {stop} where the link to stop reminders goes: everybody must be able to find it."),
         .. Missing(Sms, nameof(Sms), "{link}", "Put {link} where the household’s link goes."),

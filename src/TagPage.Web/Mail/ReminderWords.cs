@@ -23,7 +23,7 @@ public sealed record NamedRacket(string Player, int Number, RestringBy By)
 }
 
 /// <summary>What a reminder says: the owner's own words, or the product's in the client's language.</summary>
-public sealed class ReminderMailWords(ShopDetails shop, Language language, string client, IReadOnlyList<NamedRacket> rackets)
+public sealed class ReminderWords(ShopDetails shop, Language language, string client, IReadOnlyList<NamedRacket> rackets)
 {
     public static readonly string[] Placeholders = ["client", "shop", "rackets", "link", "stop"];
 

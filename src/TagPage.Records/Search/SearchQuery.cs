@@ -4,7 +4,7 @@ using TagPage.Core.Tags;
 namespace TagPage.Records.Search;
 
 /// <summary>What was typed into the search box, read in every way it could be meant.</summary>
-public sealed record Asked
+public sealed record SearchQuery
 {
     /// <summary>A longer text cannot be a name, number or address.</summary>
     public const int Longest = 300;
@@ -12,7 +12,7 @@ public sealed record Asked
     private const int FewestPhoneDigits = 3;
     private const int MostWords = 8;
 
-    public Asked(string? typed)
+    public SearchQuery(string? typed)
     {
         Typed = typed?.Trim() ?? "";
         if (Typed.Length > Longest)

@@ -6,7 +6,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Mail;
 
 /// <summary>A reminder's words with its links, made anew each time: links are not kept anywhere.</summary>
-public sealed class ReminderTexts(ReminderStore reminders, MailWriter writer, ShopStore shops, ShopClock clock) : IReminderMails
+public sealed class ReminderMails(ReminderStore reminders, MailWriter writer, ShopStore shops, ShopClock clock) : IReminderMails
 {
     /// <param name="Link">Private: opens the household's page.</param>
     /// <param name="Subject">Of the mail.</param>
@@ -18,7 +18,7 @@ public sealed class ReminderTexts(ReminderStore reminders, MailWriter writer, Sh
     public WrittenMail Reminder(long id, NewReminderStore.Household household)
     {
         var rackets = NamedRacket.Of(household.Due.Select(d => (d.Racket.Player, d.Racket.Number, d.By)));
-        var words = new ReminderMailWords(shops.Get(), Languages.OfOrEnglish(household.Language), household.Name, rackets);
+        var words = new ReminderWords(shops.Get(), Languages.OfOrEnglish(household.Language), household.Name, rackets);
         return new WrittenMail(words.Subject(), words.Mail(id));
     }
 
@@ -26,7 +26,7 @@ public sealed class ReminderTexts(ReminderStore reminders, MailWriter writer, Sh
     {
         var (today, shop) = (clock.Today, shops.Get());
         var rackets = NamedRacket.Of(reminders.Rackets(reminder.Id).Select(r => (r.Player, r.Number, r.Work(today, shop.StartingValues))));
-        var words = new ReminderMailWords(shop, Languages.OfOrEnglish(reminder.Language), reminder.Client, rackets);
+        var words = new ReminderWords(shop, Languages.OfOrEnglish(reminder.Language), reminder.Client, rackets);
         var (link, stop) = (writer.ReminderLink(reminder.Id, reminder.Secret), writer.StopLink(reminder.Id, reminder.StopSecret));
         return new Texts(link, words.Subject(), PlainMail.Of(words.Mail(MailText.Words(link), MailText.Words(stop))), words.Sms(link, stop), words.Mail(reminder.Id));
     }

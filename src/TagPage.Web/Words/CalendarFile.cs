@@ -11,7 +11,7 @@ namespace TagPage.Web.Words;
 /// The calendar entry (RFC 5545) for the day a racket's strings should be replaced by. A racket has one, which new strings move
 /// with its alarm. It names no person.
 /// </summary>
-public sealed record RestringEntry(TagView Racket, DateOnly Due, CalendarStore.Entry Entry, string Address, DateTimeOffset Now, TagWords Words)
+public sealed record CalendarFile(TagView Racket, DateOnly Due, CalendarStore.Entry Entry, string Address, DateTimeOffset Now, TagWords Words)
 {
     private const int WarnDaysBefore = 7;
 

@@ -2,7 +2,7 @@ using TagPage.Core.Forecast;
 
 namespace TagPage.Core.Tests.Forecast;
 
-public class SpanTests
+public class RoundedSpanTests
 {
     [Theory]
     [InlineData(0, 0, SpanUnit.Days)]
@@ -20,10 +20,10 @@ public class SpanTests
     [InlineData(3650, 10, SpanUnit.Years)]
     [InlineData(2147483648, 5879490, SpanUnit.Years)]
     public void A_span_is_counted_as_a_person_would(long days, long count, SpanUnit unit) =>
-        Assert.Equal(new Span(count, unit), Span.Of(days));
+        Assert.Equal(new RoundedSpan(count, unit), RoundedSpan.Of(days));
 
     /// <summary>So words for one week, one month and one year need not exist.</summary>
     [Fact]
     public void Beyond_days_there_are_always_two_or_more() =>
-        Assert.All(Enumerable.Range(2, 4000), days => Assert.True(Span.Of(days).Count >= 2));
+        Assert.All(Enumerable.Range(2, 4000), days => Assert.True(RoundedSpan.Of(days).Count >= 2));
 }

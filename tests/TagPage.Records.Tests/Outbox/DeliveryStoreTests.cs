@@ -4,13 +4,13 @@ using TagPage.Records.Tests.Cast;
 namespace TagPage.Records.Tests.Outbox;
 
 /// <summary>What becomes of an email to Odalys, try by try.</summary>
-public sealed class MailFateStoreTests : IDisposable
+public sealed class DeliveryStoreTests : IDisposable
 {
     private readonly Street _street = new();
     private readonly OutboxStore _outbox;
-    private readonly MailFateStore _fates;
+    private readonly DeliveryStore _fates;
 
-    public MailFateStoreTests() => (_outbox, _fates) = (new OutboxStore(_street.Database, _street.Time), new MailFateStore(_street.Database, _street.Time));
+    public DeliveryStoreTests() => (_outbox, _fates) = (new OutboxStore(_street.Database, _street.Time), new DeliveryStore(_street.Database, _street.Time));
 
     public void Dispose() => _street.Dispose();
 
@@ -70,7 +70,7 @@ public sealed class MailFateStoreTests : IDisposable
         _fates.Unknown(first.Id, "gone quiet");
         Assert.Null(Claim());
 
-        _street.Time.Advance(MailFateStore.Rest);
+        _street.Time.Advance(DeliveryStore.Rest);
         var second = Claim()!;
         Assert.Equal(first.MessageId, second.MessageId);
         _fates.Unknown(second.Id, "gone quiet again");
@@ -83,7 +83,7 @@ public sealed class MailFateStoreTests : IDisposable
     {
         Queue();
         _fates.Unknown(Claim()!.Id, "gone quiet");
-        _street.Time.Advance(MailFateStore.Rest);
+        _street.Time.Advance(DeliveryStore.Rest);
 
         _fates.NotSent(Claim()!, "550 no such person", final: true);
 

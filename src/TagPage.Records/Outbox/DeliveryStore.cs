@@ -4,7 +4,7 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.Outbox;
 
 /// <summary>What became of claimed emails.</summary>
-public sealed class MailFateStore(Database database, TimeProvider clock)
+public sealed class DeliveryStore(Database database, TimeProvider clock)
 {
     /// <summary>After this many tries a mail is given up and shown to the owner.</summary>
     public const int MostTries = 8;

@@ -4,7 +4,7 @@ namespace TagPage.Records.Outbox;
 /// Records what became of emails. What cannot be written now, on a full or locked disk, is kept in memory and written
 /// before the next email is claimed; until then the email stays claimed and is not sent again.
 /// </summary>
-public sealed class MailFates
+public sealed class Deliveries
 {
     private readonly Lock _lock = new();
     private readonly ILogger _log;
@@ -12,7 +12,7 @@ public sealed class MailFates
     /// <summary>In the order in which they happened, beginning with what an earlier process left behind.</summary>
     private readonly Queue<Action> _unwritten = new();
 
-    public MailFates(MailFateStore store, ILogger<MailFates> log)
+    public Deliveries(DeliveryStore store, ILogger<Deliveries> log)
     {
         _log = log;
         _unwritten.Enqueue(() => store.LeftBehind());
