@@ -1,4 +1,6 @@
 using System.Reflection;
+using System.Security.Cryptography;
+using System.Text;
 
 namespace TagPage.Records.Storage;
 
@@ -13,6 +15,9 @@ public sealed record Migration(string Name, string Sql)
             .Where(n => n.StartsWith(Prefix, StringComparison.Ordinal))
             .Order(StringComparer.Ordinal)
             .Select(n => new Migration(n[Prefix.Length..], Text(n)))];
+
+    /// <summary>Of its text, whatever the line endings it was checked out with.</summary>
+    public string Sum => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Sql.ReplaceLineEndings("\n"))));
 
     private static string Text(string resource)
     {

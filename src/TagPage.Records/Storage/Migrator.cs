@@ -7,13 +7,16 @@ namespace TagPage.Records.Storage;
 public sealed class Migrator(Database database, DataFolder folder, TimeProvider clock, IReadOnlyList<Migration> known, ILogger<Migrator> log)
 {
     /// <summary>True if the database has all the steps this program knows, and no others.</summary>
-    public bool IsCurrent => Applied().SequenceEqual(known.Select(m => m.Name));
+    public bool IsCurrent => database.Read(Applied).SequenceEqual(known.Select(m => new Step(m.Name, m.Sum)));
 
-    /// <exception cref="CannotStartException">The database was made by a newer program.</exception>
+    /// <exception cref="CannotStartException">The database was made by a newer program, or by one with other tables.</exception>
     public void Run()
     {
-        var done = Applied();
-        RefuseNewer(done, known);
+        var done = database.Read(c =>
+        {
+            RefuseOthers(c, folder, known);
+            return Applied(c).ConvertAll(s => s.Name);
+        });
         var missing = known.Where(m => !done.Contains(m.Name)).ToList();
         if (missing.Count == 0)
             return;
@@ -25,20 +28,28 @@ public sealed class Migrator(Database database, DataFolder folder, TimeProvider 
             log.LogInformation("Brought the database up to date: {Names}.", string.Join(", ", missing.Select(m => m.Name)));
     }
 
-    internal static void RefuseNewer(IEnumerable<string> done, IReadOnlyList<Migration> known)
+    /// <summary>What a database says was done to it: the name of a migration and the sum of its text.</summary>
+    internal sealed record Step(string Name, string Sum);
+
+    internal static void RefuseOthers(SqliteConnection connection, DataFolder folder, IReadOnlyList<Migration> known)
     {
-        if (done.Except(known.Select(m => m.Name)).Any())
+        if (!OtherTables.KeepsSums(connection))
+        {
+            if (OtherTables.HasAny(connection))
+                throw OtherTables.Refusal(connection, folder);
+            return;
+        }
+        var done = Applied(connection);
+        if (done.ExceptBy(known.Select(m => m.Name), s => s.Name).Any())
             throw new CannotStartException("This database was made by a newer TagPage; start that version, or go back to a copy made by this one.");
+        if (done.Exists(s => known.All(m => m.Sum != s.Sum)))
+            throw OtherTables.Refusal(connection, folder);
     }
 
-    private List<string> Applied() => database.Read(Applied);
+    private static List<Step> Applied(SqliteConnection connection) =>
+        OtherTables.KeepsSums(connection) ? connection.Query<(string Name, string Sum)>(AppliedSql).Select(s => new Step(s.Name, s.Sum)).ToList() : [];
 
-    internal static List<string> Applied(SqliteConnection connection) =>
-        connection.ExecuteScalar<long>(HasTableSql) == 0 ? [] : connection.Query<string>(AppliedSql).ToList();
-
-    private const string HasTableSql = "SELECT COUNT(*) FROM sqlite_schema WHERE type = 'table' AND name = 'migration'";
-
-    private const string AppliedSql = "SELECT name FROM migration ORDER BY name";
+    private const string AppliedSql = "SELECT name, sum FROM migration ORDER BY name";
 
     private void Copy(Migration before)
     {
@@ -51,12 +62,12 @@ public sealed class Migrator(Database database, DataFolder folder, TimeProvider 
     {
         c.Execute(CreateTableSql);
         c.Execute(migration.Sql);
-        c.Execute(RecordSql, new { migration.Name, At = clock.GetUtcNow() });
+        c.Execute(RecordSql, new { migration.Name, At = clock.GetUtcNow(), migration.Sum });
     });
 
     private const string CreateTableSql = """
-        CREATE TABLE IF NOT EXISTS migration (name TEXT PRIMARY KEY, applied_at TEXT NOT NULL) STRICT, WITHOUT ROWID
+        CREATE TABLE IF NOT EXISTS migration (name TEXT PRIMARY KEY, applied_at TEXT NOT NULL, sum TEXT NOT NULL DEFAULT '') STRICT, WITHOUT ROWID
         """;
 
-    private const string RecordSql = "INSERT INTO migration (name, applied_at) VALUES (@Name, @At)";
+    private const string RecordSql = "INSERT INTO migration (name, applied_at, sum) VALUES (@Name, @At, @Sum)";
 }

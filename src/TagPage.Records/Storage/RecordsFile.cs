@@ -35,7 +35,7 @@ public static class RecordsFile
             using var connection = Look(folder);
             if (DatabaseCheck.Finding(connection) is { } finding)
                 throw Damaged(folder, finding);
-            Migrator.RefuseNewer(Migrator.Applied(connection), known);
+            Migrator.RefuseOthers(connection, folder, known);
             RefuseReadOnly(folder);
         }
         catch (SqliteException e) when (e.SqliteErrorCode is Corrupt or NotADatabase)
@@ -69,6 +69,21 @@ public static class RecordsFile
 
     /// <summary>False also for a file that a cut in power left empty before anything was in it.</summary>
     public static bool IsThere(DataFolder folder) => new FileInfo(folder.DatabaseFile) is { Exists: true, Length: > 0 };
+
+    /// <summary>Whether there is a database that is certainly the invented shop's, of this or of another version.</summary>
+    public static bool IsDemo(DataFolder folder)
+    {
+        try
+        {
+            JudgeHead(folder);
+            using var connection = Look(folder);
+            return OtherTables.IsDemo(connection);
+        }
+        catch (Exception e) when (e is SqliteException or CannotStartException)
+        {
+            return false;
+        }
+    }
 
     private static string Log(DataFolder folder) => folder.DatabaseFile + "-wal";
 

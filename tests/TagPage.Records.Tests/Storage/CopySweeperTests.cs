@@ -13,8 +13,9 @@ public sealed class CopySweeperTests : IDisposable
     [Fact]
     public void Copies_made_before_a_new_version_go_after_30_days_and_the_owners_own_files_stay()
     {
-        _home.Migrator(new Migration("0001-first.sql", "CREATE TABLE one (n INTEGER) STRICT")).Run();
-        _home.Migrator(new Migration("0001-first.sql", ""), new Migration("0002-second.sql", "CREATE TABLE two (n INTEGER) STRICT")).Run();
+        var first = new Migration("0001-first.sql", "CREATE TABLE one (n INTEGER) STRICT");
+        _home.Migrator(first).Run();
+        _home.Migrator(first, new Migration("0002-second.sql", "CREATE TABLE two (n INTEGER) STRICT")).Run();
         File.WriteAllText(Path.Combine(_home.Folder.Copies, "before-christmas.db"), "the owner's own");
         using var sweeper = new CopySweeper(_home.Folder, _home.Clock, NullLogger<CopySweeper>.Instance);
 

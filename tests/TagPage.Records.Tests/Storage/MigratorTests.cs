@@ -68,6 +68,29 @@ public sealed class MigratorTests : IDisposable
     }
 
     [Fact]
+    public void Database_whose_tables_were_made_by_another_text_is_refused_and_left_alone()
+    {
+        _home.Migrator(First).Run();
+        var before = _home.Database.Dump();
+        var edited = First with { Sql = First.Sql.Replace("one", "uno", StringComparison.Ordinal) };
+
+        var refusal = Assert.Throws<CannotStartException>(() => _home.Migrator(edited, Second).Run());
+
+        Assert.Contains("made by another version of TagPage", refusal.Message, StringComparison.Ordinal);
+        Assert.False(_home.Migrator(edited).IsCurrent);
+        Assert.Equal(before, _home.Database.Dump());
+        Assert.Empty(Copies());
+    }
+
+    [Fact]
+    public void Line_endings_of_a_checkout_make_no_other_text()
+    {
+        _home.Migrator(First with { Sql = First.Sql.Replace("; ", ";\n", StringComparison.Ordinal) }).Run();
+
+        _home.Migrator(First with { Sql = First.Sql.Replace("; ", ";\r\n", StringComparison.Ordinal) }).Run();
+    }
+
+    [Fact]
     public void Programs_own_migrations_build_a_sound_database()
     {
         _home.Migrator(Migration.Embedded).Run();

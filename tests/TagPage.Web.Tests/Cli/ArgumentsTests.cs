@@ -51,6 +51,15 @@ public sealed class ArgumentsTests
         Assert.NotNull(Parse("--new-password").Wrong);
     }
 
+    [Fact]
+    public void Only_the_demo_starts_over()
+    {
+        Assert.True(Parse("demo --start-over").StartOver);
+        Assert.False(Parse("demo").StartOver);
+        Assert.NotNull(Parse("--start-over").Wrong);
+        Assert.NotNull(Parse("import files --start-over").Wrong);
+    }
+
     [Theory]
     [InlineData("dmeo", "“dmeo” is not a command.")]
     [InlineData("demo now", "“now” is not understood here.")]

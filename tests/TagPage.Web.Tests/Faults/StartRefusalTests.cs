@@ -122,6 +122,38 @@ public sealed class StartRefusalTests : IDisposable
         await Refused("made by a newer TagPage");
     }
 
+    /// <summary>As versions before kept it, which did not note how the tables were made.</summary>
+    private const string OldMigrations = """
+        DROP TABLE migration;
+        CREATE TABLE migration (name TEXT PRIMARY KEY, applied_at TEXT NOT NULL) STRICT, WITHOUT ROWID;
+        INSERT INTO migration VALUES ('0001-records.sql', '2026-11-25T10:00:00.000Z');
+        ALTER TABLE client DROP COLUMN second_name;
+        """;
+
+    [Fact]
+    public async Task Database_with_other_tables_than_this_programs_is_left_as_it_is()
+    {
+        Change(OldMigrations);
+
+        await Refused("tagpage.db was made by another version of TagPage");
+    }
+
+    [Fact]
+    public async Task Tables_without_a_record_of_how_they_were_made_are_left_as_they_are()
+    {
+        Change("DROP TABLE migration");
+
+        await Refused("tagpage.db was made by another version of TagPage");
+    }
+
+    [Fact]
+    public async Task Demo_of_another_version_is_told_how_to_start_over()
+    {
+        Change("INSERT INTO demo (id, day) VALUES (1, '2026-11-25');" + OldMigrations);
+
+        await Refused("demo --start-over");
+    }
+
     [Fact]
     public async Task Journal_of_other_records_beside_a_copy_is_not_mixed_into_it()
     {

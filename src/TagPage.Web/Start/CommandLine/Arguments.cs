@@ -25,6 +25,9 @@ public sealed record Arguments
     /// <summary>Of the command demo: give its owner a new password.</summary>
     public bool NewPassword { get; private init; }
 
+    /// <summary>Of the command demo: delete its records and begin anew.</summary>
+    public bool StartOver { get; private init; }
+
     /// <summary>Settings, in the forms that the framework reads.</summary>
     public IReadOnlyList<string> Settings { get; private init; } = [];
 
@@ -50,6 +53,7 @@ public sealed record Arguments
         {
             CheckOnly = Command == Command.Import && rest.Remove("--check"),
             NewPassword = Command == Command.Demo && rest.Remove("--new-password"),
+            StartOver = Command == Command.Demo && rest.Remove("--start-over"),
         };
         return Command switch
         {

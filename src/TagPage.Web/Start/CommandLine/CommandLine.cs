@@ -49,7 +49,7 @@ public static class CommandLine
                 NewKeysCommand.Run(settings, output);
                 return 0;
             case Command.Demo:
-                await DemoCommand.Run(settings, arguments.NewPassword);
+                await DemoCommand.Run(settings, arguments.NewPassword, arguments.StartOver);
                 return 0;
             default:
                 await ServeCommand.Run(settings);

@@ -1,4 +1,5 @@
 using TagPage.Records.Demo;
+using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Start.Demo;
 
@@ -7,11 +8,14 @@ namespace TagPage.Web.Start.CommandLine;
 /// <summary>The invented shop, to try things in.</summary>
 public static class DemoCommand
 {
-    private const string DataFolder = "data-demo";
+    private const string DefaultFolder = "data-demo";
 
-    public static async Task Run(string[] settings, bool newPassword)
+    public static async Task Run(string[] settings, bool newPassword, bool startOver)
     {
-        var app = App.Build(App.CreateBuilder(settings, DataFolder), serves: true);
+        var builder = App.CreateBuilder(settings, DefaultFolder);
+        if (startOver)
+            DemoFolder.Clear(new DataFolder(builder.Configuration["TagPage:DataFolder"] ?? DefaultFolder));
+        var app = App.Build(builder, serves: true);
         var demo = app.Services.GetRequiredService<DemoShop>();
         demo.Prepare();
         var password = await Password(app.Services, newPassword);
