@@ -30,6 +30,10 @@ public sealed class DeliveryStore(Database database, TimeProvider clock)
     private const string SentSql = "UPDATE outbox SET state = 'Sent', sent_at = @at, tries = tries + 1, last_error = '', maybe_sent = 0 WHERE id = @id";
 
     private const string PruneSql = """
+        UPDATE reminder
+        SET mail_fate = (SELECT o.state FROM outbox o
+                         WHERE o.reminder_id = reminder.id AND o.state NOT IN ('Queued', 'Leaving') AND o.made_at < @Before ORDER BY o.id DESC LIMIT 1)
+        WHERE id IN (SELECT reminder_id FROM outbox WHERE reminder_id IS NOT NULL AND state NOT IN ('Queued', 'Leaving') AND made_at < @Before);
         UPDATE found_event SET notice_id = NULL
         WHERE notice_id IN (SELECT id FROM outbox WHERE state NOT IN ('Queued', 'Leaving') AND made_at < @Before);
         DELETE FROM outbox WHERE state NOT IN ('Queued', 'Leaving') AND made_at < @Before;

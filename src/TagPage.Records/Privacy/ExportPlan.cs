@@ -51,7 +51,7 @@ public static class ExportPlan
         new("string_kind", $"id IN (SELECT mains_id FROM job WHERE id IN ({Jobs}) UNION SELECT crosses_id FROM job WHERE id IN ({Jobs}))",
             "id name material gauge_mm", "offered note version"),
         new("instrument", $"id IN (SELECT instrument_id FROM reading WHERE job_id IN ({Jobs}))", "id name scale", "version"),
-        new("reminder", "client_id = @client", "id made_at expires_at sent_how sent_at discarded", "client_id secret stop_secret"),
+        new("reminder", "client_id = @client", "id made_at expires_at sent_how sent_at mail_fate discarded", "client_id secret stop_secret"),
         new("reminder_racket", $"reminder_id IN ({Reminders})",
             "reminder_id racket_id due answer answered_at answered_by weeks elsewhere_on wish_strings wish_tension wish_note job_id", "state_before elsewhere_before"),
         new("found_event", $"client_id = @client AND racket_id IN ({Rackets})", "id code racket_id kind at message contact answered_at wiped_at",

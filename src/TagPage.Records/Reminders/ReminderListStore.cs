@@ -29,7 +29,7 @@ public sealed class ReminderListStore(Database database)
                (SELECT COUNT(*) FROM reminder_racket a WHERE a.reminder_id = n.id) AS rackets,
                (SELECT COUNT(a.answer) FROM reminder_racket a LEFT JOIN {ReminderStore.JobOfYes}
                 WHERE a.reminder_id = n.id AND j.state IS NOT 'Cancelled') AS answered,
-               m.id AS outbox_id, m.state AS outbox_state, COALESCE(m.maybe_sent, 0) AS maybe_sent, m.last_error, m.not_before, COALESCE(m.tries, 0) AS tries
+               m.id AS outbox_id, COALESCE(m.state, n.mail_fate) AS outbox_state, COALESCE(m.maybe_sent, 0) AS maybe_sent, m.last_error, m.not_before, COALESCE(m.tries, 0) AS tries
         FROM reminder n
         JOIN client c ON c.id = n.client_id
         LEFT JOIN outbox m ON m.id = (SELECT MAX(o.id) FROM outbox o WHERE o.reminder_id = n.id)

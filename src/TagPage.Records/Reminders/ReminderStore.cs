@@ -45,7 +45,8 @@ public sealed class ReminderStore(Database database, LinkTokens keys, ShopClock 
     /// <summary>SQL: <c>reminder n</c> left the shop, as far as anybody knows; one whose email was given up did not.</summary>
     internal const string Left = $"""
         {Reminded} AND n.sent_at IS NOT NULL
-        AND (n.sent_how <> 'Mail' OR (SELECT o.state FROM outbox o WHERE o.reminder_id = n.id ORDER BY o.id DESC LIMIT 1) IS NOT 'Failed')
+        AND (n.sent_how <> 'Mail'
+             OR COALESCE((SELECT o.state FROM outbox o WHERE o.reminder_id = n.id ORDER BY o.id DESC LIMIT 1), n.mail_fate) IS NOT 'Failed')
         """;
 
     private const string GetSql = $"""

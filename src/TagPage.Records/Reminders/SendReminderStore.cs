@@ -45,7 +45,7 @@ public sealed class SendReminderStore(Database database, OutboxStore outbox, Sho
     private const string GetSql = $"""
         SELECT n.client_id, c.mail, c.reminders,
                n.discarded = 1 OR {ReminderStore.Replaced} AS is_void,
-               EXISTS (SELECT 1 FROM outbox o WHERE o.reminder_id = n.id AND o.state <> 'Failed') AS is_mailed
+               n.mail_fate IN ('Sent', 'MaybeSent') OR EXISTS (SELECT 1 FROM outbox o WHERE o.reminder_id = n.id AND o.state <> 'Failed') AS is_mailed
         FROM reminder n
         JOIN client c ON c.id = n.client_id
         WHERE n.id = @id

@@ -13,7 +13,18 @@ public sealed class FolderCarrier(MailFiles files, TimeProvider clock) : IMailCa
         files.Prune(clock.GetUtcNow() - Kept);
         // Named after the Message-ID: sent again after a crash it replaces itself.
         var file = files.PathOf(mail.MessageId!);
-        await mail.WriteToAsync(file + ".new", cancel);
+        await using (var written = Create(file + ".new"))
+            await mail.WriteToAsync(written, cancel);
         File.Move(file + ".new", file, overwrite: true);
+    }
+
+    /// <summary>Private links stand in it: it is its owner's alone from the first byte.</summary>
+    private static FileStream Create(string file)
+    {
+        File.Delete(file);
+        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Options = FileOptions.Asynchronous };
+        if (!OperatingSystem.IsWindows())
+            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        return new FileStream(file, options);
     }
 }

@@ -33,6 +33,29 @@ public sealed class SendReminderStoreTests : IDisposable
         _street.Check(true, Mail);
     }
 
+    /// <summary>Old emails are deleted after a month; what became of them stays known as long as the reminder.</summary>
+    [Theory]
+    [InlineData("Failed")]
+    [InlineData("MaybeSent")]
+    [InlineData("Sent")]
+    public void Fate_of_its_email_outlives_the_email(string state)
+    {
+        Mail();
+        _street.Records.Change("UPDATE outbox SET state = @state, sent_at = CASE @state WHEN 'Sent' THEN made_at END, last_error = 'gone quiet'", new { state });
+        var outbox = new OutboxStore(_street.Database, _street.Time);
+        _street.Time.Advance(TimeSpan.FromDays(31));
+        _street.Database.Write(c => outbox.Queue(c, new NewMail(MailKind.ClientNotice, _street.Ewan, "news", "news")));
+        new MailFateStore(_street.Database, _street.Time).Sent(outbox.Claim(MailLane.AllElse)!.Id, _street.Time.GetUtcNow());
+        Assert.Equal(0, _street.Records.Count("outbox", "reminder_id IS NOT NULL"));
+
+        Assert.Equal(state, new ReminderListStore(_street.Database).Get(_reminder)!.OutboxState);
+        Assert.Equal(state == "Failed", new NewReminderStore(_street.Database, new ShopStore(_street.Database), _street.Clock).Get(_street.Odalys)!.RemindedAt is null);
+        if (state == "Failed")
+            _street.Check(true, Mail);
+        else
+            _street.Refused<MailedAlready>(Mail);
+    }
+
     [Fact]
     public void Nobody_is_mailed_against_their_wish_or_without_an_address()
     {

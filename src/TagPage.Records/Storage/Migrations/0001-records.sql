@@ -521,6 +521,8 @@ CREATE TABLE reminder (
   expires_at  TEXT    NOT NULL,
   sent_how    TEXT    CHECK (sent_how IN ('Mail', 'MailApp', 'SmsApp', 'Copied', 'Phone')),
   sent_at     TEXT,
+  -- What became of its last email, from when that is deleted; null before, and where there was none.
+  mail_fate   TEXT    CHECK (mail_fate IN ('Sent', 'Failed', 'MaybeSent')),
   discarded   INTEGER NOT NULL DEFAULT 0 CHECK (discarded IN (0, 1))
 ) STRICT;
 CREATE INDEX reminder_by_client ON reminder (client_id, made_at DESC);
