@@ -41,7 +41,7 @@ public sealed class ListenTests(DemoStage stage, OneBrowser chromium) : IClassFi
     private async Task Enter(IPage page)
     {
         var links = stage.Get<OwnPageLinkStore>();
-        await page.GotoAsync(new Uri(stage.Get<OwnPageMails>().Address(links.Get(links.Make(2)!.Value)!)).PathAndQuery);
+        await page.GotoAsync(new Uri(stage.Get<OwnPageMails>().Address(links.Get(Assert.IsType<Outcome.Done>(links.Make(Who.Shop, 2)).Id)!)).PathAndQuery);
         await page.GetByRole(AriaRole.Button, new() { Name = OwnPageWords.Of(Languages.English).Link.EnterButton }).ClickAsync();
         await page.WaitForURLAsync("**/my");
         var racket = stage.Get<Database>().Read(c => c.QueryFirst<long>("SELECT r.id FROM racket r JOIN player p ON p.id = r.player_id JOIN forecast f ON f.racket_id = r.id WHERE p.client_id = 2 AND f.bed_id IS NOT NULL AND f.ended_on IS NULL AND r.state <> 'Sold'"));

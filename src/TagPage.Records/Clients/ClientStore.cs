@@ -54,8 +54,8 @@ public sealed class ClientStore(Database database, ShopStore shops, ShopClock cl
         LEFT JOIN used_form_key sent ON sent.form_key = @FormKey
         """;
 
-    public Outcome Add(ClientEntry input) => database.Write(c => FormKeys.Once(c, Who.Shop, input.FormKey, clock.Now, () =>
-        UnknownPayer(c, input) ?? (Outcome)new Outcome.Done(Insert(c, input))));
+    public Outcome Add(Who who, ClientEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.Now, c =>
+        UnknownPayer(c, input) ?? (Outcome)new Outcome.Done(Insert(c, input)));
 
     /// <summary>For a write that makes more than the client; within its transaction.</summary>
     internal long Insert(SqliteConnection connection, ClientEntry input) => connection.ExecuteScalar<long>(AddSql, Values(0, input));

@@ -30,18 +30,24 @@ public sealed class FinderReplyStore(Database database, OutboxStore outbox, IFin
         WHERE id = @id AND kind = 'Message' AND contact <> '' AND wiped_at IS NULL
         """;
 
-    /// <summary>False where it was answered before: then nothing is sent.</summary>
-    public bool Send(Row to, string answer) => database.Write(c =>
+    /// <summary>By the household whose racket it is, as the finder's message came to them.</summary>
+    public Outcome Send(Who who, Row to, string answer) => database.Write<Outcome>(c =>
     {
-        if (c.Execute(AnswerSql, new { to.Id, Now = clock.GetUtcNow() }) == 0)
-            return false;
+        if (c.ExecuteScalar<bool?>(IsAnsweredSql, new { to.Id, who.ClientId }) is not { } answered)
+            return new Outcome.Absent();
+        if (answered)
+            return new Outcome.Refused(new FinderAnswered());
+        c.Execute(AnswerSql, new { to.Id, Now = clock.GetUtcNow() });
         var mail = mails.Answer(to.Language, answer);
         outbox.Queue(c, new NewMail(MailKind.FinderAnswer, to.ClientId, mail.Subject, mail.Body) { EventId = to.Id });
-        return true;
+        return new Outcome.Done(to.Id);
     });
 
-    private const string AnswerSql = """
-        UPDATE found_event SET answered_at = @Now
-        WHERE id = @Id AND answered_at IS NULL AND kind = 'Message' AND contact <> '' AND wiped_at IS NULL
+    private const string IsAnsweredSql = """
+        SELECT answered_at IS NOT NULL
+        FROM found_event
+        WHERE id = @Id AND client_id = @ClientId AND kind = 'Message' AND contact <> '' AND wiped_at IS NULL
         """;
+
+    private const string AnswerSql = "UPDATE found_event SET answered_at = @Now WHERE id = @Id";
 }

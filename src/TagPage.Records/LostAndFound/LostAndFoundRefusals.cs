@@ -14,3 +14,6 @@ public sealed record LostLongAgo() : Refusal(nameof(LostEntry.Since));
 
 /// <summary>Everybody can read the note, and it holds what it must not.</summary>
 public sealed record LostNoteUnfit(LostNoteFault Fault) : Refusal(nameof(LostEntry.Note));
+
+/// <summary>A finder is answered once.</summary>
+public sealed record FinderAnswered() : Refusal("");

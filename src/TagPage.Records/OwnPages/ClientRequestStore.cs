@@ -53,8 +53,9 @@ public sealed class ClientRequestStore(Database database, TimeProvider clock)
 
     private const string AddSql = "INSERT INTO client_request (client_id, kind, words, made_at) VALUES (@client, @Kind, @words, @now)";
 
-    public Outcome Done(long id) => database.Write<Outcome>(c =>
-        c.Execute("UPDATE client_request SET done_at = COALESCE(done_at, @Now) WHERE id = @id", new { id, Now = clock.GetUtcNow() }) == 1
-            ? new Outcome.Done(id)
-            : new Outcome.Absent());
+    /// <summary>Ticks one off, which is the shop's to do.</summary>
+    public Outcome Done(Who who, long id) => database.Write<Outcome>(c =>
+        c.Execute(DoneSql, new { who.IsShop, id, Now = clock.GetUtcNow() }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
+
+    private const string DoneSql = "UPDATE client_request SET done_at = COALESCE(done_at, @Now) WHERE id = @id AND @IsShop";
 }

@@ -45,8 +45,9 @@ public sealed class OwnPageLinkStore(Database database, LinkTokens keys, OutboxS
     public IReadOnlyList<Row> OfClient(long client) =>
         database.Read(c => c.Query<Row>(Columns + " WHERE l.client_id = @client ORDER BY l.id DESC LIMIT 20", new { client }).ToList());
 
-    /// <summary>The number of a new link; null where there is no such client.</summary>
-    public long? Make(long client) => database.Write(c => Make(c, client, "Owner"));
+    /// <summary>A new link, which the shop gives out.</summary>
+    public Outcome Make(Who who, long client) => database.WriteAsShop(who, c =>
+        Make(c, client, "Owner") is { } made ? new Outcome.Done(made) : new Outcome.Absent());
 
     private long? Make(SqliteConnection connection, long client, string by)
     {
@@ -68,7 +69,7 @@ public sealed class OwnPageLinkStore(Database database, LinkTokens keys, OutboxS
             QueueMail(connection, connection.QuerySingle<Row>(Columns + " WHERE l.id = @id", new { id }));
     }
 
-    public Outcome Mail(long id) => database.Write<Outcome>(c =>
+    public Outcome Mail(Who who, long id) => database.WriteAsShop(who, c =>
     {
         if (c.QuerySingleOrDefault<Row>(Columns + " WHERE l.id = @id", new { id }) is not { } row)
             return new Outcome.Absent();
@@ -87,15 +88,15 @@ public sealed class OwnPageLinkStore(Database database, LinkTokens keys, OutboxS
     }
 
     /// <summary>It no longer works, and the browsers it signed in are signed out.</summary>
-    public Outcome Revoke(long id)
+    public Outcome Revoke(Who who, long id)
     {
         var now = clock.GetUtcNow();
         return database.Write<Outcome>(c =>
         {
+            if (c.Execute("UPDATE own_page_link SET revoked_at = COALESCE(revoked_at, @now) WHERE id = @id AND @IsShop", new { who.IsShop, id, now }) == 0)
+                return new Outcome.Absent();
             c.Execute("DELETE FROM own_page_session WHERE link_id = @id", new { id });
-            return c.Execute("UPDATE own_page_link SET revoked_at = COALESCE(revoked_at, @now) WHERE id = @id", new { id, now }) == 1
-                ? new Outcome.Done(id)
-                : new Outcome.Absent();
+            return new Outcome.Done(id);
         });
     }
 }

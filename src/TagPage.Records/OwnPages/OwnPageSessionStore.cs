@@ -52,7 +52,15 @@ public sealed class OwnPageSessionStore(Database database, TimeProvider clock)
     /// Every browser is signed out and every link is void, those of reminders and of notices too: what somebody else may
     /// have seen no longer works. Mails still on their way bring links that work, and reminders can be stopped.
     /// </summary>
-    public void EndAll(long client) => database.Write(c => c.Execute(EndAllSql, new { client, Now = clock.GetUtcNow() }));
+    public Outcome EndAll(Who who, long client) => database.Write<Outcome>(c =>
+    {
+        if (!c.ExecuteScalar<bool>(ThemselvesSql, new { who.IsShop, who.ClientId, client }))
+            return new Outcome.Absent();
+        c.Execute(EndAllSql, new { client, Now = clock.GetUtcNow() });
+        return new Outcome.Done(client);
+    });
+
+    private const string ThemselvesSql = $"SELECT EXISTS (SELECT 1 FROM client WHERE id = @client AND {Who.ChangesClient})";
 
     private const string EndAllSql = """
         DELETE FROM own_page_session WHERE client_id = @client;

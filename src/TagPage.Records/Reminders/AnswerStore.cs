@@ -40,7 +40,15 @@ public sealed class AnswerStore(Database database, ShopClock clock)
     }
 
     /// <summary>No more reminders to the household.</summary>
-    public void Stop(long client) => database.Write(c => SetReminders(c, client, wanted: false));
+    public Outcome Stop(Who who, long client) => database.Write<Outcome>(c =>
+    {
+        if (!c.ExecuteScalar<bool>(ThemselvesSql, new { who.IsShop, who.ClientId, client }))
+            return new Outcome.Absent();
+        SetReminders(c, client, wanted: false);
+        return new Outcome.Done(client);
+    });
+
+    private const string ThemselvesSql = $"SELECT EXISTS (SELECT 1 FROM client WHERE id = @client AND {Who.ChangesClient})";
 
     private void SetReminders(SqliteConnection connection, long client, bool wanted) =>
         connection.Execute(RemindersSql, new { client, wanted, clock.Today });

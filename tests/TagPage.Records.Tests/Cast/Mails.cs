@@ -1,5 +1,6 @@
 using TagPage.Records.Clients;
 using TagPage.Records.Jobs;
+using TagPage.Records.LostAndFound;
 using TagPage.Records.Outbox;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Reminders;
@@ -7,7 +8,7 @@ using TagPage.Records.Reminders;
 namespace TagPage.Records.Tests.Cast;
 
 /// <summary>Writes mails of one word: records are tested without the web's sentences.</summary>
-internal sealed class Mails : IOwnPageMails, IJobMails, IReminderMails
+internal sealed class Mails : IOwnPageMails, IJobMails, IReminderMails, IFinderMails
 {
     public WrittenMail Reminder(long id, NewReminderStore.Household household) => Of("reminder");
 
@@ -24,6 +25,10 @@ internal sealed class Mails : IOwnPageMails, IJobMails, IReminderMails
     public WrittenMail Ready(JobRow job) => Of("ready");
 
     public WrittenMail Received(JobRow job) => Of("received");
+
+    public WrittenMail Acted(MailKind kind, Addressee client, IReadOnlyList<FoundNoticeRow> events) => Of("found");
+
+    public WrittenMail Answer(string language, string answer) => Of("answer");
 
     private static WrittenMail Of(string word) => new(word, word);
 }

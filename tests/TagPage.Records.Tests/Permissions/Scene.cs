@@ -69,7 +69,7 @@ public sealed class Scene : IDisposable
     private Database Database => Street.Database;
     private OutboxStore Outbox => new(Database, Street.Time);
     private ShopStore Shops => new(Database);
-    private OwnPageLinkStore Links => new(Database, Keys, Outbox, new Mails(), Street.Time);
+    public OwnPageLinkStore Links => new(Database, Keys, Outbox, new Mails(), Street.Time);
     private LinkTokens Keys => new(Street.Folder);
 
     public MoveStore Moves => new(Database, Street.Clock);
@@ -107,6 +107,9 @@ public sealed class Scene : IDisposable
     public LostStore Lost => new(Database, Street.Clock);
     public FoundChoiceStore Choices => new(Database, Outbox, new Mails(), Street.Clock);
     public ForgetStore Forgets => new(Database, Outbox, new Mails(), Street.Clock);
+    public OwnPageSessionStore Sessions => new(Database, Street.Time);
+    public ClientRequestStore Requests => new(Database, Street.Time);
+    public FinderReplyStore FinderReplies => new(Database, Outbox, new Mails(), Street.Time);
     public PassOnStore PassOns => new(Database, Street.Clock);
     public OrderStore Orders => new(Database, Outbox, Shops, new Mails(), Street.Clock);
     public OwnClientStore OwnClients => new(Database, Links, Street.Clock);
@@ -130,6 +133,7 @@ public sealed class Scene : IDisposable
     public static RacketEntry Frame => new() { FormKey = Key, Version = 1, Number = 7, State = RacketState.InTurn };
     public static PlayerEntry Player => new() { FormKey = Key, Version = 1, Name = "Mika Ferran", TimesAWeek = 1, HoursATime = 1 };
     public static ClientEntry Client => new() { Version = 1, Name = "Odalys Ferran", Mail = "new@ferran.example", Language = "en", Reminders = true };
+    public static ClientEntry NewClient => Client with { FormKey = Key, Name = "Ilse Marrow" };
     public static PayerEntry Payer => new() { FormKey = Key, Version = 1, Name = "Hall Academy" };
     public static StringEntry NewString => new() { FormKey = Key, Version = 1, Name = "Quiet Heron", Material = Core.Strings.Material.Polyester, GaugeMm = 1.25m };
     public static FirstVisitEntry Visit => new() { FormKey = Key, Client = Client, Player = Player, Racket = Frame, Tag = FirstTag.New };

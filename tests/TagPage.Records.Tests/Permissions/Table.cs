@@ -45,6 +45,13 @@ internal static class Table
         VALUES ('ClientNotice', 1, 'failed', 'Failed', '2026-11-25T09:00:00.000Z', '2026-11-25T09:00:00.000Z')
         """;
 
+    private const string AMessage = """
+        INSERT INTO found_event (code, racket_id, client_id, kind, at, source, form_key, message, contact)
+        VALUES ('0MWF2SBY7KE', 1, 1, 'Message', '2026-11-25T09:00:00.000Z', 'passer-by', 'key', 'It is here', 'ilse@finder.example')
+        """;
+
+    private const string AWish = "INSERT INTO client_request (client_id, kind, made_at) VALUES (1, 'Link', '2026-11-25T09:00:00.000Z')";
+
     private const string AGuide = "INSERT INTO care_guide (title, name, markdown) VALUES ('In the sun', 'sun', 'Put it in the shade.')";
 
     public static IReadOnlyList<Row> Rows { get; } = [.. Bench(), .. OnFile(), .. Desk(), .. Play(), .. Reminders(), .. LostAndFound(), .. OwnPage()];
@@ -79,6 +86,7 @@ internal static class Table
         new(Shop, (s, who) => s.HandOvers.HandOver(who, s.Racket, s.Bo, new HandOverEntry { FormKey = Scene.Key, Version = 1, Number = 1 })),
         new(Shop, (s, who) => s.Players.Add(who, s.Street.Odalys, Scene.Player)),
         new(Shop, (s, who) => s.Players.Change(who, s.Street.Pim, Scene.Player)),
+        new(Shop, (s, who) => s.Clients.Add(who, Scene.NewClient)),
         new(Shop, (s, who) => s.Clients.Change(who, s.Street.Odalys, Scene.Client)),
         new(Shop, (s, who) => s.Strings.Add(who, Scene.NewString)),
         new(Shop, (s, who) => s.Strings.Change(who, 1, Scene.NewString)),
@@ -139,6 +147,7 @@ internal static class Table
         new(Shop, (s, who) => s.Batches.Make(who, Scene.Key, new[] { s.Street.Odalys })),
         new(Shop, (s, who) => s.Batches.Stop(who, 1), "INSERT INTO reminder_batch (made_at) VALUES ('2026-11-25T09:00:00.000Z')"),
         new(ShopAndHousehold, (s, who) => s.Answers.Save(who, s.Reminder, s.NotYet), AReminder),
+        new(ShopAndHousehold, (s, who) => s.Answers.Stop(who, s.Street.Odalys)),
     ];
 
     private static Row[] LostAndFound() =>
@@ -146,6 +155,7 @@ internal static class Table
         new(ShopAndHousehold, (s, who) => s.Lost.Get(who, s.Racket)),
         new(ShopAndHousehold, (s, who) => s.Lost.Lose(who, s.Racket, new LostEntry { Since = Street.Today, Note = "at the pool" })),
         new(ShopAndHousehold, (s, who) => s.Lost.Back(who, s.Racket), "UPDATE racket SET lost_since = '2026-11-20' WHERE id = 1"),
+        new(Household, (s, who) => s.FinderReplies.Send(who, s.FinderReplies.Get(1)!, "At six?"), AMessage),
         new(ShopAndHousehold, (s, who) => s.Choices.Get(who, s.Street.Odalys)),
         new(ShopAndHousehold, (s, who) => s.Choices.Change(who, s.Street.Odalys, new FoundChoiceEntry { Version = 1, Choice = FoundChoice.Contact })),
         new(ShopAndHousehold, (s, who) => s.Choices.Withdraw(who, s.Street.Odalys), "UPDATE client SET found_choice = 'Contact' WHERE id = 1"),
@@ -160,6 +170,11 @@ internal static class Table
         new(ShopAndHousehold, (s, who) => s.OwnRackets.SetRole(who, s.Racket, RacketState.Spare)),
         new(ShopAndHousehold, (s, who) => s.Forgets.Ask(who, s.Street.Odalys), NothingOpen),
         new(ShopAndHousehold, (s, who) => s.Forgets.Undo(who, s.Street.Odalys), "UPDATE client SET forget_at = '2026-12-01T10:00:00.000Z' WHERE id = 1"),
+        new(Shop, (s, who) => s.Requests.Done(who, 1), AWish),
+        new(Shop, (s, who) => s.Links.Make(who, s.Street.Odalys)),
+        new(Shop, (s, who) => s.Links.Mail(who, 1)),
+        new(Shop, (s, who) => s.Links.Revoke(who, 1)),
+        new(ShopAndHousehold, (s, who) => s.Sessions.EndAll(who, s.Street.Odalys)),
         new(EveryClient, (s, who) => s.Details.ChangeContact(who, Scene.Contact), "UPDATE client SET version = 2"),
         new(EveryClient, (s, who) => s.Details.ChangeReminders(who, new ReminderWishEntry { Language = "es" })),
         new(EveryClient, (s, who) => s.Details.AskAboutPayer(who, "The academy pays", Scene.Key)),

@@ -17,4 +17,18 @@ public sealed class TableTests
         Assert.True(all.Count > 50, $"Only {all.Count} were found.");
         Assert.Equal(all, Table.Rows.Select(row => row.Name).Order(StringComparer.Ordinal));
     }
+
+    /// <summary>Whoever opens one of these has the account's one-time link in hand, which is the permission.</summary>
+    private static readonly string[] ByOneTimeLink = ["NewPasswordStore.Set", "SetUpStore.SetUp"];
+
+    [Fact]
+    public void Whatever_can_be_refused_asks_who_acts()
+    {
+        var withoutWho = typeof(Who).Assembly.GetTypes().Where(type => type.Name.EndsWith("Store", StringComparison.Ordinal))
+            .SelectMany(type => type.GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly))
+            .Where(method => method.ReturnType == typeof(Outcome) && method.GetParameters().All(parameter => parameter.ParameterType != typeof(Who)))
+            .Select(method => $"{method.DeclaringType!.Name}.{method.Name}").Order(StringComparer.Ordinal);
+
+        Assert.Equal(ByOneTimeLink, withoutWho);
+    }
 }

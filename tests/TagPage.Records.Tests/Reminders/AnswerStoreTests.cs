@@ -118,7 +118,7 @@ public sealed class AnswerStoreTests : IDisposable
             _street.Database.Write(c => outbox.Queue(c, new NewMail(MailKind.Reminder, client, "due", "due") { ReminderId = reminder }));
         _street.Database.Write(c => outbox.Queue(c, new NewMail(MailKind.ClientNotice, _street.Odalys, "ready", "ready")));
 
-        new AnswerStore(_street.Database, _street.Clock).Stop(_street.Odalys);
+        new AnswerStore(_street.Database, _street.Clock).Stop(Who.Client(_street.Odalys), _street.Odalys);
 
         Assert.Equal("Failed, Queued, Queued", _street.Records.Text("SELECT group_concat(state, ', ' ORDER BY id) FROM outbox"));
         Assert.Equal("0|2026-11-25", _street.Records.Text("SELECT reminders || '|' || reminders_changed_on FROM client WHERE id = 1"));

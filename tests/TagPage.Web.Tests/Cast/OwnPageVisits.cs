@@ -1,5 +1,6 @@
 using TagPage.Records.Outbox;
 using TagPage.Records.OwnPages;
+using TagPage.Records.Storage;
 using TagPage.Web.Mail;
 
 namespace TagPage.Web.Tests.Cast;
@@ -8,7 +9,10 @@ namespace TagPage.Web.Tests.Cast;
 public static class OwnPageVisits
 {
     /// <summary>A new private link to a client's own page, as a path.</summary>
-    public static string OwnPageLink(this TestShop shop, long client) => shop.OwnPagePath(shop.Get<OwnPageLinkStore>().Make(client)!.Value);
+    public static string OwnPageLink(this TestShop shop, long client) => shop.OwnPagePath(shop.MakesOwnPageLink(client));
+
+    public static long MakesOwnPageLink(this TestShop shop, long client) =>
+        Assert.IsType<Outcome.Done>(shop.Get<OwnPageLinkStore>().Make(Who.Shop, client)).Id;
 
     public static string OwnPagePath(this TestShop shop, long link) =>
         "/my/" + shop.Get<LinkTokens>().Token(LinkPurpose.OwnPage, link, shop.Get<OwnPageLinkStore>().Get(link)!.Secret);

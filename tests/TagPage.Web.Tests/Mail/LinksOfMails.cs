@@ -57,8 +57,8 @@ internal sealed partial class LinksOfMails(TestShop shop, Household household)
     {
         shop.Records.Change("UPDATE job SET state = 'Strung', collected_on = NULL");
         var links = shop.Get<OwnPageLinkStore>();
-        var link = _own["/my/"] = links.Make(household.Client)!.Value;
-        Assert.IsType<Outcome.Done>(links.Mail(link));
+        var link = _own["/my/"] = shop.MakesOwnPageLink(household.Client);
+        Assert.IsType<Outcome.Done>(links.Mail(Who.Shop, link));
         Assert.IsType<Outcome.Done>(shop.Get<ReadyStore>().Tell(Who.Shop, Job));
         Assert.IsType<Outcome.Done>(shop.Get<OwnPageCodeStore>().Send(Who.Client(household.Client)));
         shop.Database.Write(c =>
@@ -78,7 +78,7 @@ internal sealed partial class LinksOfMails(TestShop shop, Household household)
         var id = _own["/n/finder/"] = shop.Database.Read(c => c.ExecuteScalar<long>("SELECT MAX(id) FROM found_event"));
         Press(typed + "!", typed);
         var replies = shop.Get<FinderReplyStore>();
-        Assert.True(replies.Send(replies.Get(id)!, typed));
+        Assert.IsType<Outcome.Done>(replies.Send(Who.Client(household.Client), replies.Get(id)!, typed));
         shop.Records.Change("UPDATE client SET mail = NULL");
         Press(typed + "?", typed);
         shop.Records.Change("UPDATE client SET mail = 'odalys@canary.example'");

@@ -58,7 +58,7 @@ public sealed class ExportTests : IAsyncLifetime
     {
         var client = _shop.Records.Text("SELECT CAST(id AS TEXT) FROM client WHERE name = 'Odalys Ferran'");
         var links = _shop.Get<TagPage.Records.OwnPages.OwnPageLinkStore>();
-        links.Mail(links.Make(long.Parse(client, System.Globalization.CultureInfo.InvariantCulture))!.Value);
+        links.Mail(TagPage.Records.Storage.Who.Shop, _shop.MakesOwnPageLink(long.Parse(client, System.Globalization.CultureInfo.InvariantCulture)));
 
         Assert.Contains("if one goes missing.\n\n…\n\nIt works until", (await Export())["outbox.csv"].ReplaceLineEndings("\n"), StringComparison.Ordinal);
     }

@@ -19,7 +19,7 @@ public sealed class RefusalWordsTests
         typeof(SavedMeanwhile), typeof(FormKeyUnknown), typeof(HoursUnlikely), typeof(PlayedInFuture), typeof(PitchUnlikely), typeof(RoleNotTheirs),
         typeof(DaysUnlikely), typeof(LostInFuture), typeof(LostLongAgo), typeof(LostNoteUnfit), typeof(NothingToShow), typeof(RacketAtShop), typeof(OrderedEnough),
         typeof(NeverStrung), typeof(RacketGone), typeof(OrderUnderWay), typeof(ReachMissing), typeof(SaidEnough), typeof(TicketOpen), typeof(TicketsOpen),
-        typeof(CodeRanOut), typeof(CodeWrong), typeof(CodeOver), typeof(CodesEnough), typeof(NoAddressOnFile),
+        typeof(CodeRanOut), typeof(CodeWrong), typeof(CodeOver), typeof(CodesEnough), typeof(NoAddressOnFile), typeof(FinderAnswered),
     ];
 
     /// <summary>Given to clients alone: a finder's, a household's or a browser's own business.</summary>
@@ -27,7 +27,7 @@ public sealed class RefusalWordsTests
     [
         typeof(PitchUnlikely), typeof(RoleNotTheirs), typeof(RacketAtShop), typeof(OrderedEnough), typeof(NeverStrung), typeof(RacketGone),
         typeof(OrderUnderWay), typeof(ReachMissing), typeof(SaidEnough), typeof(TicketOpen), typeof(CodeRanOut), typeof(CodeWrong), typeof(CodeOver),
-        typeof(CodesEnough),
+        typeof(CodesEnough), typeof(FinderAnswered),
     ];
 
     public static TheoryData<string> Reasons => [.. All.Select(t => t.Name)];

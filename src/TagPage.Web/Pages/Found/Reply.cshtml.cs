@@ -4,6 +4,7 @@ using TagPage.Core.Text;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.Outbox;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
@@ -31,7 +32,7 @@ public sealed class ReplyModel(FinderReplyStore store, LinkTokens keys, ShopCloc
         Error = Text is null ? Say.Empty : Text.Length > Longest ? TooLong(Text.Length) : null;
         if (Error is not null)
             return Page();
-        store.Send(Saved, Text!);
+        store.Send(Who.Client(Saved.ClientId), Saved, Text!);
         return Redirect(Spoken.Link($"/n/finder/{token}"));
     }
 

@@ -35,6 +35,6 @@ public sealed class FinderModel(ClientOnFileStore clients, OwnPageFoundStore min
         Limit("Input.Text", Input.Text, Longest);
         if (!ModelState.IsValid)
             return Page();
-        return GoOn("/my/found", store.Send(Saved, Input.Text!) ? Spoken.Phrases.Answer.SentHeading : Spoken.Phrases.Answer.SentText);
+        return After(store.Send(Myself, Saved, Input.Text!), _ => GoOn("/my/found", Spoken.Phrases.Answer.SentHeading));
     }
 }

@@ -20,7 +20,7 @@ public sealed class SignOutModel(ClientOnFileStore clients, OwnPageSessionStore 
 
     public IActionResult OnPostEverywhere()
     {
-        sessions.EndAll(Me.Id);
+        sessions.EndAll(Myself, Me.Id);
         OwnPageCookie.TakeBack(HttpContext, cookies);
         return Redirect(Link("/my/out", ("everywhere", "true")));
     }

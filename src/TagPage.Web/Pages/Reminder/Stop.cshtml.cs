@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Reminder;
@@ -20,7 +21,7 @@ public sealed class StopModel(ReminderStore store, AnswerStore answers, ShopStor
 
     public void OnPost()
     {
-        answers.Stop(Saved.ClientId);
+        answers.Stop(Who.Client(Saved.ClientId), Saved.ClientId);
         Saved = Saved with { Reminders = false };
     }
 }

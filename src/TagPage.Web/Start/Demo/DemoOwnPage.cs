@@ -1,5 +1,6 @@
 using TagPage.Records.Demo;
 using TagPage.Records.OwnPages;
+using TagPage.Records.Storage;
 using TagPage.Web.Mail;
 
 namespace TagPage.Web.Start.Demo;
@@ -11,5 +12,5 @@ public sealed class DemoOwnPage(DemoStore demo, OwnPageLinkStore links, OwnPageM
     public string? Path() => demo.LargestHousehold is { } client && Link(client) is { } link ? new Uri(texts.Address(link)).AbsolutePath : null;
 
     private OwnPageLinkStore.Row? Link(long client) =>
-        links.OfClient(client).FirstOrDefault(links.IsLive) ?? (links.Make(client) is { } made ? links.Get(made) : null);
+        links.OfClient(client).FirstOrDefault(links.IsLive) ?? (links.Make(Who.Shop, client) is Outcome.Done made ? links.Get(made.Id) : null);
 }

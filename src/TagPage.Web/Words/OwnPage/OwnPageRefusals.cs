@@ -20,6 +20,7 @@ public static class OwnPageRefusals
         {
             SavedMeanwhile => say.Frame.SavedMeanwhile,
             FormKeyUnknown => say.Frame.SendAgain,
+            FinderAnswered => language.Phrases.Answer.SentText,
             _ => OfRackets(why, say) ?? OfLost(why, say.Lost) ?? OfOrders(why, say.Order) ?? OfDetails(why, say.Details) ?? OfCodes(why, say.Code)
                 ?? throw new ArgumentOutOfRangeException(nameof(why), why.GetType().Name, "No words for this reason."),
         };

@@ -17,7 +17,7 @@ public sealed class NewModel(ClientStore store) : PageModel
     {
         if (!ModelState.IsValid || this.Asks(store.ReachedLike(Input.FormKey, Input.Phone, Input.Mail), Input.Confirmed))
             return Page();
-        return this.After(store.Add(Input.ToEntry()), id =>
+        return this.After(store.Add(Who.Shop, Input.ToEntry()), id =>
         {
             this.Say($"{Input.Name} is on file.", "Add a player", $"/shop/players/new?client={id}");
             return Redirect($"/shop/clients/{id}");

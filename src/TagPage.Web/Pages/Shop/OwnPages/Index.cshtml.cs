@@ -25,13 +25,10 @@ public sealed class IndexModel(ClientOnFileStore clients, OwnPageLinkStore links
     {
     }
 
-    public IActionResult OnPost() => links.Make(Id) is { } link ? Redirect($"/shop/corner/link/{link}") : NotFound();
+    public IActionResult OnPost() => this.After(links.Make(Who.Shop, Id), link => Redirect($"/shop/corner/link/{link}"));
 
-    public IActionResult OnPostSignOut()
-    {
-        sessions.EndAll(Id);
-        return this.GoOn($"/shop/corner/{Id}", "All links of this client are withdrawn, including those in reminders and notices, and every browser is signed out.");
-    }
+    public IActionResult OnPostSignOut() => this.After(sessions.EndAll(Who.Shop, Id), _ =>
+        this.GoOn($"/shop/corner/{Id}", "All links of this client are withdrawn, including those in reminders and notices, and every browser is signed out."));
 
     public IActionResult OnPostForget() => this.After(forget.Ask(Who.Shop, Id), _ =>
         this.GoOn($"/shop/corner/{Id}", "The client’s data will be deleted in 7 days. Until then you can undo it."));
