@@ -45,7 +45,7 @@ public sealed class SendReminderStoreTests : IDisposable
         var outbox = new OutboxStore(_street.Database, _street.Time);
         _street.Time.Advance(TimeSpan.FromDays(31));
         _street.Database.Write(c => outbox.Queue(c, new NewMail(MailKind.ClientNotice, _street.Ewan, "news", "news")));
-        new MailFateStore(_street.Database, _street.Time).Sent(outbox.Claim(MailLane.AllElse)!.Id, _street.Time.GetUtcNow());
+        new DeliveryStore(_street.Database, _street.Time).Sent(outbox.Claim(MailLane.AllElse)!.Id, _street.Time.GetUtcNow());
         Assert.Equal(0, _street.Records.Count("outbox", "reminder_id IS NOT NULL"));
 
         Assert.Equal(state, new ReminderListStore(_street.Database).Get(_reminder)!.OutboxState);
