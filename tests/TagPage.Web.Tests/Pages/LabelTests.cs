@@ -75,80 +75,6 @@ public sealed class LabelTests : IDisposable
     }
 
     [Fact]
-    public async Task Tape_ink_and_own_line_are_kept_for_the_next_label_and_a_preview_keeps_nothing()
-    {
-        var owner = _shop.Owner();
-        (string, string)[] typed = [("Input.TapeColour", "yellow"), ("Input.InkColour", "blue"), ("Input.OwnLine", "go low")];
-        var before = _shop.Database.Dump();
-
-        var shown = await owner.Send(await owner.Open(Page), [.. typed, ("Preview", "true")]);
-        Assert.Contains("go low", Words(shown), StringComparison.Ordinal);
-        Assert.Equal(before, _shop.Database.Dump());
-
-        await owner.Send(await owner.Open(Page), typed);
-        Assert.Equal("yellow blue go low", _shop.Records.Text("SELECT label_tape || ' ' || label_ink || ' ' || label_line FROM racket"));
-    }
-
-    [Fact]
-    public async Task Racket_that_is_marked_black_gets_its_label_on_the_usual_tape_until_the_owner_says_otherwise()
-    {
-        _shop.Records.Change("UPDATE racket SET tape_colour = 'black'");
-        var owner = _shop.Owner();
-
-        var form = await owner.Open(Page);
-        Assert.Equal(("#FFFFFF", "#000000"), Colours(form));
-        Assert.DoesNotContain("the code is printed instead", form.Main, StringComparison.Ordinal);
-        await owner.Send(form);
-        Assert.Equal("black", _shop.Records.Text("SELECT tape_colour || label_tape FROM racket"));
-
-        await owner.Send(form, ("Input.TapeColour", "yellow"), ("Input.MarksRacket", "true"));
-        Assert.Equal("yellow yellow", _shop.Records.Text("SELECT tape_colour || ' ' || label_tape FROM racket"));
-    }
-
-    [Fact]
-    public async Task Ink_follows_the_tape_and_what_cannot_be_read_is_not_printed()
-    {
-        var owner = _shop.Owner();
-        var followed = await owner.Send(await owner.Open(Page), ("Input.TapeColour", "black"), ("Preview", "true"));
-        Assert.Equal(("#1A1A1A", "#FFFFFF"), Colours(followed));
-        var before = _shop.Database.Dump();
-
-        foreach (var (page, more) in new (string, (string, string)[])[] { (Page, []), ("/shop/labels/free", [("Input.First", "Good luck")]), ("/shop/labels/desk", [("Input.Number", "1"), ("Input.Tension", "24 lb")]) })
-        {
-            var refused = await owner.Send(await owner.Open(page), [.. more, ("Input.TapeColour", "black"), ("Input.InkColour", "black")]);
-            Assert.Contains("With black ink on black tape nothing can be read", Assert.Single(refused.Errors), StringComparison.Ordinal);
-        }
-        var settings = await owner.Send(await owner.Open("/shop/labels/settings"), ("Input.TapeColour", "black"));
-        Assert.Contains("nothing can be read", Assert.Single(settings.Errors), StringComparison.Ordinal);
-        Assert.Equal(before, _shop.Database.Dump());
-    }
-
-    [Fact]
-    public async Task Label_kept_in_colours_that_cannot_be_read_is_named_and_not_printed()
-    {
-        _shop.Records.Job(_family.Racket, strungOn: TestShop.Today);
-        _shop.Records.Change("UPDATE racket SET label_tape = 'black', label_ink = 'black'");
-        var owner = _shop.Owner();
-
-        Assert.Contains("nothing can be read", (await owner.Open("/shop/labels/today")).Main, StringComparison.Ordinal);
-        Assert.Equal(HttpStatusCode.NotFound, (await owner.Get("/shop/labels/today?handler=pdf")).StatusCode);
-        Assert.Equal(HttpStatusCode.NotFound, (await owner.Get(Page + "?handler=pdf")).StatusCode);
-    }
-
-    [Fact]
-    public async Task Width_and_clear_tape_are_chosen_for_one_label()
-    {
-        var owner = _shop.Owner();
-        var shown = await owner.Send(await owner.Open(Page), ("Input.TapeMm", "24"), ("Input.TapeColour", "clear on light"), ("Preview", "true"));
-
-        Assert.Equal("24mm", shown.Document.QuerySelector(".label-preview svg")!.GetAttribute("height"));
-        Assert.Contains("The frame shows through clear tape", shown.Main, StringComparison.Ordinal);
-        var refused = await owner.Send(await owner.Open(Page), ("Input.TapeColour", "clear on light"), ("Input.MarksRacket", "true"));
-        Assert.Contains("Clear tape has no colour", Assert.Single(refused.Errors), StringComparison.Ordinal);
-        Assert.Contains("TapeMm=24", (await owner.Send(await owner.Open(Page), ("Input.TapeMm", "24"))).Location, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public async Task Balance_is_in_mm_as_everywhere()
     {
         _shop.Records.Change($"INSERT INTO spec (racket_id, measured_on, balance_mm, weight_g, strung, grip_on, dampener_on) VALUES ({_family.Racket}, '2026-11-20', 324.5, 312, 1, 1, 0)");
@@ -157,21 +83,6 @@ public sealed class LabelTests : IDisposable
 
         Assert.Contains("balance 324.5 mm", words, StringComparison.Ordinal);
         Assert.Contains("weight 312 g", words, StringComparison.Ordinal);
-    }
-
-    private static (string? Tape, string? Ink) Colours(WebPage page) => (
-        page.Document.QuerySelector(".label-preview svg > path")!.GetAttribute("fill"),
-        page.Document.QuerySelector(".label-preview svg > g")!.GetAttribute("fill"));
-
-    [Fact]
-    public async Task Light_ink_on_dark_tape_prints_the_code_and_says_why()
-    {
-        var owner = _shop.Owner();
-
-        var shown = await owner.Send(await owner.Open(Page), ("Input.TapeColour", "black"), ("Input.InkColour", "white"), ("Preview", "true"));
-
-        Assert.Contains("many phones read only dark on light", shown.Main, StringComparison.Ordinal);
-        Assert.Contains($"tag.example/t/{_family.Tag.Display}", Words(shown), StringComparison.Ordinal);
     }
 
     [Fact]

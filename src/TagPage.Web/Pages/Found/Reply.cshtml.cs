@@ -39,7 +39,7 @@ public sealed class ReplyModel(FinderReplyStore store, LinkTokens keys, ShopCloc
     private string TooLong(int length) =>
         Spoken.Phrases.Found.MessageTooLong.Fill(("most", Spoken.Language.Number(Longest)), ("n", Spoken.Language.Number(length)));
 
-    protected override FinderReplyStore.Row? Find(string token) =>
-        LinkTokens.Claimed(token) is { } id && store.Get(id) is { } row && keys.Fits(token, LinkPurpose.AnswerFinder, id, row.Secret)
+    protected override FinderReplyStore.Row? Find(string key) =>
+        LinkTokens.Claimed(key) is { } id && store.Get(id) is { } row && keys.Fits(key, LinkPurpose.AnswerFinder, id, row.Secret)
         && MailAddressAttribute.Fits(row.Contact) ? row : null;
 }

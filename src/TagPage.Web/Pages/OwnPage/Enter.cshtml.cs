@@ -21,9 +21,9 @@ public sealed class EnterModel(OwnPageLinkStore links, OwnPageSessionStore sessi
 
     public OwnPagePhrases Say => OwnPageWords.Of(Spoken.Language);
 
-    protected override OwnPageLinkStore.Row? Find(string token)
+    protected override OwnPageLinkStore.Row? Find(string key)
     {
-        var link = links.Of(token);
+        var link = links.Of(key);
         Spoken = OwnPageWords.Settle(HttpContext, link?.Language);
         return link;
     }

@@ -25,9 +25,9 @@ public sealed class IndexModel(ReminderStore store, AnswerStore answers, ShopSto
 
     private Language Language => PageLanguage.Of(HttpContext).Language;
 
-    protected override ReminderStore.Row? Find(string token)
+    protected override ReminderStore.Row? Find(string key)
     {
-        var reminder = store.Of(token);
+        var reminder = store.Of(key);
         if (reminder is not null)
             _rackets = store.Rackets(reminder.Id);
         return reminder;

@@ -17,7 +17,7 @@ public sealed class StopModel(ReminderStore store, AnswerStore answers, ShopStor
 
     public ShopDetails Shop => shops.Get();
 
-    protected override ReminderStore.Row? Find(string token) => store.OfStop(token);
+    protected override ReminderStore.Row? Find(string key) => store.OfStop(key);
 
     public void OnPost()
     {
