@@ -2,14 +2,31 @@ using System.Globalization;
 using Dapper;
 using TagPage.Core.Forecast.Learning;
 using TagPage.Core.Strings;
+using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.DueDates;
 
 /// <summary>Asks before a reading is saved: whether it lies far from what is expected of the strings that were measured.</summary>
-public sealed class DoubtStore(Database database, ShopStore shops)
+public sealed class DoubtStore(Database database, UsualStore usual, ShopStore shops)
 {
+    /// <summary>All that is odd about a reading; the number itself for one reason at most.</summary>
+    /// <param name="bed">The strings that were measured.</param>
+    /// <param name="today">The shop's day.</param>
+    /// <param name="input">As far as it was typed.</param>
+    /// <param name="places">The entry's properties for day, number and instrument.</param>
+    public IReadOnlyList<Oddity> Oddities(
+        MeasuredBed bed, DateOnly today, (DateOnly? Day, string? Time, decimal? Value, long? Instrument) input, (string Day, string Value, string Instrument) places)
+    {
+        var odd = ReadingRules.Oddities(bed, today, input.Day, input.Value, input.Instrument, places);
+        if (odd.Any(oddity => oddity.Field == places.Value))
+            return odd;
+        Oddity? number = Of(bed.JobId, input.Day, input.Time, input.Instrument, input.Value, places.Value);
+        number ??= usual.Of(bed.RacketId, input.Instrument, input.Value, places.Value);
+        return number is null ? odd : [.. odd, number];
+    }
+
     private sealed record First : ForecastRow
     {
         public Material Material { get; init; }

@@ -136,10 +136,10 @@ internal static class ImportRowStore
 
     private const string JobSql = """
         INSERT INTO job (id, ticket, racket_id, state, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by, mains_tension,
-                         crosses_tension, tension_unit, pre_stretch_percent, pieces, received_on, received_where, promised_for,
+                         crosses_tension, tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces, received_on, received_where, promised_for,
                          strung_on, strung_by, machine, collected_on, price_minor, paid_on, note, ended_on, ended_how)
         VALUES (@Id, @Ticket, @RacketId, @StateName, @MainsId, @CrossesId, @MainsSupplier, @CrossesSupplier, @MainsTension,
-                @CrossesTension, @TensionUnitName, @PreStretchPercent, @Pieces, @ReceivedOn, @ReceivedWhere, @PromisedFor,
+                @CrossesTension, @TensionUnitName, @MainsPreStretch, @CrossesPreStretch, @Pieces, @ReceivedOn, @ReceivedWhere, @PromisedFor,
                 @StrungOn, @StrungBy, @Machine, @CollectedOn, @PriceMinor, @PaidOn, @Note, @EndedOn, @EndedHowName)
         """;
 

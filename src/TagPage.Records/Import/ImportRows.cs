@@ -125,7 +125,8 @@ public sealed record JobRow : ImportRow
     public decimal CrossesTension { get; init; }
     public TensionUnit TensionUnit { get; init; }
     public string TensionUnitName => TensionUnit.ToString();
-    public int PreStretchPercent { get; init; }
+    public int MainsPreStretch { get; init; }
+    public int CrossesPreStretch { get; init; }
     public int Pieces { get; init; }
     public DateOnly ReceivedOn { get; init; }
     public string ReceivedWhere { get; init; } = "";

@@ -46,7 +46,7 @@ public sealed class EditJobStore(Database database, ShopStore shops, ShopClock c
         UPDATE job
         SET state = @State, mains_id = @MainsId, crosses_id = @CrossesId, mains_supplied_by = @MainsSuppliedBy,
             crosses_supplied_by = @CrossesSuppliedBy, mains_tension = @MainsTension, crosses_tension = @CrossesTension,
-            tension_unit = @TensionUnit, pre_stretch_percent = @PreStretchPercent, pieces = @Pieces,
+            tension_unit = @TensionUnit, mains_pre_stretch = @MainsPreStretch, crosses_pre_stretch = @CrossesPreStretch, pieces = @Pieces,
             received_on = @ReceivedOn, received_where = @ReceivedWhere, promised_for = @PromisedFor,
             strung_on = @StrungOn, strung_by = @StrungBy, machine = @Machine, collected_on = @CollectedOn,
             price_minor = @PriceMinor, paid_on = @PaidOn, note = @Note, ended_on = @EndedOn, ended_how = @EndedHow,

@@ -16,7 +16,10 @@ public record JobEntry
     public decimal MainsTension { get; init; }
     public decimal? CrossesTension { get; init; }
     public TensionUnit TensionUnit { get; init; }
-    public int? PreStretchPercent { get; init; }
+
+    /// <summary>Per cent; null for none, and for the crosses for the mains'.</summary>
+    public int? MainsPreStretch { get; init; }
+    public int? CrossesPreStretch { get; init; }
     public int Pieces { get; init; } = 2;
     public DateOnly ReceivedOn { get; init; }
     public string? ReceivedWhere { get; init; }
@@ -29,6 +32,8 @@ public record JobEntry
     internal JobOrder Order => new()
     {
         MainsId = MainsId,
+        CrossesId = CrossesId,
+        Pieces = Pieces,
         NewString = NewString,
         MainsTension = new Tension(MainsTension, TensionUnit),
         CrossesTension = CrossesTension is { } crosses ? new Tension(crosses, TensionUnit) : null,

@@ -9,6 +9,10 @@ namespace TagPage.Records.Jobs;
 public sealed record JobOrder
 {
     public long? MainsId { get; init; }
+
+    /// <summary>Null for the mains'.</summary>
+    public long? CrossesId { get; init; }
+    public int Pieces { get; init; } = 2;
     public NewStringEntry NewString { get; init; } = new();
     public Tension? MainsTension { get; init; }
 
@@ -22,6 +26,8 @@ public sealed record JobOrder
     {
         if (MainsId is null && !(NewString.IsGiven && NewString.Place != NewStringPlace.Crosses))
             yield return new MainsMissing();
+        if (Pieces == 1 && AreTwo)
+            yield return new OnePieceOfTwo();
         if (!NewString.IsGiven)
             yield break;
         if (string.IsNullOrWhiteSpace(NewString.Name))
@@ -31,6 +37,15 @@ public sealed record JobOrder
         if (NewString.GaugeMm is null)
             yield return new NewStringGaugeless();
     }
+
+    /// <summary>Whether mains and crosses are different strings.</summary>
+    private bool AreTwo => (NewString.IsGiven, NewString.Place) switch
+    {
+        (true, NewStringPlace.Both) => false,
+        (true, NewStringPlace.Crosses) => true,
+        (true, _) => CrossesId is not null,
+        _ => CrossesId is not null && CrossesId != MainsId,
+    };
 
     private IEnumerable<Refusal> Tensions(Sport sport) =>
         from typed in Typed(sport)

@@ -8,6 +8,9 @@ namespace TagPage.Records.Jobs;
 /// <summary>Neither a string of the catalogue nor a new one for the mains.</summary>
 public sealed record MainsMissing() : Refusal(nameof(JobEntry.MainsId));
 
+/// <summary>One piece cannot be two strings.</summary>
+public sealed record OnePieceOfTwo() : Refusal(nameof(JobEntry.Pieces));
+
 public sealed record NewStringUnnamed() : Refusal($"{nameof(JobEntry.NewString)}.{nameof(NewStringEntry.Name)}");
 
 /// <summary>Nobody says what the new string is made of.</summary>

@@ -14,7 +14,7 @@ public sealed record JobRow
         player, junior, client_id, client, client_mail, client_phone, client_language, payer,
         mains_id, mains_name, mains_material, mains_gauge_mm, mains_supplied_by, mains_tension,
         crosses_id, crosses_name, crosses_material, crosses_gauge_mm, crosses_supplied_by, crosses_tension,
-        tension_unit, pre_stretch_percent, pieces, received_on, received_where, promised_for, strung_on, strung_by, machine,
+        tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces, received_on, received_where, promised_for, strung_on, strung_by, machine,
         told_ready_at, collected_on, price_minor, paid_on, note, ended_on, ended_how,
         asked_in, asked_words, expected, drop_off_where, drop_off_by, needed_by, reading, instrument_id, instrument
         """;
@@ -53,7 +53,8 @@ public sealed record JobRow
     public Supplier CrossesSuppliedBy { get; init; }
     public decimal CrossesTension { get; init; }
     public TensionUnit TensionUnit { get; init; }
-    public int PreStretchPercent { get; init; }
+    public int MainsPreStretch { get; init; }
+    public int CrossesPreStretch { get; init; }
     public int Pieces { get; init; }
 
     public DateOnly ReceivedOn { get; init; }

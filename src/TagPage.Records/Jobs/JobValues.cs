@@ -13,7 +13,8 @@ internal record JobValues
     public decimal MainsTension { get; }
     public decimal CrossesTension { get; }
     public string TensionUnit { get; }
-    public int PreStretchPercent { get; }
+    public int MainsPreStretch { get; }
+    public int CrossesPreStretch { get; }
     public int Pieces { get; }
     public DateOnly ReceivedOn { get; }
     public string ReceivedWhere { get; }
@@ -30,7 +31,8 @@ internal record JobValues
         MainsTension = input.MainsTension;
         CrossesTension = input.CrossesTension ?? MainsTension;
         TensionUnit = input.TensionUnit.ToString();
-        PreStretchPercent = input.PreStretchPercent ?? 0;
+        MainsPreStretch = input.MainsPreStretch ?? 0;
+        CrossesPreStretch = input.CrossesPreStretch ?? MainsPreStretch;
         Pieces = input.Pieces;
         ReceivedOn = input.ReceivedOn;
         ReceivedWhere = input.ReceivedWhere ?? "";

@@ -87,10 +87,10 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
 
     private const string AddSql = $"""
         INSERT INTO job (ticket, racket_id, state, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by,
-                         mains_tension, crosses_tension, tension_unit, pre_stretch_percent, pieces,
+                         mains_tension, crosses_tension, tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces,
                          received_on, received_where, promised_for, price_minor, note)
         VALUES ({RequestedJob.NextTicket}, @RacketId, 'Waiting', @MainsId, @CrossesId, @MainsSuppliedBy,
-                @CrossesSuppliedBy, @MainsTension, @CrossesTension, @TensionUnit, @PreStretchPercent, @Pieces,
+                @CrossesSuppliedBy, @MainsTension, @CrossesTension, @TensionUnit, @MainsPreStretch, @CrossesPreStretch, @Pieces,
                 @ReceivedOn, @ReceivedWhere, @PromisedFor, @PriceMinor, @Note)
         RETURNING id
         """;

@@ -27,9 +27,9 @@ internal static class RequestedJob
 
     private const string MakeSql = $"""
         INSERT INTO job (ticket, racket_id, state, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by,
-                         mains_tension, crosses_tension, tension_unit, pre_stretch_percent, pieces, received_on, price_minor)
+                         mains_tension, crosses_tension, tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces, received_on, price_minor)
         SELECT {NextTicket}, racket_id, 'Waiting', mains_id, crosses_id, mains_supplied_by,
-               crosses_supplied_by, mains_tension, crosses_tension, tension_unit, pre_stretch_percent, pieces, @today, price_minor
+               crosses_supplied_by, mains_tension, crosses_tension, tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces, @today, price_minor
         FROM job
         WHERE racket_id = @racketId AND state <> 'Cancelled'
         ORDER BY COALESCE(strung_on, received_on) DESC, id DESC

@@ -43,14 +43,14 @@ public static class ExportPlan
         new("tag", $"racket_id IN ({Rackets})", "code state racket_id made_at linked_at retired_at found_blocked_at", "roll_id"),
         new("job", $"id IN ({Jobs})",
             "id ticket racket_id state mains_id crosses_id mains_supplied_by crosses_supplied_by mains_tension crosses_tension tension_unit "
-            + "pre_stretch_percent pieces received_on received_where promised_for strung_on strung_by machine collected_on price_minor paid_on note "
+            + "mains_pre_stretch crosses_pre_stretch pieces received_on received_where promised_for strung_on strung_by machine collected_on price_minor paid_on note "
             + "told_ready_at ended_on ended_how hours_played label_date", "version"),
         new("job_request", $"job_id IN ({Jobs})", "job_id asked_in asked_words expected drop_off_where drop_off_by needed_by"),
         new("reading", $"job_id IN ({Jobs})", "id job_id first taken_on taken_at instrument_id value hours doubtful note"),
         new("feel", $"job_id IN ({Jobs})", "job_id bed more_spin more_control more_comfort note said_on"),
         new("string_kind", $"id IN (SELECT mains_id FROM job WHERE id IN ({Jobs}) UNION SELECT crosses_id FROM job WHERE id IN ({Jobs}))",
             "id name material gauge_mm", "offered note version"),
-        new("instrument", $"id IN (SELECT instrument_id FROM reading WHERE job_id IN ({Jobs}))", "id name scale", "version"),
+        new("instrument", $"id IN (SELECT instrument_id FROM reading WHERE job_id IN ({Jobs}))", "id name scale kind", "version"),
         new("reminder", "client_id = @client", "id made_at expires_at sent_how sent_at mail_fate discarded", "client_id secret stop_secret"),
         new("reminder_racket", $"reminder_id IN ({Reminders})",
             "reminder_id racket_id due answer answered_at answered_by weeks elsewhere_on wish_strings wish_tension wish_note job_id", "state_before elsewhere_before"),

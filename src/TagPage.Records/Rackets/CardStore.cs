@@ -51,7 +51,8 @@ public sealed class CardStore(Database database)
         public decimal MainsTension { get; init; }
         public decimal CrossesTension { get; init; }
         public TensionUnit TensionUnit { get; init; }
-        public int PreStretchPercent { get; init; }
+        public int MainsPreStretch { get; init; }
+        public int CrossesPreStretch { get; init; }
         public decimal? Reading { get; init; }
         public string? Instrument { get; init; }
         public ReadingScale? Scale { get; init; }
@@ -88,7 +89,7 @@ public sealed class CardStore(Database database)
     private const string JobsSql = """
         SELECT j.id, j.ticket, j.state, j.received_on, j.strung_on, j.strung_by, m.name AS mains_name,
                m.gauge_mm AS mains_gauge_mm, x.name AS crosses_name, x.gauge_mm AS crosses_gauge_mm,
-               j.mains_tension, j.crosses_tension, j.tension_unit, j.pre_stretch_percent, g.value AS reading,
+               j.mains_tension, j.crosses_tension, j.tension_unit, j.mains_pre_stretch, j.crosses_pre_stretch, g.value AS reading,
                i.name AS instrument, i.scale, j.ended_on, j.ended_how, j.price_minor, j.paid_on, j.note
         FROM job j
         JOIN string_kind m ON m.id = j.mains_id

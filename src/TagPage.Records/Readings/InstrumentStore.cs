@@ -15,12 +15,15 @@ public sealed class InstrumentStore(Database database, TimeProvider clock)
         public ReadingScale Scale { get; init; }
         public int Version { get; init; }
         public int Readings { get; init; }
+
+        /// <summary>Households' phones, which hear pitch and nothing else.</summary>
+        public bool IsPhones { get; init; }
     }
 
     public IReadOnlyList<Row> List() => database.Read(c => c.Query<Row>(ListSql).ToList());
 
     private const string ListSql = """
-        SELECT i.id, i.name, i.scale, i.version, (SELECT COUNT(*) FROM reading g WHERE g.instrument_id = i.id) AS readings
+        SELECT i.id, i.name, i.scale, i.version, i.kind = 'Phones' AS is_phones, (SELECT COUNT(*) FROM reading g WHERE g.instrument_id = i.id) AS readings
         FROM instrument i
         ORDER BY i.name COLLATE NOCASE
         """;
@@ -30,7 +33,7 @@ public sealed class InstrumentStore(Database database, TimeProvider clock)
     private static Row? Get(SqliteConnection connection, long id) => connection.QuerySingleOrDefault<Row>(GetSql, new { id });
 
     private const string GetSql = """
-        SELECT i.id, i.name, i.scale, i.version, (SELECT COUNT(*) FROM reading g WHERE g.instrument_id = i.id) AS readings
+        SELECT i.id, i.name, i.scale, i.version, i.kind = 'Phones' AS is_phones, (SELECT COUNT(*) FROM reading g WHERE g.instrument_id = i.id) AS readings
         FROM instrument i
         WHERE i.id = @id
         """;
@@ -45,7 +48,7 @@ public sealed class InstrumentStore(Database database, TimeProvider clock)
     {
         if (!who.IsShop || Get(c, id) is not { } row)
             return new Outcome.Absent();
-        if (row.Readings > 0 && row.Scale != input.Scale)
+        if ((row.Readings > 0 || row.IsPhones) && row.Scale != input.Scale)
             return new Outcome.Refused(new InstrumentInUse());
         if (Taken(c, id, input) is { } taken)
             return taken;

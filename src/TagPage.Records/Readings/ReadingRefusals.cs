@@ -2,7 +2,7 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Readings;
 
-/// <summary>Readings were taken on the instrument, so that its scale stays.</summary>
+/// <summary>Readings were taken on the instrument, or it is households' phones, so that its scale stays.</summary>
 public sealed record InstrumentInUse() : Refusal(nameof(InstrumentEntry.Scale));
 
 public sealed record InstrumentNameTaken() : Refusal(nameof(InstrumentEntry.Name));

@@ -1,6 +1,5 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
-using TagPage.Core.Strings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
@@ -12,7 +11,10 @@ namespace TagPage.Records.Readings;
 /// </summary>
 public sealed class ReadingStore(Database database, ShopClock clock)
 {
-    /// <summary>What readings of households are taken on. They are never compared with those of the shop's instruments.</summary>
+    /// <summary>
+    /// What readings of households are taken on, as it is called until the shop calls it something else. They are never compared
+    /// with those of the shop's instruments.
+    /// </summary>
     public const string Phones = "Clients’ phones";
 
     /// <summary>The shop measures any strings that were put in, the household those that are in a racket of theirs.</summary>
@@ -59,7 +61,7 @@ public sealed class ReadingStore(Database database, ShopClock clock)
 
     /// <summary>What the household measured on strings, the oldest first.</summary>
     public IReadOnlyList<Pitch> Pitches(Who who, long job) =>
-        database.Read(c => c.Query<Pitch>(PitchesSql, new { who.ClientId, job, Phones }).AsList());
+        database.Read(c => c.Query<Pitch>(PitchesSql, new { who.ClientId, job }).AsList());
 
     private const string PitchesSql = """
         SELECT g.taken_on, g.value
@@ -68,7 +70,7 @@ public sealed class ReadingStore(Database database, ShopClock clock)
         JOIN job j ON j.id = g.job_id
         JOIN racket r ON r.id = j.racket_id
         JOIN player p ON p.id = r.player_id
-        WHERE j.id = @job AND p.client_id = @ClientId AND i.name = @Phones
+        WHERE j.id = @job AND p.client_id = @ClientId AND i.kind = 'Phones'
         ORDER BY g.taken_on, g.id
         """;
 
@@ -108,11 +110,13 @@ public sealed class ReadingStore(Database database, ShopClock clock)
     internal static bool HasInstrument(SqliteConnection connection, long? id) =>
         connection.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM instrument WHERE id = @id)", new { id });
 
-    private static long PhonesId(SqliteConnection connection) => connection.ExecuteScalar<long>(PhonesSql, new { Phones, Scale = nameof(ReadingScale.Hertz) });
+    private static long PhonesId(SqliteConnection connection) => connection.ExecuteScalar<long>(PhonesSql, new { Phones });
 
     private const string PhonesSql = """
-        INSERT INTO instrument (name, scale) VALUES (@Phones, @Scale) ON CONFLICT DO NOTHING;
-        SELECT id FROM instrument WHERE name = @Phones;
+        INSERT INTO instrument (name, scale, kind)
+        SELECT @Phones || CASE WHEN EXISTS (SELECT 1 FROM instrument WHERE name = @Phones) THEN ' ' || (SELECT MAX(id) + 1 FROM instrument) ELSE '' END, 'Hertz', 'Phones'
+        WHERE NOT EXISTS (SELECT 1 FROM instrument WHERE kind = 'Phones');
+        SELECT id FROM instrument WHERE kind = 'Phones';
         """;
 
     private const string AddSql = $"""

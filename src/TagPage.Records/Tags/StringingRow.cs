@@ -15,7 +15,8 @@ public sealed record StringingRow
     public decimal CrossesGaugeMm { get; init; }
     public decimal CrossesTension { get; init; }
     public TensionUnit TensionUnit { get; init; }
-    public int PreStretchPercent { get; init; }
+    public int MainsPreStretch { get; init; }
+    public int CrossesPreStretch { get; init; }
     public int Pieces { get; init; }
     public decimal? Reading { get; init; }
     public ReadingScale? Scale { get; init; }
@@ -25,7 +26,7 @@ public sealed record StringingRow
 
     /// <summary>For a SELECT from <c>job j</c> with <see cref="Joins"/>.</summary>
     internal const string Columns = """
-        j.id AS job_id, j.strung_on, j.mains_tension, j.crosses_tension, j.tension_unit, j.pre_stretch_percent, j.pieces,
+        j.id AS job_id, j.strung_on, j.mains_tension, j.crosses_tension, j.tension_unit, j.mains_pre_stretch, j.crosses_pre_stretch, j.pieces,
         m.name AS mains, m.gauge_mm AS mains_gauge_mm, x.name AS crosses, x.gauge_mm AS crosses_gauge_mm,
         d.value AS reading, i.scale, COUNT(*) OVER () AS in_all
         """;

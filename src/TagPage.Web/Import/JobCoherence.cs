@@ -20,6 +20,7 @@ internal static class JobCoherence
         CheckOrder(row, C.EndedOn, job.EndedOn, job.StrungOn, "it was strung");
         CheckEnd(row);
         CheckReading(row);
+        CheckPieces(row, job);
         CheckTension(row, context, job, C.MainsTension, job.MainsTension);
         if (!row.IsEmpty(C.CrossesTension))
             CheckTension(row, context, job, C.CrossesTension, job.CrossesTension);
@@ -66,6 +67,12 @@ internal static class JobCoherence
             row.Refuse(C.Reading, "Enter the reading, or leave the instrument empty.");
         if (!row.IsEmpty(C.Reading) && row.IsEmpty(C.StrungOn))
             row.Refuse(C.Reading, "A reading is taken right after stringing: leave this empty, or fill in strung_on.");
+    }
+
+    private static void CheckPieces(SheetRow row, JobRow job)
+    {
+        if (job is { Pieces: 1, Mains: { } mains, Crosses: { } crosses } && mains != crosses)
+            row.Refuse(C.Pieces, "One piece is one string: enter 2, or leave crosses_string empty.");
     }
 
     /// <summary>A tension no machine pulls is refused; one outside the sport's usual range is pointed out, since it can crack a frame.</summary>

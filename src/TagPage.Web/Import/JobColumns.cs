@@ -17,7 +17,8 @@ internal static class JobColumns
     public static readonly Column<decimal?> MainsTension = new("mains_tension", Kinds.Number(1, 100, 2), "As set on the machine.") { Needed = true };
     public static readonly Column<decimal?> CrossesTension = new("crosses_tension", Kinds.Number(1, 100, 2), "Empty means the same as the mains.");
     public static readonly Column<TensionUnit?> TensionUnit = new("tension_unit", Kinds.OneOf<TensionUnit>(), "Empty means the shop's own unit.");
-    public static readonly Column<int?> PreStretch = new("pre_stretch_percent", Kinds.Whole(0, 30), "Empty means 0.");
+    public static readonly Column<int?> MainsPreStretch = new("mains_pre_stretch_percent", Kinds.Whole(0, 30), "Empty means 0.");
+    public static readonly Column<int?> CrossesPreStretch = new("crosses_pre_stretch_percent", Kinds.Whole(0, 30), "Empty means the same as the mains.");
     public static readonly Column<int?> Pieces = new("pieces", Kinds.Whole(1, 2), "One piece or two. Empty means 2.");
     public static readonly Column<DateOnly?> ReceivedOn = new("received_on", Kinds.Day, "The day it came in. Empty means the day it was strung.");
     public static readonly Column<string> ReceivedWhere = new("received_where", Kinds.Line(60), "Shop, club desk, …");
@@ -36,7 +37,7 @@ internal static class JobColumns
 
     public static IReadOnlyList<Column> All { get; } =
     [
-        Ticket, Racket, State, Mains, Crosses, MainsBy, CrossesBy, MainsTension, CrossesTension, TensionUnit, PreStretch, Pieces, ReceivedOn,
-        ReceivedWhere, PromisedFor, StrungOn, StrungBy, Machine, CollectedOn, Price, PaidOn, Reading, Instrument, Note, EndedOn, EndedHow,
+        Ticket, Racket, State, Mains, Crosses, MainsBy, CrossesBy, MainsTension, CrossesTension, TensionUnit, MainsPreStretch, CrossesPreStretch, Pieces,
+        ReceivedOn, ReceivedWhere, PromisedFor, StrungOn, StrungBy, Machine, CollectedOn, Price, PaidOn, Reading, Instrument, Note, EndedOn, EndedHow,
     ];
 }

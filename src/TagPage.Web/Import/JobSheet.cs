@@ -19,6 +19,7 @@ internal static class JobSheet
         var mains = context.Batch.Strings.Find(row, C.Mains, StringSheet.File);
         var mainsBy = row.Get(C.MainsBy) ?? Supplier.Shop;
         var mainsTension = row.Get(C.MainsTension) ?? 0;
+        var mainsPreStretch = row.Get(C.MainsPreStretch) ?? 0;
         var job = new JobRow
         {
             Line = row.Line,
@@ -32,7 +33,8 @@ internal static class JobSheet
             MainsTension = mainsTension,
             CrossesTension = row.Get(C.CrossesTension) ?? mainsTension,
             TensionUnit = row.Get(C.TensionUnit) ?? context.Shop.TensionUnit,
-            PreStretchPercent = row.Get(C.PreStretch) ?? 0,
+            MainsPreStretch = mainsPreStretch,
+            CrossesPreStretch = row.Get(C.CrossesPreStretch) ?? mainsPreStretch,
             Pieces = row.Get(C.Pieces) ?? 2,
             ReceivedOn = ReceivedOn(row, context, strungOn),
             ReceivedWhere = row.Get(C.ReceivedWhere) ?? "",

@@ -18,6 +18,14 @@ public static class Formats
     /// <summary>A string as it is asked for: Heron Spin 1.25.</summary>
     public static string StringName(string name, decimal gaugeMm) => $"{name} {gaugeMm.ToString("0.00#", CultureInfo.InvariantCulture)}";
 
+    /// <summary>Mains before crosses in per cent, 10 / 5; one number where they are alike, null where there is none.</summary>
+    public static string? PreStretch(int mains, int crosses) => (mains, crosses) switch
+    {
+        (0, 0) => null,
+        _ when mains == crosses => $"{mains}",
+        _ => $"{mains} / {crosses}",
+    };
+
     /// <summary>Minor units to an amount with its currency: 2450 → 24.50 GBP.</summary>
     public static string Money(long minor, ShopDetails shop) => $"{Amount(minor, shop)} {shop.Currency}";
 

@@ -46,6 +46,7 @@ internal static class JobRefusalWords
         StringUnknown => "Choose a string from the list.",
         StringIsOther other => $"{other.Name} in this gauge is already in the catalogue as {EnglishNames.Of(other.Material)}.",
         MainsMissing => "Choose the string of the mains, or write a new one below.",
+        OnePieceOfTwo => "One piece is one string. Choose two pieces, or the mains’ string for the crosses too.",
         NewStringUnnamed => "Enter the new string's name.",
         NewStringOfNothing => "Choose what the new string is made of.",
         NewStringGaugeless => "Enter the new string's diameter in mm, like 1.25.",

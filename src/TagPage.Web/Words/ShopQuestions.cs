@@ -26,6 +26,8 @@ public static class ShopQuestions
             $"Right after stringing it was read on {first}. Two instruments cannot be compared, so nothing is learned from this reading. Choose the first one, or tick below to keep it.",
         TensionGained gained =>
             $"That is {Percent(gained.Percent)} % more tension than right after stringing ({Formats.Number(gained.First)}), and strings do not gain any. Read again without dampener, or tick below to keep it.",
+        ReadingFar far =>
+            $"{Formats.Number(far.Value)} is far from {Formats.Number(far.Usual)}, which {(far.Instrument is null ? "was read on this racket" : $"is usual on {far.Instrument}")}. Look at the number and the instrument, or tick below to keep it.",
         ReadingDoubtful doubt =>
             $"{Formats.Number(doubt.First)} before, {Formats.Number(doubt.Value)} now: is that right? It lies far from what was expected of these strings. Read again without dampener, or tick below to keep it; it teaches nothing until you say that it counts.",
         TensionGone gone =>

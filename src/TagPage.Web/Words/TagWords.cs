@@ -108,7 +108,7 @@ public sealed class TagWords(Language language)
     {
         language.Day(row.StrungOn),
         row.Pieces == 1 ? _words.OnePiece : "",
-        row.PreStretchPercent > 0 ? _words.PreStretched.Fill(("percent", $"{row.PreStretchPercent}")) : "",
+        Formats.PreStretch(row.MainsPreStretch, row.CrossesPreStretch) is { } stretched ? _words.PreStretched.Fill(("percent", stretched)) : "",
     }.Where(part => part.Length > 0));
 
     public string Reading(decimal reading, ReadingScale? scale) => _words.RightAfter.Fill(("reading",

@@ -17,7 +17,7 @@ public sealed class DoubtfulReadingTests : IDisposable
     {
         new DueDateKeeper(_street.Database, _street.Time).Attach();
         _store = new ReadingStore(_street.Database, _street.Clock);
-        _doubts = new DoubtStore(_street.Database, new ShopStore(_street.Database));
+        _doubts = new DoubtStore(_street.Database, new UsualStore(_street.Database), new ShopStore(_street.Database));
         _street.Records.Change("UPDATE player SET rule = 'WhicheverFirst', times_a_week = 3, hours_a_time = 1.5");
         _street.Records.Reading(_street.Strung, 64);
     }

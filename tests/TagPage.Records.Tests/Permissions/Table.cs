@@ -119,7 +119,7 @@ internal static class Table
         new(ShopAndHousehold, (s, who) => s.Readings.Bed(who, s.Strung)),
         new(ShopAndHousehold, (s, who) => s.Readings.Add(who, s.Strung, new ReadingEntry { FormKey = Scene.Key, TakenOn = Street.Today, Value = 588, InstrumentId = 1 })),
         new(Shop, (s, who) => s.Readings.Get(who, s.Later)),
-        new(Household, (s, who) => s.Readings.Pitches(who, s.Strung), $"UPDATE instrument SET name = '{ReadingStore.Phones}'"),
+        new(Household, (s, who) => s.Readings.Pitches(who, s.Strung), "UPDATE instrument SET scale = 'Hertz', kind = 'Phones'"),
         new(Shop, (s, who) => s.Readings.Count(who, s.Later), "UPDATE reading SET doubtful = 1 WHERE first = 0"),
         new(Shop, (s, who) => s.Readings.Remove(who, s.Later)),
         new(ShopAndHousehold, (s, who) => s.Hours.Of(who, s.Racket)),

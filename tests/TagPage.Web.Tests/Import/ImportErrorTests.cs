@@ -67,6 +67,7 @@ public sealed class ImportErrorTests(ImportErrorTests.Shop house) : IClassFixtur
     [InlineData("jobs.csv", 2, "crosses_tension", "1e2", "Enter a number here, like 24.5, not “1e2”.")]
     [InlineData("jobs.csv", 2, "tension_unit", "stone", "Enter lb or kg, not “stone”.")]
     [InlineData("jobs.csv", 2, "pieces", "3", "Enter a whole number from 1 to 2, not “3”.")]
+    [InlineData("jobs.csv", 2, "pieces", "1", "One piece is one string: enter 2, or leave crosses_string empty.")]
     [InlineData("jobs.csv", 3, "received_on", "", "Enter the day it came in.")]
     [InlineData("jobs.csv", 2, "received_on", "2026-02-30", "Enter a date as 2027-03-14 (year-month-day), not “2026-02-30”.")]
     [InlineData("jobs.csv", 2, "strung_on", "2026-08-31", "This is before the day it came in, 1 Sep 2026. Correct one of the two.")]

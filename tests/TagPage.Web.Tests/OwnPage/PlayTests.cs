@@ -200,6 +200,19 @@ public sealed class PlayTests : IAsyncLifetime
         Assert.Contains("10 %", page.Document.QuerySelector("table")!.TextContent, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Shop_calls_the_phones_something_else_and_nothing_changes()
+    {
+        await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", "600"));
+        _shop.Records.Change("UPDATE instrument SET name = 'what they hear at home' WHERE scale = 'Hertz'; INSERT INTO instrument (name, scale) VALUES ('Clients’ phones', 'Hertz')");
+        _shop.Clock.Advance(TimeSpan.FromDays(14));
+
+        await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", "570"));
+
+        Assert.Equal("what they hear at home|2", _shop.Records.Text("SELECT i.name || '|' || COUNT(*) FROM reading g JOIN instrument i ON i.id = g.instrument_id WHERE g.first = 0 GROUP BY i.id"));
+        Assert.Contains("10 %", (await _phone.Open($"/my/reading/{_racket}")).Document.QuerySelector("table")!.TextContent, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("299")]
     [InlineData("1401")]

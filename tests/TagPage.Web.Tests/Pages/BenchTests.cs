@@ -55,6 +55,19 @@ public sealed class BenchTests : IDisposable
     }
 
     [Fact]
+    public async Task Racket_that_was_not_brought_yet_is_not_counted_as_to_string()
+    {
+        var (_, announced) = (Waiting("2026-11-26"), Waiting("2026-11-24"));
+        _shop.Records.Change("INSERT INTO job_request (job_id, asked_in) VALUES (@announced, 'OwnPage')", new { announced });
+
+        var heading = (await _shop.Owner().Open("/shop")).Document.QuerySelector("#open")!;
+
+        Assert.Equal("1", heading.QuerySelector(".count")!.TextContent);
+        Assert.Contains("1 not brought yet", heading.TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("late", heading.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Start_is_one_press_away()
     {
         var job = Waiting("2026-11-26");

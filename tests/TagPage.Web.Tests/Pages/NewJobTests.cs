@@ -127,7 +127,7 @@ public sealed class NewJobTests : IDisposable
     [InlineData("Input.CrossesTension", "1", "No machine pulls that. Enter a tension between 5 and 100 lb.")]
     [InlineData("Input.MainsId", "", "Choose the string of the mains, or write a new one below.")]
     [InlineData("Input.NewString.Name", "Marram", "Choose what the new string is made of.")]
-    [InlineData("Input.PreStretchPercent", "7.5", "Enter a whole number here, like 16.")]
+    [InlineData("Input.MainsPreStretch", "7.5", "Enter a whole number here, like 16.")]
     [InlineData("Input.Price", "24.505", "Enter the price in GBP like 24.50.")]
     [InlineData("Input.Price", "-3", "Enter the price in GBP like 24.50.")]
     [InlineData("Input.Price", "79228162514264337593543950335", "Enter the price in GBP like 24.50.")]
@@ -144,6 +144,52 @@ public sealed class NewJobTests : IDisposable
         Assert.Contains(sentence, answer.Errors);
         Assert.Equal("blue grommets", answer.Document.QuerySelector("[name='Input.Note']")!.TextContent);
         Assert.Equal(1, Jobs);
+    }
+
+    [Theory]
+    [InlineData("/shop/jobs/new?racket={0}")]
+    [InlineData("/shop/jobs/edit/{1}")]
+    public async Task One_piece_is_not_two_strings(string form)
+    {
+        var crosses = _shop.Records.Kind("Marram Soft", "Multifilament", 1.3m);
+        var (owner, before) = (_shop.Owner(), Job(_family.Job));
+        var address = string.Format(System.Globalization.CultureInfo.InvariantCulture, form, _family.Racket, _family.Job);
+
+        var answer = await owner.Send(await owner.Open(address), ("Input.CrossesId", $"{crosses}"), ("Input.Pieces", "1"));
+
+        Assert.Equal("One piece is one string. Choose two pieces, or the mains’ string for the crosses too.", Assert.Single(answer.Errors));
+        Assert.NotNull(answer.Document.QuerySelector("select[name='Input.Pieces'][aria-invalid]"));
+        Assert.Equal((1, before), (Jobs, Job(_family.Job)));
+    }
+
+    [Fact]
+    public async Task One_piece_with_a_new_string_for_one_half_is_refused_and_for_both_it_is_not()
+    {
+        var owner = _shop.Owner();
+        (string, string)[] marram = [("Input.NewString.Name", "Marram"), ("Input.NewString.Material", "Aramid"), ("Input.NewString.GaugeMm", "1.2"), ("Input.Pieces", "1")];
+
+        foreach (var place in new[] { "Mains", "Crosses" })
+            Assert.Single((await owner.Send(await owner.Open(Address), [.. marram, ("Input.CrossesId", $"{Job(_family.Job).CrossesId}"), ("Input.NewString.Place", place)])).Errors);
+        Assert.Equal((1, 1), (Jobs, _shop.Records.Count("string_kind")));
+
+        await owner.Send(await owner.Open(Address), [.. marram, ("Input.NewString.Place", "Both")]);
+        Assert.Equal(2, Jobs);
+    }
+
+    [Fact]
+    public async Task Pre_stretch_belongs_to_each_string_wherever_it_is_read()
+    {
+        var owner = _shop.Owner();
+        await owner.Send(await owner.Open($"/shop/jobs/edit/{_family.Job}"), ("Input.MainsPreStretch", "10"), ("Input.CrossesPreStretch", "0"));
+
+        Assert.Contains("pre-stretch 10 / 0 %", (await owner.Open($"/shop/jobs/{_family.Job}")).Main, StringComparison.Ordinal);
+        Assert.Contains("pre-stretched 10 / 0 %", (await owner.Open($"/shop/rackets/{_family.Racket}")).Main, StringComparison.Ordinal);
+        Assert.Contains("pre-stretched 10 / 0 %", (await _shop.Stranger().Open($"/t/{_family.Tag}")).Main, StringComparison.Ordinal);
+        var again = await owner.Send(await owner.Open(Address));
+        Assert.Contains("pre-stretch 10 / 0 %", (await owner.Open(again.Location!)).Main, StringComparison.Ordinal);
+
+        await owner.Send(await owner.Open($"/shop/jobs/edit/{_family.Job}"), ("Input.CrossesPreStretch", ""));
+        Assert.Contains("pre-stretch 10 %", (await owner.Open($"/shop/jobs/{_family.Job}")).Main, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -92,6 +92,41 @@ public sealed class ReadingTests : IDisposable
         Assert.Equal(0, Later);
     }
 
+    /// <summary>The same instrument read 588 Hz on another racket.</summary>
+    [Theory]
+    [InlineData("/shop/readings/new/{0}", "Input.Value", "Input.InstrumentId")]
+    [InlineData("/shop/jobs/strung/{1}", "Input.Reading", "Input.InstrumentId")]
+    [InlineData("/shop/jobs/edit/{0}", "Input.Reading", "Input.InstrumentId")]
+    [InlineData("/shop/jobs/new?racket={2}", "Input.OldReading", "Input.OldInstrumentId")]
+    public async Task Number_far_from_all_others_of_the_instrument_is_asked_about_on_every_form_and_kept_when_ticked(string form, string field, string on)
+    {
+        var other = _shop.Records.Job(_shop.Records.Racket(_shop.Records.Player(_shop.Records.Client("Ewan Lockyer"), "Bo Lockyer")), strungOn: new(2026, 11, 2));
+        _shop.Records.Change("INSERT INTO reading (job_id, first, taken_on, instrument_id, value) VALUES (@other, 1, '2026-11-02', 2, 588)", new { other });
+        var address = string.Format(System.Globalization.CultureInfo.InvariantCulture, form, _job, _shop.Records.Job(_shop.Records.Racket(_shop.Records.Player(_shop.Records.Client("Ada"), "Ada"))), _racket);
+        var owner = _shop.Owner();
+
+        var asked = await owner.Send(await owner.Open(address), (field, "31"), (on, "2"));
+
+        Assert.Contains(asked.Errors, error => error.StartsWith("31 is far from 588, which is usual on phone", StringComparison.Ordinal));
+        Assert.Equal(0, _shop.Records.Count("reading", "value = 31"));
+        await owner.Send(asked, ("Input.Confirmed", asked.Document.QuerySelector("#Input_Confirmed")!.GetAttribute("value")!));
+        Assert.Equal(1, _shop.Records.Count("reading", "value = 31"));
+    }
+
+    [Fact]
+    public async Task First_reading_far_from_what_was_read_later_on_the_same_strings_is_asked_about()
+    {
+        var owner = _shop.Owner();
+        await owner.Send(await owner.Open($"/shop/readings/new/{_job}"), ("Input.Value", "55"), ("Input.TakenOn", "2026-11-22"));
+
+        var asked = await owner.Send(await owner.Open($"/shop/jobs/edit/{_job}"), ("Input.Reading", "26"));
+
+        Assert.StartsWith("26 is far from 55, which was read on this racket", Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.Equal("62", _shop.Records.Text("SELECT value FROM reading WHERE first = 1"));
+        await owner.Send(await owner.Open($"/shop/jobs/edit/{_job}"), ("Input.Reading", "63"));
+        Assert.Equal("63", _shop.Records.Text("SELECT value FROM reading WHERE first = 1"));
+    }
+
     [Fact]
     public async Task Form_sent_twice_makes_one_reading()
     {

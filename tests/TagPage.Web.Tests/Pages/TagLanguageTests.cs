@@ -62,7 +62,7 @@ public sealed class TagLanguageTests : IDisposable
     [InlineData("UPDATE job SET ended_on = '2026-11-20', ended_how = 'Wear'")]
     [InlineData("DELETE FROM job")]
     [InlineData("UPDATE racket SET state = 'Resting'")]
-    [InlineData("UPDATE job SET strung_on = '2026-10-09', pieces = 1, pre_stretch_percent = 10")]
+    [InlineData("UPDATE job SET strung_on = '2026-10-09', pieces = 1, mains_pre_stretch = 10")]
     [InlineData("UPDATE racket SET own_date = '2026-11-25'")]
     public async Task Every_state_is_whole_in_every_language(string change)
     {

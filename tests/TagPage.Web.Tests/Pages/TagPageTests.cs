@@ -40,7 +40,7 @@ public sealed class TagPageTests : IDisposable
     public async Task Player_reads_what_is_strung_now()
     {
         _shop.Records.Reading(_job, 62);
-        _shop.Records.Change("UPDATE job SET pre_stretch_percent = 10, pieces = 1");
+        _shop.Records.Change("UPDATE job SET mains_pre_stretch = 10, crosses_pre_stretch = 10, pieces = 1");
 
         var page = await Scan();
 

@@ -301,7 +301,9 @@ CREATE TABLE job (
   mains_tension       REAL    NOT NULL CHECK (mains_tension > 0 AND mains_tension <= 100),
   crosses_tension     REAL    NOT NULL CHECK (crosses_tension > 0 AND crosses_tension <= 100),
   tension_unit        TEXT    NOT NULL CHECK (tension_unit IN ('Lb', 'Kg')),
-  pre_stretch_percent INTEGER NOT NULL DEFAULT 0 CHECK (pre_stretch_percent BETWEEN 0 AND 30),
+  -- Per cent.
+  mains_pre_stretch   INTEGER NOT NULL DEFAULT 0 CHECK (mains_pre_stretch BETWEEN 0 AND 30),
+  crosses_pre_stretch INTEGER NOT NULL DEFAULT 0 CHECK (crosses_pre_stretch BETWEEN 0 AND 30),
   pieces              INTEGER NOT NULL DEFAULT 2 CHECK (pieces IN (1, 2)),
   received_on         TEXT    NOT NULL CHECK (received_on GLOB '????-??-??'),
   received_where      TEXT    NOT NULL DEFAULT '' CHECK (length(received_where) <= 60),
@@ -324,7 +326,8 @@ CREATE TABLE job (
   CHECK ((state IN ('Strung', 'Collected')) = (strung_on IS NOT NULL)),
   CHECK ((state = 'Collected') = (collected_on IS NOT NULL)),
   CHECK ((ended_on IS NULL) = (ended_how IS NULL)),
-  CHECK (ended_on IS NULL OR strung_on IS NOT NULL)
+  CHECK (ended_on IS NULL OR strung_on IS NOT NULL),
+  CHECK (pieces = 2 OR mains_id = crosses_id)
 ) STRICT;
 CREATE INDEX job_by_racket  ON job (racket_id, strung_on DESC, id DESC);
 CREATE INDEX job_on_bench   ON job (state, promised_for, ticket) WHERE state IN ('Waiting', 'OnMachine', 'Strung');
@@ -409,8 +412,12 @@ CREATE TABLE instrument (
   id      INTEGER PRIMARY KEY AUTOINCREMENT,
   name    TEXT    NOT NULL UNIQUE COLLATE NOCASE CHECK (length(name) BETWEEN 1 AND 40),
   scale   TEXT    NOT NULL CHECK (scale IN ('Stiffness', 'Hertz')),
-  version INTEGER NOT NULL DEFAULT 1
+  -- Phones: the one that readings of households are taken on, whatever the shop calls it. It hears pitch.
+  kind    TEXT    NOT NULL DEFAULT 'Shop' CHECK (kind IN ('Shop', 'Phones')),
+  version INTEGER NOT NULL DEFAULT 1,
+  CHECK (kind = 'Shop' OR scale = 'Hertz')
 ) STRICT;
+CREATE UNIQUE INDEX instrument_of_phones ON instrument (kind) WHERE kind = 'Phones';
 
 -- The first reading of a job is taken right after stringing; later ones compare with it.
 CREATE TABLE reading (
@@ -443,7 +450,7 @@ SELECT j.id, j.ticket, j.state, j.version, j.racket_id, r.number, r.frame, r.tap
        c.language AS client_language, y.name AS payer,
        j.mains_id, m.name AS mains_name, m.material AS mains_material, m.gauge_mm AS mains_gauge_mm, j.mains_supplied_by, j.mains_tension,
        j.crosses_id, x.name AS crosses_name, x.material AS crosses_material, x.gauge_mm AS crosses_gauge_mm, j.crosses_supplied_by,
-       j.crosses_tension, j.tension_unit, j.pre_stretch_percent, j.pieces,
+       j.crosses_tension, j.tension_unit, j.mains_pre_stretch, j.crosses_pre_stretch, j.pieces,
        j.received_on, j.received_where, j.promised_for, j.strung_on, j.strung_by, j.machine, j.told_ready_at, j.collected_on,
        j.price_minor, j.paid_on, j.note, j.ended_on, j.ended_how,
        q.asked_in, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.expected, 0) AS expected,

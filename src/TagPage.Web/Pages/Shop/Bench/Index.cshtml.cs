@@ -27,7 +27,12 @@ public sealed class IndexModel(BenchStore bench, DueStore due, ClientRequestStor
 
     public ClientRequestStore.Part Requests { get; private set; } = new([], 0, null);
 
-    public int Late => Open.Count(j => j.PromisedFor < Today);
+    /// <summary>Announced, and still to be brought: nobody can string them yet.</summary>
+    public int Expected => Open.Count(j => j.Expected);
+
+    public int AtHand => Open.Count - Expected;
+
+    public int Late => Open.Count(j => !j.Expected && j.PromisedFor < Today);
 
     public int OnMachine => Open.Count(j => j.State == JobState.OnMachine);
 

@@ -10,7 +10,7 @@ public record JobInput
 {
     public long? MainsId { get; init; }
 
-    /// <summary>Null for the same string as the mains; likewise for the crosses' tension and supplier.</summary>
+    /// <summary>Null for the same string as the mains; likewise for the crosses' tension, pre-stretch and supplier.</summary>
     public long? CrossesId { get; init; }
 
     public NewStringInput NewString { get; init; } = new();
@@ -30,7 +30,10 @@ public record JobInput
     public string? Confirmed { get; init; }
 
     [Range(0, 30, ErrorMessage = "Enter a pre-stretch between 0 and 30 %.")]
-    public int? PreStretchPercent { get; init; }
+    public int? MainsPreStretch { get; init; }
+
+    [Range(0, 30, ErrorMessage = "Enter a pre-stretch between 0 and 30 %.")]
+    public int? CrossesPreStretch { get; init; }
 
     [Range(1, 2, ErrorMessage = "Choose one piece or two.")]
     public int Pieces { get; init; } = 2;
@@ -61,7 +64,8 @@ public record JobInput
         MainsTension = MainsTension!.Value,
         CrossesTension = CrossesTension,
         TensionUnit = TensionUnit,
-        PreStretchPercent = PreStretchPercent,
+        MainsPreStretch = MainsPreStretch,
+        CrossesPreStretch = CrossesPreStretch,
         Pieces = Pieces,
         ReceivedOn = ReceivedOn!.Value,
         ReceivedWhere = ReceivedWhere,
@@ -74,6 +78,8 @@ public record JobInput
     public JobOrder ToOrder() => new()
     {
         MainsId = MainsId,
+        CrossesId = CrossesId,
+        Pieces = Pieces,
         NewString = NewString.ToEntry(),
         MainsTension = MainsTension is { } mains ? new Tension(mains, TensionUnit) : null,
         CrossesTension = CrossesTension is { } crosses ? new Tension(crosses, TensionUnit) : null,

@@ -78,11 +78,7 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
     private IEnumerable<Oddity> OnBench => Saved.OpenTicket is { } ticket && !store.IsSent(Input.FormKey) ? [new OnBenchAlready(nameof(Input.ReceivedOn), ticket)] : [];
 
     private IReadOnlyList<Oddity> ReadingOddities => Measured is { } bed && Input.OldReading is not null
-        ? ReadingRules.Oddities(bed, clock.Today, Input.OldEndedOn ?? Input.ReceivedOn, Input.OldReading, Input.OldInstrumentId,
+        ? doubts.Oddities(bed, clock.Today, (Input.OldEndedOn ?? Input.ReceivedOn, null, Input.OldReading, Input.OldInstrumentId),
             (nameof(Input.OldEndedOn), nameof(Input.OldReading), nameof(Input.OldInstrumentId)))
-            is { Count: > 0 } odd ? odd : Doubts(bed)
         : [];
-
-    private IReadOnlyList<Oddity> Doubts(MeasuredBed bed) =>
-        doubts.Of(bed.JobId, Input.OldEndedOn ?? Input.ReceivedOn, null, Input.OldInstrumentId, Input.OldReading, nameof(Input.OldReading)) is { } doubt ? [doubt] : [];
 }

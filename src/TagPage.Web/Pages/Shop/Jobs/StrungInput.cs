@@ -23,6 +23,9 @@ public sealed record StrungInput
     /// <summary>How the previous strings ended, if nobody has noted it yet.</summary>
     public BedEnd OldEndedHow { get; init; } = BedEnd.CutOut;
 
+    /// <summary>What the form asked about and the owner confirmed.</summary>
+    public string? Confirmed { get; init; }
+
     public StrungEntry ToEntry() => new()
     {
         StrungOn = StrungOn!.Value,

@@ -29,10 +29,6 @@ public sealed class NewModel(ReadingStore store, DoubtStore doubts, JobChoicesRe
             _ => this.GoOn($"/shop/rackets/{Saved.RacketId}#readings", "The reading is saved."));
     }
 
-    private IReadOnlyList<Oddity> Oddities => ReadingRules.Oddities(
-        Saved, clock.Today, Input.TakenOn, Input.Value, Input.InstrumentId, (nameof(Input.TakenOn), nameof(Input.Value), nameof(Input.InstrumentId)))
-        is { Count: > 0 } odd ? odd : Doubts;
-
-    private IReadOnlyList<Oddity> Doubts =>
-        doubts.Of(Id, Input.TakenOn, Input.TakenAt, Input.InstrumentId, Input.Value, nameof(Input.Value)) is { } doubt ? [doubt] : [];
+    private IReadOnlyList<Oddity> Oddities => doubts.Oddities(
+        Saved, clock.Today, (Input.TakenOn, Input.TakenAt, Input.Value, Input.InstrumentId), (nameof(Input.TakenOn), nameof(Input.Value), nameof(Input.InstrumentId)));
 }

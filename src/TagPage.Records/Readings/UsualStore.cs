@@ -1,0 +1,68 @@
+using Dapper;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Readings;
+
+/// <summary>Asks before a reading is saved: whether it lies far from what else was read on that racket, or on that instrument.</summary>
+public sealed class UsualStore(Database database)
+{
+    /// <summary>
+    /// How many times more or less than the others' middle is far. Pitch goes with the square root of tension (Mersenne's law), so
+    /// that 1.5 in Hz is 2.25 in tension: a racket's own strings do not differ by that, nor other rackets of the sport by twice the
+    /// number. Common practice, no source.
+    /// </summary>
+    private const decimal OfRacket = 1.5m, OfInstrument = 2m;
+
+    private sealed record Other
+    {
+        public decimal Value { get; init; }
+        public bool Own { get; init; }
+        public string Instrument { get; init; } = "";
+    }
+
+    /// <param name="racket">Whose strings were measured.</param>
+    /// <param name="instrument">On what.</param>
+    /// <param name="value">The number read.</param>
+    /// <param name="place">The entry's property for it.</param>
+    /// <param name="firstOf">The job whose first reading it is and replaces.</param>
+    /// <returns>Null where nothing speaks against it.</returns>
+    public ReadingFar? Of(long racket, long? instrument, decimal? value, string place, long? firstOf = null)
+    {
+        if (instrument is null || value is not > 0)
+            return null;
+        var others = database.Read(c => c.Query<Other>(OthersSql, new { racket, instrument, firstOf }).AsList());
+        var own = others.Where(other => other.Own).ToList();
+        return own.Count > 0 ? Far(own, OfRacket) : Far(others, OfInstrument);
+
+        ReadingFar? Far(List<Other> those, decimal times)
+        {
+            if (those.OrderBy(other => other.Value).ElementAtOrDefault(those.Count / 2) is not { } middle)
+                return null;
+            var isFar = value > middle.Value * times || value * times < middle.Value;
+            return isFar ? new ReadingFar(place, value.Value, middle.Value, middle.Own ? null : middle.Instrument) : null;
+        }
+    }
+
+    // Of the newest: what an instrument said years ago says little, and a busy one has tens of thousands.
+    private const string OthersSql = """
+        SELECT g.value, 0 AS own, i.name AS instrument
+        FROM (SELECT id, job_id, first, instrument_id, value FROM reading WHERE instrument_id = @instrument ORDER BY id DESC LIMIT 200) g
+        JOIN instrument i ON i.id = g.instrument_id
+        JOIN job j ON j.id = g.job_id
+        JOIN racket r ON r.id = j.racket_id AND r.sport = (SELECT sport FROM racket WHERE id = @racket)
+        WHERE NOT (g.first = 1 AND g.job_id IS @firstOf)
+        UNION ALL
+        SELECT g.value, 1, i.name
+        FROM job j
+        JOIN reading g ON g.job_id = j.id AND g.instrument_id = @instrument
+        JOIN instrument i ON i.id = g.instrument_id
+        WHERE j.racket_id = @racket AND NOT (g.first = 1 AND g.job_id IS @firstOf)
+        """;
+}
+
+/// <summary>Far from the others.</summary>
+/// <param name="Place">The entry's property.</param>
+/// <param name="Value">The number read.</param>
+/// <param name="Usual">The middle of the others.</param>
+/// <param name="Instrument">On which all others were read; null where they are this racket's own.</param>
+public sealed record ReadingFar(string Place, decimal Value, decimal Usual, string? Instrument) : Oddity(Place);
