@@ -69,6 +69,37 @@ public static class BedStore
         WHERE job.id = followed.id AND job.ended_on IS NULL AND followed.next_on IS NOT NULL
         """;
 
+    /// <summary>
+    /// A job of other days comes to stand among the racket's: strings that ended only because later ones followed them end with
+    /// it instead.
+    /// </summary>
+    public static void EndBefore(SqliteConnection connection, long racketId, long jobId, DateOnly strungOn) =>
+        connection.Execute(EndBeforeSql, new { racketId, jobId, strungOn });
+
+    private const string EndBeforeSql = """
+        UPDATE job SET ended_on = @strungOn, version = version + 1
+        WHERE racket_id = @racketId AND id <> @jobId AND strung_on <= @strungOn AND ended_on > @strungOn AND ended_how IN ('CutOut', 'Unknown')
+        """;
+
+    /// <summary>
+    /// A job is about to leave the racket: strings that ended because it followed them end with the next ones, or are in again;
+    /// its own that ended because others followed have not ended.
+    /// </summary>
+    public static void Leave(SqliteConnection connection, long racketId, long jobId, DateOnly strungOn) =>
+        connection.Execute(LeaveSql, new { racketId, jobId, strungOn });
+
+    private const string LeaveSql = """
+        UPDATE job
+        SET ended_on = followed.next_on, ended_how = CASE WHEN followed.next_on IS NOT NULL THEN ended_how END, version = version + 1
+        FROM (SELECT id, LEAD(strung_on) OVER (ORDER BY strung_on, id) AS next_on
+              FROM job
+              WHERE racket_id = @racketId AND strung_on IS NOT NULL AND id <> @jobId) followed
+        WHERE job.id = followed.id AND job.strung_on <= @strungOn AND job.ended_on = @strungOn AND job.ended_how IN ('CutOut', 'Unknown');
+        UPDATE job SET ended_on = NULL, ended_how = NULL
+        WHERE id = @jobId AND ended_how IN ('CutOut', 'Unknown')
+          AND EXISTS (SELECT 1 FROM job n WHERE n.racket_id = @racketId AND n.id <> @jobId AND n.strung_on = job.ended_on);
+        """;
+
     /// <summary>Takes back that the strings before were cut out for a stringing on that day.</summary>
     public static void Reopen(SqliteConnection connection, long racketId, DateOnly strungOn) =>
         connection.Execute(ReopenSql, new { racketId, strungOn });

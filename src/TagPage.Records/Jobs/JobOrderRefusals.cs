@@ -27,5 +27,8 @@ public sealed record PriceUnread(ShopDetails Shop) : Refusal(nameof(JobEntry.Pri
 /// <summary>Another ticket of the racket is still open.</summary>
 public sealed record OnBenchAlready(string Place, long Ticket) : Oddity(Place);
 
+/// <summary>The racket that a ticket is moved to is another player's.</summary>
+public sealed record OtherPlayers(string Place, string Player) : Oddity(Place);
+
 /// <summary>Outside what the sport is mostly strung with; above it a frame can crack.</summary>
 public sealed record TensionUnusual(string Place, Sport Sport, Tension Tension) : Oddity(Place);

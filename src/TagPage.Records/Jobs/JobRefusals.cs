@@ -24,6 +24,26 @@ public sealed record StringIsOther(string Name, Material Material)
 /// <summary>A cancelled ticket cannot be strung.</summary>
 public sealed record TicketCancelled() : Refusal(nameof(ChangedJobEntry.StrungOn));
 
+/// <summary>The ticket is this racket's already.</summary>
+public sealed record SameRacket() : Refusal(nameof(MovedJobEntry.RacketId));
+
+/// <summary>The client asked for the ticket, or said how it felt, and the racket is another client's.</summary>
+public sealed record ClientSpokeOfIt(string Client) : Refusal(nameof(MovedJobEntry.RacketId));
+
+/// <summary>Strings that broke in the racket were in it at the same time.</summary>
+public sealed record InItThen(long Ticket, DateOnly StrungOn) : Refusal(nameof(MovedJobEntry.RacketId));
+
+/// <summary>The ticket's strings are part of the racket's history.</summary>
+public sealed record StringsWentIn(DateOnly StrungOn) : Refusal;
+
+/// <summary>Something was read on the ticket's strings.</summary>
+public sealed record ReadingsOnIt() : Refusal;
+
+public sealed record PaidFor(DateOnly On) : Refusal;
+
+/// <summary>The client reads on their own page what becomes of it.</summary>
+public sealed record ClientAskedFor(string Client) : Refusal;
+
 /// <summary>The racket is not waiting to be collected.</summary>
 public sealed record NotReady() : Refusal;
 

@@ -37,8 +37,11 @@ internal static class RequestedJob
         RETURNING id
         """;
 
-    /// <summary>SQL: the next ticket's number. Those of clients whose data was deleted are not given out again.</summary>
-    internal const string NextTicket = "(SELECT MAX((SELECT COALESCE(MAX(ticket), 0) FROM job), (SELECT COALESCE(MAX(ticket), 0) FROM past_job)) + 1)";
+    /// <summary>SQL: the next ticket's number. Those of clients whose data was deleted, and of deleted tickets, are not given out again.</summary>
+    internal const string NextTicket = """
+        (SELECT MAX((SELECT COALESCE(MAX(ticket), 0) FROM job), (SELECT COALESCE(MAX(ticket), 0) FROM past_job),
+                    (SELECT COALESCE(MAX(ticket), 0) FROM deleted_ticket)) + 1)
+        """;
 
     private const string AskSql = """
         INSERT INTO job_request (job_id, asked_in, asked_words, drop_off_where, drop_off_by, needed_by)

@@ -77,6 +77,7 @@ public static class ExportPlan
         ["write_probe"] = "always empty",
         ["link_request"] = "gone within seconds",
         ["past_job"] = "jobs of clients who were forgotten: of no person any more",
+        ["deleted_ticket"] = "numbers that are not given out again, of no person",
         ["reminder_batch"] = "times of batches, of no person",
         ["label_setting"] = "how the shop prints labels",
         ["label_logo"] = "the shop's mark",

@@ -33,6 +33,15 @@ public sealed class RacketPickStore(Database database)
         WHERE r.id = @id AND r.state <> 'Sold'
         """;
 
+    /// <summary>The other rackets of a racket's player.</summary>
+    public IReadOnlyList<Row> Beside(long racket) => database.Read(c => c.Query<Row>(BesideSql, new { racket }).ToList());
+
+    private const string BesideSql = $"""
+        {Columns}
+        WHERE r.player_id = (SELECT player_id FROM racket WHERE id = @racket) AND r.id <> @racket AND r.state <> 'Sold'
+        ORDER BY r.number
+        """;
+
     /// <summary>What is on the bench and what was added last.</summary>
     public IReadOnlyList<Row> Recent() => database.Read(c => c.Query<Row>(RecentSql).ToList());
 

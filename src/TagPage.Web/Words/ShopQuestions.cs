@@ -19,6 +19,7 @@ public static class ShopQuestions
         TensionUnusual { Tension: var tension } unusual => Of(unusual.Sport, tension),
         OnBenchAlready { Ticket: var ticket } =>
             $"This racket is on the bench already, with ticket {ticket}. Change that ticket, or tick below to open a second one.",
+        OtherPlayers { Player: var player } => $"That racket is {player}’s. Price and payment go there too. Choose another racket, or tick below to move the ticket.",
         ReadBeforeStrung before => $"{Formats.Day(before.Day)} is before these strings went in, {Formats.Day(before.StrungOn)}. Correct it, or tick below to keep it.",
         ReadInFuture { Day: var day } => $"{Formats.Day(day)} is in the future. Correct it, or tick below to keep it.",
         ReadAfterEnd { EndedOn: var ended } => $"These strings came out on {Formats.Day(ended)}. Correct the day, or tick below to keep it.",

@@ -74,6 +74,8 @@ public sealed class Scene : IDisposable
 
     public MoveStore Moves => new(Database, Street.Clock);
     public BackStore Backs => new(Database);
+    public JobRacketStore JobRackets => new(Database);
+    public JobDeleteStore JobDeletes => new(Database);
     public EditJobStore Edits => new(Database, Shops, Street.Clock);
     public NewJobStore News => new(Database, Shops, Street.Clock);
     public ReadyStore Ready => new(Database, Outbox, new Mails(), Shops, Street.Clock);

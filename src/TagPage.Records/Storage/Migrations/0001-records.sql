@@ -399,6 +399,9 @@ CREATE TABLE past_job (
 CREATE INDEX past_job_by_mains   ON past_job (mains_id);
 CREATE INDEX past_job_by_crosses ON past_job (crosses_id);
 
+-- Numbers of tickets that were deleted: they are not given out again.
+CREATE TABLE deleted_ticket (ticket INTEGER PRIMARY KEY) STRICT;
+
 -- The strings now in each racket, or last in it: its newest strung job.
 CREATE VIEW bed AS
 SELECT r.id AS racket_id, j.id AS job_id, j.strung_on, j.ended_on, j.ended_how, j.mains_id, j.crosses_id
