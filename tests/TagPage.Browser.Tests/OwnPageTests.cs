@@ -58,7 +58,7 @@ public sealed class OwnPageTests(DemoStage stage) : IClassFixture<DemoStage>
         await guardian.Page.GetByLabel(say.Lost.GetsMessage, new() { Exact = true }).CheckAsync();
         await guardian.Press(say.Lost.SaveChoice);
         await guardian.Reads(say.Lost.ChoiceSaved);
-        await guardian.Press(say.Lost.Withdraw);
+        await guardian.Press(say.Lost.WithdrawMessage);
 
         await guardian.Reads(say.Lost.Withdrawn);
     }

@@ -17,6 +17,8 @@ public sealed record OwnPageRacket : TagRow
     public JobState? JobState { get; init; }
     public bool Expected { get; init; }
     public AskedIn? AskedIn { get; init; }
+
+    /// <summary>Null where none is noted, and where somebody else pays.</summary>
     public long? PriceMinor { get; init; }
     public DateOnly? PromisedFor { get; init; }
     public string AskedWords { get; init; } = "";

@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Rackets;
+using TagPage.Core.Tags;
 using TagPage.Records.DueDates;
 using TagPage.Records.Storage;
 using TagPage.Records.Tags;
@@ -25,9 +26,10 @@ public sealed class OwnPageRacketStore(Database database)
 
     private const string Columns = $"""
         SELECT {ForecastRow.Columns}, r.number, r.tape_colour, r.frame, r.lost_since IS NOT NULL AS is_lost, r.lost_since, r.lost_note,
-               p.name AS player, j.id AS job_id, j.state AS job_state, COALESCE(q.expected, 0) AS expected, q.asked_in, j.price_minor,
-               j.promised_for, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.drop_off_where, '') AS drop_off_where, q.drop_off_by, q.needed_by
+               p.name AS player, j.id AS job_id, j.state AS job_state, COALESCE(q.expected, 0) AS expected, q.asked_in,
+               CASE WHEN c.payer_id IS NULL THEN j.price_minor END AS price_minor, j.promised_for, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.drop_off_where, '') AS drop_off_where, q.drop_off_by, q.needed_by
         FROM player p
+        JOIN client c ON c.id = p.client_id
         JOIN racket r ON r.player_id = p.id
         JOIN forecast f ON f.racket_id = r.id
         LEFT JOIN job j ON j.id = (SELECT MIN(o.id) FROM job o WHERE o.racket_id = r.id AND o.state IN ('Waiting', 'OnMachine', 'Strung'))
@@ -47,6 +49,31 @@ public sealed class OwnPageRacketStore(Database database)
         WHERE r.id = @racket AND p.client_id = @client AND j.strung_on IS NOT NULL
         ORDER BY j.strung_on DESC, j.id DESC
         LIMIT @most
+        """;
+
+    /// <summary>The price of the newest stringing; null where none is noted, and where somebody else pays.</summary>
+    public long? LastPrice(long client, long racket) => database.Read(c => c.QuerySingleOrDefault<long?>(LastPriceSql, new { client, racket }));
+
+    private const string LastPriceSql = """
+        SELECT CASE WHEN c.payer_id IS NULL THEN j.price_minor END
+        FROM job j
+        JOIN racket r ON r.id = j.racket_id
+        JOIN player p ON p.id = r.player_id
+        JOIN client c ON c.id = p.client_id
+        WHERE r.id = @racket AND c.id = @client AND j.strung_on IS NOT NULL
+        ORDER BY j.strung_on DESC, j.id DESC
+        LIMIT 1
+        """;
+
+    /// <summary>The client's own racket behind a live tag, or null.</summary>
+    public long? OfTag(long client, TagCode code) => database.Read(c => c.QuerySingleOrDefault<long?>(OfTagSql, new { client, code }));
+
+    private const string OfTagSql = """
+        SELECT r.id
+        FROM tag t
+        JOIN racket r ON r.id = t.racket_id
+        JOIN player p ON p.id = r.player_id
+        WHERE t.code = @code AND t.state = 'Live' AND p.client_id = @client AND r.state <> 'Sold'
         """;
 
     /// <summary>The roles a client may choose. What was sold stays sold.</summary>

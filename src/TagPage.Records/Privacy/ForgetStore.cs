@@ -50,9 +50,24 @@ public sealed class ForgetStore(Database database, OutboxStore outbox, IOwnPageM
     /// <summary>Something is still to be strung, collected or paid for.</summary>
     internal static bool IsOpen(SqliteConnection connection, long client) => connection.ExecuteScalar<bool>(OpenSql, new { client });
 
-    private const string OpenSql = """
-        SELECT EXISTS (SELECT 1 FROM job j JOIN racket r ON r.id = j.racket_id JOIN player p ON p.id = r.player_id
-                       WHERE p.client_id = @client AND (j.state IN ('Waiting', 'OnMachine', 'Strung') OR (j.state <> 'Cancelled' AND j.paid_on IS NULL)))
+    private const string OpenSql = $"SELECT EXISTS (SELECT 1 {OpenTickets})";
+
+    private const string OpenTickets = """
+        FROM job j
+        JOIN racket r ON r.id = j.racket_id
+        JOIN player p ON p.id = r.player_id
+        LEFT JOIN job_request q ON q.job_id = j.id
+        WHERE p.client_id = @client AND (j.state IN ('Waiting', 'OnMachine', 'Strung') OR (j.state <> 'Cancelled' AND j.paid_on IS NULL))
+        """;
+
+    /// <summary>What has to be settled first.</summary>
+    public IReadOnlyList<OpenTicket> Open(long client) => database.Read(c => c.Query<OpenTicket>(OpenRowsSql, new { client }).AsList());
+
+    private const string OpenRowsSql = $"""
+        SELECT j.id, j.state, p.name AS player, r.number, COALESCE(q.expected, 0) AS expected,
+               j.state = 'Waiting' AND COALESCE(q.expected = 1 OR q.asked_in = 'OwnPage', 0) AS can_cancel
+        {OpenTickets}
+        ORDER BY j.id
         """;
 
     /// <summary>Kept already is as good.</summary>

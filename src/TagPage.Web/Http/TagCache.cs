@@ -73,17 +73,21 @@ public sealed class TagCache(RequestDelegate next, Database database, ShopClock 
     /// <summary>Null unless a stranger is looking at a tag's page, and for a refused source.</summary>
     private Key? KeyOf(HttpContext context)
     {
-        var request = context.Request;
-        if (!(HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method)) || context.User.Identity is { IsAuthenticated: true })
+        if (context.User.Identity is { IsAuthenticated: true } || Typed(context.Request) is not { } typed)
             return null;
-        if (!request.Path.StartsWithSegments("/t", out var rest) || rest.Value is not { Length: > 1 } typed || typed.IndexOf('/', 1) >= 0)
-            return null;
-        var asked = guard.Ask(context, typed[1..]);
+        var asked = guard.Ask(context, typed);
         if (asked.Reading.Code is not { } code || asked.Wait > TimeSpan.Zero)
             return null;
         var spoken = PageLanguage.Of(context);
-        return new Key(code, EncodingFor(request), spoken.Language.Code, spoken.IsChosen);
+        return new Key(code, EncodingFor(context.Request), spoken.Language.Code, spoken.IsChosen);
     }
+
+    /// <summary>The code in the address of somebody who looks at a tag's page, as it stands there; null for every other request.</summary>
+    internal static string? Typed(HttpRequest request) =>
+        (HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method))
+        && request.Path.StartsWithSegments("/t", out var rest) && rest.Value is { Length: > 1 } typed && typed.IndexOf('/', 1) < 0
+            ? typed[1..]
+            : null;
 
     private static string EncodingFor(HttpRequest request)
     {

@@ -1,5 +1,6 @@
 using TagPage.Web.Http;
 using TagPage.Web.Http.Limits;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Start;
 
@@ -17,6 +18,7 @@ internal static class Pipeline
         app.UseRouting();
         app.Use(AnswerWhereNothingIs);
         app.UseAuthentication();
+        app.UseMiddleware<OwnTag>();
         app.UseMiddleware<TagCache>();
         app.UseAuthorization();
         app.MapHealth();

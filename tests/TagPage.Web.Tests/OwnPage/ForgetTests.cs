@@ -85,6 +85,27 @@ public sealed class ForgetTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task What_is_open_is_listed_and_a_request_can_be_cancelled_there()
+    {
+        await _phone.Send(await _phone.Open($"/my/order/{_racket}"));
+        var owing = _shop.Records.Racket(_shop.Records.Player(_odalys, "Mae Ferran"), 4);
+        _shop.Records.Job(owing, strungOn: new(2026, 11, 1));
+        await _phone.ProvesToBe(_shop);
+
+        var page = await _phone.Open("/my/forget");
+        Assert.Equal(["Mae, racket 4: not paid yet", "Pim, racket 1: Requested. Bring it to the shop."],
+            page.Document.QuerySelectorAll("#open li p").Select(p => p.TextContent.Trim()).Order(StringComparer.Ordinal));
+        var answer = await _phone.Send(page, page.Form("/my/forget?handler=Cancel"));
+
+        Assert.Equal("/my/forget", answer.Location);
+        Assert.Equal("Cancelled", _shop.Records.Text("SELECT state FROM job WHERE id = 2"));
+        page = await _phone.Open("/my/forget");
+        Assert.False(page.HasForm("/my/forget?handler=Cancel"));
+        _shop.Records.Change("UPDATE job SET paid_on = strung_on");
+        Assert.Null((await _phone.Open("/my/forget")).Document.QuerySelector("#open"));
+    }
+
+    [Fact]
     public async Task Racket_brought_in_the_days_of_grace_is_waited_for()
     {
         await Ask();

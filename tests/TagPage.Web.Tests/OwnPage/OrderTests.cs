@@ -33,6 +33,26 @@ public sealed class OrderTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Same_again_says_what_that_is_with_its_price()
+    {
+        var said = (await _phone.Open($"/my/order/{_racket}")).Main;
+
+        Assert.Contains("52 / 50 lb · Heron Spin 1.25 · 24.50 GBP", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Same_again_names_no_price_that_somebody_else_pays()
+    {
+        _shop.Records.Change("INSERT INTO payer (name) VALUES ('Eastmere Academy')");
+        _shop.Records.Change("UPDATE client SET payer_id = 1");
+
+        var page = await _phone.Open($"/my/order/{_racket}");
+
+        Assert.Contains("52 / 50 lb · Heron Spin 1.25", page.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("24.50", page.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Changed_wish_is_read_at_the_bench_in_the_clients_words()
     {
         await Ask(("Input.Kind", "Different"), ("Input.Strings", "something softer"), ("Input.Tension", "two less"));

@@ -36,6 +36,51 @@ public sealed class OwnPageLostTests : IAsyncLifetime
         Assert.DoesNotContain("marked as lost", (await _shop.Stranger().Open($"/t/{_tag}")).Main, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Lost_and_found_marks_a_racket_lost_and_back()
+    {
+        var page = await _phone.Open("/my/found");
+        await _phone.Send(await _phone.Open(page.Document.QuerySelector($"main a[href='/my/lost/{_racket}']")!.GetAttribute("href")!));
+        page = await _phone.Open("/my/found");
+        Assert.Contains("Lost since 25 Nov 2026", page.Main, StringComparison.Ordinal);
+        Assert.Null(page.Document.QuerySelector($"main a.button[href='/my/lost/{_racket}']"));
+
+        var answer = await _phone.Send(page, page.Form("/my/found?handler=Back"));
+
+        Assert.Equal("/my/found", answer.Location);
+        Assert.Equal(0, _shop.Records.Count("racket", "lost_since IS NOT NULL"));
+        Assert.Contains("no longer marked as lost", (await _phone.Open("/my/found")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Racket_of_another_household_is_not_taken_back_in_lost_and_found()
+    {
+        var teo = await _shop.OnOwnPage(_shop.Records.Client("Teo Brandt"));
+        _shop.Records.Change("UPDATE racket SET lost_since = '2026-11-20'");
+        var (mine, his) = (await _phone.Open("/my/found"), await teo.Open("/my/sign-out"));
+        var before = _shop.Database.Dump();
+
+        var answer = await teo.Send(his, mine.Form("/my/found?handler=Back"), ("__RequestVerificationToken", his.Document.QuerySelector("[name=__RequestVerificationToken]")!.GetAttribute("value")!));
+
+        Assert.Equal(HttpStatusCode.NotFound, answer.Status);
+        Assert.Equal(before, _shop.Database.Dump());
+    }
+
+    [Theory]
+    [InlineData("Message", "Stop messages from finders")]
+    [InlineData("Contact", "Stop showing my contact details, and stop messages")]
+    public async Task Taking_it_back_says_what_it_stops_and_is_not_what_one_is_led_to_press(string choice, string words)
+    {
+        _shop.Records.Agree(choice);
+
+        var page = await _phone.Open("/my/found");
+
+        var button = page.Form("/my/found?handler=Withdraw").QuerySelector("button")!;
+        Assert.Equal(words, button.TextContent);
+        Assert.DoesNotContain("primary", button.ClassList);
+        Assert.Contains("This applies to all your rackets.", page.Main, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("Pim waits for it", "leave out the name")]
     [InlineData("call 020 7946 0958", "leave out the number")]

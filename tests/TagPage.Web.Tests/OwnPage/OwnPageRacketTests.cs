@@ -147,6 +147,31 @@ public sealed class OwnPageRacketTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Label_is_spoken_of_only_where_it_says_another_day()
+    {
+        Assert.DoesNotContain("The label still says", (await _phone.Open($"/my/rackets/{_racket}")).Main, StringComparison.Ordinal);
+
+        _shop.Records.Change("UPDATE job SET label_date = '2026-12-01'");
+
+        Assert.Contains("The label still says 1 Dec 2026", (await _phone.Open($"/my/rackets/{_racket}")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Price_that_somebody_else_pays_is_not_shown()
+    {
+        _shop.Records.Job(_racket);
+        string[] addresses = ["/my", $"/my/rackets/{_racket}"];
+        foreach (var address in addresses)
+            Assert.Contains("24.50 GBP", (await _phone.Open(address)).Main, StringComparison.Ordinal);
+
+        _shop.Records.Change("INSERT INTO payer (name) VALUES ('Eastmere Academy')");
+        _shop.Records.Change("UPDATE client SET payer_id = 1");
+
+        foreach (var address in addresses)
+            Assert.DoesNotContain("24.50", (await _phone.Open(address)).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task In_Spanish_the_same_page_is_Spanish()
     {
         var page = await _phone.Open($"/my/rackets/{_racket}?lang=es");

@@ -154,7 +154,7 @@ public sealed class PlayTests : IAsyncLifetime
 
         Assert.Contains("15 h a week", asked.Main, StringComparison.Ordinal);
         Assert.NotNull(asked.Document.QuerySelector("[role=status]"));
-        Assert.Equal("2,5", asked.Document.QuerySelector("#hours")!.GetAttribute("value"));
+        Assert.Equal("2,5", asked.Document.QuerySelector("[name=Hours]")!.GetAttribute("value"));
         Assert.Equal(before, _shop.Database.Dump());
     }
 

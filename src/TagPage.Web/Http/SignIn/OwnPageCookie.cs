@@ -42,6 +42,9 @@ public sealed class OwnPageCookie(
         return Task.CompletedTask;
     }
 
+    /// <summary>Whether a browser that was signed in once asks; what it sent is not looked at.</summary>
+    public static bool IsSent(HttpRequest request, CookieRules cookies) => request.Cookies.ContainsKey(cookies.Name(Cookie));
+
     public static void Give(HttpContext context, CookieRules cookies, string secret) =>
         context.Response.Cookies.Append(cookies.Name(Cookie), secret, Rules(context, cookies, OwnPageSessionStore.Longest));
 

@@ -36,9 +36,11 @@ public sealed class DetailsModel(ClientOnFileStore clients, OwnPageDetailsStore 
     public IActionResult OnPostPayer()
     {
         Limit("Input.Words", Input.Words, LongestWords);
-        if (!ModelState.IsValid || Input.Words is not { } words)
-            return Page();
-        return After(store.AskAboutPayer(Myself, words, Input.FormKey ?? ""), _ => GoOn("/my/details", Say.Details.PayerSent));
+        if (Input.Words is null)
+            ModelState.AddModelError("Input.Words", Say.Details.PayerMissing);
+        return ModelState.IsValid
+            ? After(store.AskAboutPayer(Myself, Input.Words!, Input.FormKey ?? ""), _ => GoOn("/my/details", Say.Details.PayerSent))
+            : Page();
     }
 
     /// <summary>Changes one's mind about being forgotten.</summary>

@@ -4,16 +4,29 @@ using TagPage.Records.Players;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>Asks for a restring.</summary>
-public sealed class OrderModel(ClientOnFileStore clients, OwnPageRacketStore rackets, OrderStore orders, ShopClock clock) : OwnRecordPage<OwnPageRacket>(clients)
+public sealed class OrderModel(ClientOnFileStore clients, OwnPageRacketStore rackets, OrderStore orders, ShopStore shops, ShopClock clock) : OwnRecordPage<OwnPageRacket>(clients)
 {
     [BindProperty]
     public OrderInput Input { get; set; } = new();
 
     public string Player => GivenNames.Of(rackets.OfClient(Me.Id).Select(r => r.Player))[Saved.Player];
+
+    /// <summary>What "the same again" is, with its price where this client pays it; null before the first stringing.</summary>
+    public string? SameAgain
+    {
+        get
+        {
+            var words = new TagWords(Spoken.Language);
+            return rackets.Stringings(Me.Id, Id, 1) is [var last]
+                ? string.Join(" · ", [words.Tensions(last), words.Strings(last), .. rackets.LastPrice(Me.Id, Id) is { } price ? [Names.Money(price, shops.Get())] : Array.Empty<string>()])
+                : null;
+        }
+    }
 
     protected override OwnPageRacket? Find(long id) => rackets.Get(Me.Id, id) is { IsMine: true } racket ? racket : null;
 

@@ -26,11 +26,15 @@ public sealed class RacketModel(
 
     public ShopDetails Shop => shops.Get();
 
+    /// <summary>The heading of what is wrong: what the press was for, and did not do.</summary>
+    public string NotDone { get; private set; } = "";
+
     protected override OwnPageRacket? Find(long id)
     {
         if (rackets.Get(Me.Id, id) is not { } racket)
             return null;
         var (today, values) = (clock.Today, Shop.StartingValues);
+        NotDone = Say.Frame.NotSaved;
         By = racket.Work(today, values);
         // The household comes without a tag's code, and its page shows none.
         View = TagView.Of(default, racket, rackets.Stringings(Me.Id, id, 1 + TagView.MostEarlier), today, values) with { Guides = care.For(id) };
@@ -52,5 +56,9 @@ public sealed class RacketModel(
     public IActionResult OnPostBack() => After(lost.Back(Myself, Id), _ => GoOn($"/my/rackets/{Id}", Say.Lost.IsBack));
 
     /// <summary>Takes back what was asked for, until the racket is on the machine.</summary>
-    public IActionResult OnPostCancel(long job) => After(orders.Cancel(Myself, job), racket => GoOn($"/my/rackets/{racket}", Say.Order.Cancelled));
+    public IActionResult OnPostCancel(long job)
+    {
+        NotDone = Say.Order.NotCancelled;
+        return After(orders.Cancel(Myself, job), racket => GoOn($"/my/rackets/{racket}", Say.Order.Cancelled));
+    }
 }

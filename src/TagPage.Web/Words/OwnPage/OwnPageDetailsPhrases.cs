@@ -37,6 +37,7 @@ public sealed record OwnPageDetailsPhrases
     public required string PayerLabel { get; init; }
     public required string PayerSend { get; init; }
     public required string PayerSent { get; init; }
+    public required string PayerMissing { get; init; }
     public required string PayerTooMany { get; init; }
     public required string PlayersHeading { get; init; }
     public required string OwnLink { get; init; }
@@ -46,24 +47,32 @@ public sealed record OwnPageDetailsPhrases
     public required string OwnMailHint { get; init; }
     public required string OwnPhone { get; init; }
     public required string OwnSend { get; init; }
+    public required string NotHandedOver { get; init; }
     public required string OwnDone { get; init; }
     public required string PassLink { get; init; }
     public required string PassHeading { get; init; }
     public required string PassText { get; init; }
     public required string PassSend { get; init; }
+    public required string NotPassedOn { get; init; }
     public required string PassDone { get; init; }
     public required string PassAtShop { get; init; }
     public required string DataHeading { get; init; }
     public required string ExportHeading { get; init; }
     public required string ExportText { get; init; }
     public required string ExportSend { get; init; }
+    public required string NotDownloaded { get; init; }
     public required string ForgetHeading { get; init; }
+    public required string ForgetFirstHeading { get; init; }
+    public required string ForgetFirst { get; init; }
+    public required string NotPaid { get; init; }
+    public required string OpenLine { get; init; }
     public required string ForgetKeptHeading { get; init; }
     public required string ForgetKept { get; init; }
     public required string ForgetGoneHeading { get; init; }
     public required string ForgetGone { get; init; }
     public required string ForgetGrace { get; init; }
     public required string ForgetSend { get; init; }
+    public required string NotDeleted { get; init; }
     public required string ForgetAsked { get; init; }
     public required string ForgetOpen { get; init; }
     public required string ForgetPending { get; init; }

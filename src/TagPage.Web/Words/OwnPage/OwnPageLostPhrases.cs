@@ -19,6 +19,7 @@ public sealed record OwnPageLostPhrases
     public required string NoteDigits { get; init; }
     public required string NoteName { get; init; }
     public required string Send { get; init; }
+    public required string NotMarked { get; init; }
     public required string Saved { get; init; }
     public required string Choice { get; init; }
     public required string ChoiceLink { get; init; }
@@ -27,15 +28,19 @@ public sealed record OwnPageLostPhrases
     public required string BackButton { get; init; }
     public required string IsBack { get; init; }
     public required string FoundHeading { get; init; }
+    public required string WhichHeading { get; init; }
     public required string GetsHeading { get; init; }
     public required string GetsShop { get; init; }
     public required string GetsMessage { get; init; }
     public required string GetsContact { get; init; }
     public required string GetsText { get; init; }
+    public required string ForAll { get; init; }
     public required string IsAlways { get; init; }
     public required string IsWhileLost { get; init; }
     public required string Choose { get; init; }
-    public required string Withdraw { get; init; }
+    public required string WithdrawMessage { get; init; }
+    public required string WithdrawContact { get; init; }
+    public required string WithdrawHint { get; init; }
     public required string Withdrawn { get; init; }
     public required string WhereContact { get; init; }
     public required string ShowsPhone { get; init; }

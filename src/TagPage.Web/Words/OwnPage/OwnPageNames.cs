@@ -60,9 +60,11 @@ public sealed class OwnPageNames(PageLanguage spoken)
         return racket.Frame.Length > 0 ? $"{name}, {racket.Frame}" : name;
     }
 
-    public string? Job(OwnPageRacket racket) => racket.JobState switch
+    public string? Job(OwnPageRacket racket) => Job(racket.JobState, racket.Expected);
+
+    public string? Job(JobState? state, bool expected) => state switch
     {
-        JobState.Waiting when racket.Expected => _say.JobExpected,
+        JobState.Waiting when expected => _say.JobExpected,
         JobState.Waiting => _say.JobWaiting,
         JobState.OnMachine => _say.JobOnMachine,
         JobState.Strung => _say.JobReady,

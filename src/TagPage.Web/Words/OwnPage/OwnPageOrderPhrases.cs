@@ -4,6 +4,7 @@ namespace TagPage.Web.Words.OwnPage;
 public sealed record OwnPageOrderPhrases
 {
     public required string Heading { get; init; }
+    public required string Last { get; init; }
     public required string Where { get; init; }
     public required string WhereHint { get; init; }
     public required string By { get; init; }
@@ -12,6 +13,7 @@ public sealed record OwnPageOrderPhrases
     public required string Send { get; init; }
     public required string Sent { get; init; }
     public required string Cancelled { get; init; }
+    public required string NotCancelled { get; init; }
     public required string TooLate { get; init; }
     public required string KindMissing { get; init; }
     public required string DayUnread { get; init; }

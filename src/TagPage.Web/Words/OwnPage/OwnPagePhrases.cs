@@ -49,6 +49,7 @@ public sealed record OwnPageLinkPhrases
     public required string AskLabel { get; init; }
     public required string AskHint { get; init; }
     public required string AskButton { get; init; }
+    public required string NotAsked { get; init; }
     public required string AskUnread { get; init; }
     public required string AskTooMany { get; init; }
     public required string AskedHeading { get; init; }

@@ -7,6 +7,7 @@ public sealed record OwnPagePlayPhrases
     public required string Text { get; init; }
     public required string Hours { get; init; }
     public required string OtherDays { get; init; }
+    public required string NotNoted { get; init; }
     public required string FirstDay { get; init; }
     public required string LastDay { get; init; }
     public required string HoursInAll { get; init; }
@@ -25,8 +26,10 @@ public sealed record OwnPagePlayPhrases
     public required string WhatIfLink { get; init; }
     public required string WhatIfHeading { get; init; }
     public required string WhatIfText { get; init; }
+    public required string NotShown { get; init; }
     public required string ShopsDateLeftOut { get; init; }
     public required string Times { get; init; }
+    public required string TimesUnlikely { get; init; }
     public required string HoursATime { get; init; }
     public required string WhatIfSend { get; init; }
     public required string Now { get; init; }
