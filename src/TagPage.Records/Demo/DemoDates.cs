@@ -15,6 +15,7 @@ public static class DemoDates
         ["pause"] = ["from_on", "to_on"],
         ["logged_hours"] = ["played_on"],
         ["due_day"] = ["day"],
+        ["closed_days"] = ["from_on", "to_on"],
         ["reminder_racket"] = ["due", "elsewhere_on", "elsewhere_before"],
         ["feel"] = ["said_on"],
         ["past_job"] = ["received_on", "strung_on", "paid_on"],

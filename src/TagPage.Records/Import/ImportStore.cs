@@ -32,7 +32,10 @@ public sealed class ImportStore(Database database, TimeProvider clock)
             return clashes;
         var now = clock.GetUtcNow();
         if (batch.Shop is { } shop)
+        {
             c.Execute(AddShopSql, Values(shop));
+            OpeningStore.AddWeek(c, shop.Opening.Week);
+        }
         FormKeys.Once(c, formKey, now, () =>
         {
             ImportRowStore.Add(c, batch, now);

@@ -7,6 +7,9 @@ public sealed record PromisedBeforeIn(DateOnly ReceivedOn) : Refusal(nameof(JobD
 /// <summary>More than a year after it came in.</summary>
 public sealed record PromisedTooLate() : Refusal(nameof(JobDays.PromisedFor));
 
+/// <summary>The shop is closed on the promised day; why, where that was noted, and when it opens again.</summary>
+public sealed record PromisedClosed(DateOnly Day, string Note, DateOnly? Next) : Oddity(nameof(JobDays.PromisedFor));
+
 public sealed record StrungBeforeIn(DateOnly ReceivedOn) : Refusal(nameof(JobDays.StrungOn));
 
 /// <summary>It was collected, and nobody says when it was strung.</summary>

@@ -1,4 +1,5 @@
 using TagPage.Core.Jobs;
+using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
@@ -25,6 +26,14 @@ public sealed record JobDays
         .. Order(),
         .. Ended(),
     ];
+
+    /// <param name="opening">When the shop is open.</param>
+    /// <param name="promised">The day promised so far, which is not asked about again.</param>
+    public IEnumerable<Oddity> Oddities(Opening opening, DateOnly? promised = null)
+    {
+        if (PromisedFor is { } day && day != promised && !opening.IsOpen(day))
+            yield return new PromisedClosed(day, opening.ClosedOn(day)?.Note ?? "", opening.NextOpen(day));
+    }
 
     private IEnumerable<Refusal> Promised()
     {

@@ -69,6 +69,8 @@ public static class ExportPlan
     public static IReadOnlyDictionary<string, string> NotGiven { get; } = new Dictionary<string, string>
     {
         ["shop"] = "the shop itself",
+        ["opening_span"] = "when the shop is open",
+        ["closed_days"] = "when it is not",
         ["message"] = "the owner's own words for everybody",
         ["account"] = "who signs in to the shop",
         ["session"] = "browsers of the shop",

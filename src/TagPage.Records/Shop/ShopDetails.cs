@@ -15,6 +15,10 @@ public sealed record ShopDetails
     /// <summary>ISO 3166-1 alpha-2; numbers typed without a country code are read as this country's.</summary>
     public string Country { get; init; } = "GB";
 
+    /// <summary>When it is open, as days and times.</summary>
+    public Opening Opening { get; init; } = Opening.Unknown;
+
+    /// <summary>What days and times do not say, in the owner's words.</summary>
     public string OpeningHours { get; init; } = "";
     public string HomeMarkdown { get; init; } = "";
 

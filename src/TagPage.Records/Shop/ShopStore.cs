@@ -35,6 +35,7 @@ public sealed class ShopStore(Database database)
         OwnWords Of(MessagePurpose purpose) => own.GetValueOrDefault(purpose) ?? new OwnWords();
         return (connection.QuerySingleOrDefault<ShopDetails>(GetSql) ?? new ShopDetails()) with
         {
+            Opening = new Opening(connection.Query<OpeningSpan>(WeekSql).AsList(), connection.Query<ClosedDays>(ClosedSql).AsList()),
             Reminder = Of(MessagePurpose.Reminder),
             ReminderSms = Of(MessagePurpose.ReminderSms),
             Ready = Of(MessagePurpose.Ready),
@@ -50,6 +51,10 @@ public sealed class ShopStore(Database database)
         FROM shop
         WHERE id = 1
         """;
+
+    private const string WeekSql = "SELECT weekday, opens_at, closes_at FROM opening_span ORDER BY weekday, opens_at";
+
+    private const string ClosedSql = "SELECT id, from_on, to_on, note FROM closed_days ORDER BY from_on, id";
 
     private const string MessagesSql = "SELECT purpose, subject, words FROM message";
 }

@@ -22,6 +22,12 @@ internal static class ShopSheet
             ? new Cell<string>(text, null)
             : Kinds.Wrong<string>("Enter the time zone's IANA name, like Europe/London."));
 
+    private static Func<Found, string, Cell<Found>> Open(int weekday) => Set(
+        new CellKind<IReadOnlyList<OpeningSpan>>("opening times", text => OpeningTimes.Read(weekday, text) is { } times
+            ? new Cell<IReadOnlyList<OpeningSpan>>(times, null)
+            : Kinds.Wrong<IReadOnlyList<OpeningSpan>>("Enter times like 10:00-13:00, 14:00-18:00.")),
+        (f, v) => f with { Shop = f.Shop with { Opening = f.Shop.Opening with { Week = [.. f.Shop.Opening.Week, .. v] } } });
+
     private static readonly Dictionary<string, Func<Found, string, Cell<Found>>> Settings = new()
     {
         ["name"] = Set(Kinds.Line(80), (f, v) => f with { Shop = f.Shop with { Name = v } }),
@@ -31,6 +37,13 @@ internal static class ShopSheet
         ["town"] = Set(Kinds.Line(80), (f, v) => f with { Shop = f.Shop with { Town = v } }),
         ["country"] = Set(Letters(2, "a country as two letters, like GB"), (f, v) => f with { Shop = f.Shop with { Country = v } }),
         ["opening_hours"] = Set(Kinds.Note(500), (f, v) => f with { Shop = f.Shop with { OpeningHours = v } }),
+        ["open_monday"] = Open(1),
+        ["open_tuesday"] = Open(2),
+        ["open_wednesday"] = Open(3),
+        ["open_thursday"] = Open(4),
+        ["open_friday"] = Open(5),
+        ["open_saturday"] = Open(6),
+        ["open_sunday"] = Open(7),
         ["language"] = Set(CellKinds.Language, (f, v) => f with { Shop = f.Shop with { Language = v } }),
         ["time_zone"] = Set(Zone, (f, v) => f with { Shop = f.Shop with { TimeZone = v } }),
         ["currency"] = Set(Letters(3, "a currency as three letters, like GBP"), (f, v) => f with { Shop = f.Shop with { Currency = v } }),

@@ -9,7 +9,7 @@ using TagPage.Web.Words.OwnPage;
 namespace TagPage.Web.Mail;
 
 /// <summary>Mails about a racket at the shop: the owner's own words, or the product's in the client's language.</summary>
-public sealed class JobMails(ShopStore shops) : IJobMails
+public sealed class JobMails(ShopStore shops, ShopClock clock) : IJobMails
 {
     /// <param name="Subject">One line.</param>
     /// <param name="Body">Markdown.</param>
@@ -34,14 +34,14 @@ public sealed class JobMails(ShopStore shops) : IJobMails
 
     private static WrittenMail Mail(Notice notice) => new(notice.Subject, notice.Body);
 
-    private static Notice Of(JobRow to, ShopDetails shop, Func<OwnPageMailPhrases, (string Subject, string Body)> which)
+    private Notice Of(JobRow to, ShopDetails shop, Func<OwnPageMailPhrases, (string Subject, string Body)> which)
     {
         var language = OwnPageWords.Fitting(Languages.OfOrEnglish(to.ClientLanguage));
         var say = OwnPageWords.Of(language).Mail;
         var racket = language.Phrases.Trade.RacketOf.Fill(("player", GivenNames.Of([to.Player])[to.Player]), ("number", $"{to.Number}"));
         (string Name, string Value)[] values =
         [
-            ("client", to.Client), ("shop", shop.Name), ("racket", racket), ("hours", shop.OpeningHours),
+            ("client", to.Client), ("shop", shop.Name), ("racket", racket), ("hours", OpeningWords.Lines(language, shop, clock.Today)),
             ("price", Price(to, shop, say)),
         ];
         var (subject, body) = which(say);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using TagPage.Core.Sports;
 using TagPage.Core.Units;
 using TagPage.Records.Clients;
@@ -21,6 +22,8 @@ public static class ShopQuestions
             $"This racket is on the bench already, with ticket {ticket}. Change that ticket, or tick below to open a second one.",
         OtherPlayers { Player: var player } => $"That racket is {player}’s. Price and payment go there too. Choose another racket, or tick below to move the ticket.",
         ReadBeforeStrung before => $"{Formats.Day(before.Day)} is before these strings went in, {Formats.Day(before.StrungOn)}. Correct it, or tick below to keep it.",
+        PromisedClosed closed => $"The shop is closed on {Weekday(closed.Day)}{(closed.Note.Length > 0 ? $" ({closed.Note})" : "")}."
+            + (closed.Next is { } next ? $" It is open again on {Weekday(next)}." : "") + " Promise another day, or tick below to keep it.",
         ReadInFuture { Day: var day } => $"{Formats.Day(day)} is in the future. Correct it, or tick below to keep it.",
         ReadAfterEnd { EndedOn: var ended } => $"These strings came out on {Formats.Day(ended)}. Correct the day, or tick below to keep it.",
         ReadOnOther { First: var first } =>
@@ -64,6 +67,8 @@ public static class ShopQuestions
         var limits = SportFacts.Of(sport).Limits;
         return $"{length} is longer than the {most(limits)} of the {limits.Source}. Correct it, or tick below to keep it.";
     }
+
+    private static string Weekday(DateOnly day) => $"{day.ToString("dddd", CultureInfo.InvariantCulture)}, {Formats.Day(day)}";
 
     private static string Percent(double share) => Formats.Number((decimal)Math.Round(share, 1));
 }

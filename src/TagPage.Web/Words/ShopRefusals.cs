@@ -37,6 +37,8 @@ public static class ShopRefusals
         LinkOver => "This link was withdrawn or has expired. Make a new one.",
         NoAddressOnFile => "There is no email address on file for this client. Add one first.",
         TicketsOpen => "Not yet: a ticket of this client has still to be strung, collected or paid for.",
+        ClosedBackwards => "The last day is before the first. Correct one of them.",
+        ClosedFarAway => "Check the year: enter days that are not over yet, at most three years ahead and at most a year in a row.",
         GuideNameTaken => "Another guide already has this address. Choose a different name.",
         HoursUnlikely { Most: var most } => $"Enter between 0 and {most} hours.",
         DaysUnlikely { Most: var most } => $"The last day is before the first, or more than {most} days after it.",

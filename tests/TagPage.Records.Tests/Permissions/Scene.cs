@@ -81,6 +81,7 @@ public sealed class Scene : IDisposable
     public ReadyStore Ready => new(Database, Outbox, new Mails(), Shops, Street.Clock);
     public FirstVisitStore FirstVisits => new(Database, Clients, Street.Time);
     public SettingsStore Settings => new(Database);
+    public OpeningStore Openings => new(Database, Street.Clock);
     public CareGuideStore Guides => new(Database, Street.Time);
     public LabelSettingsStore LabelSettings => new(Database);
     public LabelStore Labels => new(Database);
@@ -139,6 +140,8 @@ public sealed class Scene : IDisposable
     public static PayerEntry Payer => new() { FormKey = Key, Version = 1, Name = "Hall Academy" };
     public static StringEntry NewString => new() { FormKey = Key, Version = 1, Name = "Quiet Heron", Material = Core.Strings.Material.Polyester, GaugeMm = 1.25m };
     public static FirstVisitEntry Visit => new() { FormKey = Key, Client = Client, Player = Player, Racket = Frame, Tag = FirstTag.New };
+    public static OpeningEntry Week => new() { Version = 1, Week = [new OpeningSpan { Weekday = 2, OpensAt = 600, ClosesAt = 1080 }] };
+
     public static ShopEntry Moved => new() { Version = 1, Name = "Quayside Rackets", Country = "GB", TimeZone = "Etc/UTC", Currency = "GBP", UnseenMonths = 6 };
     public static StartingValues Values => StartingValues.Default with { SpareWeight = 0.5 };
     public static CareGuideEntry Guide => new() { FormKey = Key, Version = 1, Title = "In the car", Name = "heat", Markdown = "Not in the boot." };

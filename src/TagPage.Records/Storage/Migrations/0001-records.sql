@@ -29,6 +29,23 @@ CREATE TABLE shop (
   version                INTEGER NOT NULL DEFAULT 1
 ) STRICT;
 
+-- When the shop is open, by weekday of ISO 8601, Monday 1. A day without a row is closed; without any row nobody said so yet.
+CREATE TABLE opening_span (
+  weekday   INTEGER NOT NULL CHECK (weekday BETWEEN 1 AND 7),
+  -- Minutes since midnight.
+  opens_at  INTEGER NOT NULL CHECK (opens_at >= 0),
+  closes_at INTEGER NOT NULL CHECK (closes_at > opens_at AND closes_at <= 1440),
+  PRIMARY KEY (weekday, opens_at)
+) STRICT, WITHOUT ROWID;
+
+-- Holidays and other days on which it is closed though the week says open, the first and the last.
+CREATE TABLE closed_days (
+  id      INTEGER PRIMARY KEY AUTOINCREMENT,
+  from_on TEXT    NOT NULL CHECK (from_on GLOB '????-??-??'),
+  to_on   TEXT    NOT NULL CHECK (to_on GLOB '????-??-??' AND to_on >= from_on),
+  note    TEXT    NOT NULL DEFAULT '' CHECK (length(note) <= 80)
+) STRICT;
+
 -- The owner's own words for what the shop sends. Empty, or no row, stands for the words the product brings. A notice tells a
 -- client what a finder did.
 CREATE TABLE message (

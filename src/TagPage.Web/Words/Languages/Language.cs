@@ -14,6 +14,9 @@ public sealed record Language(string Code, string Name, string DayPattern, Cultu
     /// <summary>14 Mar 2027, 14. März 2027, 2027年3月14日.</summary>
     public string Day(DateOnly day) => day.ToString(DayPattern, Culture);
 
+    /// <summary>Monday 1 to Sunday 7, in full.</summary>
+    public string Weekday(int day) => Culture.DateTimeFormat.GetDayName((DayOfWeek)(day % 7));
+
     /// <summary>A moment in the shop's time zone, to the minute, on a clock of 24 hours.</summary>
     public string Moment(DateTimeOffset local) => Phrases.Time.At.Fill(
         ("day", Day(DateOnly.FromDateTime(local.DateTime))),

@@ -16,7 +16,7 @@ internal static class JobFill
         {
             FormKey = formKey,
             ReceivedOn = today,
-            PromisedFor = today.AddDays(PromisedDays),
+            PromisedFor = shop.Opening.NextOpen(today.AddDays(PromisedDays)) ?? today.AddDays(PromisedDays),
             Note = null,
         };
     }

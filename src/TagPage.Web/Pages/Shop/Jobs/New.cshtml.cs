@@ -64,12 +64,13 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
     private IActionResult Save()
     {
         var order = Input.ToOrder();
+        var days = new JobDays { ReceivedOn = Input.ReceivedOn, PromisedFor = Input.PromisedFor };
         this.Note([
             .. order.Faults(Saved.Sport, Shop),
-            .. new JobDays { ReceivedOn = Input.ReceivedOn, PromisedFor = Input.PromisedFor }.Faults(clock.Today),
+            .. days.Faults(clock.Today),
             .. DayRule.Faults(nameof(Input.OldEndedOn), Input.OldEndedOn, clock.Today),
             .. ReadingRules.Faults(Input.OldReading, Input.OldInstrumentId, nameof(Input.OldReading), nameof(Input.OldInstrumentId))]);
-        if (!ModelState.IsValid || this.Asks([.. OnBench, .. order.Oddities(Saved.Sport, Last), .. ReadingOddities], Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks([.. OnBench, .. order.Oddities(Saved.Sport, Last), .. days.Oddities(Shop.Opening), .. ReadingOddities], Input.Confirmed))
             return Page();
         return this.After(store.Add(Who.Shop, RacketId, Input.ToEntry()),
             id => this.GoOn($"/shop/jobs/{id}", $"Ticket {jobs.Get(Who.Shop, id)!.Ticket} is waiting at the bench.", "To the bench", "/shop"));

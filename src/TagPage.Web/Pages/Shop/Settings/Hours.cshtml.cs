@@ -1,0 +1,24 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+
+namespace TagPage.Web.Pages.Shop.Settings;
+
+public sealed class HoursModel(OpeningStore store, ShopStore shops, ShopClock clock) : PageModel
+{
+    [BindProperty]
+    public HoursInput Input { get; set; } = new();
+
+    public IEnumerable<ClosedDays> Closed => shops.Get().Opening.Closed.Where(days => days.ToOn >= clock.Today);
+
+    public void OnGet() => Input = HoursInput.Of(shops.Get());
+
+    public IActionResult OnPost() => ModelState.IsValid
+        ? this.After(store.SaveWeek(Who.Shop, Input.ToEntry()), _ => this.GoOn("/shop/settings/hours", "Your opening hours are saved."), shops.Get().Version)
+        : Page();
+
+    public IActionResult OnPostRemove(long days) =>
+        this.After(store.RemoveClosed(Who.Shop, days), _ => this.GoOn("/shop/settings/hours", "Those days are open again."));
+}
