@@ -16,8 +16,8 @@ public sealed class DemoStore(Database database, ImportStore imports)
     private const string DaySql = "SELECT day FROM demo WHERE id = 1";
 
     /// <summary>Brings the demo's records in and marks them as such, in one transaction. Returns what prevents it.</summary>
-    public IReadOnlyList<ImportClash> Bring(ImportBatch batch, string formKey, DateOnly day) =>
-        imports.Bring(batch, formKey, c => c.Execute(MarkSql, new { day }));
+    public ImportFinding Bring(ImportBatch batch, string formKey, DateOnly day) =>
+        imports.Bring(batch, new ImportChoices { Others = OtherMatches.KeepApart }, formKey, c => c.Execute(MarkSql, new { day }));
 
     private const string MarkSql = "INSERT INTO demo (id, day) VALUES (1, @day)";
 

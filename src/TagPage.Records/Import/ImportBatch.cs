@@ -23,6 +23,11 @@ public sealed class ImportBatch
 
     public List<JobRow> Jobs { get; } = [];
 
+    /// <summary>Jobs that count as collected, and as paid, only because the owner chose so.</summary>
+    public int CountedAsCollected { get; set; }
+
+    public int CountedAsPaid { get; set; }
+
     public IEnumerable<TagRow> Tags => Rackets.Rows.SelectMany(r => r.Tags);
 
     public int Count => Clients.Rows.Count + Players.Rows.Count + Strings.Rows.Count + Rackets.Rows.Count + Specs.Count + Jobs.Count;

@@ -11,6 +11,12 @@ public abstract record ImportClash
 
     public sealed record Tag(TagRow Row) : ImportClash;
 
+    /// <summary>The racket has a live tag already.</summary>
+    public sealed record LiveTag(TagRow Row) : ImportClash;
+
+    /// <summary>The player has another racket of this number.</summary>
+    public sealed record Number(RacketRow Racket) : ImportClash;
+
     /// <summary>A string of this name and gauge in another material.</summary>
     public sealed record Material(StringRow Kind) : ImportClash;
 }

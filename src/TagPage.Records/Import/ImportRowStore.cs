@@ -11,13 +11,19 @@ internal static class ImportRowStore
     public static void Add(SqliteConnection connection, ImportBatch batch, DateTimeOffset now)
     {
         AddClients(connection, batch);
-        Number(connection, "player", batch.Players.Rows);
-        connection.Execute(PlayerSql, batch.Players.Rows);
-        AddStrings(connection, batch.Strings.Rows);
+        Insert(connection, "player", PlayerSql, batch.Players.Rows);
+        Insert(connection, "string_kind", StringSql, batch.Strings.Rows);
         AddRackets(connection, batch.Rackets.Rows, now);
-        Number(connection, "spec", batch.Specs);
-        connection.Execute(SpecSql, batch.Specs);
-        AddJobs(connection, batch.Jobs);
+        Insert(connection, "spec", SpecSql, batch.Specs);
+        AddJobs(connection, [.. batch.Jobs.Where(j => !j.IsThere)]);
+    }
+
+    /// <summary>Those that are not there yet.</summary>
+    private static void Insert<T>(SqliteConnection connection, string table, string sql, List<T> rows) where T : ImportRow
+    {
+        List<T> fresh = [.. rows.Where(r => !r.IsThere)];
+        Number(connection, table, fresh);
+        connection.Execute(sql, fresh);
     }
 
     private const string PlayerSql = """
@@ -34,12 +40,19 @@ internal static class ImportRowStore
 
     private static void AddClients(SqliteConnection connection, ImportBatch batch)
     {
-        var payers = PayerIds(connection, batch.Clients.Rows.Select(c => c.Payer).OfType<PayerRow>());
-        Number(connection, "client", batch.Clients.Rows);
-        foreach (var client in batch.Clients.Rows.Where(c => c.Payer is not null))
+        List<ClientRow> fresh = [.. batch.Clients.Rows.Where(c => !c.IsThere)];
+        var payers = PayerIds(connection, fresh.Select(c => c.Payer).OfType<PayerRow>());
+        foreach (var client in fresh.Where(c => c.Payer is not null))
             client.PayerId = payers[client.Payer!];
-        connection.Execute(ClientSql, batch.Clients.Rows);
+        Insert(connection, "client", ClientSql, fresh);
+        connection.Execute(FillSql, batch.Clients.Rows.Where(c => c.IsThere));
     }
+
+    // What is on file stays; a way to reach somebody that was missing is filled in.
+    private const string FillSql = """
+        UPDATE client SET phone = COALESCE(phone, @Phone), mail = COALESCE(mail, @Mail), version = version + 1
+        WHERE id = @Id AND ((phone IS NULL AND @Phone IS NOT NULL) OR (mail IS NULL AND @Mail IS NOT NULL))
+        """;
 
     private const string ClientSql = """
         INSERT INTO client (id, name, phone, mail, language, payer_id, reminders, note)
@@ -84,19 +97,6 @@ internal static class ImportRowStore
     public static string StringKey(string name, decimal gaugeMm) =>
         string.Create(CultureInfo.InvariantCulture, $"{name.ToUpperInvariant()} {gaugeMm:0.###}");
 
-    private static void AddStrings(SqliteConnection connection, List<StringRow> rows)
-    {
-        var catalogue = Catalogue(connection);
-        Number(connection, "string_kind", rows);
-        foreach (var row in rows)
-        {
-            if (catalogue.TryGetValue(StringKey(row.Name, row.GaugeMm), out var known))
-                row.Id = known.Id;
-            else
-                connection.Execute(StringSql, row);
-        }
-    }
-
     private const string StringSql = """
         INSERT INTO string_kind (id, name, material, gauge_mm, note)
         VALUES (@Id, @Name, @MaterialName, @GaugeMm, @Note)
@@ -104,12 +104,11 @@ internal static class ImportRowStore
 
     private static void AddRackets(SqliteConnection connection, List<RacketRow> rows, DateTimeOffset now)
     {
-        Number(connection, "racket", rows);
-        connection.Execute(RacketSql, rows);
+        Insert(connection, "racket", RacketSql, rows);
         foreach (var racket in rows)
             foreach (var tag in racket.Tags)
                 (tag.RacketId, tag.MadeAt) = (racket.Id, now);
-        connection.Execute(TagSql, rows.SelectMany(r => r.Tags));
+        connection.Execute(TagSql, rows.SelectMany(r => r.Tags).Where(t => !t.IsOnFile));
     }
 
     private const string RacketSql = """
@@ -126,8 +125,7 @@ internal static class ImportRowStore
 
     private static void AddJobs(SqliteConnection connection, List<JobRow> rows)
     {
-        Number(connection, "job", rows);
-        connection.Execute(JobSql, rows);
+        Insert(connection, "job", JobSql, rows);
         var instruments = InstrumentIds(connection, rows);
         foreach (var job in rows.Where(j => j.Reading is not null))
             job.InstrumentId = instruments[job.Instrument];

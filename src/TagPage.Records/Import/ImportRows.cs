@@ -12,7 +12,27 @@ namespace TagPage.Records.Import;
 /// <summary>A line of a file. Its number in the database is known once it is saved. Enumerations are stored by name.</summary>
 public abstract record ImportRow
 {
-    public long Id { get; set; }
+    private long _id;
+
+    public long Id
+    {
+        get => SameAs?.Id ?? _id;
+        set => _id = value;
+    }
+
+    /// <summary>The record is on file, with the number <see cref="Id"/>, and stays as it is.</summary>
+    public bool IsOnFile { get; set; }
+
+    /// <summary>The line that brings the record, where this one means the same.</summary>
+    public ImportRow? SameAs { get; set; }
+
+    /// <summary>Nothing is added for this line.</summary>
+    public bool IsThere => IsOnFile || SameAs is not null;
+
+    /// <summary>The same for all lines that mean one record.</summary>
+    internal string Mark => SameAs?.Mark ?? (IsOnFile ? MarkOf(_id) : $"line {Line}");
+
+    internal static string MarkOf(long idOnFile) => $"on file {idOnFile}";
 
     /// <summary>Where it stands in its file.</summary>
     public int Line { get; init; }
@@ -84,6 +104,10 @@ public sealed record RacketRow : ImportRow
 public sealed record TagRow(TagCode Code, bool IsLive, int Line, string Column)
 {
     public long RacketId { get; set; }
+
+    /// <summary>The racket has it already.</summary>
+    public bool IsOnFile { get; set; }
+
     public DateTimeOffset MadeAt { get; set; }
     public DateTimeOffset? RetiredAt => IsLive ? null : MadeAt;
     public string State => IsLive ? "Live" : "Retired";

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Records.Shop;
@@ -9,27 +8,27 @@ namespace TagPage.Records.Import;
 /// <summary>Saves what was read, all of it or nothing.</summary>
 public sealed class ImportStore(Database database, TimeProvider clock)
 {
-    /// <summary>What in the batch the shop already has.</summary>
-    public IReadOnlyList<ImportClash> Clashes(ImportBatch batch) => database.Read(c => Clashes(c, batch));
+    /// <summary>What the batch would mean, if these choices were made.</summary>
+    public ImportFinding Look(ImportBatch batch, ImportChoices choices) => database.Read(c => Look(c, batch, choices));
 
     public bool IsDone(string formKey) => database.Read(c => c.ExecuteScalar<bool>(IsDoneSql, new { formKey }));
 
     private const string IsDoneSql = "SELECT EXISTS (SELECT 1 FROM used_form_key WHERE form_key = @formKey)";
 
     /// <summary>
-    /// Saves a batch without problems in one transaction, once per form key. Returns what the shop already has; if
-    /// that is not empty, nothing was saved.
+    /// Saves a batch without problems in one transaction, once per form key. Nothing was saved where the finding says that
+    /// it cannot be.
     /// </summary>
-    public IReadOnlyList<ImportClash> Add(ImportBatch batch, string formKey) => Bring(batch, formKey, _ => { });
+    public ImportFinding Add(ImportBatch batch, ImportChoices choices, string formKey) => Bring(batch, choices, formKey, _ => { });
 
     /// <summary>The same together with whatever <paramref name="also"/> does.</summary>
-    internal IReadOnlyList<ImportClash> Bring(ImportBatch batch, string formKey, Action<SqliteConnection> also) => database.Write(c =>
+    internal ImportFinding Bring(ImportBatch batch, ImportChoices choices, string formKey, Action<SqliteConnection> also) => database.Write(c =>
     {
         if (c.ExecuteScalar<bool>(IsDoneSql, new { formKey }))
-            return [];
-        var clashes = Clashes(c, batch);
-        if (clashes.Count > 0)
-            return clashes;
+            return ImportFinding.None;
+        var finding = Look(c, batch, choices);
+        if (!finding.CanBeSaved)
+            return finding;
         var now = clock.GetUtcNow();
         if (batch.Shop is { } shop)
         {
@@ -42,7 +41,7 @@ public sealed class ImportStore(Database database, TimeProvider clock)
             return batch.Count;
         });
         also(c);
-        return clashes;
+        return finding;
     });
 
     private const string AddShopSql = """
@@ -66,29 +65,10 @@ public sealed class ImportStore(Database database, TimeProvider clock)
         TensionUnit = shop.TensionUnit.ToString(),
     };
 
-    private static List<ImportClash> Clashes(SqliteConnection connection, ImportBatch batch)
+    private static ImportFinding Look(SqliteConnection connection, ImportBatch batch, ImportChoices choices)
     {
-        var clashes = new List<ImportClash>();
-        var tickets = Known<int>(connection, TicketsSql, batch.Jobs.Select(j => j.Ticket));
-        clashes.AddRange(batch.Jobs.Where(j => tickets.Contains(j.Ticket)).Select(j => new ImportClash.Ticket(j)));
-        var codes = Known<string>(connection, CodesSql, batch.Tags.Select(t => t.Code.ToString()));
-        clashes.AddRange(batch.Tags.Where(t => codes.Contains(t.Code.ToString())).Select(t => new ImportClash.Tag(t)));
-        clashes.AddRange(OtherMaterials(connection, batch));
-        return clashes;
-    }
-
-    private static HashSet<T> Known<T>(SqliteConnection connection, string sql, IEnumerable<T> values) =>
-        connection.Query<T>(sql, new { values = JsonSerializer.Serialize(values) }).ToHashSet();
-
-    private const string TicketsSql = "SELECT ticket FROM job WHERE ticket IN (SELECT value FROM json_each(@values))";
-
-    private const string CodesSql = "SELECT code FROM tag WHERE code IN (SELECT value FROM json_each(@values))";
-
-    private static IEnumerable<ImportClash> OtherMaterials(SqliteConnection connection, ImportBatch batch)
-    {
-        var catalogue = ImportRowStore.Catalogue(connection);
-        return batch.Strings.Rows
-            .Where(s => catalogue.TryGetValue(ImportRowStore.StringKey(s.Name, s.GaugeMm), out var known) && known.Material != s.Material)
-            .Select(s => new ImportClash.Material(s));
+        var matches = LookalikeStore.Find(connection, batch);
+        var undecided = ImportDecisions.Apply(matches, choices);
+        return new ImportFinding(matches, undecided, undecided.Count > 0 ? [] : OnFileStore.Mark(connection, batch));
     }
 }

@@ -13,6 +13,9 @@ namespace TagPage.Web.Import;
 /// <param name="Notices">Gets what is worth a second look but stops nothing.</param>
 public sealed record ImportContext(ShopDetails Shop, DateOnly Today, ImportBatch Batch, Problems Problems, Problems Notices)
 {
+    /// <summary>Jobs strung before this day count as collected and paid; null for none.</summary>
+    public DateOnly? SettledBefore { get; init; }
+
     private readonly Dictionary<string, int> _lines = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The line that brought the same thing, like "ticket 1703", before; null for the first.</summary>

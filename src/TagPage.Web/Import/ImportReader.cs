@@ -17,19 +17,20 @@ public sealed class ImportReader
     /// <param name="files">What was sent.</param>
     /// <param name="shop">The shop as it is; null where there is none yet.</param>
     /// <param name="today">Today in the shop's time zone.</param>
-    public static ImportReading Read(ImportFiles files, ShopDetails? shop, DateOnly today)
+    /// <param name="settledBefore">Jobs strung before this day count as collected and paid; null for none.</param>
+    public static ImportReading Read(ImportFiles files, ShopDetails? shop, DateOnly today, DateOnly? settledBefore = null)
     {
         var reader = new ImportReader(files);
-        reader.ReadAll(shop, today);
+        reader.ReadAll(shop, today, settledBefore);
         return new ImportReading(reader._batch, reader._problems, reader._notices);
     }
 
-    private void ReadAll(ShopDetails? shop, DateOnly today)
+    private void ReadAll(ShopDetails? shop, DateOnly today, DateOnly? settledBefore)
     {
         var details = shop ?? ReadShop();
         if (shop is not null)
             RefuseShopFiles();
-        var context = new ImportContext(details, _batch.AsOf ?? today, _batch, _problems, _notices);
+        var context = new ImportContext(details, _batch.AsOf ?? today, _batch, _problems, _notices) { SettledBefore = settledBefore };
         _batch.Clients.IsReadable = ReadSheet(ClientSheet.Sheet, ClientSheet.Read, context);
         _batch.Players.IsReadable = ReadSheet(PlayerSheet.Sheet, PlayerSheet.Read, context);
         _batch.Strings.IsReadable = ReadSheet(StringSheet.Sheet, StringSheet.Read, context);

@@ -17,42 +17,71 @@ public sealed record ImportReport
 
     public required int MoreNotices { get; init; }
 
-    /// <summary>Kinds of records with their numbers, in words: "20 clients".</summary>
+    /// <summary>Clients who may be on file, or twice in the files.</summary>
+    public required IReadOnlyList<ImportMatch> Matches { get; init; }
+
+    /// <summary>Those of whom it is not decided who they are: nothing comes in.</summary>
+    public required IReadOnlyList<ImportMatch> Undecided { get; init; }
+
+    /// <summary>Kinds of new records with their numbers, in words: "20 clients".</summary>
     public required IReadOnlyList<string> Records { get; init; }
 
-    public bool IsClean => Problems.Count == 0;
+    /// <summary>The same of what is there already.</summary>
+    public required IReadOnlyList<string> There { get; init; }
+
+    public required int CountedAsCollected { get; init; }
+
+    public required int CountedAsPaid { get; init; }
+
+    /// <summary>All can come in.</summary>
+    public bool IsClean => Problems.Count == 0 && Undecided.Count == 0;
 
     /// <summary>"20 clients, 25 players and 18 strings".</summary>
-    public string Summary => Records.Count switch
-    {
-        0 => "nothing, because the files hold no records",
-        1 => Records[0],
-        _ => string.Join(", ", Records.SkipLast(1)) + " and " + Records[^1],
-    };
+    public string Summary => Records.Count > 0 ? List(Records)
+        : There.Count > 0 ? "nothing, because all of it is there already"
+        : "nothing, because the files hold no records";
 
-    public static ImportReport Of(ImportReading reading, IReadOnlyList<ImportClash> clashes) => new()
+    /// <summary>"2 clients and 3 rackets"; null for none.</summary>
+    public string? AlreadyThere => There.Count > 0 ? List(There) : null;
+
+    /// <summary>What the owner's day for old jobs did; null for nothing.</summary>
+    public string? Settled => (CountedAsCollected, CountedAsPaid) is (0, 0) ? null
+        : $"{Jobs(CountedAsCollected)} as collected and {Jobs(CountedAsPaid)} as paid that the files leave open";
+
+    public static ImportReport Of(ImportReading reading, ImportFinding finding) => new()
     {
-        Problems = [.. reading.Problems.Kept.Concat(clashes.Select(Clashes.Of)).Take(Csv.Problems.Most)],
-        MoreProblems = Math.Max(0, reading.Problems.Count + clashes.Count - Csv.Problems.Most),
+        Problems = [.. reading.Problems.Kept.Concat(finding.Clashes.Select(Clashes.Of)).Take(Csv.Problems.Most)],
+        MoreProblems = Math.Max(0, reading.Problems.Count + finding.Clashes.Count - Csv.Problems.Most),
         Notices = reading.Notices.Kept,
         MoreNotices = reading.Notices.More,
-        Records = [.. Count(reading.Batch)],
+        Matches = finding.Matches,
+        Undecided = finding.Undecided,
+        Records = [.. Count(reading.Batch, there: false)],
+        There = [.. Count(reading.Batch, there: true)],
+        CountedAsCollected = reading.Batch.CountedAsCollected,
+        CountedAsPaid = reading.Batch.CountedAsPaid,
     };
 
-    private static IEnumerable<string> Count(ImportBatch batch)
+    private static IEnumerable<string> Count(ImportBatch batch, bool there)
     {
-        var tags = batch.Tags.ToList();
         (int Number, string One, string Many)[] kinds =
         [
-            (batch.Clients.Rows.Count, "client", "clients"),
-            (batch.Players.Rows.Count, "player", "players"),
-            (batch.Strings.Rows.Count, "string", "strings"),
-            (batch.Rackets.Rows.Count, "racket", "rackets"),
-            (tags.Count(t => t.IsLive), "live tag", "live tags"),
-            (tags.Count(t => !t.IsLive), "retired tag", "retired tags"),
-            (batch.Specs.Count, "spec", "specs"),
-            (batch.Jobs.Count, "job", "jobs"),
+            (Rows(batch.Clients.Rows), "client", "clients"),
+            (Rows(batch.Players.Rows), "player", "players"),
+            (Rows(batch.Strings.Rows), "string", "strings"),
+            (Rows(batch.Rackets.Rows), "racket", "rackets"),
+            (batch.Tags.Count(t => t.IsOnFile == there && t.IsLive), "live tag", "live tags"),
+            (batch.Tags.Count(t => t.IsOnFile == there && !t.IsLive), "retired tag", "retired tags"),
+            (Rows(batch.Specs), "spec", "specs"),
+            (Rows(batch.Jobs), "job", "jobs"),
         ];
         return kinds.Where(k => k.Number > 0).Select(k => $"{k.Number} {(k.Number == 1 ? k.One : k.Many)}");
+
+        int Rows(IEnumerable<ImportRow> rows) => rows.Count(r => r.IsThere == there);
     }
+
+    private static string Jobs(int number) => number == 1 ? "1 job" : $"{number} jobs";
+
+    private static string List(IReadOnlyList<string> kinds) =>
+        kinds.Count == 1 ? kinds[0] : string.Join(", ", kinds.SkipLast(1)) + " and " + kinds[^1];
 }

@@ -3,29 +3,23 @@ using TagPage.Records.Shop;
 
 namespace TagPage.Web.Import;
 
-/// <summary>Brings a shop's records in from CSV files: checks them, and saves them only when nothing at all is wrong.</summary>
+/// <summary>Brings a shop's records in from CSV files: checks them, and saves them only when nothing is wrong or undecided.</summary>
 public sealed class Importer(ImportStore store, ShopStore shops, ShopClock clock)
 {
     /// <summary>Says what an import would do; saves nothing.</summary>
-    public ImportReport Check(ImportFiles files)
-    {
-        var reading = Read(files);
-        return reading.Problems.Count > 0 ? ImportReport.Of(reading, []) : ImportReport.Of(reading, store.Clashes(reading.Batch));
-    }
+    public ImportReport Check(ImportFiles files, ImportChoices choices) => Report(files, choices, batch => store.Look(batch, choices));
 
     /// <summary>
-    /// Saves all records of the files in one transaction, or none where the report has problems.
-    /// The same form key imports once.
+    /// Saves all records of the files in one transaction, or none where the report is not clean. The same form key imports
+    /// once.
     /// </summary>
-    public ImportReport Import(ImportFiles files, string formKey)
-    {
-        var reading = Read(files);
-        return reading.Problems.Count > 0 ? ImportReport.Of(reading, []) : ImportReport.Of(reading, store.Add(reading.Batch, formKey));
-    }
+    public ImportReport Import(ImportFiles files, ImportChoices choices, string formKey) =>
+        Report(files, choices, batch => store.Add(batch, choices, formKey));
 
-    private ImportReading Read(ImportFiles files)
+    private ImportReport Report(ImportFiles files, ImportChoices choices, Func<ImportBatch, ImportFinding> act)
     {
         var shop = shops.Get();
-        return ImportReader.Read(files, shop.Version > 0 ? shop : null, clock.Today);
+        var reading = ImportReader.Read(files, shop.Version > 0 ? shop : null, clock.Today, choices.SettledBefore);
+        return ImportReport.Of(reading, reading.Problems.Count > 0 ? ImportFinding.None : act(reading.Batch));
     }
 }

@@ -54,7 +54,18 @@ internal static class JobSheet
         if (job.Ticket > 0 && context.LineBefore(row, $"ticket {job.Ticket}") is { } line)
             row.Refuse(C.Ticket, $"Ticket {job.Ticket} is already in line {line}. Each job needs its own number.");
         JobCoherence.Check(row, context, job);
-        context.Batch.Jobs.Add(job);
+        context.Batch.Jobs.Add(Settled(job, context));
+    }
+
+    /// <summary>An old spreadsheet often has no column for what was collected and paid; long ago, both have happened.</summary>
+    private static JobRow Settled(JobRow job, ImportContext context)
+    {
+        if (job.StrungOn is not { } strung || strung >= context.SettledBefore || context.SettledBefore is null || job is { CollectedOn: not null, PaidOn: not null })
+            return job;
+        context.Batch.CountedAsCollected += job.CollectedOn is null ? 1 : 0;
+        context.Batch.CountedAsPaid += job.PaidOn is null ? 1 : 0;
+        var collected = job.CollectedOn ?? strung;
+        return job with { State = JobState.Collected, CollectedOn = collected, PaidOn = job.PaidOn ?? collected };
     }
 
     private static JobState StateOf(DateOnly? strungOn, DateOnly? collectedOn) =>

@@ -1,4 +1,5 @@
 using System.Text;
+using TagPage.Records.Import;
 using TagPage.Records.Storage;
 using TagPage.Web.Import;
 using TagPage.Web.Tests.Cast;
@@ -149,7 +150,7 @@ public sealed class ImportErrorTests(ImportErrorTests.Shop house) : IClassFixtur
     {
         using var fresh = new TestShop();
 
-        var report = fresh.Get<Importer>().Import(new Spreadsheet().ToFiles(), FormKey.New());
+        var report = fresh.Get<Importer>().Import(new Spreadsheet().ToFiles(), new ImportChoices(), FormKey.New());
 
         Assert.Equal("shop.csv: The shop is not set up yet. Set it up first, or add this file.", Assert.Single(report.Problems).ToString());
         Assert.Equal(0, ImportedRows.Count(fresh.Database, "client"));
@@ -158,7 +159,7 @@ public sealed class ImportErrorTests(ImportErrorTests.Shop house) : IClassFixtur
     private List<string> Refused(ImportFiles files)
     {
         var before = ImportedRows.Count(house.House.Database);
-        var report = house.House.Get<Importer>().Import(files, FormKey.New());
+        var report = house.House.Get<Importer>().Import(files, new ImportChoices(), FormKey.New());
         Assert.Equal(before, ImportedRows.Count(house.House.Database));
         return [.. report.Problems.Select(p => p.ToString())];
     }

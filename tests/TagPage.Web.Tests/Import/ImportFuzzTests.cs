@@ -1,5 +1,6 @@
 using System.Text;
 using CsCheck;
+using TagPage.Records.Import;
 using TagPage.Records.Storage;
 using TagPage.Web.Import;
 using TagPage.Web.Tests.Cast;
@@ -37,7 +38,8 @@ public sealed class ImportFuzzTests
             foreach (var (file, at, cut, piece) in slips)
                 sheet[file] = Spoil(sheet[file], at, cut, piece);
             var before = ImportedRows.Count(shop.Database);
-            var report = importer.Import(Files(Spreadsheet.Names.Select(n => (n, Encoding.UTF8.GetBytes(sheet[n])))), FormKey.New());
+            var choices = new ImportChoices { Others = saved % 2 == 0 ? OtherMatches.KeepApart : OtherMatches.Merge, SettledBefore = new DateOnly(2026, 9, 10) };
+            var report = importer.Import(Files(Spreadsheet.Names.Select(n => (n, Encoding.UTF8.GetBytes(sheet[n])))), choices, FormKey.New());
             if (report.IsClean)
                 saved++;
             else
@@ -60,7 +62,7 @@ public sealed class ImportFuzzTests
         var before = ImportedRows.Count(shop.Database);
 
         Noise.Array[1, 3].Sample(noise =>
-            Assert.NotEmpty(importer.Import(Files(noise.DistinctBy(n => n.File)), FormKey.New()).Problems), iter: 1000, threads: 1);
+            Assert.NotEmpty(importer.Import(Files(noise.DistinctBy(n => n.File)), new ImportChoices(), FormKey.New()).Problems), iter: 1000, threads: 1);
 
         Assert.Equal(before, ImportedRows.Count(shop.Database));
     }

@@ -1,5 +1,6 @@
 using System.Text;
 using Dapper;
+using TagPage.Records.Import;
 using TagPage.Records.Storage;
 using TagPage.Web.Import;
 using TagPage.Web.Tests.Cast;
@@ -19,7 +20,7 @@ public sealed class ImportTests : IDisposable
     [Fact]
     public void Whole_folder_of_a_new_shop_comes_in()
     {
-        var report = Importer.Import(ImportFiles.From(Seed), FormKey.New());
+        var report = Importer.Import(ImportFiles.From(Seed), new ImportChoices(), FormKey.New());
 
         Assert.Empty(report.Problems);
         Assert.Equal("20 clients, 25 players, 18 strings, 42 rackets, 40 live tags, 2 retired tags, 22 specs and 224 jobs", report.Summary);
@@ -35,7 +36,7 @@ public sealed class ImportTests : IDisposable
     {
         SetUp();
 
-        Assert.Empty(Importer.Import(new Spreadsheet().ToFiles(), FormKey.New()).Problems);
+        Assert.Empty(Importer.Import(new Spreadsheet().ToFiles(), new ImportChoices(), FormKey.New()).Problems);
 
         var job = _shop.Database.Read(c => c.QuerySingle<(string State, double Mains, double Crosses, long Price, string Strung, string Ended, string How, string MainsName, string CrossesName)>("""
             SELECT j.state, j.mains_tension, j.crosses_tension, j.price_minor, j.strung_on, j.ended_on, j.ended_how, m.name, c.name
@@ -59,7 +60,7 @@ public sealed class ImportTests : IDisposable
         files.TryAdd("CLIENTS.csv", [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes("Client;Name;PHONE\r\nC1;Odalys;'+44 20 7946 0958\r\n")]);
         files.TryAdd("players.csv", Encoding.UTF8.GetBytes("player;client;name;junior;Times a week;hours a time;note\nP1;c1;Pim;Yes;2,5;\"1,5\";\"'-first line\nand \"\"second\"\"\"\n\n"));
 
-        Assert.Empty(Importer.Import(files, FormKey.New()).Problems);
+        Assert.Empty(Importer.Import(files, new ImportChoices(), FormKey.New()).Problems);
 
         var player = _shop.Database.Read(c => c.QuerySingle<(double Times, double Hours, string Note, string Phone)>(
             "SELECT p.times_a_week, p.hours_a_time, p.note, c.phone FROM player p JOIN client c ON c.id = p.client_id"));
@@ -72,24 +73,10 @@ public sealed class ImportTests : IDisposable
         SetUp();
         var before = ImportedRows.Count(_shop.Database);
 
-        var report = Importer.Check(new Spreadsheet().ToFiles());
+        var report = Importer.Check(new Spreadsheet().ToFiles(), new ImportChoices());
 
         Assert.True(report.IsClean);
         Assert.Equal("2 clients, 2 players, 2 strings, 2 rackets, 1 live tag, 2 retired tags, 1 spec and 2 jobs", report.Summary);
-        Assert.Equal(before, ImportedRows.Count(_shop.Database));
-    }
-
-    [Fact]
-    public void Same_files_a_second_time_are_refused_line_by_line_and_add_nothing()
-    {
-        SetUp();
-        Importer.Import(new Spreadsheet().ToFiles(), FormKey.New());
-        var before = ImportedRows.Count(_shop.Database);
-
-        var report = Importer.Import(new Spreadsheet().ToFiles(), FormKey.New());
-
-        Assert.Equal(["jobs.csv:2:ticket", "jobs.csv:3:ticket", "rackets.csv:2:tag", "rackets.csv:2:retired_tags", "rackets.csv:2:retired_tags"],
-            report.Problems.Select(p => $"{p.File}:{p.Line}:{p.Column}"));
         Assert.Equal(before, ImportedRows.Count(_shop.Database));
     }
 
@@ -99,8 +86,8 @@ public sealed class ImportTests : IDisposable
         SetUp();
         var key = FormKey.New();
 
-        Importer.Import(new Spreadsheet().ToFiles(), key);
-        var second = Importer.Import(new Spreadsheet().ToFiles(), key);
+        Importer.Import(new Spreadsheet().ToFiles(), new ImportChoices(), key);
+        var second = Importer.Import(new Spreadsheet().ToFiles(), new ImportChoices(), key);
 
         Assert.Empty(second.Problems);
         Assert.Equal(2, ImportedRows.Count(_shop.Database, "job"));
@@ -112,7 +99,7 @@ public sealed class ImportTests : IDisposable
         SetUp();
         var kind = _shop.Records.Kind("heron spin", "Polyester", 1.25m);
 
-        Assert.Empty(Importer.Import(new Spreadsheet().ToFiles(), FormKey.New()).Problems);
+        Assert.Empty(Importer.Import(new Spreadsheet().ToFiles(), new ImportChoices(), FormKey.New()).Problems);
 
         Assert.Equal(2, ImportedRows.Count(_shop.Database, "string_kind"));
         Assert.Equal(kind, _shop.Database.Read(c => c.ExecuteScalar<long>("SELECT mains_id FROM job WHERE ticket = 901")));
@@ -123,7 +110,7 @@ public sealed class ImportTests : IDisposable
     {
         SetUp();
 
-        var report = Importer.Import(new Spreadsheet().Cell("jobs.csv", 2, "mains_tension", "70").ToFiles(), FormKey.New());
+        var report = Importer.Import(new Spreadsheet().Cell("jobs.csv", 2, "mains_tension", "70").ToFiles(), new ImportChoices(), FormKey.New());
 
         Assert.Empty(report.Problems);
         var notice = Assert.Single(report.Notices);
@@ -137,7 +124,7 @@ public sealed class ImportTests : IDisposable
         var files = new ImportFiles();
         files.TryAdd("clients.csv", Encoding.UTF8.GetBytes("client,name\n" + string.Concat(Enumerable.Range(0, 250).Select(i => $"C{i},\n"))));
 
-        var report = Importer.Import(files, FormKey.New());
+        var report = Importer.Import(files, new ImportChoices(), FormKey.New());
 
         Assert.Equal(100, report.Problems.Count);
         Assert.Equal(150, report.MoreProblems);

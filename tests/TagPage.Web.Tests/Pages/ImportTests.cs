@@ -1,6 +1,4 @@
 using System.Net;
-using System.Text;
-using AngleSharp.Dom;
 using TagPage.Web.Tests.Cast;
 using TagPage.Web.Tests.Import;
 
@@ -18,7 +16,7 @@ public sealed class ImportTests : IDisposable
     public async Task Owner_checks_files_sees_what_would_be_added_and_brings_them_in_once()
     {
         var owner = _shop.Owner();
-        var sent = await SendFiles(owner, new Spreadsheet());
+        var sent = await SentFiles.Send(owner, new Spreadsheet());
         var check = await owner.Open(sent.Location!);
         Assert.Contains("This would add 2 clients, 2 players, 2 strings, 2 rackets, 1 live tag, 2 retired tags, 1 spec and 2 jobs. Nothing is saved yet.", check.Main, StringComparison.Ordinal);
         Assert.Equal(0, ImportedRows.Count(_shop.Database, "client"));
@@ -35,7 +33,7 @@ public sealed class ImportTests : IDisposable
     public async Task Owner_reads_file_line_and_column_of_what_is_wrong_and_cannot_bring_it_in()
     {
         var owner = _shop.Owner();
-        var sent = await SendFiles(owner, new Spreadsheet().Cell("jobs.csv", 2, "strung_on", "soon"));
+        var sent = await SentFiles.Send(owner, new Spreadsheet().Cell("jobs.csv", 2, "strung_on", "soon"));
 
         var check = await owner.Open(sent.Location!);
 
@@ -49,7 +47,7 @@ public sealed class ImportTests : IDisposable
     public async Task Files_are_forgotten_after_an_hour()
     {
         var owner = _shop.Owner();
-        var sent = await SendFiles(owner, new Spreadsheet());
+        var sent = await SentFiles.Send(owner, new Spreadsheet());
         var check = await owner.Open(sent.Location!);
 
         _shop.Clock.Advance(TimeSpan.FromMinutes(61));
@@ -70,7 +68,7 @@ public sealed class ImportTests : IDisposable
     [Fact]
     public async Task Unknown_name_is_refused_beside_the_field_and_nothing_is_kept()
     {
-        var answer = await Upload(_shop.Owner(), [("people.csv", "client,name\n"u8.ToArray())]);
+        var answer = await SentFiles.Upload(_shop.Owner(), [("people.csv", "client,name\n"u8.ToArray())]);
 
         Assert.Equal("“people.csv” is not a known file name. Known names are clients.csv, players.csv, strings.csv, rackets.csv, specs.csv, jobs.csv.", Assert.Single(answer.Errors));
         Assert.False(Directory.Exists(Path.Combine(_shop.Folder, "uploads")) && Directory.EnumerateDirectories(Path.Combine(_shop.Folder, "uploads")).Any());
@@ -78,12 +76,12 @@ public sealed class ImportTests : IDisposable
 
     [Fact]
     public async Task Nothing_chosen_is_told() =>
-        Assert.Equal("Choose the files to bring in.", Assert.Single((await Upload(_shop.Owner(), [])).Errors));
+        Assert.Equal("Choose the files to bring in.", Assert.Single((await SentFiles.Upload(_shop.Owner(), [])).Errors));
 
     [Fact]
     public async Task More_than_a_set_of_files_can_hold_is_refused_unread()
     {
-        var answer = await Upload(_shop.Owner(), [("clients.csv", new byte[122_000_000])]);
+        var answer = await SentFiles.Upload(_shop.Owner(), [("clients.csv", new byte[122_000_000])]);
 
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, answer.Status);
         Assert.Contains("That is too much at once", answer.Main, StringComparison.Ordinal);
@@ -100,7 +98,7 @@ public sealed class ImportTests : IDisposable
         foreach (var link in links)
             files.Add((Path.GetFileName(link), await (await owner.Get(link)).Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken)));
 
-        var check = await owner.Open((await Upload(owner, files)).Location!);
+        var check = await owner.Open((await SentFiles.Upload(owner, files)).Location!);
 
         Assert.Contains("This would add nothing, because the files hold no records.", check.Main, StringComparison.Ordinal);
     }
@@ -109,20 +107,5 @@ public sealed class ImportTests : IDisposable
     public async Task Stranger_cannot_send_files()
     {
         Assert.NotEqual(HttpStatusCode.OK, (await _shop.Stranger().Get("/shop/import")).StatusCode);
-    }
-
-    private static Task<WebPage> SendFiles(Visitor visitor, Spreadsheet sheet) =>
-        Upload(visitor, Spreadsheet.Names.Select(n => (n, Encoding.UTF8.GetBytes(sheet[n]))));
-
-    private static async Task<WebPage> Upload(Visitor visitor, IEnumerable<(string Name, byte[] Bytes)> files)
-    {
-        var page = await visitor.Open("/shop/import");
-        var form = page.Document.QuerySelector<AngleSharp.Html.Dom.IHtmlFormElement>("main form")!;
-        using var content = new MultipartFormDataContent();
-        foreach (var (name, value) in FormValues.Of(form).Pairs.Where(p => p.Key != "Files"))
-            content.Add(new StringContent(value), name);
-        foreach (var (name, bytes) in files)
-            content.Add(new ByteArrayContent(bytes), "Files", name);
-        return await WebPage.Of(await visitor.Client.PostAsync(new Uri("/shop/import", UriKind.Relative), content, TestContext.Current.CancellationToken), page.Path);
     }
 }

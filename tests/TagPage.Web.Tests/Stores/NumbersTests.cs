@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using Dapper;
+using TagPage.Records.Import;
 using TagPage.Records.Storage;
 using TagPage.Web.Import;
 using TagPage.Web.Tests.Cast;
@@ -34,7 +35,7 @@ public sealed partial class NumbersTests : IDisposable
         var files = new ImportFiles();
         files.TryAdd("clients.csv", Encoding.UTF8.GetBytes("client,name\nC1,Bram Tolle\n"));
 
-        Assert.Empty(_shop.Get<Importer>().Import(files, FormKey.New()).Problems);
+        Assert.Empty(_shop.Get<Importer>().Import(files, new ImportChoices(), FormKey.New()).Problems);
 
         Assert.Equal($"{gone + 1}", _shop.Records.Text("SELECT id FROM client"));
     }

@@ -1,3 +1,6 @@
+using TagPage.Records.Import;
+using TagPage.Web.Http.Forms;
+
 namespace TagPage.Web.Start.CommandLine;
 
 /// <summary>The command line, taken apart: a command word first, its own words next, all else for the framework's configuration.</summary>
@@ -21,6 +24,9 @@ public sealed record Arguments
 
     /// <summary>Of the command import: say what would happen and save nothing.</summary>
     public bool CheckOnly { get; private init; }
+
+    /// <summary>Of the command import: what holds for clients who may be on file.</summary>
+    public ImportChoices Choices { get; private init; } = new();
 
     /// <summary>Of the command demo: give its owner a new password.</summary>
     public bool NewPassword { get; private init; }
@@ -57,14 +63,43 @@ public sealed record Arguments
         };
         return Command switch
         {
-            Command.Import => own.WithFolder(rest, "After import, name the folder that holds the files."),
+            Command.Import => own.WithChoices(rest).WithFolder(rest, "After import, name the folder that holds the files."),
             Command.Copy => own.WithFolder(rest, "After copy, name the folder to create."),
             _ => own.WithRest(rest),
         };
     }
 
+    private Arguments WithChoices(List<string> rest)
+    {
+        var (matches, settled) = (Take(rest, "--matches"), Take(rest, "--settled-before"));
+        if (matches is not (null or "merge" or "apart"))
+            return this with { Wrong = "After --matches, write merge or apart." };
+        if (settled is not null && DayField.Read(settled) is null)
+            return this with { Wrong = "After --settled-before, write a day as 2027-03-14." };
+        var others = matches switch { "merge" => OtherMatches.Merge, "apart" => OtherMatches.KeepApart, _ => OtherMatches.Ask };
+        return this with { Choices = new ImportChoices { Others = others, SettledBefore = DayField.Read(settled) } };
+    }
+
+    /// <summary>Takes an option with its value out of the words; empty where the value is missing, null without the option.</summary>
+    private static string? Take(List<string> rest, string option)
+    {
+        if (rest.FindIndex(word => word.StartsWith(option + "=", StringComparison.Ordinal)) is >= 0 and var joined)
+        {
+            var value = rest[joined][(option.Length + 1)..];
+            rest.RemoveAt(joined);
+            return value;
+        }
+        if (rest.IndexOf(option) is not (>= 0 and var at))
+            return null;
+        var next = at + 1 < rest.Count ? rest[at + 1] : "";
+        rest.RemoveRange(at, Math.Min(2, rest.Count - at));
+        return next;
+    }
+
     private Arguments WithFolder(List<string> rest, string missing)
     {
+        if (Wrong is not null)
+            return this;
         var at = 0;
         while (at < rest.Count && IsSetting(rest[at]))
             at += HasValue(rest[at]) ? 1 : 2;

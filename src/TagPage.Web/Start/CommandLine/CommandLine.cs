@@ -38,7 +38,7 @@ public static class CommandLine
                 await output.WriteLineAsync(Usage.Version);
                 return 0;
             case Command.Import:
-                return ImportCommand.Run(settings, arguments.Folder, arguments.CheckOnly, output, errors) ? 0 : Failed;
+                return ImportCommand.Run(settings, arguments.Folder, arguments.Choices, arguments.CheckOnly, output, errors) ? 0 : Failed;
             case Command.SetUpLink:
                 SetUpLinkCommand.Run(settings, output);
                 return 0;

@@ -1,3 +1,4 @@
+using TagPage.Records.Import;
 using TagPage.Records.Storage;
 using TagPage.Web.Csv;
 using TagPage.Web.Import;
@@ -8,20 +9,33 @@ namespace TagPage.Web.Start.CommandLine;
 internal static class ImportCommand
 {
     /// <summary>True where all came in, or could.</summary>
-    public static bool Run(string[] settings, string folder, bool checkOnly, TextWriter output, TextWriter errors)
+    public static bool Run(string[] settings, string folder, ImportChoices choices, bool checkOnly, TextWriter output, TextWriter errors)
     {
         if (!Directory.Exists(folder))
             throw new CannotStartException($"There is no folder {Path.GetFullPath(folder)}.");
         using var app = App.Build(App.CreateBuilder(settings));
         var importer = app.Services.GetRequiredService<Importer>();
         var files = ImportFiles.From(folder);
-        var report = checkOnly ? importer.Check(files) : importer.Import(files, FormKey.New());
+        var report = checkOnly ? importer.Check(files, choices) : importer.Import(files, choices, FormKey.New());
         List(report.Problems, report.MoreProblems, errors);
+        List([.. report.Undecided.Select(MatchWords.Undecided)], 0, errors);
+        if (report.Undecided.Count > 0)
+            errors.WriteLine("Say who they are with --matches merge (the same people) or --matches apart (other people), or bring the files in under Settings, where each is asked about.");
         List(report.Notices, report.MoreNotices, output);
+        if (report.IsClean)
+            Tell(report, output);
         output.WriteLine(!report.IsClean ? "Nothing was saved."
             : checkOnly ? $"This would add {report.Summary}. Nothing was saved."
             : $"Added {report.Summary}.");
         return report.IsClean;
+    }
+
+    private static void Tell(ImportReport report, TextWriter output)
+    {
+        if (report.Settled is { } settled)
+            output.WriteLine($"Counted {settled}.");
+        if (report.AlreadyThere is { } there)
+            output.WriteLine($"There already: {there}.");
     }
 
     private static void List(IReadOnlyList<Problem> problems, int more, TextWriter writer)

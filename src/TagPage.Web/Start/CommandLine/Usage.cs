@@ -15,6 +15,11 @@ internal static class Usage
           TagPage.Web new-keys                  end every sign-in and void every link, after a theft; stop the shop first
           TagPage.Web --help | --version
 
+        Options of import:
+
+          --matches merge|apart                 clients who may be on file are the same people, or others; without it they are listed
+          --settled-before 2027-03-14           jobs strung before this day count as collected and paid
+
         Settings, after the command, in the environment (TagPage__Address) or in appsettings.json:
 
           --urls http://localhost:5080          where to listen; http://0.0.0.0:5080 lets phones connect

@@ -1,22 +1,36 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Import;
+using TagPage.Records.Shop;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Import;
 
 namespace TagPage.Web.Pages.Shop.Import;
 
-public sealed class CheckModel(Importer importer, ImportStore store, Uploads uploads) : PageModel
+/// <summary>What the files would do. Nothing is saved before every client who may be on file is decided.</summary>
+public sealed class CheckModel(Importer importer, ImportStore store, Uploads uploads, ShopClock clock) : PageModel
 {
+    /// <summary>As many can be decided on one page.</summary>
+    public const int MostMatches = 300;
+
+    private const string Prefix = "match-";
+
     public ImportReport Report { get; private set; } = default!;
 
-    public IActionResult OnGet(string key)
-    {
-        if (ImportFiles.Of(uploads, key) is not { } files)
-            return NotFound();
-        Report = importer.Check(files);
-        return Page();
-    }
+    public ImportChoices Choices { get; private set; } = new();
+
+    [BindProperty(SupportsGet = true)]
+    public string? SettledBefore { get; set; }
+
+    public bool HasTooManyMatches => Report.Matches.Count > MostMatches;
+
+    public static string FieldOf(ImportMatch match) => string.Create(CultureInfo.InvariantCulture, $"{Prefix}{match.Client.Line}");
+
+    public IActionResult OnGet(string key) => Check(key, new ImportChoices { Others = OtherMatches.MergeSure });
+
+    /// <summary>Shows what the choices would do.</summary>
+    public IActionResult OnPostCount(string key) => Check(key, Chosen());
 
     public IActionResult OnPost(string key)
     {
@@ -24,11 +38,45 @@ public sealed class CheckModel(Importer importer, ImportStore store, Uploads upl
             return Redirect("/shop");
         if (ImportFiles.Of(uploads, key) is not { } files)
             return NotFound();
-        Report = importer.Import(files, key);
+        if (!Take(Chosen()))
+            return Check(key, Choices);
+        Report = importer.Import(files, Choices, key);
         if (!Report.IsClean)
+        {
+            foreach (var match in Report.Undecided.Take(MostMatches))
+                ModelState.AddModelError(FieldOf(match), $"Say who {match.Client.Name} is.");
             return Page();
+        }
         uploads.Remove(key);
         this.Say($"Brought in: {Report.Summary}.");
         return Redirect("/shop");
     }
+
+    private IActionResult Check(string key, ImportChoices choices)
+    {
+        if (ImportFiles.Of(uploads, key) is not { } files)
+            return NotFound();
+        Take(choices);
+        Report = importer.Check(files, Choices);
+        return Page();
+    }
+
+    /// <summary>False where the day does not fit, which then counts as none.</summary>
+    private bool Take(ImportChoices choices)
+    {
+        var wrong = SettledDay.Wrong(SettledBefore, clock.Today);
+        if (wrong is not null)
+            ModelState.AddModelError(nameof(SettledBefore), wrong);
+        Choices = choices with { SettledBefore = wrong is null ? DayField.Read(SettledBefore) : null };
+        return wrong is null;
+    }
+
+    private ImportChoices Chosen() => new()
+    {
+        ByLine = Request.Form.Where(f => f.Key.StartsWith(Prefix, StringComparison.Ordinal) && Line(f.Key) is not null)
+            .ToDictionary(f => Line(f.Key)!.Value, f => f.Value.ToString()),
+    };
+
+    private static int? Line(string field) =>
+        int.TryParse(field.AsSpan(Prefix.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var line) ? line : null;
 }

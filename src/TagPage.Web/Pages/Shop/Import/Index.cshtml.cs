@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Import;
+using TagPage.Records.Shop;
 using TagPage.Web.Csv;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Import;
@@ -8,26 +9,34 @@ using TagPage.Web.Import;
 namespace TagPage.Web.Pages.Shop.Import;
 
 [UploadLimit(MostFiles * (long)SheetText.MostBytes + 1_000_000)]
-public sealed class IndexModel(Uploads uploads) : PageModel
+public sealed class IndexModel(Uploads uploads, ShopClock clock) : PageModel
 {
     /// <summary>A full set.</summary>
     private const int MostFiles = 6;
+
+    public const int DaysUntilSettled = 30;
 
     public static IReadOnlyList<Sheet> Sheets => ImportSheets.All;
 
     [BindProperty]
     public IFormFileCollection? Files { get; set; }
 
-    public void OnGet()
-    {
-    }
+    /// <summary>A day, as the field sends it.</summary>
+    [BindProperty]
+    public string? SettledBefore { get; set; }
+
+    /// <summary>Proposed: what was strung a month ago is no longer waiting to be collected.</summary>
+    public void OnGet() => SettledBefore = DayField.Of(clock.Today.AddDays(-DaysUntilSettled));
 
     public async Task<IActionResult> OnPost()
     {
         var files = await Read();
+        if (SettledDay.Wrong(SettledBefore, clock.Today) is { } wrong)
+            ModelState.AddModelError(nameof(SettledBefore), wrong);
         if (!ModelState.IsValid)
             return Page();
-        return Redirect($"/shop/import/check/{uploads.Keep(files.ByName)}");
+        var key = uploads.Keep(files.ByName);
+        return Redirect($"/shop/import/check/{key}{(DayField.Read(SettledBefore) is { } day ? $"?settledBefore={DayField.Of(day)}" : "")}");
     }
 
     private async Task<ImportFiles> Read()
