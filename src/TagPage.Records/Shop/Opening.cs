@@ -20,6 +20,11 @@ public sealed record Opening(IReadOnlyList<OpeningSpan> Week, IReadOnlyList<Clos
     public DateOnly? NextOpen(DateOnly from) =>
         Enumerable.Range(0, MostDaysAhead).Select(from.AddDays).Where(IsOpen).Select(day => (DateOnly?)day).FirstOrDefault();
 
+    /// <summary>Alike are those that say the same, like all settings of the shop.</summary>
+    public bool Equals(Opening? other) => other is not null && Week.SequenceEqual(other.Week) && Closed.SequenceEqual(other.Closed);
+
+    public override int GetHashCode() => HashCode.Combine(Week.Count, Closed.Count);
+
     /// <summary>As ISO 8601 counts them, Monday 1 to Sunday 7.</summary>
     private static int Weekday(DateOnly day) => day.DayOfWeek == DayOfWeek.Sunday ? 7 : (int)day.DayOfWeek;
 }
