@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.DependencyInjection;
 using TagPage.Core.Tags;
 using TagPage.Records.DueDates;
+using TagPage.Records.Search;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Start;
@@ -24,6 +25,7 @@ public sealed class BigShop : IDisposable
     {
         _app = App.CreateBuilder([$"--TagPage:DataFolder={_folder}"]).Build();
         Get<Migrator>().Run();
+        Get<NameKeeper>().Attach();
         Get<DueDateKeeper>().Attach();
         Codes = [.. Enumerable.Range(0, rackets).Select(_ => TagCode.Draw(RandomNumberGenerator.Fill))];
         var today = Get<ShopClock>().Today;

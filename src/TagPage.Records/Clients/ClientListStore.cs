@@ -1,9 +1,10 @@
 using Dapper;
+using TagPage.Records.Search;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Clients;
 
-/// <summary>The clients from A to Z, a page at a time.</summary>
+/// <summary>The clients in the order of the shop's language, a page at a time.</summary>
 public sealed class ClientListStore(Database database)
 {
     public const int PageSize = 50;
@@ -21,26 +22,26 @@ public sealed class ClientListStore(Database database)
     /// <param name="from">First letters to begin at; empty for the beginning.</param>
     /// <param name="after">The last client of the page before, or null.</param>
     public IReadOnlyList<Row> Page(string from, long? after) => database.Read(c => after is null
-        ? c.Query<Row>(FromSql, new { From = from, Count = PageSize + 1 }).ToList()
+        ? c.Query<Row>(FromSql, new { From = NameOrder.Of(c).KeyOfLetters(from), Count = PageSize + 1 }).ToList()
         : c.Query<Row>(AfterSql, new { After = after, Count = PageSize + 1 }).ToList());
 
-    private const string FromSql = $"""
+    internal const string FromSql = $"""
         {Columns}
-        WHERE c.name COLLATE NOCASE >= @From
-        ORDER BY c.name COLLATE NOCASE, c.id
+        WHERE c.name_key >= @From
+        ORDER BY c.name_key, c.id
         LIMIT @Count
         """;
 
-    private const string AfterSql = $"""
+    internal const string AfterSql = $"""
         {Columns}
-        WHERE (c.name COLLATE NOCASE, c.id) > (SELECT l.name COLLATE NOCASE, l.id FROM client l WHERE l.id = @After)
-        ORDER BY c.name COLLATE NOCASE, c.id
+        WHERE (c.name_key, c.id) > (SELECT l.name_key, l.id FROM client l WHERE l.id = @After)
+        ORDER BY c.name_key, c.id
         LIMIT @Count
         """;
 
     private const string Columns = """
         SELECT c.id, c.name, c.phone,
-               (SELECT group_concat(p.name, ', ' ORDER BY p.name COLLATE NOCASE) FROM player p WHERE p.client_id = c.id) AS players,
+               (SELECT group_concat(p.name, ', ' ORDER BY p.name_key) FROM player p WHERE p.client_id = c.id) AS players,
                (SELECT COUNT(*) FROM player p JOIN racket r ON r.player_id = p.id WHERE p.client_id = c.id) AS rackets
         FROM client c
         """;

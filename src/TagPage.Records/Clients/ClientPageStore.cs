@@ -75,7 +75,7 @@ public sealed class ClientPageStore(Database database)
         SELECT id, name, junior, times_a_week, hours_a_time, note
         FROM player
         WHERE client_id = @id
-        ORDER BY name COLLATE NOCASE, id
+        ORDER BY name_key, id
         """;
 
     private const string RacketsSql = $"""

@@ -33,7 +33,7 @@ public sealed class ClientStore(Database database, ShopStore shops, ShopClock cl
 
     public IReadOnlyList<(long Id, string Name)> Payers() => database.Read(c => c.Query<(long, string)>(PayersSql).ToList());
 
-    private const string PayersSql = "SELECT id, name FROM payer ORDER BY name COLLATE NOCASE, id";
+    private const string PayersSql = "SELECT id, name FROM payer ORDER BY name_key, id";
 
     /// <summary>Who on file is reached the same way.</summary>
     /// <param name="formKey">A form that made its record is not asked about that very record.</param>

@@ -24,7 +24,7 @@ public sealed class PayerStore(Database database, ShopStore shops, TimeProvider 
         SELECT p.id, p.name, p.phone, p.mail, p.note, p.version,
                (SELECT COUNT(*) FROM client c WHERE c.payer_id = p.id) AS clients
         FROM payer p
-        ORDER BY p.name COLLATE NOCASE, p.id
+        ORDER BY p.name_key, p.id
         """;
 
     public Row? Get(long id) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { id }));

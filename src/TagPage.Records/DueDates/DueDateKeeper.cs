@@ -16,7 +16,7 @@ public sealed class DueDateKeeper(Database database, TimeProvider clock)
     private const int PlayersAtOnce = 400;
 
     /// <summary>From here on every write keeps the dates up to date.</summary>
-    public void Attach() => database.BeforeCommit = Refresh;
+    public void Attach() => database.BeforeCommit += Refresh;
 
     /// <summary>How many players are still to be worked out in the background, and of how many.</summary>
     public (long Left, long All) Progress() =>

@@ -53,7 +53,7 @@ public sealed class OwnPageDetailsStore(Database database, OutboxStore outbox, I
         FROM player p
         JOIN client c ON c.id = p.client_id
         WHERE c.id = @client
-        ORDER BY p.name COLLATE NOCASE, p.id
+        ORDER BY p.name_key, p.id
         """;
 
     /// <summary>Takes a code. Whoever was reached until now is told that this changed.</summary>

@@ -16,7 +16,7 @@ public sealed class OwnPageRacketStore(Database database)
     private const string OfClientSql = $"""
         {Columns}
         WHERE p.client_id = @client
-        ORDER BY p.name COLLATE NOCASE, p.id, r.state IN ('Sold', 'Gone'), r.number
+        ORDER BY p.name_key, p.id, r.state IN ('Sold', 'Gone'), r.number
         """;
 
     public OwnPageRacket? Get(long client, long racket) => database.Read(c => Get(c, client, racket));

@@ -36,7 +36,7 @@ public sealed class PlayerPickStore(Database database)
         {Columns}
         WHERE p.id IN (SELECT id FROM hit WHERE kind = 1
                        UNION SELECT o.id FROM player o JOIN hit ON hit.kind = 0 AND o.client_id = hit.id)
-        ORDER BY p.name COLLATE NOCASE, p.id
+        ORDER BY p.name_key, p.id
         LIMIT 30
         """;
 }

@@ -30,9 +30,9 @@ public static class ExportPlan
     [
         new("client", "id = @client",
             "id name phone mail language payer_id reminders reminders_changed_on remind_by quiet_months found_choice found_choice_on found_always "
-            + "found_shows_mail second_name second_phone second_mail forget_at note", "version"),
-        new("payer", "id IN (SELECT payer_id FROM client WHERE id = @client)", "id name", "phone mail note version"),
-        new("player", "client_id = @client", "id client_id name junior times_a_week hours_a_time hitting rule every_weeks label_name label_name_on note", "version"),
+            + "found_shows_mail second_name second_phone second_mail forget_at note", "name_key version"),
+        new("payer", "id IN (SELECT payer_id FROM client WHERE id = @client)", "id name", "name_key phone mail note version"),
+        new("player", "client_id = @client", "id client_id name junior times_a_week hours_a_time hitting rule every_weeks label_name label_name_on note", "name_key version"),
         new("pause", $"player_id IN ({Players})", "id player_id from_on to_on note"),
         new("logged_hours", $"racket_id IN ({Rackets})", "id racket_id played_on hours note"),
         new("racket", $"id IN ({Rackets})",
@@ -88,6 +88,7 @@ public static class ExportPlan
         ["used_address"] = "the shop's own web addresses",
         ["due_again"] = "which dates are to be worked out again, for moments",
         ["due_day"] = "the day all dates are of",
+        ["name_order"] = "how the order of names was made",
         ["search"] = "words of the search box, the same as in client, player and racket",
         ["demo"] = "of the demo",
         ["migration"] = "schema changes",

@@ -48,7 +48,7 @@ public sealed class BatchStore(Database database, BatchReminder household, ShopC
         FROM reminder_batch_client b
         JOIN client c ON c.id = b.client_id
         WHERE b.batch_id = @id
-        ORDER BY c.name COLLATE NOCASE, c.id
+        ORDER BY c.name_key, c.id
         """;
 
     /// <summary>The batch that is under way, or null.</summary>

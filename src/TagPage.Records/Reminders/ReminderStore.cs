@@ -88,6 +88,6 @@ public sealed class ReminderStore(Database database, LinkTokens keys, ShopClock 
         LEFT JOIN string_kind x ON x.id = l.crosses_id
         LEFT JOIN {JobOfYes}
         WHERE a.reminder_id = @reminder AND r.state <> 'Sold'
-        ORDER BY a.due, p.name COLLATE NOCASE, r.number
+        ORDER BY a.due, p.name_key, r.number
         """;
 }

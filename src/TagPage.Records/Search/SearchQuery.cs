@@ -48,7 +48,7 @@ public sealed record SearchQuery
     private static string? ToWords(string typed)
     {
         var kept = new StringBuilder(typed.Length);
-        foreach (var rune in typed.EnumerateRunes())
+        foreach (var rune in PlainLetters.Of(typed).EnumerateRunes())
             kept.Append(Rune.IsLetterOrDigit(rune) || IsMark(rune) ? rune.ToString() : " ");
         var words = kept.ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries).Take(MostWords).Select(w => $"\"{w}\"*");
         return string.Join(' ', words) is { Length: > 0 } query ? query : null;

@@ -41,7 +41,7 @@ public sealed class SearchStore(Database database)
         JOIN client c ON c.id = l.client_id
         LEFT JOIN player p ON p.id = l.player_id
         LEFT JOIN racket r ON r.id = l.racket_id
-        ORDER BY MIN(l.place) OVER (PARTITION BY l.client_id), c.name COLLATE NOCASE, c.id, p.name COLLATE NOCASE, p.id, r.number
+        ORDER BY MIN(l.place) OVER (PARTITION BY l.client_id), c.name_key, c.id, p.name_key, p.id, r.number
         LIMIT @Most
         """;
 
@@ -53,7 +53,7 @@ public sealed class SearchStore(Database database)
         LEFT JOIN player p ON p.client_id = c.id
         LEFT JOIN racket r ON r.player_id = p.id
         WHERE c.phone LIKE @end
-        ORDER BY c.name COLLATE NOCASE, c.id, p.name COLLATE NOCASE, p.id, r.number
+        ORDER BY c.name_key, c.id, p.name_key, p.id, r.number
         LIMIT @Most
         """;
 

@@ -10,7 +10,7 @@ public static partial class SearchWords
     /// <summary>An FTS5 query, or null when nothing typed is a letter or a digit.</summary>
     public static string? Of(string? typed)
     {
-        var words = Word().Matches(typed ?? "").Take(MostWords).Select(w => $"\"{w.Value}\"*").ToList();
+        var words = Word().Matches(PlainLetters.Of(typed ?? "")).Take(MostWords).Select(w => $"\"{w.Value}\"*").ToList();
         return words.Count == 0 ? null : string.Join(' ', words);
     }
 

@@ -18,6 +18,8 @@ public sealed class SettingsStore(Database database)
         input.Country,
         OpeningHours = input.OpeningHours ?? "",
         input.Language,
+        input.NamesIn,
+        input.ByLastWord,
         input.TimeZone,
         input.Currency,
         TensionUnit = input.TensionUnit.ToString(),
@@ -26,13 +28,13 @@ public sealed class SettingsStore(Database database)
 
     // The first save makes the row; after that only the version it was read under may be replaced.
     private const string SaveShopSql = """
-        INSERT INTO shop (id, name, phone, mail, street, town, country, opening_hours, language, time_zone, currency, tension_unit,
-                          unseen_months)
-        VALUES (1, @Name, @Phone, @Mail, @Street, @Town, @Country, @OpeningHours, @Language, @TimeZone, @Currency, @TensionUnit,
-                @UnseenMonths)
+        INSERT INTO shop (id, name, phone, mail, street, town, country, opening_hours, language, names_in, by_last_word, time_zone, currency,
+                          tension_unit, unseen_months)
+        VALUES (1, @Name, @Phone, @Mail, @Street, @Town, @Country, @OpeningHours, @Language, @NamesIn, @ByLastWord, @TimeZone, @Currency,
+                @TensionUnit, @UnseenMonths)
         ON CONFLICT (id) DO UPDATE
         SET name = @Name, phone = @Phone, mail = @Mail, street = @Street, town = @Town, country = @Country,
-            opening_hours = @OpeningHours, language = @Language, time_zone = @TimeZone, currency = @Currency, tension_unit = @TensionUnit,
+            opening_hours = @OpeningHours, language = @Language, names_in = @NamesIn, by_last_word = @ByLastWord, time_zone = @TimeZone, currency = @Currency, tension_unit = @TensionUnit,
             unseen_months = @UnseenMonths, version = version + 1
         WHERE version = @Version
         """;

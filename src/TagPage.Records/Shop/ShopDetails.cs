@@ -25,6 +25,12 @@ public sealed record ShopDetails
     /// <summary>ISO 639-1: what the owner writes opening hours, page and care guides in.</summary>
     public string Language { get; init; } = "en";
 
+    /// <summary>ISO 639-1: the language whose order names stand in; null for the one above.</summary>
+    public string? NamesIn { get; init; }
+
+    /// <summary>People stand by the last word of their name, as a family name, instead of by the name as written.</summary>
+    public bool ByLastWord { get; init; }
+
     /// <summary>#RRGGBB in capitals, or null for the product's own.</summary>
     public string? Accent { get; init; }
 

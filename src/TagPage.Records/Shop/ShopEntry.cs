@@ -14,6 +14,8 @@ public sealed record ShopEntry
     public string? Country { get; init; }
     public string? OpeningHours { get; init; }
     public string Language { get; init; } = "en";
+    public string? NamesIn { get; init; }
+    public bool ByLastWord { get; init; }
     public string? TimeZone { get; init; }
     public string? Currency { get; init; }
     public TensionUnit TensionUnit { get; init; }

@@ -64,7 +64,7 @@ public sealed class RacketPickStore(Database database)
           AND r.id IN (SELECT id FROM hit WHERE kind = 2
                        UNION SELECT q.id FROM racket q JOIN hit ON hit.kind = 1 AND q.player_id = hit.id
                        UNION SELECT q.id FROM racket q JOIN player o ON o.id = q.player_id JOIN hit ON hit.kind = 0 AND o.client_id = hit.id)
-        ORDER BY p.name COLLATE NOCASE, r.number
+        ORDER BY p.name_key, r.number
         LIMIT 30
         """;
 }

@@ -1,5 +1,6 @@
 using TagPage.Records.DueDates;
 using TagPage.Records.Outbox;
+using TagPage.Records.Search;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Limits;
 
@@ -66,6 +67,7 @@ public static class App
         if (alone)
             services.GetRequiredService<FolderLock>().Take();
         services.GetRequiredService<Migrator>().Run();
+        services.GetRequiredService<NameKeeper>().Attach();
         services.GetRequiredService<DueDateKeeper>().Attach();
     }
 

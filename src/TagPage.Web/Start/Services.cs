@@ -7,6 +7,7 @@ using Microsoft.Extensions.WebEncoders;
 using TagPage.Records.DueDates;
 using TagPage.Records.Import;
 using TagPage.Records.Reminders;
+using TagPage.Records.Search;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
@@ -37,6 +38,7 @@ internal static class Services
         services.AddSingleton<CopySweeper>();
         services.AddHostedService(s => s.GetRequiredService<CopySweeper>());
         services.AddSingleton<DueDateKeeper>();
+        services.AddSingleton<NameKeeper>();
         services.AddSingleton<DueDateWorker>();
         services.AddHostedService(s => s.GetRequiredService<DueDateWorker>());
         services.AddSingleton<PublicStyle>();

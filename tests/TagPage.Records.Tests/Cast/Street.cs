@@ -1,4 +1,5 @@
 using Microsoft.Extensions.Time.Testing;
+using TagPage.Records.Search;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
@@ -14,6 +15,7 @@ public sealed class Street : IDisposable
         Directory.CreateDirectory(Folder.Root);
         Template.CopyTo(Folder.Root);
         Database = new Database(Folder);
+        new NameKeeper(Database).Attach();
         Clock = new ShopClock(Time, new ShopStore(Database));
         Records = new OnFile(Database);
         if (empty)

@@ -32,6 +32,22 @@ public sealed class ClientListStoreTests : IDisposable
         Assert.Equal(met.OrderBy(row => row.Name, StringComparer.OrdinalIgnoreCase).ThenBy(row => row.Id).Select(row => row.Id), met.Select(row => row.Id));
     }
 
+    /// <summary>Orders of Unicode CLDR: å after z in Swedish, ä with a in German, ch after h in Czech.</summary>
+    [Theory]
+    [InlineData("sv", "Åberg Zorn Öberg", "Zorn Åberg Öberg")]
+    [InlineData("de", "Zorn Ärmel Arm", "Arm Ärmel Zorn")]
+    [InlineData("cs", "Chalupa Horák Cibulka Iva", "Cibulka Horák Chalupa Iva")]
+    [InlineData("en", "éclair Zoe Eve adam", "adam éclair Eve Zoe")]
+    public void Names_stand_in_the_order_of_the_shops_language(string language, string names, string sorted)
+    {
+        _street.Records.Change("DELETE FROM job; DELETE FROM tag; DELETE FROM racket; DELETE FROM player; DELETE FROM client");
+        _street.Records.Change("UPDATE shop SET language = @language", new { language });
+        foreach (var name in names.Split(' '))
+            _street.Records.Client(name);
+
+        Assert.Equal(sorted, string.Join(' ', _store.Page("", null).Select(row => row.Name)));
+    }
+
     [Theory]
     [InlineData("", "Ewan Lockyer")]
     [InlineData("e", "Ewan Lockyer")]

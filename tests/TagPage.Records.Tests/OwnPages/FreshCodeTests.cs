@@ -55,9 +55,9 @@ public sealed class FreshCodeTests : IDisposable
         Assert.Equal(before, OfHers());
     }
 
-    private string OfHers() => _street.Records.Text("""
+    private string OfHers() => _street.Records.Text($"""
         SELECT c.name || c.phone || c.mail || c.version || c.found_choice || COALESCE(c.forget_at, '') || p.client_id || p.version || r.state || r.version
-        FROM client c JOIN player p ON p.name = 'Pim Ferran' JOIN racket r ON r.player_id = p.id WHERE c.name = 'Odalys Ferran'
+        FROM client c JOIN player p ON p.name = 'Pim Ferran' JOIN racket r ON r.player_id = p.id WHERE c.id = {_street.Odalys}
         """);
 
     private Outcome Do(string what, Who who) => what switch

@@ -101,6 +101,12 @@ public sealed class SearchStoreTests : IDisposable
 
     [Theory]
     [InlineData("Łukasz Ørsted", "Łukasz")]
+    [InlineData("Łukasz Ørsted", "lukasz orsted")]
+    [InlineData("Lukasz", "Łukasz")]
+    [InlineData("Müller", "muller")]
+    [InlineData("Muller", "Müller")]
+    [InlineData("Đorđe Weiß", "dorde weiss")]
+    [InlineData("Æsa Þórsdóttir", "aesa thors")]
     [InlineData("O’Hara", "o'hara")]
     [InlineData("Anne-Marie", "anne marie")]
     [InlineData("Nguyễn", "nguyen")]

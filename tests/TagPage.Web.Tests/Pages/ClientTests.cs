@@ -1,5 +1,4 @@
 using System.Net;
-using Dapper;
 using TagPage.Records.Clients;
 using TagPage.Web.Tests.Cast;
 
@@ -179,20 +178,6 @@ public sealed class ClientTests : IDisposable
 
         Assert.Equal(120, seen.Distinct().Count());
         Assert.Equal(120, seen.Count);
-    }
-
-    [Fact]
-    public void List_of_clients_is_read_through_its_index()
-    {
-        var plan = _shop.Database.Read(c => c.Query("""
-            EXPLAIN QUERY PLAN
-            SELECT c.id FROM client c
-            WHERE (c.name COLLATE NOCASE, c.id) > (SELECT l.name COLLATE NOCASE, l.id FROM client l WHERE l.id = 5)
-            ORDER BY c.name COLLATE NOCASE, c.id LIMIT 51
-            """).Select(row => (string)row.detail).ToList());
-
-        Assert.Contains(plan, line => line.Contains("client_by_name", StringComparison.Ordinal));
-        Assert.DoesNotContain(plan, line => line.Contains("TEMP B-TREE", StringComparison.Ordinal));
     }
 
     [Fact]

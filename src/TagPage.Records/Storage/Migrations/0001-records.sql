@@ -16,6 +16,9 @@ CREATE TABLE shop (
   home_markdown          TEXT    NOT NULL DEFAULT '',
   -- The language that the owner writes opening hours, page and care guides in.
   language               TEXT    NOT NULL DEFAULT 'en' CHECK (language GLOB '[a-z][a-z]'),
+  -- The language whose order names stand in; null for the one above. By their last word, or as they are written.
+  names_in               TEXT    CHECK (names_in GLOB '[a-z][a-z]'),
+  by_last_word           INTEGER NOT NULL DEFAULT 0 CHECK (by_last_word IN (0, 1)),
   accent                 TEXT    CHECK (accent GLOB '#[0-9A-F][0-9A-F][0-9A-F][0-9A-F][0-9A-F][0-9A-F]'),
   time_zone              TEXT    NOT NULL,
   currency               TEXT    NOT NULL CHECK (currency GLOB '[A-Z][A-Z][A-Z]'),
@@ -120,17 +123,19 @@ CREATE TABLE used_form_key (
 -- ==== Clients and who pays for them ====
 
 CREATE TABLE payer (
-  id      INTEGER PRIMARY KEY AUTOINCREMENT,
-  name    TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 80),
-  phone   TEXT    CHECK (phone GLOB '+[0-9]*'),
-  mail    TEXT    CHECK (mail LIKE '%_@_%'),
-  note    TEXT    NOT NULL DEFAULT '',
-  version INTEGER NOT NULL DEFAULT 1
+  id       INTEGER PRIMARY KEY AUTOINCREMENT,
+  name     TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 80),
+  name_key BLOB,
+  phone    TEXT    CHECK (phone GLOB '+[0-9]*'),
+  mail     TEXT    CHECK (mail LIKE '%_@_%'),
+  note     TEXT    NOT NULL DEFAULT '',
+  version  INTEGER NOT NULL DEFAULT 1
 ) STRICT;
 
 CREATE TABLE client (
   id                   INTEGER PRIMARY KEY AUTOINCREMENT,
   name                 TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 80),
+  name_key             BLOB,
   phone                TEXT    CHECK (phone GLOB '+[0-9]*'),
   mail                 TEXT    CHECK (mail LIKE '%_@_%'),
   language             TEXT    NOT NULL DEFAULT 'en' CHECK (language GLOB '[a-z][a-z]'),
@@ -153,7 +158,7 @@ CREATE TABLE client (
   forget_at            TEXT,
   version              INTEGER NOT NULL DEFAULT 1
 ) STRICT;
-CREATE INDEX client_by_name   ON client (name COLLATE NOCASE, id);
+CREATE INDEX client_by_name   ON client (name_key, id);
 CREATE INDEX client_by_payer  ON client (payer_id) WHERE payer_id IS NOT NULL;
 CREATE INDEX client_by_mail   ON client (mail COLLATE NOCASE) WHERE mail IS NOT NULL;
 CREATE INDEX client_by_phone  ON client (phone) WHERE phone IS NOT NULL;
@@ -189,6 +194,7 @@ CREATE TABLE player (
   id            INTEGER PRIMARY KEY AUTOINCREMENT,
   client_id     INTEGER NOT NULL REFERENCES client (id),
   name          TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 80),
+  name_key      BLOB,
   junior        INTEGER NOT NULL CHECK (junior IN (0, 1)),
   times_a_week  REAL    NOT NULL DEFAULT 0 CHECK (times_a_week BETWEEN 0 AND 21),
   hours_a_time  REAL    NOT NULL DEFAULT 0 CHECK (hours_a_time BETWEEN 0 AND 8),
@@ -202,7 +208,7 @@ CREATE TABLE player (
   version       INTEGER NOT NULL DEFAULT 1,
   CHECK (rule IS NOT 'EveryWeeks' OR every_weeks IS NOT NULL)
 ) STRICT;
-CREATE INDEX player_by_client ON player (client_id, name COLLATE NOCASE);
+CREATE INDEX player_by_client ON player (client_id, name_key);
 
 -- Days on which a player is not playing: time passes, but no hours are played.
 CREATE TABLE pause (
@@ -846,6 +852,28 @@ WHEN new.starting_values IS NOT old.starting_values OR new.time_zone <> old.time
 END;
 CREATE TRIGGER shop_due_new AFTER INSERT ON shop BEGIN
   INSERT INTO due_again (player_id, in_background) SELECT id, 1 FROM player WHERE true ON CONFLICT DO NOTHING;
+END;
+
+-- ==== The order of names ====
+
+-- How the kept name keys were made: language, order and version of its rules. A key is null until it is made, before the
+-- transaction ends that wrote the name; what is not made alike is made again, all at once.
+CREATE TABLE name_order (
+  id      INTEGER PRIMARY KEY CHECK (id = 1),
+  made_by TEXT    NOT NULL
+) STRICT;
+
+CREATE INDEX payer_unordered  ON payer (id) WHERE name_key IS NULL;
+CREATE INDEX player_unordered ON player (id) WHERE name_key IS NULL;
+
+CREATE TRIGGER payer_name_key AFTER UPDATE OF name ON payer WHEN new.name <> old.name BEGIN
+  UPDATE payer SET name_key = NULL WHERE id = new.id;
+END;
+CREATE TRIGGER client_name_key AFTER UPDATE OF name ON client WHEN new.name <> old.name BEGIN
+  UPDATE client SET name_key = NULL WHERE id = new.id;
+END;
+CREATE TRIGGER player_name_key AFTER UPDATE OF name ON player WHEN new.name <> old.name BEGIN
+  UPDATE player SET name_key = NULL WHERE id = new.id;
 END;
 
 -- ==== The search box ====

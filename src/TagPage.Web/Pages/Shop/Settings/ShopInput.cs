@@ -35,6 +35,10 @@ public sealed record ShopInput : IValidatableObject
 
     public string? Language { get; init; }
 
+    public string? NamesIn { get; init; }
+
+    public bool ByLastWord { get; init; }
+
     public string? TimeZone { get; init; }
 
     public string? Currency { get; init; }
@@ -56,6 +60,8 @@ public sealed record ShopInput : IValidatableObject
         Country = shop.Country,
         OpeningHours = shop.OpeningHours,
         Language = shop.Language,
+        NamesIn = shop.NamesIn,
+        ByLastWord = shop.ByLastWord,
         TimeZone = shop.TimeZone,
         Currency = shop.Currency,
         TensionUnit = shop.TensionUnit,
@@ -71,6 +77,8 @@ public sealed record ShopInput : IValidatableObject
             yield return new("This does not look like a phone number. Enter it with its area code, or with + and the country code.", [nameof(Phone)]);
         if (Languages.Of(Language) is null)
             yield return new("Choose a language from the list.", [nameof(Language)]);
+        if (NamesIn is not null && NameLanguages.All.All(l => l.Code != NamesIn))
+            yield return new("Choose a language from the list.", [nameof(NamesIn)]);
         if (!TimeZones.All.Contains(TimeZone))
             yield return new("Choose a time zone from the list.", [nameof(TimeZone)]);
         if (!Currencies.All.Contains(Currency))
@@ -88,6 +96,8 @@ public sealed record ShopInput : IValidatableObject
         Country = Country,
         OpeningHours = OpeningHours,
         Language = Language!,
+        NamesIn = NamesIn,
+        ByLastWord = ByLastWord,
         TimeZone = TimeZone,
         Currency = Currency,
         TensionUnit = TensionUnit,
