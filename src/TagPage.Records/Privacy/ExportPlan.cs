@@ -86,6 +86,7 @@ public static class ExportPlan
         ["tag_roll"] = "rolls of tags that belonged to nobody when they were made",
         ["care_guide"] = "open to everybody",
         ["used_address"] = "the shop's own web addresses",
+        ["chosen_address"] = "the shop's own web address",
         ["due_again"] = "which dates are to be worked out again, for moments",
         ["due_day"] = "the day all dates are of",
         ["name_order"] = "how the order of names was made",

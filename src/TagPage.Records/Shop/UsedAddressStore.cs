@@ -1,4 +1,5 @@
 using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Shop;
@@ -17,11 +18,14 @@ public sealed class UsedAddressStore(Database database, TimeProvider clock)
 
     /// <summary>Notes that the shop was started with an address.</summary>
     /// <param name="address">Without a trailing slash.</param>
-    public void Note(string address) => database.Write(c => c.Execute(NoteSql, new { Base = address, Now = clock.GetUtcNow() }));
+    public void Note(string address) => database.Write(c => Note(c, address, clock.GetUtcNow()));
+
+    /// <summary>In the caller's transaction.</summary>
+    internal static void Note(SqliteConnection connection, string address, DateTimeOffset now) => connection.Execute(NoteSql, new { Base = address, now });
 
     private const string NoteSql = """
-        INSERT INTO used_address (base, first_at, last_at) VALUES (@Base, @Now, @Now)
-        ON CONFLICT (base) DO UPDATE SET last_at = @Now
+        INSERT INTO used_address (base, first_at, last_at) VALUES (@Base, @now, @now)
+        ON CONFLICT (base) DO UPDATE SET last_at = @now
         """;
 
     /// <summary>Those before the present one, the latest first.</summary>

@@ -1,12 +1,14 @@
 namespace TagPage.Web.Http;
 
 /// <summary>
-/// The rules for every cookie of the program. If the shop's address is https, a cookie is tied to exactly that host
-/// and never sent unencrypted (the __Host- prefix of RFC 6265bis); on a first try over http it has a plain name.
+/// The rules for every cookie of the program. If the setting of the shop's address is https, a cookie is tied to exactly
+/// that host and never sent unencrypted (the __Host- prefix of RFC 6265bis); on a first try over http it has a plain name.
+/// An address chosen in the browser does not change them: names of cookies hold as long as the program runs, and an owner
+/// who chose an address that does not work yet must get back to the page where it is chosen.
 /// </summary>
-public sealed class CookieRules(PublicAddress address)
+public sealed class CookieRules(ConfiguredAddress configured)
 {
-    public bool AlwaysSecure => address is { IsConfigured: true, IsHttps: true };
+    public bool AlwaysSecure { get; } = configured.Base?.StartsWith("https:", StringComparison.Ordinal) == true;
 
     public string Name(string name) => AlwaysSecure ? "__Host-" + name : name;
 

@@ -9,13 +9,15 @@ internal static class Health
 {
     /// <summary>
     /// /healthz/live touches no database; /healthz/ready reads it and its schema, tells whether it was sound when last
-    /// looked through, and whether it can be written. Neither tells more than a word.
+    /// looked through, and whether it can be written. Neither tells more than a word. /healthz/this is how the program knows
+    /// itself again: see <see cref="AddressCheck"/>.
     /// </summary>
     public static void MapHealth(this WebApplication app)
     {
         var looking = new HttpMethodMetadata([HttpMethods.Get, HttpMethods.Head]);
         app.MapHealthChecks("/healthz/live", new HealthCheckOptions { Predicate = _ => false }).WithMetadata(looking).AllowAnonymous();
         app.MapHealthChecks("/healthz/ready").WithMetadata(looking).AllowAnonymous();
+        app.MapGet("/healthz/this", (string? ask, AddressCheck check) => check.Proof(ask) is { } proof ? Results.Text(proof) : Results.NotFound()).AllowAnonymous();
     }
 
     public static void AddHealth(this IServiceCollection services)

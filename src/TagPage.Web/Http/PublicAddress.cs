@@ -1,43 +1,32 @@
-using TagPage.Records.Storage;
 using TagPage.Web.Start;
 
 namespace TagPage.Web.Http;
 
 /// <summary>
-/// The address the world reaches this shop at (setting TagPage:Address). Links are built from it and never from a
-/// request's Host header.
+/// The address the world reaches this shop at: that of the setting, else the one chosen in the browser, else the one this
+/// machine listens on. Links are built from it and never from a request's Host header. Asked anew each time, because the
+/// owner may choose another while the program runs.
 /// </summary>
-public sealed class PublicAddress
+/// <param name="configured">What the setting says.</param>
+/// <param name="chosen">What was chosen in the browser; null while nothing was.</param>
+public sealed class PublicAddress(ConfiguredAddress configured, Func<string?> chosen)
 {
-    private Uri _base;
-
-    /// <exception cref="CannotStartException">The setting is not an absolute http or https address without path.</exception>
-    public PublicAddress(IConfiguration configuration)
-    {
-        IsConfigured = !string.IsNullOrWhiteSpace(configuration["TagPage:Address"]);
-        _base = Read(IsConfigured ? configuration["TagPage:Address"]! : App.DefaultAddress);
-    }
+    private string _listening = App.DefaultAddress;
 
     /// <summary>False while no address is set and the one this machine listens on is used instead.</summary>
-    public bool IsConfigured { get; }
+    public bool IsConfigured => (configured.Base ?? chosen()) is not null;
 
-    public bool IsHttps => _base.Scheme == Uri.UriSchemeHttps;
+    /// <summary>A setting names it, and only a start can change it.</summary>
+    public bool IsFixed => configured.Base is not null;
+
+    public bool IsHttps => Base.StartsWith("https:", StringComparison.Ordinal);
 
     /// <summary>Without a trailing slash.</summary>
-    public string Base => _base.GetLeftPart(UriPartial.Authority);
+    public string Base => configured.Base ?? chosen() ?? _listening;
 
     /// <param name="path">Begins with a slash.</param>
     public string Of(string path) => Base + path;
 
-    /// <summary>If no address is configured, the one the server listens on is used once it is known.</summary>
-    public void UseListening(string address)
-    {
-        if (!IsConfigured)
-            _base = Read(address);
-    }
-
-    private static Uri Read(string text) =>
-        Uri.TryCreate(text, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" && uri is { AbsolutePath: "/", Query: "" }
-            ? uri
-            : throw new CannotStartException($"TagPage:Address is “{text}”; write it as https://tag.example, without a path.");
+    /// <summary>If no address is set, the one the server listens on is used once it is known.</summary>
+    public void UseListening(string address) => _listening = AddressText.Read(address) ?? throw new ArgumentException(address, nameof(address));
 }

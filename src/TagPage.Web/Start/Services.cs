@@ -48,9 +48,12 @@ internal static class Services
         services.AddSingleton<CodeGuard>();
         services.AddSingleton<TagLookup>();
         services.AddFound();
-        var address = new PublicAddress(configuration);
-        services.AddSingleton(address);
-        var cookies = new CookieRules(address);
+        var configured = new ConfiguredAddress(configuration);
+        services.AddSingleton(configured);
+        services.AddSingleton(s => new PublicAddress(configured, () => s.GetRequiredService<AddressStore>().Chosen));
+        services.AddSingleton<AddressCheck>();
+        services.AddSingleton<SettingSource>();
+        var cookies = new CookieRules(configured);
         services.AddSingleton(cookies);
         services.AddDataProtection().SetApplicationName("TagPage").PersistKeysToFileSystem(new DirectoryInfo(folder.Keys));
         services.AddStores();

@@ -6,6 +6,7 @@ using TagPage.Records.DueDates;
 using TagPage.Records.Jobs;
 using TagPage.Records.Rackets;
 using TagPage.Records.Readings;
+using TagPage.Records.Shop;
 using TagPage.Records.Specs;
 using TagPage.Records.Storage;
 
@@ -36,6 +37,11 @@ public static class ShopQuestions
             $"{Formats.Number(doubt.First)} before, {Formats.Number(doubt.Value)} now: is that right? It lies far from what was expected of these strings. Read again without dampener, or tick below to keep it; it teaches nothing until you say that it counts.",
         TensionGone gone =>
             $"That is {Percent(gone.Percent)} % less tension than right after stringing ({Formats.Number(gone.First)}). Read again without dampener, or tick below to keep it.",
+        AddressUnproven { Answer: var answer } => $"{AddressWords.Finding(answer)} {AddressWords.Advice(answer)}",
+        AddressNotHttps => "It is not https: phones warn of it, clients’ own pages do not open, and others can read along. Enter an https address, or tick below to keep it.",
+        AddressForLife => "It is for life: every label you print carries it for as long as the label sticks. Tick below if it is yours to keep.",
+        AddressChanges { Old: var old, InUse: var inUse, Blank: var blank } =>
+            $"{Tags(inUse)} in use and {Tags(blank)} not linked yet carry {old} for life, or will once they are stuck on. They work only as long as {old} keeps leading here as well. Tick below if it will.",
         PhoneOnFile { Name: var name } => $"{name} already has this phone number. Open that record, or tick below to add a second client.",
         MailOnFile { Name: var name } => $"{name} already has this email address. Open that record, or tick below to add a second client.",
         FrameTooLong frame => TooLong($"{Formats.Number(frame.LengthCm)} cm", frame.Sport, limits => $"{Formats.Number(limits.MaxLengthMm / 10m)} cm"),
@@ -48,6 +54,8 @@ public static class ShopQuestions
         MeasuredTooLong measured => TooLong($"{Formats.Number(measured.LengthMm)} mm", measured.Sport, limits => $"{limits.MaxLengthMm} mm"),
         _ => throw new ArgumentOutOfRangeException(nameof(odd), odd.GetType().Name, "No words for this question."),
     };
+
+    private static string Tags(int number) => number == 1 ? "1 tag" : $"{number} tags";
 
     private static string Of(Sport sport, Tension tension)
     {

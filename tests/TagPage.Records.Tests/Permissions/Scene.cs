@@ -82,6 +82,8 @@ public sealed class Scene : IDisposable
     public FirstVisitStore FirstVisits => new(Database, Clients, Street.Time);
     public SettingsStore Settings => new(Database);
     public OpeningStore Openings => new(Database, Street.Clock);
+    public AddressStore Addresses => new(Database, Street.Time);
+    public TestMailStore TestMails => new(Database, Outbox, Shops, Street.Time);
     public CareGuideStore Guides => new(Database, Street.Time);
     public LabelSettingsStore LabelSettings => new(Database);
     public LabelStore Labels => new(Database);

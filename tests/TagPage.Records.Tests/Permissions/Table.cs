@@ -109,6 +109,8 @@ internal static class Table
         new(Shop, (s, who) => s.Openings.SaveWeek(who, Scene.Week)),
         new(Shop, (s, who) => s.Openings.AddClosed(who, new ClosedDaysEntry { FormKey = Scene.Key, FromOn = Street.Today })),
         new(Shop, (s, who) => s.Openings.RemoveClosed(who, 1), "INSERT INTO closed_days (from_on, to_on) VALUES ('2026-12-24', '2027-01-02')"),
+        new(Shop, (s, who) => s.Addresses.Choose(who, "https://new.example")),
+        new(Shop, (s, who) => s.TestMails.Send(who, Scene.Key, "test", "test"), "UPDATE shop SET mail = 'shop@heron.example'"),
         new(Shop, (s, who) => s.Guides.Add(who, Scene.Guide)),
         new(Shop, (s, who) => s.Guides.Change(who, 1, Scene.Guide), AGuide),
         new(Shop, (s, who) => s.Guides.Remove(who, 1), AGuide),

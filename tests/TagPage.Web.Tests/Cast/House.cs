@@ -65,7 +65,8 @@ public sealed class House : WebApplicationFactory<Program>
     private void BeginAnew()
     {
         Database.Write(_ => { });
-        Services.GetRequiredService<UsedAddressStore>().Note(Services.GetRequiredService<PublicAddress>().Base);
+        if (Services.GetRequiredService<PublicAddress>() is { IsConfigured: true } address)
+            Services.GetRequiredService<UsedAddressStore>().Note(address.Base);
         foreach (var hosted in Services.GetServices<IHostedService>().Where(h => IsOurs(h.GetType())))
             hosted.StartAsync(CancellationToken.None).GetAwaiter().GetResult();
     }

@@ -15,13 +15,13 @@ public sealed class MemoryTests : IDisposable
     private static readonly string[] Known =
     [
         // Set once, while the program starts.
-        "Database.BeforeCommit", "PublicAddress._base", "Manual._pages", "FolderLock._held",
+        "Database.BeforeCommit", "PublicAddress._listening", "Manual._pages", "FolderLock._held",
         // Only grow.
         "Database._generation", "Database._opened",
         // Closed as a shop moves out, with its file.
         "Database._readers", "ReadConnections._resting", "ReadConnections._isClosed", "WriteConnection._open",
         // Good for one generation of the file, and a new shop's file begins a new one.
-        "PublicStyle._kept", "ShopStore._kept", "TagCache._shelf", "Shelf._pages",
+        "PublicStyle._kept", "ShopStore._kept", "AddressStore._kept", "TagCache._shelf", "Shelf._pages",
         // Counts within a span of time, and the house's stopwatch has jumped past it.
         "SlidingLimit._takes", "SteadyLimit._keys",
         // Empty and free when a shop moves out; tests that keep turns for themselves have the house for themselves too.

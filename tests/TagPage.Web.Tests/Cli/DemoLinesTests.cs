@@ -50,7 +50,7 @@ public sealed class DemoLinesTests
 
     private static IEnumerable<string> Lines(Listening listening, string? password, string? configured = null)
     {
-        var address = new PublicAddress(new ConfigurationBuilder().AddInMemoryCollection([new("TagPage:Address", configured)]).Build());
+        var address = new PublicAddress(new ConfiguredAddress(new ConfigurationBuilder().AddInMemoryCollection([new("TagPage:Address", configured)]).Build()), () => null);
         address.UseListening(listening.FromOutside ?? listening.AtThisMachine);
         return DemoCommand.Lines(listening, address, "0MWF2SBY7KE", "3CKZ477SBMG", "/n/7-abc", "/my/9-def", password);
     }

@@ -57,6 +57,12 @@ CREATE TABLE message (
   words   TEXT NOT NULL DEFAULT '' CHECK (length(words) <= CASE purpose WHEN 'ReminderSms' THEN 400 ELSE 4000 END)
 ) STRICT, WITHOUT ROWID;
 
+-- The address chosen in the browser; a setting of the program overrules it.
+CREATE TABLE chosen_address (
+  id   INTEGER PRIMARY KEY CHECK (id = 1),
+  base TEXT    NOT NULL CHECK (length(base) BETWEEN 1 AND 300)
+) STRICT;
+
 -- The addresses this shop was reached at: labels that carry one outlive a change of it.
 CREATE TABLE used_address (
   base     TEXT PRIMARY KEY CHECK (length(base) BETWEEN 1 AND 300),

@@ -1,0 +1,71 @@
+using System.Net;
+using System.Security.Cryptography;
+using System.Text;
+using TagPage.Records.Shop;
+
+namespace TagPage.Web.Http;
+
+/// <summary>
+/// Calls an address and says whether this very program answers there: it asks /healthz/this for the proof of a number drawn
+/// for this one call, which only the key of this process can make. Only that one path of that one address is asked, for the
+/// owner only; no redirect is followed, and nothing of the answer is shown but what kind it is, so that the program cannot be
+/// used to read what its machine can reach.
+/// </summary>
+public sealed class AddressCheck
+{
+    private const string Path = "/healthz/this";
+    private const int AskLength = 32;
+
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(8), ForConnecting = TimeSpan.FromSeconds(5);
+
+    private readonly byte[] _key = RandomNumberGenerator.GetBytes(32);
+
+    /// <summary>What only this process can answer; null for anything that it would not ask itself.</summary>
+    public string? Proof(string? ask) => ask is { Length: AskLength } && ask.All(char.IsAsciiHexDigitLower)
+        ? Convert.ToHexStringLower(HMACSHA256.HashData(_key, Encoding.ASCII.GetBytes(ask)))
+        : null;
+
+    /// <param name="address">Without a trailing slash.</param>
+    /// <param name="cancel">When nobody waits for it any more.</param>
+    public async Task<AddressAnswer> Call(string address, CancellationToken cancel)
+    {
+        var ask = RandomNumberGenerator.GetHexString(AskLength, lowercase: true);
+        using var client = Client();
+        try
+        {
+            using var answer = await client.GetAsync(new Uri($"{address}{Path}?ask={ask}"), cancel);
+            return (int)answer.StatusCode is >= 300 and < 400 ? AddressAnswer.Redirected
+                : answer.StatusCode == HttpStatusCode.OK && await answer.Content.ReadAsStringAsync(cancel) == Proof(ask) ? AddressAnswer.ThisProgram
+                : AddressAnswer.AnotherProgram;
+        }
+        catch (HttpRequestException e)
+        {
+            return Kind(e.HttpRequestError);
+        }
+        catch (OperationCanceledException) when (!cancel.IsCancellationRequested)
+        {
+            return AddressAnswer.TooSlow;
+        }
+    }
+
+    private static HttpClient Client() => new(new SocketsHttpHandler
+    {
+        AllowAutoRedirect = false,
+        UseCookies = false,
+        UseProxy = false,
+        ConnectTimeout = ForConnecting,
+    })
+    {
+        Timeout = Patience,
+        // Bytes: the proof has 64, and whatever is longer is somebody else's.
+        MaxResponseContentBufferSize = 1000,
+    };
+
+    private static AddressAnswer Kind(HttpRequestError error) => error switch
+    {
+        HttpRequestError.NameResolutionError => AddressAnswer.UnknownName,
+        HttpRequestError.SecureConnectionError => AddressAnswer.NotTrusted,
+        HttpRequestError.ConnectionError => AddressAnswer.NoConnection,
+        _ => AddressAnswer.AnotherProgram,
+    };
+}

@@ -1,0 +1,27 @@
+using TagPage.Records.Shop;
+
+namespace TagPage.Web.Words;
+
+/// <summary>What an address said when the program called it, and what to do.</summary>
+public static class AddressWords
+{
+    public static string Finding(AddressAnswer answer) => answer switch
+    {
+        AddressAnswer.ThisProgram => "It answers, and it is this program.",
+        AddressAnswer.AnotherProgram => "Something answers there, but it is not this program.",
+        AddressAnswer.Redirected => "It sends visitors on to another address.",
+        AddressAnswer.UnknownName => "There is no such name in the network yet.",
+        AddressAnswer.NotTrusted => "It does not speak https with a certificate that is trusted, so phones would warn.",
+        AddressAnswer.TooSlow => "It did not answer in time.",
+        _ => "Nobody answers there, as far as this machine can see.",
+    };
+
+    public static string Advice(AddressAnswer answer) => answer switch
+    {
+        AddressAnswer.Redirected => "Enter that one, or tick below to use it all the same.",
+        AddressAnswer.UnknownName => "Look at the spelling, or tick below to use it before it works.",
+        AddressAnswer.NotTrusted => "Put that right first, or tick below to use it all the same.",
+        AddressAnswer.TooSlow => "Try again, or tick below to use it all the same.",
+        _ => "Let the address lead here first, or tick below to use it all the same.",
+    };
+}
