@@ -17,5 +17,8 @@ public sealed record ReadOnOther(string Place, string First) : Oddity(Place);
 /// <summary>More tension than right after stringing, which strings do not do.</summary>
 public sealed record TensionGained(string Place, double Percent, decimal First) : Oddity(Place);
 
+/// <summary>Compared with this first reading a later one of the same strings says more tension.</summary>
+public sealed record LaterReadsMore(string Place, decimal Later) : Oddity(Place);
+
 /// <summary>So much less tension than right after stringing that it is hardly possible.</summary>
 public sealed record TensionGone(string Place, double Percent, decimal First) : Oddity(Place);

@@ -32,6 +32,15 @@ public static class ReadingRules
             yield return new PitchUnlikely();
     }
 
+    /// <summary>A first reading after which later ones of the same strings would have gained tension.</summary>
+    /// <param name="value">The first one as entered.</param>
+    /// <param name="instrument">On what.</param>
+    /// <param name="later">What was read on the strings since.</param>
+    /// <param name="place">The entry's property for the number.</param>
+    public static LaterReadsMore? FirstTooLow(decimal? value, long? instrument, IEnumerable<ReadingRow> later, string place) =>
+        value is > 0 && later.FirstOrDefault(reading => !reading.First && reading.InstrumentId == instrument
+            && MeasuredLoss.Percent(reading.Scale, (double)value.Value, (double)reading.Value) < -MostGain) is { } more ? new LaterReadsMore(place, more.Value) : null;
+
     /// <param name="bed">The strings that were measured.</param>
     /// <param name="today">The shop's day.</param>
     /// <param name="day">When.</param>

@@ -36,12 +36,21 @@ public sealed class UsualStore(Database database)
 
         ReadingFar? Far(List<Other> those, decimal times)
         {
-            if (those.OrderBy(other => other.Value).ElementAtOrDefault(those.Count / 2) is not { } middle)
+            if (those.Count == 0)
                 return null;
+            var sorted = those.OrderBy(other => other.Value).ToList();
+            // Of an even number two stand in the middle; the nearer one says whether it is far.
+            var middle = new[] { sorted[(sorted.Count - 1) / 2], sorted[sorted.Count / 2] }.MinBy(other => Math.Abs(other.Value - value.Value))!;
             var isFar = value > middle.Value * times || value * times < middle.Value;
             return isFar ? new ReadingFar(place, value.Value, middle.Value, middle.Own ? null : middle.Instrument) : null;
         }
     }
+
+    /// <summary>The same for what a household heard on their phone, compared with what they heard on this racket before.</summary>
+    public ReadingFar? OfPhones(long racket, decimal value, string place) =>
+        Phones() is { } phones && Of(racket, phones, value, place) is { Instrument: null } far ? far : null;
+
+    private long? Phones() => database.Read(c => c.ExecuteScalar<long?>("SELECT id FROM instrument WHERE kind = 'Phones'"));
 
     // Of the newest: what an instrument said years ago says little, and a busy one has tens of thousands.
     private const string OthersSql = """

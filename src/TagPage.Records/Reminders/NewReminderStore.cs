@@ -2,6 +2,7 @@ using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Records.Clients;
 using TagPage.Records.DueDates;
+using TagPage.Records.Outbox;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
@@ -88,6 +89,7 @@ public sealed class NewReminderStore(Database database, ShopStore shops, ShopClo
             SentHow = byPhone ? nameof(SentHow.Phone) : null,
             SentAt = byPhone ? now : (DateTimeOffset?)null,
         });
+        connection.Execute(HoldBackOlderSql, new { household.Id, id });
         foreach (var due in household.Due)
             connection.Execute(AddRacketSql, new { id, due.Racket.RacketId, due.By.Due });
         return id;
@@ -95,6 +97,12 @@ public sealed class NewReminderStore(Database database, ShopStore shops, ShopClo
 
     private const string AddSql = """
         INSERT INTO reminder (client_id, made_at, expires_at, sent_how, sent_at) VALUES (@Id, @Now, @Expires, @SentHow, @SentAt) RETURNING id
+        """;
+
+    /// <summary>The links of older ones are void from here on, so that their emails would open nothing.</summary>
+    private const string HoldBackOlderSql = $"""
+        UPDATE outbox SET state = {DeliveryStore.GivenUp}, last_error = 'A newer reminder took its place.'
+        WHERE to_client_id = @Id AND state = 'Queued' AND reminder_id < @id
         """;
 
     private const string AddRacketSql = "INSERT INTO reminder_racket (reminder_id, racket_id, due) VALUES (@id, @RacketId, @Due)";

@@ -25,16 +25,16 @@ public sealed class NameKeeper(Database database)
     {
         database.BeforeCommit += Refresh;
         if (database.Read(c => MadeBy(c) != NameOrder.Of(c).Identity))
-            database.Write(_ => { });
+            database.Write(c => c.Execute("INSERT INTO name_order (id, made_by) VALUES (1, '') ON CONFLICT (id) DO UPDATE SET made_by = ''"));
     }
 
     private static void Refresh(SqliteConnection connection)
     {
+        if (!connection.ExecuteScalar<bool>(IsAnyMissingSql))
+            return;
         var order = NameOrder.Of(connection);
         if (MadeBy(connection) != order.Identity)
             connection.Execute(BeginAnewSql, new { order.Identity });
-        else if (!connection.ExecuteScalar<bool>(IsAnyMissingSql))
-            return;
         foreach (var (table, inSearch) in Kept)
             Refresh(connection, order, table, inSearch);
     }
@@ -49,7 +49,8 @@ public sealed class NameKeeper(Database database)
         """;
 
     private const string IsAnyMissingSql = """
-        SELECT EXISTS (SELECT 1 FROM client WHERE name_key IS NULL)
+        SELECT EXISTS (SELECT 1 FROM name_order WHERE made_by = '')
+            OR EXISTS (SELECT 1 FROM client WHERE name_key IS NULL)
             OR EXISTS (SELECT 1 FROM player WHERE name_key IS NULL)
             OR EXISTS (SELECT 1 FROM payer WHERE name_key IS NULL)
         """;

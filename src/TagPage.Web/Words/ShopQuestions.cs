@@ -33,6 +33,8 @@ public static class ShopQuestions
             $"That is {Percent(gained.Percent)} % more tension than right after stringing ({Formats.Number(gained.First)}), and strings do not gain any. Read again without dampener, or tick below to keep it.",
         ReadingFar far =>
             $"{Formats.Number(far.Value)} is far from {Formats.Number(far.Usual)}, which {(far.Instrument is null ? "was read on this racket" : $"is usual on {far.Instrument}")}. Look at the number and the instrument, or tick below to keep it.",
+        LaterReadsMore more =>
+            $"These strings read {Formats.Number(more.Later)} later, which would be more tension than right after stringing, and strings do not gain any. Look at both numbers, or tick below to keep this one.",
         ReadingDoubtful doubt =>
             $"{Formats.Number(doubt.First)} before, {Formats.Number(doubt.Value)} now: is that right? It lies far from what was expected of these strings. Read again without dampener, or tick below to keep it; it teaches nothing until you say that it counts.",
         TensionGone gone =>

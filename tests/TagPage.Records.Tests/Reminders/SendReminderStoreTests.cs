@@ -68,6 +68,40 @@ public sealed class SendReminderStoreTests : IDisposable
         _street.Check(false, () => _store.Mail(Who.Shop, 99, "due", "due"));
     }
 
+    /// <summary>Quiet hours, or a mail server that rests: the older email still waits when the owner insists on a newer one.</summary>
+    [Theory]
+    [InlineData(0, "Failed")]
+    [InlineData(1, "MaybeSent")]
+    public void Older_email_that_still_waits_does_not_leave_after_a_newer_reminder(int maybeSent, string state)
+    {
+        Mail();
+        var outbox = new OutboxStore(_street.Database, _street.Time);
+        _street.Records.Change("UPDATE outbox SET maybe_sent = @maybeSent; UPDATE racket SET own_date = '2026-11-20'", new { maybeSent });
+        var shops = new ShopStore(_street.Database);
+
+        var newer = Assert.IsType<Outcome.Done>(new NewReminderStore(_street.Database, shops, _street.Clock)
+            .Add(Who.Shop, _street.Odalys, new NewReminderEntry { FormKey = FormKey.New(), Insist = true })).Id;
+
+        Assert.Null(outbox.Claim(MailLane.AllElse));
+        Assert.Equal($"{state}|A newer reminder took its place.", _street.Records.Text("SELECT state || '|' || last_error FROM outbox"));
+        _street.Refused<MailNotGivenUp>(() => _store.Retry(Who.Shop, 1));
+        _street.Check(true, () => _store.Mail(Who.Shop, newer, "due", "due"));
+        Assert.Equal(newer, outbox.Claim(MailLane.AllElse)!.ReminderId);
+    }
+
+    [Fact]
+    public void Email_of_another_household_still_leaves()
+    {
+        Mail();
+        var shops = new ShopStore(_street.Database);
+        _street.Records.Job(_street.Records.Racket(_street.Records.Player(_street.Ewan, "Bo Lockyer")), strungOn: new(2026, 11, 1));
+        _street.Records.Change("UPDATE racket SET own_date = '2026-11-20'");
+
+        Assert.IsType<Outcome.Done>(new NewReminderStore(_street.Database, shops, _street.Clock).Add(Who.Shop, _street.Ewan, new NewReminderEntry { FormKey = FormKey.New() }));
+
+        Assert.NotNull(new OutboxStore(_street.Database, _street.Time).Claim(MailLane.AllElse));
+    }
+
     [Fact]
     public void Reminder_that_was_withdrawn_or_replaced_is_not_mailed()
     {

@@ -201,6 +201,22 @@ public sealed class PlayTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Pitch_far_from_what_this_racket_sounded_like_before_is_asked_about_once()
+    {
+        await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", "588"));
+
+        var asked = await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", "310"));
+        Assert.StartsWith("310 Hz is far from the 588 Hz", Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.Equal(1, _shop.Records.Count("reading"));
+
+        var another = await _phone.Send(asked, ("Input.Value", "1200"));
+        Assert.StartsWith("1200 Hz is far", Assert.Single(another.Errors), StringComparison.Ordinal);
+        await _phone.Send(another);
+        Assert.Equal("1200", _shop.Records.Text("SELECT value FROM reading ORDER BY id DESC LIMIT 1"));
+        Assert.Null((await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", "560"))).Document.QuerySelector(".error"));
+    }
+
+    [Fact]
     public async Task Shop_calls_the_phones_something_else_and_nothing_changes()
     {
         await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", "600"));

@@ -123,6 +123,8 @@ public sealed class ReadingTests : IDisposable
 
         Assert.StartsWith("26 is far from 55, which was read on this racket", Assert.Single(asked.Errors), StringComparison.Ordinal);
         Assert.Equal("62", _shop.Records.Text("SELECT value FROM reading WHERE first = 1"));
+        asked = await owner.Send(await owner.Open($"/shop/jobs/edit/{_job}"), ("Input.Reading", "45"));
+        Assert.StartsWith("These strings read 55 later, which would be more tension than right after stringing", Assert.Single(asked.Errors), StringComparison.Ordinal);
         await owner.Send(await owner.Open($"/shop/jobs/edit/{_job}"), ("Input.Reading", "63"));
         Assert.Equal("63", _shop.Records.Text("SELECT value FROM reading WHERE first = 1"));
     }

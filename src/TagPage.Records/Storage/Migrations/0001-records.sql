@@ -863,7 +863,7 @@ END;
 -- ==== The order of names ====
 
 -- How the kept name keys were made: language, order and version of its rules. A key is null until it is made, before the
--- transaction ends that wrote the name; what is not made alike is made again, all at once.
+-- transaction ends that wrote the name; what is not made alike is made again, all at once. Empty: a setting moved the order.
 CREATE TABLE name_order (
   id      INTEGER PRIMARY KEY CHECK (id = 1),
   made_by TEXT    NOT NULL
@@ -872,6 +872,13 @@ CREATE TABLE name_order (
 CREATE INDEX payer_unordered  ON payer (id) WHERE name_key IS NULL;
 CREATE INDEX player_unordered ON player (id) WHERE name_key IS NULL;
 
+CREATE TRIGGER shop_name_order AFTER UPDATE OF language, names_in, by_last_word ON shop
+WHEN new.language <> old.language OR new.names_in IS NOT old.names_in OR new.by_last_word <> old.by_last_word BEGIN
+  UPDATE name_order SET made_by = '';
+END;
+CREATE TRIGGER shop_name_order_new AFTER INSERT ON shop BEGIN
+  UPDATE name_order SET made_by = '';
+END;
 CREATE TRIGGER payer_name_key AFTER UPDATE OF name ON payer WHEN new.name <> old.name BEGIN
   UPDATE payer SET name_key = NULL WHERE id = new.id;
 END;

@@ -1,7 +1,9 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Forecast.Learning;
 using TagPage.Core.Strings;
+using TagPage.Core.Text;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Readings;
 using TagPage.Records.Storage;
@@ -10,13 +12,16 @@ using TagPage.Web.Http;
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>The pitch of the strings, typed or heard by the browser. Only the number is sent; no sound ever is.</summary>
-public sealed class ReadingModel(ClientOnFileStore clients, OwnPageRacketStore rackets, ReadingStore store) : OwnRecordPage<OwnPageRacket>(clients)
+public sealed class ReadingModel(ClientOnFileStore clients, OwnPageRacketStore rackets, ReadingStore store, UsualStore usual) : OwnRecordPage<OwnPageRacket>(clients)
 {
     public sealed record Fields
     {
         public string? FormKey { get; init; }
 
         public string? Value { get; init; }
+
+        /// <summary>The number that was asked about before, and is meant when it is sent again.</summary>
+        public string? Confirmed { get; init; }
     }
 
     [BindProperty]
@@ -35,9 +40,25 @@ public sealed class ReadingModel(ClientOnFileStore clients, OwnPageRacketStore r
 
     public void OnGet() => Input = new Fields { FormKey = FormKey.New() };
 
-    public IActionResult OnPost() => After(
-        store.Add(Myself, Saved.BedId!.Value, new ReadingEntry { FormKey = Input.FormKey ?? "", Value = Hertz }),
-        _ => GoOn($"/my/reading/{Id}", Say.Play.ReadingSaved));
+    /// <summary>The number that is asked about.</summary>
+    public string? Asked { get; private set; }
+
+    public IActionResult OnPost()
+    {
+        if (!ReadingRules.PitchFaults(Hertz).Any() && Input.Confirmed != Text(Hertz) && usual.OfPhones(Id, Hertz, nameof(Input.Value)) is { } far)
+            return Ask(far);
+        return After(store.Add(Myself, Saved.BedId!.Value, new ReadingEntry { FormKey = Input.FormKey ?? "", Value = Hertz }),
+            _ => GoOn($"/my/reading/{Id}", Say.Play.ReadingSaved));
+    }
+
+    private PageResult Ask(ReadingFar far)
+    {
+        Asked = Text(Hertz);
+        ModelState.AddModelError("Input." + far.Place, Say.Play.HertzFar.Fill(("value", Spoken.Language.Number(far.Value, 1)), ("usual", Spoken.Language.Number(far.Usual, 1))));
+        return Page();
+    }
+
+    private static string Text(decimal hertz) => hertz.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Zero, which no strings sound like, where it cannot be read.</summary>
     private decimal Hertz =>

@@ -40,6 +40,7 @@ public sealed record OwnPagePlayPhrases
     public required string Hertz { get; init; }
     public required string HertzHint { get; init; }
     public required string HertzUnread { get; init; }
+    public required string HertzFar { get; init; }
     public required string ReadingSaved { get; init; }
     public required string PitchesHeading { get; init; }
     public required string Day { get; init; }

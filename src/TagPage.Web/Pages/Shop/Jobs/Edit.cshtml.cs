@@ -8,7 +8,7 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class EditModel(EditJobStore store, JobStore jobs, JobChoicesReader choices, UsualStore usual, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
+public sealed class EditModel(EditJobStore store, JobStore jobs, JobChoicesReader choices, UsualStore usual, ReadingStore readings, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
 {
     [BindProperty]
     public EditInput Input { get; set; } = new();
@@ -26,7 +26,7 @@ public sealed class EditModel(EditJobStore store, JobStore jobs, JobChoicesReade
             .. order.Faults(Saved.Sport, shops.Get()),
             .. ReadingRules.Faults(Input.Reading, Input.InstrumentId),
             .. Input.ToDays().Faults(clock.Today)]);
-        if (!ModelState.IsValid || this.Asks([.. order.Oddities(Saved.Sport, Saved), .. Input.ToDays().Oddities(shops.Get().Opening, Saved.PromisedFor), .. FirstReading.Oddities(usual, Saved, Input.Reading, Input.InstrumentId)], Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks([.. order.Oddities(Saved.Sport, Saved), .. Input.ToDays().Oddities(shops.Get().Opening, Saved.PromisedFor), .. FirstReading.Oddities(usual, Saved, Input.Reading, Input.InstrumentId, readings.Of(Id))], Input.Confirmed))
             return Page();
         return this.After(store.Change(Who.Shop, Id, Input.ToEntry()),
             _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is saved."), Saved.Version);

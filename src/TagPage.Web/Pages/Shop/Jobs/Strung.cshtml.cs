@@ -8,7 +8,7 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader choices, LastUsedStore habits, NewJobStore rackets, UsualStore usual, ShopClock clock)
+public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader choices, LastUsedStore habits, NewJobStore rackets, UsualStore usual, ReadingStore readings, ShopClock clock)
     : RecordPage<JobRow>
 {
     [BindProperty]
@@ -39,7 +39,7 @@ public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader
         this.Note([
             .. new JobDays { ReceivedOn = Saved.ReceivedOn, StrungOn = Input.StrungOn }.Faults(clock.Today),
             .. ReadingRules.Faults(Input.Reading, Input.InstrumentId)]);
-        if (!ModelState.IsValid || this.Asks(FirstReading.Oddities(usual, Saved, Input.Reading, Input.InstrumentId), Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(FirstReading.Oddities(usual, Saved, Input.Reading, Input.InstrumentId, readings.Of(Id)), Input.Confirmed))
             return Page();
         return this.After(moves.MarkStrung(Who.Shop, Id, Input.ToEntry()),
             _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is strung.", "Undo", $"/shop/jobs/back/{Id}"));
