@@ -8,6 +8,8 @@ public sealed record FramePlace(string Name, double AtCm)
     /// <summary>Grams that a place carries unless the shop says otherwise.</summary>
     public const double StartingMostG = 20;
 
+    private const double HandleTopCm = 20;
+
     /// <summary>Distance of each side from the long axis in cm.</summary>
     public double OffAxisCm { get; init; }
 
@@ -19,6 +21,9 @@ public sealed record FramePlace(string Name, double AtCm)
 
     /// <summary>On the strings, where no mass belongs.</summary>
     public bool OnStrings { get; init; }
+
+    /// <summary>Whether it lies under the grip.</summary>
+    public bool InHandle => AtCm <= HandleTopCm;
 
     public AddedMass Carrying(double grams) => new(grams, AtCm, OffAxisCm);
 }

@@ -15,4 +15,19 @@ public static class Measured
     /// <summary>From the mass, the balance, where it hangs and how long it swings; see <see cref="Pendulum"/>.</summary>
     public static Uncertain PendulumSwingWeight(Uncertain massG, Uncertain balanceCm, Uncertain axisCm, Uncertain periodS, double gravity) =>
         Uncertain.Of(v => new Pendulum(v[0], v[1], v[2], v[3]).SwingWeight(gravity), massG, balanceCm, axisCm, periodS);
+
+    /// <summary>Weight, balance and swing weight after masses were added, each piece and its place off by an instrument's tolerance.</summary>
+    public static (Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight) After(
+        Uncertain massG, Uncertain balanceCm, Uncertain swingWeight, IReadOnlyList<AddedMass> masses, Tolerances tolerances)
+    {
+        Uncertain[] from =
+        [
+            massG, balanceCm, swingWeight,
+            .. masses.SelectMany(mass => new[] { tolerances.Mass(mass.Grams), tolerances.Length(mass.AtCm) }),
+        ];
+        return (Of(body => body.MassG), Of(body => body.BalanceCm), Of(body => body.SwingWeight));
+
+        Uncertain Of(Func<Body, double> figure) => Uncertain.Of(
+            v => figure(new Body(v[0], v[1], v[2]).With(masses.Select((_, i) => new AddedMass(v[3 + (2 * i)], v[4 + (2 * i)])))), from);
+    }
 }

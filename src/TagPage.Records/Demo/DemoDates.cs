@@ -9,6 +9,7 @@ public static class DemoDates
         ["client"] = ["found_choice_on", "reminders_changed_on"],
         ["player"] = ["label_name_on"],
         ["spec"] = ["measured_on"],
+        ["added_mass"] = ["added_on", "removed_on"],
         ["job"] = ["received_on", "promised_for", "strung_on", "collected_on", "paid_on", "ended_on", "label_date"],
         ["job_request"] = ["drop_off_by", "needed_by"],
         ["reading"] = ["taken_on"],

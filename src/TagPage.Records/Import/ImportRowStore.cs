@@ -32,8 +32,8 @@ internal static class ImportRowStore
         """;
 
     private const string SpecSql = """
-        INSERT INTO spec (id, racket_id, measured_on, weight_g, balance_mm, swing_weight, stiffness, stiffness_scale,
-                          length_mm, strung, grip_on, dampener_on, note)
+        INSERT INTO spec (id, racket_id, measured_on, weight, balance, swing_weight, stiffness, stiffness_scale,
+                          length, strung, grip_on, dampener_on, note)
         VALUES (@Id, @RacketId, @MeasuredOn, @WeightG, @BalanceMm, @SwingWeight, @Stiffness, @StiffnessScale,
                 @LengthMm, @Strung, @GripOn, @DampenerOn, @Note)
         """;

@@ -1,3 +1,4 @@
+using TagPage.Core.Customising;
 using TagPage.Core.Players;
 using TagPage.Core.Tags;
 using TagPage.Core.Units;
@@ -50,6 +51,7 @@ public sealed record LabelRow
     public sealed record SpecPart
     {
         public DateOnly MeasuredOn { get; init; }
+        public SpecKind Kind { get; init; }
         public decimal? WeightG { get; init; }
         public decimal? BalanceMm { get; init; }
         public decimal? SwingWeight { get; init; }

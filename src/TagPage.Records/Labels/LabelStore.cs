@@ -41,7 +41,7 @@ public sealed class LabelStore(Database database)
         """;
 
     private const string SpecSql = """
-        SELECT measured_on, weight_g, balance_mm, swing_weight, stiffness, stiffness_scale, strung
+        SELECT measured_on, kind, weight_g, balance_mm, swing_weight, stiffness, stiffness_scale, strung
         FROM spec
         WHERE racket_id = @racket
         ORDER BY measured_on DESC, id DESC

@@ -76,6 +76,30 @@ public sealed class OwnPageRacketStore(Database database)
         WHERE t.code = @code AND t.state = 'Live' AND p.client_id = @client AND r.state <> 'Sold'
         """;
 
+    /// <summary>What it measured, newest first.</summary>
+    public IReadOnlyList<OwnPageSpec> Specs(long client, long racket) => database.Read(c => c.Query<OwnPageSpec>(SpecsSql, new { client, racket }).AsList());
+
+    private const string SpecsSql = """
+        SELECT s.measured_on, s.kind, s.weight_g, s.balance_mm, s.swing_weight, s.strung
+        FROM spec s
+        JOIN racket r ON r.id = s.racket_id
+        JOIN player p ON p.id = r.player_id
+        WHERE s.racket_id = @racket AND p.client_id = @client
+        ORDER BY s.measured_on DESC, s.id DESC
+        """;
+
+    /// <summary>What was added to it, what is still on it first.</summary>
+    public IReadOnlyList<OwnPageMass> Masses(long client, long racket) => database.Read(c => c.Query<OwnPageMass>(MassesSql, new { client, racket }).AsList());
+
+    private const string MassesSql = """
+        SELECT a.grams, a.at_cm, a.material, a.added_on, a.removed_on
+        FROM added_mass a
+        JOIN racket r ON r.id = a.racket_id
+        JOIN player p ON p.id = r.player_id
+        WHERE a.racket_id = @racket AND p.client_id = @client
+        ORDER BY a.removed_on IS NOT NULL, a.added_on DESC, a.id
+        """;
+
     /// <summary>The roles a client may choose. What was sold stays sold.</summary>
     public static readonly RacketState[] Roles = [RacketState.InTurn, RacketState.Spare, RacketState.Resting, RacketState.Gone];
 

@@ -57,6 +57,8 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
         DELETE FROM reading WHERE job_id IN {Jobs};
         DELETE FROM job WHERE racket_id IN {Rackets};
         DELETE FROM spec WHERE racket_id IN {Rackets};
+        DELETE FROM frame_place WHERE racket_id IN {Rackets};
+        DELETE FROM added_mass WHERE racket_id IN {Rackets};
         DELETE FROM logged_hours WHERE racket_id IN {Rackets};
         DELETE FROM pause WHERE player_id IN (SELECT id FROM player WHERE client_id = @client);
         UPDATE tag SET state = 'Retired', retired_at = COALESCE(retired_at, linked_at, made_at), racket_id = NULL, linked_at = NULL WHERE racket_id IN {Rackets};

@@ -31,6 +31,7 @@ public sealed class CardStore(Database database)
         public long ClientId { get; init; }
         public string ClientName { get; init; } = "";
         public bool Reminders { get; init; }
+        public bool SpecsOnTag { get; init; }
         public long? CameFromId { get; init; }
         public long? WentToId { get; init; }
         public IReadOnlyList<Job> Jobs { get; init; } = [];
@@ -76,7 +77,7 @@ public sealed class CardStore(Database database)
 
     private const string CardSql = $"""
         SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, r.head_size, r.head_size_unit, r.pattern_crosses,
-               r.length_cm, r.grip, r.own_date_note, r.lost_since, r.lost_note, r.not_before, r.elsewhere_on, r.note, r.came_from_id,
+               r.length_cm, r.grip, r.own_date_note, r.lost_since, r.lost_note, r.not_before, r.elsewhere_on, r.note, r.specs_on_tag, r.came_from_id,
                (SELECT n.id FROM racket n WHERE n.came_from_id = r.id) AS went_to_id,
                p.name AS player_name, p.junior, c.id AS client_id, c.name AS client_name, c.reminders
         FROM forecast f

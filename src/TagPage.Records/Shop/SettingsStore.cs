@@ -1,4 +1,5 @@
 using Dapper;
+using TagPage.Core.Customising;
 using TagPage.Core.Forecast;
 using TagPage.Records.Storage;
 
@@ -56,6 +57,13 @@ public sealed class SettingsStore(Database database)
 
     private const string SaveLivesSql = """
         UPDATE shop SET starting_values = @Values, version = version + 1 WHERE id = 1 AND version = @Version
+        """;
+
+    public Outcome SaveCustomising(Who who, int version, CustomisingValues values) =>
+        Save(who, SaveCustomisingSql, new { Version = version, Values = values == new CustomisingValues() ? null : values });
+
+    private const string SaveCustomisingSql = """
+        UPDATE shop SET customising_values = @Values, version = version + 1 WHERE id = 1 AND version = @Version
         """;
 
     public Outcome SaveReminders(Who who, RemindersEntry input) => Save(who, SaveRemindersSql, new { input.Version, input.DaysBetween },

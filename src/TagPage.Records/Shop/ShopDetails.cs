@@ -1,3 +1,4 @@
+using TagPage.Core.Customising;
 using TagPage.Core.Forecast;
 using TagPage.Core.Units;
 
@@ -65,6 +66,8 @@ public sealed record ShopDetails
     public int QuietUntilHour { get; init; } = 8;
 
     public StartingValues StartingValues { get; init; } = new();
+
+    public CustomisingValues CustomisingValues { get; init; } = new();
 
     public int Version { get; init; }
 }

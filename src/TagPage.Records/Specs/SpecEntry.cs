@@ -1,19 +1,41 @@
+using TagPage.Core.Customising;
+using TagPage.Core.Units;
+
 namespace TagPage.Records.Specs;
 
-/// <summary>One measurement of a racket as entered.</summary>
-public sealed record SpecEntry
+/// <summary>One measurement of a racket as entered; grams and millimetres are worked out where they are needed.</summary>
+public record SpecEntry
 {
     public string FormKey { get; init; } = "";
     public int Version { get; init; }
     public DateOnly MeasuredOn { get; init; }
-    public decimal? WeightG { get; init; }
-    public decimal? BalanceMm { get; init; }
+    public SpecKind Kind { get; init; }
+    public decimal? Weight { get; init; }
+    public WeightUnit WeightUnit { get; init; }
+    public decimal? Length { get; init; }
+    public LengthUnit LengthUnit { get; init; }
+    public decimal? Balance { get; init; }
+    public BalanceUnit BalanceUnit { get; init; }
+
+    /// <summary>What the scale under the tip showed, in the weight's unit.</summary>
+    public decimal? TipWeight { get; init; }
     public decimal? SwingWeight { get; init; }
+    public SwingSource SwingSource { get; init; }
+    public decimal? PendulumAxisMm { get; init; }
+    public decimal? PendulumPeriodS { get; init; }
+
+    /// <summary>Standard error of the period.</summary>
+    public decimal? PendulumOffS { get; init; }
     public decimal? Stiffness { get; init; }
     public string? StiffnessScale { get; init; }
-    public decimal? LengthMm { get; init; }
     public bool Strung { get; init; }
     public bool GripOn { get; init; }
     public bool DampenerOn { get; init; }
     public string? Note { get; init; }
+
+    public decimal? WeightG => Weight is { } weight ? new Weight(weight, WeightUnit).Grams : null;
+
+    public decimal? LengthMm => Length is { } length ? new Distance(length, LengthUnit).Mm : null;
+
+    public decimal? BalanceMm => Balance is { } balance ? new Balance(balance, BalanceUnit).Mm(LengthMm) : null;
 }

@@ -23,7 +23,8 @@ public static class SpecRules
         var usual = Of(sport);
         Oddity?[] oddities =
         [
-            IsOutside(input.WeightG, usual.MinG, usual.MaxG) ? new WeightUnusual(input.WeightG!.Value, sport) : null,
+            input.WeightG > SportFacts.Of(sport).Limits.MaxMassG ? new MeasuredTooHeavy(input.WeightG.Value, sport)
+                : IsOutside(input.WeightG, usual.MinG, usual.MaxG) ? new WeightUnusual(input.WeightG!.Value, sport) : null,
             IsOutside(input.BalanceMm, usual.MinBalanceMm, usual.MaxBalanceMm) ? new BalanceUnusual(input.BalanceMm!.Value, sport) : null,
             IsOutside(input.SwingWeight, usual.MinSwing, usual.MaxSwing) ? new SwingWeightUnusual(input.SwingWeight!.Value, sport) : null,
             input.LengthMm > SportFacts.Of(sport).Limits.MaxLengthMm ? new MeasuredTooLong(input.LengthMm.Value, sport) : null,

@@ -1,4 +1,5 @@
 using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Specs;
@@ -6,29 +7,23 @@ namespace TagPage.Records.Specs;
 /// <summary>What a racket measured, each time with its date and in what state.</summary>
 public sealed class SpecStore(Database database, TimeProvider clock)
 {
-    public sealed record Row
+    public sealed record Row : SpecEntry
     {
         public long Id { get; init; }
-        public DateOnly MeasuredOn { get; init; }
-        public decimal? WeightG { get; init; }
-        public decimal? BalanceMm { get; init; }
-        public decimal? SwingWeight { get; init; }
-        public decimal? Stiffness { get; init; }
-        public string StiffnessScale { get; init; } = "";
-        public decimal? LengthMm { get; init; }
-        public bool Strung { get; init; }
-        public bool GripOn { get; init; }
-        public bool DampenerOn { get; init; }
-        public string Note { get; init; } = "";
-        public int Version { get; init; }
     }
 
-    /// <summary>All specs of a racket, newest first.</summary>
-    public IReadOnlyList<Row> Of(long racket) => database.Read(c => c.Query<Row>(OfSql, new { racket }).ToList());
+    private const string Columns = """
+        id, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight, swing_weight, swing_source,
+        pendulum_axis_mm, pendulum_period_s, pendulum_off_s, stiffness, stiffness_scale, strung, grip_on, dampener_on, note, version
+        """;
 
-    private const string OfSql = """
-        SELECT id, measured_on, weight_g, balance_mm, swing_weight, stiffness, stiffness_scale, length_mm,
-               strung, grip_on, dampener_on, note, version
+    /// <summary>All specs of a racket, newest first.</summary>
+    public IReadOnlyList<Row> Of(long racket) => database.Read(c => Of(c, racket));
+
+    internal static IReadOnlyList<Row> Of(SqliteConnection connection, long racket) => connection.Query<Row>(OfSql, new { racket }).AsList();
+
+    private const string OfSql = $"""
+        SELECT {Columns}
         FROM spec
         WHERE racket_id = @racket
         ORDER BY measured_on DESC, id DESC
@@ -36,21 +31,25 @@ public sealed class SpecStore(Database database, TimeProvider clock)
 
     public Row? Get(long racket, long id) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { racket, id }));
 
-    private const string GetSql = """
-        SELECT id, measured_on, weight_g, balance_mm, swing_weight, stiffness, stiffness_scale, length_mm,
-               strung, grip_on, dampener_on, note, version
+    private const string GetSql = $"""
+        SELECT {Columns}
         FROM spec
         WHERE id = @id AND racket_id = @racket
         """;
 
     public Outcome Add(Who who, long racket, SpecEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
-        c.ExecuteScalar<long?>(AddSql, Values(racket, 0, input)) is { } id ? new Outcome.Done(id) : new Outcome.Absent());
+        Insert(c, racket, input) is { } id ? new Outcome.Done(id) : new Outcome.Absent());
+
+    /// <summary>For a write that makes more than the spec; null without the racket.</summary>
+    internal static long? Insert(SqliteConnection connection, long racket, SpecEntry input) => connection.ExecuteScalar<long?>(AddSql, Values(racket, 0, input));
 
     private const string AddSql = """
-        INSERT INTO spec (racket_id, measured_on, weight_g, balance_mm, swing_weight, stiffness, stiffness_scale,
-                          length_mm, strung, grip_on, dampener_on, note)
-        SELECT r.id, @MeasuredOn, @WeightG, @BalanceMm, @SwingWeight, @Stiffness, @StiffnessScale,
-               @LengthMm, @Strung, @GripOn, @DampenerOn, @Note
+        INSERT INTO spec (racket_id, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight,
+                          swing_weight, swing_source, pendulum_axis_mm, pendulum_period_s, pendulum_off_s, stiffness, stiffness_scale,
+                          strung, grip_on, dampener_on, note)
+        SELECT r.id, @MeasuredOn, @Kind, @Weight, @WeightUnit, @Length, @LengthUnit, @Balance, @BalanceUnit, @TipWeight,
+               @SwingWeight, @SwingSource, @PendulumAxisMm, @PendulumPeriodS, @PendulumOffS, @Stiffness, @StiffnessScale,
+               @Strung, @GripOn, @DampenerOn, @Note
         FROM racket r
         WHERE r.id = @Racket
         RETURNING id
@@ -65,11 +64,19 @@ public sealed class SpecStore(Database database, TimeProvider clock)
 
     private const string ChangeSql = """
         UPDATE spec
-        SET measured_on = @MeasuredOn, weight_g = @WeightG, balance_mm = @BalanceMm, swing_weight = @SwingWeight,
-            stiffness = @Stiffness, stiffness_scale = @StiffnessScale, length_mm = @LengthMm, strung = @Strung,
-            grip_on = @GripOn, dampener_on = @DampenerOn, note = @Note, version = version + 1
+        SET measured_on = @MeasuredOn, kind = @Kind, weight = @Weight, weight_unit = @WeightUnit, length = @Length, length_unit = @LengthUnit,
+            balance = @Balance, balance_unit = @BalanceUnit, tip_weight = @TipWeight, swing_weight = @SwingWeight, swing_source = @SwingSource,
+            pendulum_axis_mm = @PendulumAxisMm, pendulum_period_s = @PendulumPeriodS, pendulum_off_s = @PendulumOffS,
+            stiffness = @Stiffness, stiffness_scale = @StiffnessScale, strung = @Strung, grip_on = @GripOn,
+            dampener_on = @DampenerOn, note = @Note, version = version + 1
         WHERE id = @Id AND racket_id = @Racket AND version = @Version
         """;
+
+    /// <summary>Whether strangers see on the racket's tag page what it measures.</summary>
+    public Outcome ShowOnTag(Who who, long racket, bool show) => database.WriteAsShop(who, c =>
+        c.Execute(ShowOnTagSql, new { racket, show }) == 1 ? new Outcome.Done(racket) : new Outcome.Absent());
+
+    private const string ShowOnTagSql = "UPDATE racket SET version = version + (specs_on_tag <> @show), specs_on_tag = @show WHERE id = @racket";
 
     /// <summary>Names of stiffness scales used before, to suggest while typing.</summary>
     public IReadOnlyList<string> Scales() => database.Read(c => c.Query<string>(ScalesSql).ToList());
@@ -86,12 +93,21 @@ public sealed class SpecStore(Database database, TimeProvider clock)
         Id = id,
         input.Version,
         input.MeasuredOn,
-        input.WeightG,
-        input.BalanceMm,
+        Kind = input.Kind.ToString(),
+        input.Weight,
+        WeightUnit = input.WeightUnit.ToString(),
+        input.Length,
+        LengthUnit = input.LengthUnit.ToString(),
+        input.Balance,
+        BalanceUnit = input.BalanceUnit.ToString(),
+        input.TipWeight,
         input.SwingWeight,
+        SwingSource = input.SwingSource.ToString(),
+        input.PendulumAxisMm,
+        input.PendulumPeriodS,
+        input.PendulumOffS,
         input.Stiffness,
         StiffnessScale = input.StiffnessScale ?? "",
-        input.LengthMm,
         input.Strung,
         input.GripOn,
         input.DampenerOn,

@@ -2,12 +2,13 @@ using System.Data;
 using System.Globalization;
 using System.Text.Json;
 using Dapper;
+using TagPage.Core.Customising;
 using TagPage.Core.Forecast;
 using TagPage.Core.Tags;
 
 namespace TagPage.Records.Storage;
 
-/// <summary>How dates, instants, tag codes and starting values stand in the database.</summary>
+/// <summary>How dates, instants, tag codes and settings stand in the database.</summary>
 internal static class TypeHandlers
 {
     private static readonly Lock Once = new();
@@ -25,7 +26,8 @@ internal static class TypeHandlers
             SqlMapper.AddTypeHandler(new DayHandler());
             SqlMapper.AddTypeHandler(new InstantHandler());
             SqlMapper.AddTypeHandler(new TagCodeHandler());
-            SqlMapper.AddTypeHandler(new StartingValuesHandler());
+            SqlMapper.AddTypeHandler(new SettingsHandler<StartingValues>());
+            SqlMapper.AddTypeHandler(new SettingsHandler<CustomisingValues>());
             DefaultTypeMap.MatchNamesWithUnderscores = true;
             _registered = true;
         }
@@ -59,12 +61,11 @@ internal static class TypeHandlers
             ?? throw new FormatException("A stored tag code does not read as one.");
     }
 
-    private sealed class StartingValuesHandler : SqlMapper.TypeHandler<StartingValues>
+    private sealed class SettingsHandler<T> : SqlMapper.TypeHandler<T>
     {
-        public override void SetValue(IDbDataParameter parameter, StartingValues? value) =>
-            SetText(parameter, JsonSerializer.Serialize(value));
+        public override void SetValue(IDbDataParameter parameter, T? value) => SetText(parameter, JsonSerializer.Serialize(value));
 
-        public override StartingValues? Parse(object value) => JsonSerializer.Deserialize<StartingValues>((string)value);
+        public override T? Parse(object value) => JsonSerializer.Deserialize<T>((string)value);
     }
 
     private static void SetText(IDbDataParameter parameter, string text)

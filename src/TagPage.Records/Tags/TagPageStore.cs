@@ -38,4 +38,17 @@ public sealed class TagPageStore(Database database)
         ORDER BY j.strung_on DESC, j.id DESC
         LIMIT @most
         """;
+
+    /// <summary>The newest spec behind a live tag; null unless it is switched on for the racket.</summary>
+    public TagSpecRow? Spec(TagCode code) => database.Read(c => c.QuerySingleOrDefault<TagSpecRow>(SpecSql, new { code }));
+
+    private const string SpecSql = """
+        SELECT s.weight_g, s.balance_mm, s.swing_weight
+        FROM tag t
+        JOIN racket r ON r.id = t.racket_id AND r.specs_on_tag = 1
+        JOIN spec s ON s.racket_id = r.id AND COALESCE(s.weight_g, s.balance_mm, s.swing_weight) IS NOT NULL
+        WHERE t.code = @code AND t.state = 'Live'
+        ORDER BY s.measured_on DESC, s.id DESC
+        LIMIT 1
+        """;
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using TagPage.Core.Customising;
 using TagPage.Labels.Content;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Printing;
@@ -107,11 +108,11 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Pub
     private static MeasureFacts Measures(SpecPart spec, int number, string line, string whose) => new()
     {
         Racket = $"Racket {number}",
-        Weight = With(spec.WeightG, "g"),
-        Balance = spec.BalanceMm is { } balance ? $"{Formats.Number(balance)} mm" : "",
+        Weight = With(spec.WeightG is { } grams ? Math.Round(grams, 1) : null, "g"),
+        Balance = spec.BalanceMm is { } balance ? $"{Formats.Number(balance, 1)} mm" : "",
         SwingWeight = spec.SwingWeight is { } swing ? Formats.Number(swing, 0) : "",
         Stiffness = spec.Stiffness is { } stiffness ? string.Join(' ', Formats.Number(stiffness), spec.StiffnessScale).TrimEnd() : "",
-        Measured = string.Create(CultureInfo.InvariantCulture, $"{Formats.Day(spec.MeasuredOn)}, {(spec.Strung ? "strung" : "unstrung")}"),
+        Measured = string.Create(CultureInfo.InvariantCulture, $"{Formats.Day(spec.MeasuredOn)}, {(spec.Strung ? "strung" : "unstrung")}{(spec.Kind == SpecKind.Customised ? ", customised" : "")}"),
         OwnLine = line,
         Whose = whose,
     };

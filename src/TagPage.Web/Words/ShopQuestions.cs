@@ -53,6 +53,8 @@ public static class ShopQuestions
         WeightUnusual weight => Unusual(weight.Grams, "g", weight.Sport),
         BalanceUnusual balance => Unusual(balance.Mm, "mm from the butt", balance.Sport),
         SwingWeightUnusual swing => Unusual(swing.SwingWeight, "kg·cm²", swing.Sport),
+        MeasuredTooHeavy heavy =>
+            $"{Formats.Number(heavy.Grams)} g is more than the {SportFacts.Of(heavy.Sport).Limits.MaxMassG} g of the {SportFacts.Of(heavy.Sport).Limits.Source}. Correct it, or tick below to keep it.",
         MeasuredTooLong measured => TooLong($"{Formats.Number(measured.LengthMm)} mm", measured.Sport, limits => $"{limits.MaxLengthMm} mm"),
         _ => throw new ArgumentOutOfRangeException(nameof(odd), odd.GetType().Name, "No words for this question."),
     };

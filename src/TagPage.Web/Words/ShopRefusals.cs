@@ -1,6 +1,7 @@
 using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
 using TagPage.Records.Clients;
+using TagPage.Records.Customising;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.OwnPages;
 using TagPage.Records.PlayTime;
@@ -23,6 +24,8 @@ public static class ShopRefusals
         SavedMeanwhile => "Somebody else saved this record while you had it open. Your changes are not saved yet. "
             + "Compare them with the saved record, then save again to replace it.",
         FormKeyUnknown => "Reload this page, then send it again.",
+        PlanOutdated => "The racket was measured or changed after this plan was made. Make the plan again.",
+        NothingPlanned => "There is nothing to add or to take off.",
         _ => OfPeople(why) ?? OfRackets(why) ?? JobRefusalWords.Of(why) ?? ReadingRefusalWords.Of(why) ?? OfReminders(why)
             ?? throw new ArgumentOutOfRangeException(nameof(why), why.GetType().Name, "No words for this reason."),
     };

@@ -42,6 +42,9 @@ public sealed record TagView
     /// <summary>The strings in the racket, or the last that were.</summary>
     public required StringingRow? Latest { get; init; }
 
+    /// <summary>What it measures; null unless the shop shows it to everybody.</summary>
+    public TagSpecRow? Spec { get; init; }
+
     /// <summary>The owner's advice that fits these strings.</summary>
     public IReadOnlyList<CareStore.Link> Guides { get; init; } = [];
 

@@ -62,6 +62,17 @@ public class MeasuredTests
     }
 
     [Fact]
+    public void Racket_after_masses_carries_theirs_and_their_places()
+    {
+        // By hand, 4 g at 68 cm on 300 g: two scales; and S' off by 1, by 58²/1000 of a tenth of a gram, by 2 · 0.004 · 58 of a millimetre.
+        var (mass, _, swing) = Measured.After(Instruments.Mass(300), Instruments.Length(32), Instruments.Swing(290), [new AddedMass(4, 68)], Instruments);
+
+        Assert.Equal(Math.Sqrt(0.02), mass.Off, 9);
+        Assert.Equal(303.456, swing.Value, 6);
+        Assert.Equal(Math.Sqrt(1 + Math.Pow(3.364 * 0.1, 2) + Math.Pow(0.464 * 0.1, 2)), swing.Off, 6);
+    }
+
+    [Fact]
     public void Exact_figures_give_an_exact_result() =>
         Assert.Equal(0, Measured.RecoilWeight(new(300, 0), new(32, 0), new(290, 0)).Off);
 

@@ -1,8 +1,10 @@
 using System.Globalization;
+using TagPage.Core.Customising;
 using TagPage.Core.Forecast;
 using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
 using TagPage.Records.Clients;
+using TagPage.Records.Customising;
 using TagPage.Records.FirstVisits;
 using TagPage.Records.Jobs;
 using TagPage.Records.Labels;
@@ -44,7 +46,7 @@ public sealed class Scene : IDisposable
             INSERT INTO reading (job_id, first, taken_on, instrument_id, value) VALUES (@Strung, 0, '2026-11-20', 1, 58);
             INSERT INTO logged_hours (racket_id, played_on, hours) VALUES (@Racket, '2026-11-20', 2);
             INSERT INTO pause (player_id, from_on) VALUES (@Pim, '2026-11-24');
-            INSERT INTO spec (racket_id, measured_on, weight_g, strung, grip_on, dampener_on) VALUES (@Racket, '2026-11-01', 300, 1, 1, 0);
+            INSERT INTO spec (racket_id, measured_on, weight, strung, grip_on, dampener_on) VALUES (@Racket, '2026-11-01', 300, 1, 1, 0);
             """, new { Street.Ewan, Strung, Waiting, Racket, Street.Pim });
         Bo = Street.Records.Player(Street.Ewan, "Bo Lockyer");
         (_odalys, _ewan) = (Who.Client(Street.Odalys, Street.Fresh(Street.Odalys)), Who.Client(Street.Ewan, Street.Fresh(Street.Ewan)));
@@ -105,6 +107,8 @@ public sealed class Scene : IDisposable
     public AnswerStore.Given NotYet => new([new RacketAnswer(Racket, AnswerKind.NotYet) { Weeks = 3 }], null);
     public StringStore Strings => new(Database, Street.Time);
     public SpecStore Specs => new(Database, Street.Time);
+    public FramePlaceStore Places => new(Database);
+    public CustomiseStore Customising => new(Database, Street.Time);
     public InstrumentStore Instruments => new(Database, Street.Time);
     public ReadingStore Readings => new(Database, Street.Clock);
     public HoursStore Hours => new(Database, Street.Clock);
@@ -130,6 +134,9 @@ public sealed class Scene : IDisposable
             ? Keys.Digits(long.Parse(id, CultureInfo.InvariantCulture), Street.Records.Text($"SELECT secret {newest}"))
             : "";
     }
+
+    public IReadOnlyList<(long, CustomEntry)> Custom =>
+        [(Racket, new() { On = Street.Today, SpecId = 1, SpecVersion = 1, Added = [(new FramePlace("Throat", 35), 2)] })];
 
     public static string Key => FormKey.New();
     public static ChangedJobEntry Changed => new() { Version = 1, MainsId = 1, MainsTension = 50, ReceivedOn = Street.Today, Note = "softer" };

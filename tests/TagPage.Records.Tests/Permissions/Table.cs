@@ -1,3 +1,4 @@
+using TagPage.Core.Customising;
 using TagPage.Core.Jobs;
 using TagPage.Core.Rackets;
 using TagPage.Core.Strings;
@@ -52,6 +53,8 @@ internal static class Table
 
     private const string AWish = "INSERT INTO client_request (client_id, kind, made_at) VALUES (1, 'Link', '2026-11-25T09:00:00.000Z')";
 
+    private const string Complete = "UPDATE spec SET balance = 320, swing_weight = 290";
+
     private const string AGuide = "INSERT INTO care_guide (title, name, markdown) VALUES ('In the sun', 'sun', 'Put it in the shade.')";
 
     public static IReadOnlyList<Row> Rows { get; } = [.. Bench(), .. OnFile(), .. Desk(), .. Play(), .. Reminders(), .. LostAndFound(), .. OwnPage()];
@@ -92,8 +95,11 @@ internal static class Table
         new(Shop, (s, who) => s.Clients.Change(who, s.Street.Odalys, Scene.Client)),
         new(Shop, (s, who) => s.Strings.Add(who, Scene.NewString)),
         new(Shop, (s, who) => s.Strings.Change(who, 1, Scene.NewString)),
-        new(Shop, (s, who) => s.Specs.Add(who, s.Racket, new SpecEntry { FormKey = Scene.Key, MeasuredOn = Street.Today, WeightG = 301 })),
-        new(Shop, (s, who) => s.Specs.Change(who, s.Racket, 1, new SpecEntry { Version = 1, MeasuredOn = Street.Today, WeightG = 302 })),
+        new(Shop, (s, who) => s.Specs.Add(who, s.Racket, new SpecEntry { FormKey = Scene.Key, MeasuredOn = Street.Today, Weight = 301 })),
+        new(Shop, (s, who) => s.Specs.Change(who, s.Racket, 1, new SpecEntry { Version = 1, MeasuredOn = Street.Today, Weight = 302 })),
+        new(Shop, (s, who) => s.Specs.ShowOnTag(who, s.Racket, true)),
+        new(Shop, (s, who) => s.Places.Save(who, s.Racket, new FramePlace[] { new("Throat", 35) })),
+        new(Shop, (s, who) => s.Customising.Apply(who, Scene.Key, s.Custom), Complete),
         new(Shop, (s, who) => s.Instruments.Add(who, new InstrumentEntry { FormKey = Scene.Key, Name = "old gauge", Scale = ReadingScale.Hertz })),
         new(Shop, (s, who) => s.Instruments.Change(who, 1, new InstrumentEntry { Version = 1, Name = "old gauge", Scale = ReadingScale.Stiffness })),
     ];
@@ -104,6 +110,7 @@ internal static class Table
         new(Shop, (s, who) => s.Settings.SaveShop(who, Scene.Moved)),
         new(Shop, (s, who) => s.Settings.SavePage(who, new HomePageEntry { Version = 1, HomeMarkdown = "Come in" })),
         new(Shop, (s, who) => s.Settings.SaveLives(who, 1, Scene.Values)),
+        new(Shop, (s, who) => s.Settings.SaveCustomising(who, 1, new CustomisingValues { StepG = 1 })),
         new(Shop, (s, who) => s.Settings.SaveReminders(who, new RemindersEntry { Version = 1, DaysBetween = 21 })),
         new(Shop, (s, who) => s.Settings.SaveMessages(who, new MessagesEntry { Version = 1, QuietFromHour = 19, QuietUntilHour = 9 })),
         new(Shop, (s, who) => s.Openings.SaveWeek(who, Scene.Week)),

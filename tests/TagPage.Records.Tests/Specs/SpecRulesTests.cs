@@ -7,7 +7,7 @@ namespace TagPage.Records.Tests.Specs;
 /// <summary>Which measured numbers are asked about before they are saved.</summary>
 public sealed class SpecRulesTests
 {
-    private static readonly SpecEntry Usual = new() { MeasuredOn = Street.Today, WeightG = 305, BalanceMm = 320, SwingWeight = 290, LengthMm = 685 };
+    private static readonly SpecEntry Usual = new() { MeasuredOn = Street.Today, Weight = 305, Balance = 320, SwingWeight = 290, Length = 685 };
 
     [Fact]
     public void Usual_tennis_racket_raises_no_question() => Assert.Empty(SpecRules.Oddities(Sport.Tennis, Street.Today, Usual));
@@ -24,7 +24,7 @@ public sealed class SpecRulesTests
     [InlineData(400, false)]
     [InlineData(401, true)]
     public void Balance_point_outside_the_usual_is_asked_about(int mm, bool asked) =>
-        Assert.Equal(asked, SpecRules.Oddities(Sport.Tennis, Street.Today, Usual with { BalanceMm = mm }) is [BalanceUnusual]);
+        Assert.Equal(asked, SpecRules.Oddities(Sport.Tennis, Street.Today, Usual with { Balance = mm }) is [BalanceUnusual]);
 
     [Fact]
     public void Day_to_come_is_asked_about()
@@ -35,6 +35,14 @@ public sealed class SpecRulesTests
     }
 
     [Fact]
+    public void Squash_racket_over_255_grams_is_asked_about_with_the_rule()
+    {
+        // World Squash rules, racket appendix: weight at most 255 g.
+        Assert.Equal([new MeasuredTooHeavy(255.1m, Sport.Squash)], SpecRules.Oddities(Sport.Squash, Street.Today, new SpecEntry { MeasuredOn = Street.Today, Weight = 255.1m }));
+        Assert.Empty(SpecRules.Oddities(Sport.Squash, Street.Today, new SpecEntry { MeasuredOn = Street.Today, Weight = 255 }));
+    }
+
+    [Fact]
     public void Numbers_that_were_not_measured_raise_no_question() =>
-        Assert.Empty(SpecRules.Oddities(Sport.Squash, Street.Today, new SpecEntry { MeasuredOn = Street.Today, WeightG = 140 }));
+        Assert.Empty(SpecRules.Oddities(Sport.Squash, Street.Today, new SpecEntry { MeasuredOn = Street.Today, Weight = 140 }));
 }

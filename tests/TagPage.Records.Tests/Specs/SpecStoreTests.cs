@@ -71,5 +71,5 @@ public sealed class SpecStoreTests : IDisposable
 
     private long Measured() => Assert.IsType<Outcome.Done>(_store.Add(Who.Shop, _street.Racket, Entry(300))).Id;
 
-    private static SpecEntry Entry(decimal grams) => new() { FormKey = FormKey.New(), Version = 1, MeasuredOn = Street.Today, WeightG = grams };
+    private static SpecEntry Entry(decimal grams) => new() { FormKey = FormKey.New(), Version = 1, MeasuredOn = Street.Today, Weight = grams };
 }

@@ -172,7 +172,7 @@ public sealed class ForgetTests : IAsyncLifetime
         _shop.Records.Change($"UPDATE racket SET frame = '{Canary} 98', note = '{Canary}', own_date_note = '{Canary}', grip = '{Canary}', tape_colour = '{Canary}'");
         _shop.Records.Change($"UPDATE job SET note = '{Canary}', received_where = '{Canary}'");
         _shop.Records.Change($"INSERT INTO job_request (job_id, asked_in, asked_words, drop_off_where) SELECT id, 'OwnPage', '{Canary}', '{Canary}' FROM job");
-        _shop.Records.Change($"INSERT INTO spec (racket_id, measured_on, weight_g, strung, grip_on, dampener_on, note) VALUES ({_racket}, '2026-10-01', 287.3, 1, 1, 0, '{Canary}')");
+        _shop.Records.Change($"INSERT INTO spec (racket_id, measured_on, weight, strung, grip_on, dampener_on, note) VALUES ({_racket}, '2026-10-01', 287.3, 1, 1, 0, '{Canary}')");
         var link = _shop.Records.Reminder(_odalys, _racket);
         _shop.Records.Change($"UPDATE reminder_racket SET wish_note = '{Canary}' WHERE reminder_id = {link}");
         await _shop.Stranger().Writes(_tag, $"I have {Canary}", $"finder@{Canary}.example");

@@ -55,6 +55,33 @@ public sealed class OwnPageRacketTests : IAsyncLifetime
             Assert.DoesNotContain("canary", (await _phone.Open(address)).Main, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Specs_and_what_was_added_are_shown_with_a_caution_about_lead_and_without_the_shops_note()
+    {
+        _shop.Records.Change("""
+            INSERT INTO spec (racket_id, measured_on, kind, weight, balance, swing_weight, strung, grip_on, dampener_on, note)
+            VALUES (@_racket, '2026-10-01', 'Received', 300, 320, 290, 1, 1, 0, 'canary'), (@_racket, '2026-10-02', 'Customised', 304, 324.7, 303.5, 1, 1, 0, 'canary');
+            INSERT INTO added_mass (racket_id, place, at_cm, grams, material, added_on) VALUES (@_racket, 'canary', 68, 4, 'Lead', '2026-10-02');
+            """, new { _racket });
+
+        var specs = (await _phone.Open($"/my/rackets/{_racket}")).Document.QuerySelector("#specs")!;
+
+        Assert.Equal(2, specs.QuerySelectorAll("tbody tr").Length);
+        Assert.Contains("Customised, with strings", specs.TextContent, StringComparison.Ordinal);
+        Assert.Contains("290 kg·cm²", specs.TextContent, StringComparison.Ordinal);
+        Assert.Contains("4 g, 68 cm from the butt end, since 2 Oct 2026", specs.TextContent, StringComparison.Ordinal);
+        Assert.Contains("There is lead on this frame.", specs.TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("canary", specs.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Specs_of_another_household_are_not_there()
+    {
+        var other = _shop.Records.Racket(_shop.Records.Player(_shop.Records.Client("Bastian"), "Bastian"));
+
+        Assert.Equal(HttpStatusCode.NotFound, (await _phone.Get($"/my/rackets/{other}")).StatusCode);
+    }
+
     [Theory]
     [InlineData("Spare", "spare")]
     [InlineData("Resting", "resting")]

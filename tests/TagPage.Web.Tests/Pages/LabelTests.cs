@@ -77,7 +77,7 @@ public sealed class LabelTests : IDisposable
     [Fact]
     public async Task Balance_is_in_mm_as_everywhere()
     {
-        _shop.Records.Change($"INSERT INTO spec (racket_id, measured_on, balance_mm, weight_g, strung, grip_on, dampener_on) VALUES ({_family.Racket}, '2026-11-20', 324.5, 312, 1, 1, 0)");
+        _shop.Records.Change($"INSERT INTO spec (racket_id, measured_on, balance, weight, strung, grip_on, dampener_on) VALUES ({_family.Racket}, '2026-11-20', 324.5, 312, 1, 1, 0)");
 
         var words = Words(await _shop.Owner().Open(Page + "?purpose=Measures"));
 

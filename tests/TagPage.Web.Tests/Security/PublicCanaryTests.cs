@@ -32,7 +32,7 @@ public sealed class PublicCanaryTests : IDisposable
         _shop.Records.Change("UPDATE job SET machine = 'lockout', received_where = 'canary club'");
         _shop.Records.Change("UPDATE instrument SET name = 'canary gauge'");
         _shop.Records.Change("UPDATE string_kind SET note = 'canary'");
-        _shop.Records.Change("INSERT INTO spec (racket_id, measured_on, weight_g, strung, grip_on, dampener_on, note) VALUES (@racket, '2026-10-01', 287.3, 1, 1, 0, 'canary')", new { racket });
+        _shop.Records.Change("INSERT INTO spec (racket_id, measured_on, weight, strung, grip_on, dampener_on, note) VALUES (@racket, '2026-10-01', 287.3, 1, 1, 0, 'canary')", new { racket });
     }
 
     public void Dispose() => _shop.Dispose();

@@ -30,7 +30,7 @@ public sealed class RecordsDenialTests : IDisposable
         Assert.Equal(HttpStatusCode.OK, form.Status);
         var before = All();
 
-        var answer = await _shop.Stranger().Send(form, ("Input.Name", "Mallory"), ("Input.Sport", "Tennis"), ("Input.WeightG", "300"));
+        var answer = await _shop.Stranger().Send(form, ("Input.Name", "Mallory"), ("Input.Sport", "Tennis"), ("Input.Weight", "300"));
 
         Assert.Contains(answer.Status, new[] { HttpStatusCode.Redirect, HttpStatusCode.Unauthorized, HttpStatusCode.Forbidden });
         Assert.StartsWith("/account/", new Uri(new Uri("https://localhost"), answer.Location ?? "/account/").AbsolutePath, StringComparison.OrdinalIgnoreCase);

@@ -14,7 +14,11 @@ public sealed record Plan(PlanFrame Frame, IReadOnlyList<double> AddedG, IReadOn
     /// <summary>By how much the twist weight changes, in kg·cm². The twist weight itself is not known.</summary>
     public double TwistChange => Masses.Sum(mass => mass.TwistChange);
 
-    private IEnumerable<AddedMass> Masses =>
-        Frame.Places.Zip(AddedG, (place, grams) => place.Carrying(grams))
-            .Concat(Frame.Removable.Zip(RemovedG, (earlier, grams) => earlier with { Grams = -grams }));
+    /// <summary>What changes, taken off below zero; nothing that stays as it is.</summary>
+    public IReadOnlyList<AddedMass> Masses =>
+    [
+        .. Frame.Places.Zip(AddedG, (place, grams) => place.Carrying(grams))
+            .Concat(Frame.Removable.Zip(RemovedG, (earlier, grams) => earlier with { Grams = -grams }))
+            .Where(mass => mass.Grams != 0),
+    ];
 }

@@ -29,6 +29,7 @@ CREATE TABLE shop (
   quiet_from_hour        INTEGER NOT NULL DEFAULT 20 CHECK (quiet_from_hour BETWEEN 0 AND 23),
   quiet_until_hour       INTEGER NOT NULL DEFAULT 8 CHECK (quiet_until_hour BETWEEN 0 AND 23),
   starting_values        TEXT    CHECK (starting_values IS NULL OR json_valid(starting_values)),
+  customising_values     TEXT    CHECK (customising_values IS NULL OR json_valid(customising_values)),
   version                INTEGER NOT NULL DEFAULT 1
 ) STRICT;
 
@@ -276,6 +277,8 @@ CREATE TABLE racket (
   lost_since      TEXT    CHECK (lost_since GLOB '????-??-??'),
   lost_note       TEXT    NOT NULL DEFAULT '' CHECK (length(lost_note) <= 140),
   came_from_id    INTEGER REFERENCES racket (id),
+  -- Whether its tag page shows what it measures.
+  specs_on_tag    INTEGER NOT NULL DEFAULT 0 CHECK (specs_on_tag IN (0, 1)),
   note            TEXT    NOT NULL DEFAULT '',
   version         INTEGER NOT NULL DEFAULT 1,
   UNIQUE (player_id, number)
@@ -288,23 +291,71 @@ WHEN new.due_on IS NOT old.due_on OR new.number <> old.number OR new.tape_colour
 END;
 CREATE INDEX racket_came_from ON racket (came_from_id) WHERE came_from_id IS NOT NULL;
 
+-- Weight, length and balance are kept as entered, in their own units; grams and millimetres follow from them. They are
+-- stored: sorted, whole numbers of a virtual column come out as integers in some rows and not in others.
 CREATE TABLE spec (
-  id              INTEGER PRIMARY KEY AUTOINCREMENT,
-  racket_id       INTEGER NOT NULL REFERENCES racket (id),
-  measured_on     TEXT    NOT NULL CHECK (measured_on GLOB '????-??-??'),
-  weight_g        REAL    CHECK (weight_g BETWEEN 50 AND 500),
-  balance_mm      REAL    CHECK (balance_mm BETWEEN 100 AND 500),
-  swing_weight    REAL    CHECK (swing_weight BETWEEN 30 AND 500),
-  stiffness       REAL    CHECK (stiffness BETWEEN 0 AND 200),
-  stiffness_scale TEXT    NOT NULL DEFAULT '' CHECK (length(stiffness_scale) <= 20),
-  length_mm       REAL    CHECK (length_mm BETWEEN 300 AND 800),
-  strung          INTEGER NOT NULL CHECK (strung IN (0, 1)),
-  grip_on         INTEGER NOT NULL CHECK (grip_on IN (0, 1)),
-  dampener_on     INTEGER NOT NULL CHECK (dampener_on IN (0, 1)),
-  note            TEXT    NOT NULL DEFAULT '',
-  version         INTEGER NOT NULL DEFAULT 1
+  id                  INTEGER PRIMARY KEY AUTOINCREMENT,
+  racket_id           INTEGER NOT NULL REFERENCES racket (id),
+  measured_on         TEXT    NOT NULL CHECK (measured_on GLOB '????-??-??'),
+  kind                TEXT    NOT NULL DEFAULT 'Received' CHECK (kind IN ('Received', 'Customised', 'Remeasured')),
+  weight              REAL,
+  weight_unit         TEXT    NOT NULL DEFAULT 'G' CHECK (weight_unit IN ('G', 'Oz')),
+  weight_g            REAL    AS (CASE weight_unit WHEN 'Oz' THEN weight * 28.349523125 ELSE weight END) STORED CHECK (weight_g BETWEEN 50 AND 500),
+  length              REAL,
+  length_unit         TEXT    NOT NULL DEFAULT 'Mm' CHECK (length_unit IN ('Mm', 'Cm', 'In')),
+  length_mm           REAL    AS (length * CASE length_unit WHEN 'In' THEN 25.4 WHEN 'Cm' THEN 10 ELSE 1 END) STORED CHECK (length_mm BETWEEN 300 AND 800),
+  -- Points are eighths of an inch from the frame's own middle, head light above zero.
+  balance             REAL,
+  balance_unit        TEXT    NOT NULL DEFAULT 'Mm' CHECK (balance_unit IN ('Mm', 'Cm', 'In', 'Points')),
+  balance_mm          REAL    AS (CASE balance_unit WHEN 'Points' THEN length_mm / 2 - balance * 3.175 WHEN 'In' THEN balance * 25.4
+                                                    WHEN 'Cm' THEN balance * 10 ELSE balance END) STORED CHECK (balance_mm BETWEEN 100 AND 500),
+  -- What the scale under the tip showed, in the weight's unit, where the balance comes from two scales.
+  tip_weight          REAL    CHECK (tip_weight > 0),
+  swing_weight        REAL    CHECK (swing_weight BETWEEN 30 AND 500),
+  swing_source        TEXT    NOT NULL DEFAULT 'Machine' CHECK (swing_source IN ('Machine', 'Pendulum', 'WorkedOut')),
+  -- Of a pendulum: where it hung, how long a swing took, and what the times left open.
+  pendulum_axis_mm    REAL    CHECK (pendulum_axis_mm BETWEEN 0 AND 800),
+  pendulum_period_s   REAL    CHECK (pendulum_period_s > 0),
+  pendulum_off_s      REAL    CHECK (pendulum_off_s >= 0),
+  stiffness           REAL    CHECK (stiffness BETWEEN 0 AND 200),
+  stiffness_scale     TEXT    NOT NULL DEFAULT '' CHECK (length(stiffness_scale) <= 20),
+  strung              INTEGER NOT NULL CHECK (strung IN (0, 1)),
+  grip_on             INTEGER NOT NULL CHECK (grip_on IN (0, 1)),
+  dampener_on         INTEGER NOT NULL CHECK (dampener_on IN (0, 1)),
+  note                TEXT    NOT NULL DEFAULT '',
+  version             INTEGER NOT NULL DEFAULT 1,
+  CHECK (balance_unit <> 'Points' OR balance IS NULL OR length IS NOT NULL),
+  CHECK (swing_source <> 'Pendulum' OR pendulum_period_s IS NOT NULL)
 ) STRICT;
 CREATE INDEX spec_by_racket ON spec (racket_id, measured_on DESC);
+
+-- Where a frame can carry mass, where the shop changed the list that its sport starts with.
+CREATE TABLE frame_place (
+  id          INTEGER PRIMARY KEY AUTOINCREMENT,
+  racket_id   INTEGER NOT NULL REFERENCES racket (id),
+  name        TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 40),
+  at_cm       REAL    NOT NULL CHECK (at_cm BETWEEN 0 AND 80),
+  off_axis_cm REAL    NOT NULL DEFAULT 0 CHECK (off_axis_cm BETWEEN 0 AND 20),
+  paired      INTEGER NOT NULL DEFAULT 0 CHECK (paired IN (0, 1)),
+  most_g      REAL    NOT NULL CHECK (most_g BETWEEN 0 AND 100),
+  on_strings  INTEGER NOT NULL DEFAULT 0 CHECK (on_strings IN (0, 1))
+) STRICT;
+CREATE INDEX frame_place_by_racket ON frame_place (racket_id, at_cm);
+
+-- What was added to a frame, both sides of a pair together, and when it came off again.
+CREATE TABLE added_mass (
+  id          INTEGER PRIMARY KEY AUTOINCREMENT,
+  racket_id   INTEGER NOT NULL REFERENCES racket (id),
+  place       TEXT    NOT NULL CHECK (length(place) BETWEEN 1 AND 40),
+  at_cm       REAL    NOT NULL CHECK (at_cm BETWEEN 0 AND 80),
+  off_axis_cm REAL    NOT NULL DEFAULT 0 CHECK (off_axis_cm BETWEEN 0 AND 20),
+  on_strings  INTEGER NOT NULL DEFAULT 0 CHECK (on_strings IN (0, 1)),
+  grams       REAL    NOT NULL CHECK (grams > 0 AND grams <= 100),
+  material    TEXT    NOT NULL CHECK (material IN ('Lead', 'Tungsten', 'Silicone', 'Other')),
+  added_on    TEXT    NOT NULL CHECK (added_on GLOB '????-??-??'),
+  removed_on  TEXT    CHECK (removed_on GLOB '????-??-??')
+) STRICT;
+CREATE INDEX added_mass_by_racket ON added_mass (racket_id, id);
 
 -- Hours that somebody noted for one racket; in their weeks they stand instead of the habit. 0 says it was not played with.
 CREATE TABLE logged_hours (

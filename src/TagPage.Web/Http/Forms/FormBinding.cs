@@ -11,7 +11,7 @@ internal static class FormBinding
         options.ModelBinderProviders.Insert(0, new NumberBinderProvider());
         options.ModelBinderProviders.Insert(0, new TextBinderProvider());
         options.ModelBinderProviders.Insert(0, new WholeNumberBinderProvider());
-        // Names with brackets in them, which no page uses, and which these two cannot read when one is missing.
+        // Names like a[b], which no page uses, and which these two cannot read when a bracket is missing.
         options.ValueProviderFactories.RemoveType<JQueryFormValueProviderFactory>();
         options.ValueProviderFactories.RemoveType<JQueryQueryStringValueProviderFactory>();
         options.SuppressImplicitRequiredAttributeForNonNullableReferenceTypes = true;

@@ -35,6 +35,6 @@ public sealed class TagLookup(TagPageStore tags, CareStore care, ShopStore shops
         if (tags.Racket(code) is not { } racket)
             return null;
         var stringings = tags.Stringings(code, 1 + TagView.MostEarlier);
-        return (racket, TagView.Of(code, racket, stringings, clock.Today, shops.Get().StartingValues) with { Guides = care.For(racket.RacketId) });
+        return (racket, TagView.Of(code, racket, stringings, clock.Today, shops.Get().StartingValues) with { Guides = care.For(racket.RacketId), Spec = tags.Spec(code) });
     }
 }

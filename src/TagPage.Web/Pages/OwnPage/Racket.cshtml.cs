@@ -24,6 +24,11 @@ public sealed class RacketModel(
 
     public PlayCard Play { get; private set; } = default!;
 
+    /// <summary>What it measured, newest first.</summary>
+    public IReadOnlyList<OwnPageSpec> Specs { get; private set; } = [];
+
+    public IReadOnlyList<OwnPageMass> Masses { get; private set; } = [];
+
     public ShopDetails Shop => shops.Get();
 
     /// <summary>The heading of what is wrong: what the press was for, and did not do.</summary>
@@ -39,6 +44,7 @@ public sealed class RacketModel(
         // The household comes without a tag's code, and its page shows none.
         View = TagView.Of(default, racket, rackets.Stringings(Me.Id, id, 1 + TagView.MostEarlier), today, values) with { Guides = care.For(id) };
         Felt = View.Latest is { } latest ? feels.Get(Myself, latest.JobId) : null;
+        (Specs, Masses) = (rackets.Specs(Me.Id, id), rackets.Masses(Me.Id, id));
         Play = PlayCard.Of(this, Myself, racket, rackets, pauses, hours);
         return racket;
     }

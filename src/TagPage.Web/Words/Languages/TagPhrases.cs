@@ -47,6 +47,11 @@ public sealed record TagPhrases
     public required string Tension { get; init; }
     public required string Strings { get; init; }
     public required string Reading { get; init; }
+    public required string SpecHeading { get; init; }
+    public required string Weight { get; init; }
+    public required string Balance { get; init; }
+    public required string SwingWeight { get; init; }
+    public required string FromButt { get; init; }
     public required Counted Earlier { get; init; }
     public required string YoursHeading { get; init; }
     public required string YoursLink { get; init; }

@@ -11,6 +11,7 @@ public sealed record OwnPagePhrases
     public required OwnPageMailPhrases Mail { get; init; }
     public required OwnPageHomePhrases Home { get; init; }
     public required OwnPageRacketPhrases Racket { get; init; }
+    public required OwnPageSpecPhrases Spec { get; init; }
     public required OwnPageOrderPhrases Order { get; init; }
     public required OwnPageLostPhrases Lost { get; init; }
     public required OwnPageCodePhrases Code { get; init; }

@@ -83,4 +83,8 @@ public sealed class CardModel(
     /// <summary>A lost racket is back.</summary>
     public IActionResult OnPostBack() =>
         this.After(lost.Back(Who.Shop, Id), _ => this.GoOn($"/shop/rackets/{Id}", "The racket is back and no longer marked as lost."));
+
+    /// <summary>Whether strangers see what it measures.</summary>
+    public IActionResult OnPostSpecsOnTag(bool show) => this.After(specs.ShowOnTag(Who.Shop, Id, show),
+        _ => this.GoOn($"/shop/rackets/{Id}#specs", show ? "The tag page now shows the newest spec." : "The tag page no longer shows specs."));
 }

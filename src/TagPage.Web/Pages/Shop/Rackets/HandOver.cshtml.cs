@@ -1,4 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Customising;
+using TagPage.Records.Customising;
 using TagPage.Records.Players;
 using TagPage.Records.Rackets;
 using TagPage.Records.Search;
@@ -7,7 +9,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
-public sealed class HandOverModel(RacketStore rackets, PlayerPickStore players, HandOverStore store) : RecordPage<RacketStore.Row>
+public sealed class HandOverModel(RacketStore rackets, PlayerPickStore players, HandOverStore store, AddedMassStore masses) : RecordPage<RacketStore.Row>
 {
     [BindProperty(SupportsGet = true)]
     public string? Q { get; set; }
@@ -21,6 +23,9 @@ public sealed class HandOverModel(RacketStore rackets, PlayerPickStore players, 
     public PlayerPickStore.Row? Receiver { get; private set; }
 
     public IReadOnlyList<PlayerPickStore.Row> Players { get; private set; } = [];
+
+    /// <summary>Whether lead goes along with the frame.</summary>
+    public bool HasLead => masses.Of(Id).Any(mass => mass is { Material: AddedMaterial.Lead, RemovedOn: null });
 
     protected override RacketStore.Row? Find(long id)
     {

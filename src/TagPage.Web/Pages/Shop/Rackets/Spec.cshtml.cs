@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Customising;
 using TagPage.Records.Rackets;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
@@ -7,27 +8,44 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
-public sealed class SpecModel(RacketStore rackets, SpecStore store, ShopClock clock) : RecordPage<RacketStore.Row>
+public sealed class SpecModel(RacketStore rackets, SpecStore store, ShopStore shops, ShopClock clock) : RecordPage<RacketStore.Row>
 {
     [BindProperty]
     public SpecInput Input { get; set; } = new();
 
     protected override RacketStore.Row? Find(long id) => rackets.Get(id);
 
-    public void OnGet() => Input = new SpecInput
+    private CustomisingValues Values => shops.Get().CustomisingValues;
+
+    /// <param name="axis">From the stop-watch: where it hung, in mm.</param>
+    /// <param name="period">Seconds a swing took.</param>
+    /// <param name="off">Its standard error.</param>
+    public void OnGet(decimal? axis, decimal? period, decimal? off)
     {
-        FormKey = FormKey.New(),
-        MeasuredOn = clock.Today,
-        StiffnessScale = store.Scales() is [var last, ..] ? last : null,
-        Strung = true,
-        GripOn = true,
-    };
+        var last = store.Of(Id) is [var newest, ..] ? newest : null;
+        Input = new SpecInput
+        {
+            FormKey = FormKey.New(),
+            MeasuredOn = clock.Today,
+            Kind = last is null ? SpecKind.Received : SpecKind.Remeasured,
+            WeightUnit = Values.WeightUnit,
+            LengthUnit = Values.LengthUnit,
+            BalanceUnit = Saved.Sport == Core.Sports.Sport.Tennis || Values.BalanceUnit != BalanceUnit.Points ? Values.BalanceUnit : BalanceUnit.Mm,
+            PendulumAxisMm = axis,
+            PendulumPeriodS = period,
+            PendulumOffS = off,
+            StiffnessScale = store.Scales() is [var scale, ..] ? scale : null,
+            Strung = last?.Strung ?? true,
+            GripOn = last?.GripOn ?? true,
+            DampenerOn = last?.DampenerOn ?? false,
+        };
+    }
 
     public IActionResult OnPost()
     {
-        if (!ModelState.IsValid || this.Asks(SpecRules.Oddities(Saved.Sport, clock.Today, Input.ToEntry()), Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(SpecRules.Oddities(Saved.Sport, clock.Today, Input.ToEntry(Values)), Input.Confirmed))
             return Page();
-        return this.After(store.Add(Who.Shop, Id, Input.ToEntry()),
+        return this.After(store.Add(Who.Shop, Id, Input.ToEntry(Values)),
             _ => this.GoOn($"/shop/rackets/{Id}#specs", $"The spec of racket {Saved.Number} is saved."));
     }
 }

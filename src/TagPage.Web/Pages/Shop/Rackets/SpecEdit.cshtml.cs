@@ -7,7 +7,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
-public sealed class SpecEditModel(RacketStore rackets, SpecStore store, ShopClock clock) : RecordPage<SpecStore.Row>
+public sealed class SpecEditModel(RacketStore rackets, SpecStore store, ShopStore shops, ShopClock clock) : RecordPage<SpecStore.Row>
 {
     [BindProperty(SupportsGet = true), FromRoute(Name = "racket")]
     public long RacketId { get; set; }
@@ -19,27 +19,14 @@ public sealed class SpecEditModel(RacketStore rackets, SpecStore store, ShopCloc
 
     protected override SpecStore.Row? Find(long id) => store.Get(RacketId, id);
 
-    public void OnGet() => Input = new SpecInput
-    {
-        Version = Saved.Version,
-        MeasuredOn = Saved.MeasuredOn,
-        WeightG = Saved.WeightG,
-        BalanceMm = Saved.BalanceMm,
-        SwingWeight = Saved.SwingWeight,
-        Stiffness = Saved.Stiffness,
-        StiffnessScale = Saved.StiffnessScale,
-        LengthMm = Saved.LengthMm,
-        Strung = Saved.Strung,
-        GripOn = Saved.GripOn,
-        DampenerOn = Saved.DampenerOn,
-        Note = Saved.Note,
-    };
+    public void OnGet() => Input = SpecInput.Of(Saved);
 
     public IActionResult OnPost()
     {
-        if (!ModelState.IsValid || this.Asks(SpecRules.Oddities(Racket.Sport, clock.Today, Input.ToEntry()), Input.Confirmed))
+        var values = shops.Get().CustomisingValues;
+        if (!ModelState.IsValid || this.Asks(SpecRules.Oddities(Racket.Sport, clock.Today, Input.ToEntry(values)), Input.Confirmed))
             return Page();
-        return this.After(store.Change(Who.Shop, RacketId, Id, Input.ToEntry()),
+        return this.After(store.Change(Who.Shop, RacketId, Id, Input.ToEntry(values)),
             _ => this.GoOn($"/shop/rackets/{RacketId}#specs", "The spec is saved."), Saved.Version);
     }
 }

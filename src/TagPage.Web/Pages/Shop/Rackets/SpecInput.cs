@@ -1,4 +1,6 @@
 using System.ComponentModel.DataAnnotations;
+using TagPage.Core.Customising;
+using TagPage.Core.Units;
 using TagPage.Records.Specs;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
@@ -16,23 +18,46 @@ public sealed record SpecInput : IValidatableObject
     [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
     public DateOnly? MeasuredOn { get; init; }
 
-    [Range(50.0, 500.0, ErrorMessage = "A racket weighs between 50 and 500 g.")]
-    public decimal? WeightG { get; init; }
+    public SpecKind Kind { get; init; }
 
-    [Range(100.0, 500.0, ErrorMessage = "A balance point lies between 100 and 500 mm from the butt.")]
-    public decimal? BalanceMm { get; init; }
+    [Range(1.0, 500.0, ErrorMessage = "A racket weighs between 50 and 500 g.")]
+    public decimal? Weight { get; init; }
+
+    public WeightUnit WeightUnit { get; init; }
+
+    [Range(-60.0, 500.0, ErrorMessage = "A balance point lies between 100 and 500 mm from the butt.")]
+    public decimal? Balance { get; init; }
+
+    public BalanceUnit BalanceUnit { get; init; }
+
+    [Range(0.1, 500.0, ErrorMessage = "The tip carries only part of the weight. Enter what the scale under the tip shows.")]
+    public decimal? TipWeight { get; init; }
+
+    [Range(10.0, 800.0, ErrorMessage = "A racket is between 300 and 800 mm long.")]
+    public decimal? Length { get; init; }
+
+    public LengthUnit LengthUnit { get; init; }
 
     [Range(30.0, 500.0, ErrorMessage = "A swing weight lies between 30 and 500 kg·cm².")]
     public decimal? SwingWeight { get; init; }
+
+    /// <summary>Of the swing weight that stands in the form; a pendulum's is worked out anew.</summary>
+    public SwingSource SwingSource { get; init; }
+
+    [Range(0.0, 800.0, ErrorMessage = "It hangs between 0 and 800 mm from the butt.")]
+    public decimal? PendulumAxisMm { get; init; }
+
+    [Range(0.3, 5.0, ErrorMessage = "One swing there and back takes between 0.3 and 5 s. Divide the time by the number of swings.")]
+    public decimal? PendulumPeriodS { get; init; }
+
+    [Range(0.0, 1.0, ErrorMessage = "Enter how far off the time may be, between 0 and 1 s.")]
+    public decimal? PendulumOffS { get; init; }
 
     [Range(0.0, 200.0, ErrorMessage = "Enter a stiffness between 0 and 200.")]
     public decimal? Stiffness { get; init; }
 
     [StringLength(20, ErrorMessage = "Keep the scale within 20 characters.")]
     public string? StiffnessScale { get; init; }
-
-    [Range(300.0, 800.0, ErrorMessage = "A racket is between 300 and 800 mm long.")]
-    public decimal? LengthMm { get; init; }
 
     public bool Strung { get; init; }
 
@@ -44,30 +69,109 @@ public sealed record SpecInput : IValidatableObject
     [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
 
+    private bool HasPendulum => PendulumPeriodS is not null && SwingWeight is null;
+
+    private decimal? WeightG => Weight is { } weight ? new Weight(weight, WeightUnit).Grams : null;
+
+    private decimal? LengthMm => Length is { } length ? new Distance(length, LengthUnit).Mm : null;
+
+    private bool FromTip => TipWeight is not null && Balance is null;
+
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
     {
-        if ((WeightG ?? BalanceMm ?? SwingWeight ?? Stiffness ?? LengthMm) is null)
-            yield return new ValidationResult("Enter at least one measured number.", [nameof(WeightG)]);
-        if (BalanceMm >= LengthMm)
-            yield return new ValidationResult("The balance point lies beyond the tip. Measure both from the butt, in mm.", [nameof(BalanceMm)]);
+        if ((Weight ?? Balance ?? SwingWeight ?? Stiffness ?? Length) is null)
+            yield return new ValidationResult("Enter at least one measured number.", [nameof(Weight)]);
+        if (WeightG is < 50 or > 500)
+            yield return new ValidationResult("A racket weighs between 50 and 500 g.", [nameof(Weight)]);
+        if (LengthMm is < 300 or > 800)
+            yield return new ValidationResult("A racket is between 300 and 800 mm long.", [nameof(Length)]);
+        if (BalanceFault() is { } fault)
+            yield return new ValidationResult(fault, [FromTip ? nameof(TipWeight) : nameof(Balance)]);
+        if (HasPendulum && PendulumFault() is { } pendulum)
+            yield return new ValidationResult(pendulum, [nameof(PendulumPeriodS)]);
         if (Stiffness is not null && StiffnessScale is null)
             yield return new ValidationResult("Enter which scale the stiffness is on: two scales cannot be compared.", [nameof(StiffnessScale)]);
     }
 
-    public SpecEntry ToEntry() => new()
+    private string? BalanceFault()
+    {
+        if (FromTip && (WeightG is null || LengthMm is null))
+            return "Enter weight and length as well: the balance follows from all three.";
+        if (FromTip && TipWeight >= Weight)
+            return "The tip carries only part of the weight. Enter what the scale under the tip shows.";
+        if (Balance is not null && BalanceUnit == BalanceUnit.Points && LengthMm is null)
+            return "Enter the length as well: points count from the frame’s middle.";
+        if (BalanceMm is not { } mm)
+            return null;
+        if (mm >= LengthMm)
+            return "The balance point lies beyond the tip. Measure both from the butt.";
+        return mm is < 100 or > 500 ? "A balance point lies between 100 and 500 mm from the butt." : null;
+    }
+
+    private string? PendulumFault()
+    {
+        if (PendulumAxisMm is null || WeightG is null || BalanceMm is null)
+            return "Enter weight, balance and where it hangs as well: the swing weight follows from all four.";
+        return SwingOf(Pendulum.StandardGravity) is < 30 or > 500 ? "No racket swings like that. Count whole swings, there and back, and check where it hangs." : null;
+    }
+
+    private decimal? BalanceMm => FromTip && WeightG > 0 && LengthMm is { } length
+        ? Math.Round((decimal)BalancePoint.FromTip((double)new Weight(TipWeight!.Value, WeightUnit).Grams, (double)WeightG, (double)length), 1)
+        : Balance is { } balance ? new Balance(balance, BalanceUnit).Mm(LengthMm) : null;
+
+    private decimal SwingOf(double gravity) => Math.Round((decimal)new Pendulum(
+        (double)WeightG!.Value, (double)BalanceMm!.Value / 10, (double)PendulumAxisMm!.Value / 10, (double)PendulumPeriodS!.Value).SwingWeight(gravity), 1);
+
+    /// <summary>As typed; only what follows from other figures is worked out.</summary>
+    public SpecEntry ToEntry(CustomisingValues values) => new()
     {
         FormKey = FormKey,
         Version = Version,
         MeasuredOn = MeasuredOn!.Value,
-        WeightG = WeightG,
-        BalanceMm = BalanceMm,
-        SwingWeight = SwingWeight,
+        Kind = Kind,
+        Weight = Weight,
+        WeightUnit = WeightUnit,
+        Length = Length,
+        LengthUnit = LengthUnit,
+        Balance = FromTip ? BalanceMm : Balance,
+        BalanceUnit = FromTip ? BalanceUnit.Mm : BalanceUnit,
+        TipWeight = FromTip ? TipWeight : null,
+        SwingWeight = HasPendulum ? SwingOf(values.Gravity) : SwingWeight,
+        SwingSource = HasPendulum ? SwingSource.Pendulum : SwingWeight is not null && SwingSource == SwingSource.WorkedOut ? SwingSource.WorkedOut : SwingSource.Machine,
+        PendulumAxisMm = HasPendulum ? PendulumAxisMm : null,
+        PendulumPeriodS = HasPendulum ? PendulumPeriodS : null,
+        PendulumOffS = HasPendulum ? PendulumOffS : null,
         Stiffness = Stiffness,
         StiffnessScale = StiffnessScale,
-        LengthMm = LengthMm,
         Strung = Strung,
         GripOn = GripOn,
         DampenerOn = DampenerOn,
         Note = Note,
+    };
+
+    /// <summary>As it was entered: what was worked out is left empty, so that it follows from what is changed.</summary>
+    public static SpecInput Of(SpecStore.Row spec) => new()
+    {
+        Version = spec.Version,
+        MeasuredOn = spec.MeasuredOn,
+        Kind = spec.Kind,
+        Weight = spec.Weight,
+        WeightUnit = spec.WeightUnit,
+        Length = spec.Length,
+        LengthUnit = spec.LengthUnit,
+        Balance = spec.TipWeight is null ? spec.Balance : null,
+        BalanceUnit = spec.BalanceUnit,
+        TipWeight = spec.TipWeight,
+        SwingWeight = spec.SwingSource == SwingSource.Pendulum ? null : spec.SwingWeight,
+        SwingSource = spec.SwingSource,
+        PendulumAxisMm = spec.PendulumAxisMm,
+        PendulumPeriodS = spec.PendulumPeriodS,
+        PendulumOffS = spec.PendulumOffS,
+        Stiffness = spec.Stiffness,
+        StiffnessScale = spec.StiffnessScale,
+        Strung = spec.Strung,
+        GripOn = spec.GripOn,
+        DampenerOn = spec.DampenerOn,
+        Note = spec.Note,
     };
 }

@@ -1,0 +1,83 @@
+using System.Globalization;
+using TagPage.Core.Customising;
+using TagPage.Core.Customising.Planning;
+
+namespace TagPage.Records.Customising;
+
+/// <summary>What to do to one frame so that it measures what is wanted: exactly, and in steps that can be cut and weighed.</summary>
+public sealed record CustomPlan
+{
+    public required FrameOnFile Frame { get; init; }
+    public required Wanted Wanted { get; init; }
+    public required Plan Exact { get; init; }
+    public required Plan Rounded { get; init; }
+    public AddedMaterial Material { get; init; }
+
+    /// <summary>Where not all can be reached: plans in which one figure alone gives way.</summary>
+    public IReadOnlyList<(Figures GivesWay, Plan Plan)> Alternatives { get; init; } = [];
+
+    /// <summary>By how much the exact plan misses.</summary>
+    public Miss Miss => Miss.Of(Exact.After, Wanted);
+
+    public bool IsReached => Miss.Figures == Figures.None;
+
+    /// <summary>Rules of its sport that the frame would leave.</summary>
+    public IReadOnlyList<RuleBreak> Broken => FrameRules.Broken(
+        Frame.Racket.Sport, (double?)Frame.Spec?.LengthMm ?? (double?)Frame.Racket.LengthCm * 10, Rounded.After.MassG, Frame.Present.Any(mass => mass.OnStrings));
+
+    /// <summary>Pieces to put on.</summary>
+    public IReadOnlyList<(FramePlace Place, double Grams)> Added =>
+        [.. Rounded.Frame.Places.Zip(Rounded.AddedG).Where(added => added.Second > 0)];
+
+    /// <summary>Earlier pieces to take off, and how much of each.</summary>
+    public IReadOnlyList<(AddedMassStore.Row Mass, double Grams)> Removed =>
+        [.. Frame.Present.Zip(Rounded.RemovedG).Where(removed => removed.Second > 0)];
+
+    /// <summary>Tells this plan from one made of another spec, other places or other settings.</summary>
+    public string Mark => string.Create(CultureInfo.InvariantCulture,
+        $"{Frame.Spec!.Id}.{Frame.Spec.Version} {string.Join(' ', Added.Select(a => $"{a.Place.AtCm}:{a.Grams}"))} {string.Join(' ', Removed.Select(r => $"-{r.Mass.Id}:{r.Grams}"))} {Material}");
+
+    /// <summary>Weight, balance and swing weight afterwards, with what instruments, pieces and places leave open.</summary>
+    public (Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight) After(Tolerances tolerances) => Measured.After(
+        Frame.Figures.MassG!.Value with { Value = Rounded.Frame.Now.MassG },
+        Frame.Figures.BalanceCm!.Value with { Value = Rounded.Frame.Now.BalanceCm },
+        Frame.Figures.SwingWeight!.Value with { Value = Rounded.Frame.Now.SwingWeight },
+        Rounded.Masses, tolerances);
+
+    public static CustomPlan Of(FrameOnFile frame, Wanted wanted, PlanLocks locks, AddedMaterial material, CustomisingValues values)
+    {
+        var plain = frame.ToPlan(frame.Figures.Body!.Value, locks);
+        var plan = Of(frame, Planner.Nearest([plain], wanted)[0], wanted, material, values);
+        return plan.IsReached ? plan : plan with { Alternatives = [.. OneGivesWay(plain, wanted)] };
+    }
+
+    /// <summary>For a plan that was found elsewhere, as those of a set.</summary>
+    public static CustomPlan Of(FrameOnFile frame, Plan exact, Wanted wanted, AddedMaterial material, CustomisingValues values) => new()
+    {
+        Frame = frame,
+        Wanted = wanted,
+        Exact = exact,
+        Rounded = Rounding.Rounded(exact, wanted, values.StepG),
+        Material = material,
+    };
+
+    private static IEnumerable<(Figures, Plan)> OneGivesWay(PlanFrame frame, Wanted wanted)
+    {
+        foreach (var figure in new[] { Figures.Mass, Figures.Balance, Figures.SwingWeight })
+        {
+            if (Planner.IfOnly(figure, frame, wanted) is { } plan && Miss.Of(plan.After, wanted).Figures == figure)
+                yield return (figure, plan);
+        }
+    }
+
+    /// <param name="on">The shop's day.</param>
+    public CustomEntry ToEntry(DateOnly on) => new()
+    {
+        On = on,
+        SpecId = Frame.Spec!.Id,
+        SpecVersion = Frame.Spec.Version,
+        Material = Material,
+        Added = Added,
+        Removed = [.. Removed.Select(removed => (removed.Mass.Id, removed.Grams))],
+    };
+}

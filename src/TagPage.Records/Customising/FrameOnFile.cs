@@ -1,0 +1,37 @@
+using TagPage.Core.Customising;
+using TagPage.Core.Customising.Planning;
+using TagPage.Records.Rackets;
+using TagPage.Records.Specs;
+
+namespace TagPage.Records.Customising;
+
+/// <summary>A frame as far as customising knows it.</summary>
+public sealed record FrameOnFile
+{
+    public required RacketStore.Row Racket { get; init; }
+    public bool Junior { get; init; }
+
+    /// <summary>The newest spec with weight, balance and swing weight; null where there is none.</summary>
+    public SpecStore.Row? Spec { get; init; }
+    public SpecFigures Figures { get; init; } = new();
+    public IReadOnlyList<FramePlace> Places { get; init; } = [];
+
+    /// <summary>What was added earlier and is still on it.</summary>
+    public IReadOnlyList<AddedMassStore.Row> Present { get; init; } = [];
+
+    /// <summary>Grams of a string bed, estimated from the strings it had last.</summary>
+    public double StringBedG { get; init; }
+
+    public double LengthCm => (double?)(Spec?.LengthMm / 10 ?? Racket.LengthCm) ?? StartingPlaces.LengthCm(Racket.Sport);
+
+    /// <summary>As it would measure with strings in it; see <see cref="IsEstimated"/>.</summary>
+    public Body? Strung => IsEstimated ? Figures.Body?.With(StringBed.AtHead(StringBedG, Racket.Sport, LengthCm)) : Figures.Body;
+
+    /// <summary>Whether it was measured without strings, so that with strings it is an estimate.</summary>
+    public bool IsEstimated => Spec is { Strung: false };
+
+    public PlanFrame ToPlan(Body now, PlanLocks locks) => new(now, [.. Places.Where(place => locks.Allow(Places, place))])
+    {
+        Removable = locks.TakeOff ? [.. Present.Select(mass => mass.Mass)] : [],
+    };
+}

@@ -1,0 +1,40 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Records.Rackets;
+using TagPage.Records.Shop;
+using TagPage.Records.Specs;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Customising;
+
+/// <summary>Frames with all that customising needs to know of them.</summary>
+public sealed class FrameOnFileStore(Database database, ShopStore shops)
+{
+    public FrameOnFile? Get(long racket) => database.Read(c => Get(c, racket));
+
+    /// <summary>A player's frames that are not sold or gone, by number.</summary>
+    public IReadOnlyList<FrameOnFile> OfPlayer(long player) =>
+        database.Read(c => c.Query<long>(OfPlayerSql, new { player }).ToList().Select(id => Get(c, id)!).ToList());
+
+    private const string OfPlayerSql = "SELECT id FROM racket WHERE player_id = @player AND state NOT IN ('Sold', 'Gone') ORDER BY number";
+
+    private FrameOnFile? Get(SqliteConnection connection, long id)
+    {
+        if (RacketStore.Get(connection, id) is not { } racket)
+            return null;
+        var values = shops.Get().CustomisingValues;
+        var spec = SpecStore.Of(connection, id).FirstOrDefault(s => SpecFigures.Of(s, values).Body is not null);
+        return new FrameOnFile
+        {
+            Racket = racket,
+            Junior = connection.ExecuteScalar<bool>(JuniorSql, new { id }),
+            Spec = spec,
+            Figures = spec is null ? new SpecFigures() : SpecFigures.Of(spec, values),
+            Places = FramePlaceStore.Of(connection, racket),
+            Present = AddedMassStore.Present(connection, id),
+            StringBedG = StringBeds.Grams(connection, id),
+        };
+    }
+
+    private const string JuniorSql = "SELECT p.junior FROM racket r JOIN player p ON p.id = r.player_id WHERE r.id = @id";
+}

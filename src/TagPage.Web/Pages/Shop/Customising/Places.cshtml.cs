@@ -1,0 +1,49 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Core.Customising;
+using TagPage.Records.Customising;
+using TagPage.Records.Rackets;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+
+namespace TagPage.Web.Pages.Shop.Customising;
+
+/// <summary>Where this frame can carry mass, and how much.</summary>
+public sealed class PlacesModel(RacketStore rackets, FramePlaceStore store) : RecordPage<RacketStore.Row>
+{
+    private const int Lines = 12;
+
+    [BindProperty]
+    public IList<PlaceInput> Input { get; set; } = [];
+
+    protected override RacketStore.Row? Find(long id) => rackets.Get(id);
+
+    public void OnGet() => Input = Filled(store.Of(Saved).Select(PlaceInput.Of));
+
+    public IActionResult OnPost()
+    {
+        if (!ModelState.IsValid)
+            return Again();
+        return Save([.. Input.Where(line => line.Name is not null).Select(line => line.ToPlace()).OrderBy(place => place.AtCm)], "The places are saved.");
+    }
+
+    /// <summary>Back to the list that its sport starts with.</summary>
+    public IActionResult OnPostReset() => !ModelState.IsValid ? Again() : Save([], "This frame has the usual places again.");
+
+    private PageResult Again()
+    {
+        Input = Filled(Input);
+        return Page();
+    }
+
+    private IActionResult Save(IReadOnlyList<FramePlace> places, string said) =>
+        this.After(store.Save(Who.Shop, Id, places), _ => this.GoOn($"/shop/customise/{Id}", said));
+
+    private static List<PlaceInput> Filled(IEnumerable<PlaceInput> lines)
+    {
+        List<PlaceInput> filled = [.. lines];
+        while (filled.Count < Lines)
+            filled.Add(new PlaceInput());
+        return filled;
+    }
+}

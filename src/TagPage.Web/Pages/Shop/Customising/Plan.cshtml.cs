@@ -1,0 +1,59 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Customising;
+using TagPage.Records.Customising;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Customising;
+
+/// <summary>From what a racket measures to what is wanted: the plan, its check list, and that it was done.</summary>
+public sealed class PlanModel(FrameOnFileStore frames, CustomiseStore store, AddedMassStore masses, ShopStore shops, ShopClock clock) : RecordPage<FrameOnFile>
+{
+    [BindProperty(SupportsGet = true)]
+    public WantedInput Input { get; set; } = new();
+
+    public CustomPlan? Plan { get; private set; }
+
+    public CustomisingValues Values => shops.Get().CustomisingValues;
+
+    public SpecWords Words => new(Values, Saved.Racket.Sport);
+
+    public DateOnly Today => clock.Today;
+
+    /// <summary>All that was ever added.</summary>
+    public IReadOnlyList<AddedMassStore.Row> Pieces => masses.Of(Id);
+
+    private bool IsAsked => (Input.Weight ?? Input.Balance ?? Input.SwingWeight) is not null;
+
+    protected override FrameOnFile? Find(long id) => frames.Get(id);
+
+    public void OnGet()
+    {
+        Input = Input with { Material = Input.Material ?? Tape.Usual(Saved.Junior), TakeOff = IsAsked ? Input.TakeOff : Saved.Present.Count > 0 };
+        if (ModelState.IsValid && IsAsked && Saved.Spec is not null)
+            Show();
+    }
+
+    public IActionResult OnPost()
+    {
+        if (!ModelState.IsValid || !IsAsked || Saved.Spec is null)
+            return Page();
+        var seen = Input.Seen;
+        Show();
+        if (seen != Plan!.Mark)
+            return this.Refuse(new Outcome.Refused(new PlanOutdated()));
+        return this.After(store.Apply(Who.Shop, Input.FormKey, [(Id, Plan.ToEntry(clock.Today))]), _ => this.GoOn(
+            $"/shop/rackets/{Id}#specs", $"Racket {Saved.Racket.Number} is customised; its new spec is worked out. Measure it again to be sure.",
+            "Print its spec label", $"/shop/labels/racket/{Id}?purpose=Measures"));
+    }
+
+    private void Show()
+    {
+        var wanted = Input.ToWanted(Values, Words.BalanceUnit, Saved.LengthCm);
+        Plan = CustomPlan.Of(Saved, wanted, Input.Locks, Input.Material ?? Tape.Usual(Saved.Junior), Values);
+        Input = Input with { Seen = Plan.Mark, FormKey = Input.FormKey.Length > 0 ? Input.FormKey : FormKey.New() };
+        ModelState.Remove("Input.Seen");
+    }
+}

@@ -1,0 +1,67 @@
+using System.ComponentModel.DataAnnotations;
+using System.Globalization;
+using TagPage.Core.Customising;
+
+namespace TagPage.Web.Pages.Shop.Rackets;
+
+/// <summary>What the stop-watch asks for: taps on one button, or the times of whole rounds.</summary>
+public sealed record PendulumInput : IValidatableObject
+{
+    private const int MostTimes = 400;
+
+    [Range(50.0, 500.0, ErrorMessage = "A racket weighs between 50 and 500 g.")]
+    public decimal? WeightG { get; init; }
+
+    [Range(100.0, 500.0, ErrorMessage = "A balance point lies between 100 and 500 mm from the butt.")]
+    public decimal? BalanceMm { get; init; }
+
+    [Range(0.0, 800.0, ErrorMessage = "It hangs between 0 and 800 mm from the butt.")]
+    public decimal? AxisMm { get; init; }
+
+    [Range(1, 200, ErrorMessage = "Enter 1 to 200 swings.")]
+    public int? Swings { get; init; } = 20;
+
+    [StringLength(4000, ErrorMessage = "Keep the times within 4,000 characters.")]
+    [DataType(DataType.MultilineText)]
+    public string? Taps { get; init; }
+
+    [StringLength(400, ErrorMessage = "Keep the times within 400 characters.")]
+    public string? Rounds { get; init; }
+
+    public bool IsEmpty => Taps is null && Rounds is null;
+
+    public SwingTimes? Timed => Read(Taps) is { Count: > 0 } taps ? SwingTimes.OfTaps(taps)
+        : Read(Rounds) is { Count: > 0 } rounds && Swings is { } swings ? SwingTimes.OfRounds(swings, rounds) : null;
+
+    public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
+    {
+        if (IsEmpty)
+            yield break;
+        if (Read(Taps) is not { } taps || taps.Zip(taps.Skip(1)).Any(pair => pair.Second < pair.First))
+            yield return new ValidationResult("Enter the seconds of each tap, one a line, rising, like 1.42.", [nameof(Taps)]);
+        else if (Read(Rounds) is not { } rounds || rounds.Any(round => round <= 0))
+            yield return new ValidationResult("Enter the seconds of each round, with spaces between them, like 28.4 28.6.", [nameof(Rounds)]);
+        else if (Timed is null)
+            yield return new ValidationResult($"Tap at least {SwingTimes.FewestTaps} times, better twenty.", [nameof(Taps)]);
+        if (WeightG is null)
+            yield return new ValidationResult("Enter the weight.", [nameof(WeightG)]);
+        if (BalanceMm is null)
+            yield return new ValidationResult("Enter the balance point.", [nameof(BalanceMm)]);
+        if (AxisMm is null)
+            yield return new ValidationResult("Enter where it hangs: the edge it rests on, from the butt.", [nameof(AxisMm)]);
+        else if (Math.Abs((AxisMm - BalanceMm) ?? 100) < 20)
+            yield return new ValidationResult("It hangs at its balance point and cannot swing. Hang it at least 20 mm from there.", [nameof(AxisMm)]);
+    }
+
+    private static List<double>? Read(string? typed)
+    {
+        List<double> times = [];
+        foreach (var word in (typed ?? "").Split([' ', '\n', '\r', '\t', ';'], StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (times.Count == MostTimes || !double.TryParse(word.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var time) || time > 3600)
+                return null;
+            times.Add(time);
+        }
+        return times;
+    }
+}

@@ -1,0 +1,20 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+
+namespace TagPage.Web.Pages.Shop.Settings;
+
+public sealed class CustomisingModel(SettingsStore store, ShopStore shops) : PageModel
+{
+    [BindProperty]
+    public CustomisingInput Input { get; set; } = new();
+
+    public void OnGet() => Input = CustomisingInput.Of(shops.Get().CustomisingValues, shops.Get().Version);
+
+    public IActionResult OnPost() => ModelState.IsValid
+        ? this.After(store.SaveCustomising(Who.Shop, Input.Version, Input.ToValues()),
+            _ => this.GoOn("/shop/settings", "Measuring and customising are saved."), shops.Get().Version)
+        : Page();
+}

@@ -1,0 +1,133 @@
+using TagPage.Core.Customising;
+using TagPage.Core.Customising.Planning;
+using TagPage.Core.Sports;
+using TagPage.Core.Units;
+using TagPage.Records.Specs;
+
+namespace TagPage.Web.Words;
+
+/// <summary>What a racket measures, on the shop's pages: in the shop's units, with what the instruments leave open.</summary>
+/// <param name="Values">The shop's.</param>
+/// <param name="Sport">Points are for tennis.</param>
+public sealed record SpecWords(CustomisingValues Values, Sport Sport)
+{
+    public BalanceUnit BalanceUnit => Values.BalanceUnit == BalanceUnit.Points && Sport != Sport.Tennis ? BalanceUnit.Mm : Values.BalanceUnit;
+
+    public string Mass(Uncertain? grams) => grams is { } g ? With(Times(g, 1 / PerUnit(Values.WeightUnit)), Values.WeightUnit == WeightUnit.Oz ? 3 : 1, Of(Values.WeightUnit)) : "";
+
+    /// <summary>In points only where the length is known.</summary>
+    public string Balance(SpecFigures figures) => figures.BalanceCm is not { } balance ? ""
+        : BalanceUnit != BalanceUnit.Points ? Balance(balance)
+        : figures.Points is { } points ? Points(points) : Balance(balance);
+
+    public string Balance(Uncertain cm) => BalanceUnit switch
+    {
+        BalanceUnit.Cm => With(cm, 2, "cm"),
+        BalanceUnit.In => With(Times(cm, 1 / 2.54), 2, "in"),
+        _ => With(Times(cm, 10), 1, "mm"),
+    };
+
+    public static string Points(Uncertain points) =>
+        $"{Number(Math.Abs(points.Value), 1)} ± {Number(points.Off, 1)} points head {(points.Value < 0 ? "heavy" : "light")}";
+
+    public static string Swing(Uncertain? swing) => swing is { } s ? With(s, 1, "kg·cm²") : "";
+
+    public string Length(decimal? mm) => mm is not { } length ? "" : Values.LengthUnit switch
+    {
+        LengthUnit.Cm => $"{Formats.Number(length / 10)} cm",
+        LengthUnit.In => $"{Formats.Number(length / 25.4m)} in",
+        _ => $"{Formats.Number(length)} mm",
+    };
+
+    /// <summary>What was typed, where it was typed in another unit than the shop's.</summary>
+    public static string AsEntered(SpecEntry spec) => string.Join(", ", new[]
+    {
+        spec is { Weight: { } weight, WeightUnit: WeightUnit.Oz } ? $"{Formats.Number(weight, 4)} oz" : "",
+        spec is { Balance: { } balance, BalanceUnit: not BalanceUnit.Mm } ? $"balance {Formats.Number(balance, 4)} {Of(spec.BalanceUnit)}" : "",
+        spec is { Length: { } length, LengthUnit: not LengthUnit.Mm } ? $"length {Formats.Number(length, 4)} {Of(spec.LengthUnit)}" : "",
+        spec.TipWeight is { } tip ? $"{Formats.Number(tip, 4)} {Of(spec.WeightUnit)} under the tip" : "",
+        spec.PendulumPeriodS is { } period ? $"swings in {Formats.Number(period, 4)} s, hung at {Formats.Number(spec.PendulumAxisMm ?? 0)} mm" : "",
+    }.Where(w => w.Length > 0));
+
+    public static string State(SpecEntry spec) =>
+        $"{(spec.Strung ? "strung" : "unstrung")}, {(spec.GripOn ? "grip on" : "no grip")}{(spec.DampenerOn ? ", dampener" : "")}";
+
+    public static string Of(SpecKind kind) => kind switch
+    {
+        SpecKind.Customised => "customised",
+        SpecKind.Remeasured => "measured again",
+        _ => "as received",
+    };
+
+    public static string Of(SwingSource source) => source switch
+    {
+        SwingSource.Pendulum => "by pendulum",
+        SwingSource.WorkedOut => "worked out",
+        _ => "",
+    };
+
+    public static string Of(AddedMaterial material) => material switch
+    {
+        AddedMaterial.Lead => "lead tape",
+        AddedMaterial.Tungsten => "tungsten tape (lead-free)",
+        AddedMaterial.Silicone => "silicone (lead-free)",
+        _ => "something else",
+    };
+
+    public static string Of(WeightUnit unit) => unit == WeightUnit.Oz ? "oz" : "g";
+
+    public static string Of(LengthUnit unit) => unit switch
+    {
+        LengthUnit.Cm => "cm",
+        LengthUnit.In => "in",
+        _ => "mm",
+    };
+
+    public static string Of(BalanceUnit unit) => unit switch
+    {
+        BalanceUnit.Cm => "cm from the butt",
+        BalanceUnit.In => "in from the butt",
+        BalanceUnit.Points => "points, head light",
+        _ => "mm from the butt",
+    };
+
+    /// <summary>Which figures give way, and by how much: "swing weight ends 31.7 kg·cm² below".</summary>
+    public static string Of(Miss miss) => string.Join(", ", new[]
+    {
+        Gap("weight", miss.MassG, "g", miss.Figures.HasFlag(Figures.Mass)),
+        Gap("balance", miss.BalanceMm, "mm", miss.Figures.HasFlag(Figures.Balance)),
+        Gap("swing weight", miss.SwingWeight, "kg·cm²", miss.Figures.HasFlag(Figures.SwingWeight)),
+    }.Where(w => w.Length > 0));
+
+    public static string Of(Figures figure) => figure switch
+    {
+        Figures.Mass => "weight",
+        Figures.Balance => "balance",
+        _ => "swing weight",
+    };
+
+    public static string Broken(RuleBreak broken, Sport sport)
+    {
+        var limits = SportFacts.Of(sport).Limits;
+        var what = broken switch
+        {
+            RuleBreak.TooLong => $"longer than {limits.MaxLengthMm} mm",
+            RuleBreak.TooHeavy => $"heavier than {limits.MaxMassG} g",
+            _ => "carries mass on its strings",
+        };
+        return $"The frame would be against the rules: {what} ({limits.Source}; check the current edition). Fine for practice, not for matches.";
+    }
+
+    public static string Grams(double grams) => $"{Number(grams, 2)} g";
+
+    public static string Number(double value, int decimals) => Formats.Number((decimal)Math.Round(value, decimals), decimals);
+
+    private static string Gap(string figure, double by, string unit, bool gives) =>
+        gives ? $"{figure} ends {Number(Math.Abs(by), 1)} {unit} {(by < 0 ? "below" : "above")}" : "";
+
+    private static string With(Uncertain value, int decimals, string unit) => $"{Number(value.Value, decimals)} ± {Number(value.Off, decimals)} {unit}";
+
+    private static Uncertain Times(Uncertain value, double factor) => new(value.Value * factor, value.Off * factor);
+
+    private static double PerUnit(WeightUnit unit) => unit == WeightUnit.Oz ? (double)Factors.GramsPerOunce : 1;
+}

@@ -1,0 +1,78 @@
+using System.Globalization;
+using TagPage.Core.Customising;
+using TagPage.Records.Specs;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Pages;
+
+/// <summary>A racket without a swing weight machine: 320 g, 320 mm, hung at the butt.</summary>
+public sealed class PendulumTests : IDisposable
+{
+    private const string Hung = "?Input.WeightG=320&Input.BalanceMm=320&Input.AxisMm=0";
+
+    private readonly TestShop _shop = new();
+    private readonly long _racket;
+
+    public PendulumTests() => _racket = _shop.Records.Family().Racket;
+
+    private string Page => $"/shop/rackets/pendulum/{_racket}";
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public async Task Rounds_typed_in_give_the_swing_weight_and_keep_it_with_a_spec()
+    {
+        var owner = _shop.Owner();
+        // 20 swings in 27 s are 1.35 s each. Recomputed independently with NumPy: 290.783994.
+        var page = await owner.Open(Page + Hung + "&Input.Swings=20&Input.Rounds=27+27,0+27.0");
+        Assert.StartsWith("290.8 ± ", page.Document.QuerySelector("#result")!.TextContent, StringComparison.Ordinal);
+
+        var spec = await owner.Open(page.Document.QuerySelector("section[aria-labelledby=result] a")!.GetAttribute("href")!);
+        await owner.Send(spec, ("Input.Weight", "320"), ("Input.Balance", "320"));
+
+        Assert.True(Assert.Single(_shop.Get<SpecStore>().Of(_racket)) is
+        {
+            SwingWeight: 290.8m, SwingSource: SwingSource.Pendulum, PendulumAxisMm: 0, PendulumPeriodS: 1.35m, PendulumOffS: > 0,
+        });
+        Assert.Contains("swings in 1.35 s, hung at 0 mm", (await owner.Open($"/shop/rackets/{_racket}")).Document.QuerySelector("#specs")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Taps_tell_missed_swings_and_how_sure_the_result_is()
+    {
+        var taps = string.Join('+', Enumerable.Range(0, 21).Where(i => i != 7).Select(i => (i * 1.35).ToString("0.000", CultureInfo.InvariantCulture)));
+
+        var page = await _shop.Owner().Open($"{Page}{Hung}&Input.Taps={taps}");
+
+        Assert.StartsWith("290.8 ± ", page.Document.QuerySelector("#result")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("from 20 swings", page.Main, StringComparison.Ordinal);
+        Assert.Contains("swings without a tap, 1;", page.Main, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("&Input.Taps=0+1.5+3", "Tap at least 4 times, better twenty.")]
+    [InlineData("&Input.Taps=0+1.5+1.2+4+5", "Enter the seconds of each tap, one a line, rising, like 1.42.")]
+    [InlineData("&Input.Taps=soon", "Enter the seconds of each tap, one a line, rising, like 1.42.")]
+    [InlineData("&Input.Rounds=0", "Enter the seconds of each round, with spaces between them, like 28.4 28.6.")]
+    [InlineData("&Input.Rounds=30&Input.AxisMm=330", "It hangs at its balance point and cannot swing. Hang it at least 20 mm from there.")]
+    public async Task Times_that_cannot_be_are_told(string query, string sentence)
+    {
+        var hung = query.Contains("AxisMm", StringComparison.Ordinal) ? Hung.Replace("&Input.AxisMm=0", "", StringComparison.Ordinal) : Hung;
+
+        var page = await _shop.Owner().Open(Page + hung + query);
+
+        Assert.Equal(sentence, Assert.Single(page.Errors));
+        Assert.Null(page.Document.QuerySelector("#result"));
+    }
+
+    [Fact]
+    public async Task It_starts_with_the_newest_weight_and_balance_and_works_without_a_script()
+    {
+        _shop.Records.Change("INSERT INTO spec (racket_id, measured_on, weight, weight_unit, balance, strung, grip_on, dampener_on) VALUES (@_racket, '2026-11-20', 11, 'Oz', 330, 1, 1, 0)", new { _racket });
+
+        var page = await _shop.Owner().Open(Page);
+
+        Assert.Equal(("311.8", "330"), (page.Document.QuerySelector("#Input_WeightG")!.GetAttribute("value"), page.Document.QuerySelector("#Input_BalanceMm")!.GetAttribute("value")));
+        Assert.True(page.Document.QuerySelector("[data-swings]")!.HasAttribute("hidden"));
+    }
+}

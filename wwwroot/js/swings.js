@@ -1,0 +1,57 @@
+// A stop-watch for a swinging racket: a tap or the space bar at each turn on one side. The seconds go into a text field,
+// which can be typed in as well; the program works everything out from there.
+
+// Two taps closer than this are one finger.
+const shortest = 0.2
+
+for (const watch of document.querySelectorAll('[data-swings]')) {
+  const field = document.getElementById(watch.dataset.swings)
+  const status = watch.querySelector('[role=status]')
+  const button = watch.querySelector('[data-tap]')
+  let taps = []
+  watch.hidden = false
+
+  const tap = event => {
+    const now = event.timeStamp / 1000
+    if (taps.length && now - taps.at(-1) < shortest) return
+    taps.push(now)
+    field.value = taps.map(t => (t - taps[0]).toFixed(3)).join('\n')
+    status.textContent = say(taps)
+  }
+
+  button.addEventListener('pointerdown', event => { event.preventDefault(); tap(event) })
+  // Enter, and whatever else presses a button without a pointer.
+  button.addEventListener('click', event => { if (event.detail === 0) tap(event) })
+  document.addEventListener('keydown', event => {
+    if (event.key !== ' ' || event.repeat || event.target.closest('input, textarea, select, a, [data-again]')) return
+    event.preventDefault()
+    tap(event)
+  })
+  // The space bar has tapped already when it comes up over the button.
+  button.addEventListener('keyup', event => { if (event.key === ' ') event.preventDefault() })
+  watch.querySelector('[data-again]').addEventListener('click', () => {
+    taps = []
+    field.value = ''
+    status.textContent = 'No swing counted yet.'
+  })
+}
+
+function say(taps) {
+  const swings = taps.length - 1
+  if (swings < 1) return 'Counting from here.'
+  const count = `${swings} ${swings === 1 ? 'swing' : 'swings'}`
+  if (swings < 3) return `${count}.`
+  const { period, off } = line(taps)
+  return `${count}, ${period.toFixed(3)} ± ${off.toFixed(3)} s each.`
+}
+
+// The slope of a straight line through the taps, and its standard error.
+function line(taps) {
+  const n = taps.length
+  const middle = (n - 1) / 2
+  const mean = taps.reduce((sum, t) => sum + t, 0) / n
+  const spread = taps.reduce((sum, _, i) => sum + (i - middle) ** 2, 0)
+  const period = taps.reduce((sum, t, i) => sum + (i - middle) * (t - mean), 0) / spread
+  const left = taps.reduce((sum, t, i) => sum + (t - mean - period * (i - middle)) ** 2, 0)
+  return { period, off: Math.sqrt(left / (n - 2) / spread) }
+}
