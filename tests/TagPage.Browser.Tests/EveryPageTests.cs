@@ -20,7 +20,7 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
         "/shop/labels", "/shop/labels/racket/1", "/shop/labels/today", "/shop/labels/free", "/shop/labels/desk", "/shop/labels/rolls",
         "/shop/labels/logo", "/shop/labels/settings",
         "/shop/settings", "/shop/settings/shop", "/shop/settings/page", "/shop/settings/lives", "/shop/settings/lives/reset",
-        "/shop/settings/tension", "/shop/settings/instruments", "/shop/settings/address", "/shop/settings/care", "/shop/settings/care/new",
+        "/shop/settings/tension", "/shop/settings/instruments", "/shop/settings/address", "/shop/settings/program", "/shop/settings/care", "/shop/settings/care/new",
         "/shop/settings/messages", "/shop/settings/reminders", "/shop/import", "/shop/help", "/shop/help/restring-by", "/account/password",
     ];
 

@@ -28,6 +28,9 @@ public sealed class ImportBatch
 
     public int CountedAsPaid { get; set; }
 
+    /// <summary>Old jobs that are left uncollected or unpaid.</summary>
+    public int LeftOpen { get; set; }
+
     public IEnumerable<TagRow> Tags => Rackets.Rows.SelectMany(r => r.Tags);
 
     public int Count => Clients.Rows.Count + Players.Rows.Count + Strings.Rows.Count + Rackets.Rows.Count + Specs.Count + Jobs.Count;

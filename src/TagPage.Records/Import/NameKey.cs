@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using TagPage.Records.Search;
 
 namespace TagPage.Records.Import;
 
@@ -10,7 +11,7 @@ public static class NameKey
     public static string Of(string name)
     {
         var plain = new StringBuilder(name.Length);
-        foreach (var letter in name.Normalize(NormalizationForm.FormD))
+        foreach (var letter in PlainLetters.Of(name).Normalize(NormalizationForm.FormD))
             if (CharUnicodeInfo.GetUnicodeCategory(letter) != UnicodeCategory.NonSpacingMark)
                 plain.Append(char.IsLetterOrDigit(letter) || char.IsSurrogate(letter) ? char.ToUpperInvariant(letter) : ' ');
         return string.Join(' ', plain.ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal));

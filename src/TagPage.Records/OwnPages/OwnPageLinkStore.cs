@@ -36,7 +36,7 @@ public sealed class OwnPageLinkStore(Database database, LinkTokens keys, OutboxS
 
     private const string Columns = """
         SELECT l.id, l.secret, l.client_id, c.name AS client, c.language, c.phone, c.mail, l.made_by, l.made_at, l.expires_at, l.revoked_at,
-               (SELECT MAX(o.made_at) FROM outbox o WHERE o.link_id = l.id) AS mailed_at
+               (SELECT MAX(o.made_at) FROM outbox o WHERE o.link_id = l.id AND o.state <> 'Failed') AS mailed_at
         FROM own_page_link l
         JOIN client c ON c.id = l.client_id
         """;

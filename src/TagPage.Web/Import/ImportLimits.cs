@@ -3,6 +3,9 @@ namespace TagPage.Web.Import;
 /// <summary>What a file may hold; the same as the forms take.</summary>
 internal static class ImportLimits
 {
+    /// <summary>What was strung longer ago is hardly waiting to be collected.</summary>
+    public const int DaysUntilSettled = 30;
+
     public const int Note = 500;
     public const int MostWeeks = 104;
     public const decimal LeastGaugeMm = 0.5m, MostGaugeMm = 1.6m;

@@ -33,6 +33,9 @@ public sealed record ImportReport
 
     public required int CountedAsPaid { get; init; }
 
+    /// <summary>Old jobs that are left uncollected or unpaid.</summary>
+    public required int LeftOpen { get; init; }
+
     /// <summary>All can come in.</summary>
     public bool IsClean => Problems.Count == 0 && Undecided.Count == 0;
 
@@ -60,6 +63,7 @@ public sealed record ImportReport
         There = [.. Count(reading.Batch, there: true)],
         CountedAsCollected = reading.Batch.CountedAsCollected,
         CountedAsPaid = reading.Batch.CountedAsPaid,
+        LeftOpen = reading.Batch.LeftOpen,
     };
 
     private static IEnumerable<string> Count(ImportBatch batch, bool there)

@@ -60,8 +60,13 @@ internal static class JobSheet
     /// <summary>An old spreadsheet often has no column for what was collected and paid; long ago, both have happened.</summary>
     private static JobRow Settled(JobRow job, ImportContext context)
     {
-        if (job.StrungOn is not { } strung || strung >= context.SettledBefore || context.SettledBefore is null || job is { CollectedOn: not null, PaidOn: not null })
+        if (job.StrungOn is not { } strung || job is { CollectedOn: not null, PaidOn: not null })
             return job;
+        if (context.SettledBefore is not { } before || strung >= before)
+        {
+            context.Batch.LeftOpen += strung < context.Today.AddDays(-ImportLimits.DaysUntilSettled) ? 1 : 0;
+            return job;
+        }
         context.Batch.CountedAsCollected += job.CollectedOn is null ? 1 : 0;
         context.Batch.CountedAsPaid += job.PaidOn is null ? 1 : 0;
         var collected = job.CollectedOn ?? strung;

@@ -23,15 +23,17 @@ internal static class ImportCommand
             errors.WriteLine("Say who they are with --matches merge (the same people) or --matches apart (other people), or bring the files in under Settings, where each is asked about.");
         List(report.Notices, report.MoreNotices, output);
         if (report.IsClean)
-            Tell(report, output);
+            Tell(report, choices, output);
         output.WriteLine(!report.IsClean ? "Nothing was saved."
             : checkOnly ? $"This would add {report.Summary}. Nothing was saved."
             : $"Added {report.Summary}.");
         return report.IsClean;
     }
 
-    private static void Tell(ImportReport report, TextWriter output)
+    private static void Tell(ImportReport report, ImportChoices choices, TextWriter output)
     {
+        if (report.LeftOpen > 0 && choices.SettledBefore is null)
+            output.WriteLine($"{(report.LeftOpen == 1 ? "1 job" : $"{report.LeftOpen} jobs")} strung more than {ImportLimits.DaysUntilSettled} days ago {(report.LeftOpen == 1 ? "is" : "are")} not collected or not paid. --settled-before DAY counts such jobs as both.");
         if (report.Settled is { } settled)
             output.WriteLine($"Counted {settled}.");
         if (report.AlreadyThere is { } there)

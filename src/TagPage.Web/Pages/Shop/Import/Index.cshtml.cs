@@ -14,8 +14,6 @@ public sealed class IndexModel(Uploads uploads, ShopClock clock) : PageModel
     /// <summary>A full set.</summary>
     private const int MostFiles = 6;
 
-    public const int DaysUntilSettled = 30;
-
     public static IReadOnlyList<Sheet> Sheets => ImportSheets.All;
 
     [BindProperty]
@@ -26,7 +24,7 @@ public sealed class IndexModel(Uploads uploads, ShopClock clock) : PageModel
     public string? SettledBefore { get; set; }
 
     /// <summary>Proposed: what was strung a month ago is no longer waiting to be collected.</summary>
-    public void OnGet() => SettledBefore = DayField.Of(clock.Today.AddDays(-DaysUntilSettled));
+    public void OnGet() => SettledBefore = DayField.Of(clock.Today.AddDays(-ImportLimits.DaysUntilSettled));
 
     public async Task<IActionResult> OnPost()
     {
