@@ -70,6 +70,7 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
             await person.Go(path);
             Assert.Contains(path.Split('?')[0], person.Page.Url, StringComparison.OrdinalIgnoreCase);
             await person.FitsTheScreen();
+            await person.BeginsWithItsMainHeading();
             await person.HasNoAxeViolation();
         }
     }

@@ -54,9 +54,22 @@ public sealed class Journey : IAsyncDisposable
 
     public Task Reads(string text) => Assertions.Expect(Page.Locator("main")).ToContainTextAsync(text);
 
-    /// <summary>The page is as wide as the screen and not a pixel wider.</summary>
-    public async Task FitsTheScreen() =>
-        Assert.True(await Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"), $"{Page.Url} scrolls sideways.");
+    /// <summary>On the narrowest phone, and with text twice as large: no wider than the screen, and no word broken in the middle.</summary>
+    public async Task FitsTheScreen()
+    {
+        var size = Page.ViewportSize!;
+        await Page.SetViewportSizeAsync(320, size.Height);
+        await Page.FitsAndBreaksNoWord("at 320 pixels");
+        await Page.SetViewportSizeAsync(360, size.Height);
+        await Page.EvaluateAsync("() => { document.documentElement.style.fontSize = '200%' }");
+        await Page.FitsAndBreaksNoWord("with text twice as large");
+        await Page.EvaluateAsync("() => { document.documentElement.style.fontSize = '' }");
+        await Page.SetViewportSizeAsync(size.Width, size.Height);
+    }
+
+    /// <summary>Whoever goes from heading to heading comes to the main one first.</summary>
+    public async Task BeginsWithItsMainHeading() =>
+        Assert.Equal("H1", await Page.EvaluateAsync<string>("document.querySelector('main :is(h1, h2, h3)').tagName"));
 
     /// <summary>Seen without scrolling.</summary>
     public async Task IsOnTheFirstScreen(ILocator locator)

@@ -11,6 +11,7 @@ public sealed record JobRow
     /// <summary>SQL: what a SELECT FROM job_card names.</summary>
     internal const string Columns = """
         id, ticket, state, version, racket_id, number, frame, tape_colour, sport, pattern_mains, pattern_crosses,
+        racket_note, player_note, client_note,
         player, junior, client_id, client, client_mail, client_phone, client_language, payer,
         mains_id, mains_name, mains_material, mains_gauge_mm, mains_supplied_by, mains_tension,
         crosses_id, crosses_name, crosses_material, crosses_gauge_mm, crosses_supplied_by, crosses_tension,
@@ -31,6 +32,12 @@ public sealed record JobRow
     public Sport Sport { get; init; }
     public int? PatternMains { get; init; }
     public int? PatternCrosses { get; init; }
+
+    /// <summary>The shop's own notes.</summary>
+    public string RacketNote { get; init; } = "";
+    public string PlayerNote { get; init; } = "";
+    public string ClientNote { get; init; } = "";
+
     public string Player { get; init; } = "";
     public bool Junior { get; init; }
     public long ClientId { get; init; }

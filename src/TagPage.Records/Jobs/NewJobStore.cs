@@ -22,6 +22,9 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
         public int? PatternMains { get; init; }
         public int? PatternCrosses { get; init; }
         public long PlayerId { get; init; }
+        public string RacketNote { get; init; } = "";
+        public string PlayerNote { get; init; } = "";
+        public string ClientNote { get; init; } = "";
         public string Player { get; init; } = "";
         public bool Junior { get; init; }
         public long ClientId { get; init; }
@@ -47,7 +50,7 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
 
     private const string RacketSql = """
         SELECT r.id, r.number, r.frame, r.tape_colour, r.sport, r.state, r.pattern_mains, r.pattern_crosses,
-               r.player_id, p.name AS player, p.junior, c.id AS client_id, c.name AS client, o.id AS open_job_id, o.ticket AS open_ticket,
+               r.player_id, r.note AS racket_note, p.note AS player_note, c.note AS client_note, p.name AS player, p.junior, c.id AS client_id, c.name AS client, o.id AS open_job_id, o.ticket AS open_ticket,
                COALESCE(
                  (SELECT j.id FROM job j WHERE j.racket_id = r.id AND j.state <> 'Cancelled'
                   ORDER BY COALESCE(j.strung_on, j.received_on) DESC, j.id DESC LIMIT 1),

@@ -27,6 +27,8 @@ public sealed class CardStore(Database database)
         public DateOnly? ElsewhereOn { get; init; }
         public string Note { get; init; } = "";
         public string PlayerName { get; init; } = "";
+        public string PlayerNote { get; init; } = "";
+        public string ClientNote { get; init; } = "";
         public bool Junior { get; init; }
         public long ClientId { get; init; }
         public string ClientName { get; init; } = "";
@@ -79,7 +81,7 @@ public sealed class CardStore(Database database)
         SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, r.head_size, r.head_size_unit, r.pattern_crosses,
                r.length_cm, r.grip, r.own_date_note, r.lost_since, r.lost_note, r.not_before, r.elsewhere_on, r.note, r.specs_on_tag, r.came_from_id,
                (SELECT n.id FROM racket n WHERE n.came_from_id = r.id) AS went_to_id,
-               p.name AS player_name, p.junior, c.id AS client_id, c.name AS client_name, c.reminders
+               p.name AS player_name, p.note AS player_note, p.junior, c.note AS client_note, c.id AS client_id, c.name AS client_name, c.reminders
         FROM forecast f
         JOIN racket r ON r.id = f.racket_id
         JOIN player p ON p.id = r.player_id

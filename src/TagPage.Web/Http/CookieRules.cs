@@ -8,6 +8,9 @@ namespace TagPage.Web.Http;
 /// </summary>
 public sealed class CookieRules(ConfiguredAddress configured)
 {
+    /// <summary>The cookie that forms are guarded with.</summary>
+    public const string Form = "form";
+
     public bool AlwaysSecure { get; } = configured.Base?.StartsWith("https:", StringComparison.Ordinal) == true;
 
     public string Name(string name) => AlwaysSecure ? "__Host-" + name : name;

@@ -1,4 +1,5 @@
 using TagPage.Web.Http;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.Limits;
 using TagPage.Web.Http.SignIn;
 
@@ -12,6 +13,7 @@ internal static class Pipeline
         app.UseForwardedHeaders();
         app.UseMiddleware<SecurityHeaders>();
         app.UseMiddleware<CrossSite>();
+        app.UseWhen(IsSafeToCompress, pages => pages.UseResponseCompression());
         app.UseExceptionHandler(Problems.Options);
         app.UseStatusCodePagesWithReExecute("/problem/{0}");
         app.UseMiddleware<PlainHttpGuard>();
@@ -26,6 +28,17 @@ internal static class Pipeline
         app.MapAccentSheet();
         app.MapStaticAssets().AllowAnonymous();
         app.MapRazorPages().WithStaticAssets();
+    }
+
+    /// <summary>
+    /// Looks at the pages of finders and reminders: they hold nothing that came with the request, so that the size of the
+    /// answer tells nothing. Answers to a press and refused forms repeat what was typed.
+    /// </summary>
+    private static bool IsSafeToCompress(HttpContext context)
+    {
+        var request = context.Request;
+        return (HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method)) && !request.Query.ContainsKey(RefusedForm.Again)
+            && (request.Path.StartsWithSegments("/n") || (request.Path.StartsWithSegments("/t", out var code) && code.Value!.EndsWith("/found", StringComparison.OrdinalIgnoreCase)));
     }
 
     /// <summary>

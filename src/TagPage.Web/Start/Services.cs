@@ -42,6 +42,8 @@ internal static class Services
         services.AddSingleton<DueDateWorker>();
         services.AddHostedService(s => s.GetRequiredService<DueDateWorker>());
         services.AddSingleton<PublicStyle>();
+        services.AddSingleton<KeptPages>();
+        services.AddResponseCompression(o => o.EnableForHttps = true);
         services.AddSingleton<Manual>();
         services.AddSingleton<SourceMark>();
         services.AddSingleton<WrongCodes>();
@@ -114,7 +116,7 @@ internal static class Services
             o.Conventions.AllowAnonymousToPage("/Account/SetUp");
             o.Conventions.AllowAnonymousToPage("/Account/NewPassword");
         }).AddMvcOptions(FormBinding.Configure).AddMvcOptions(AddFilters);
-        services.AddAntiforgery(o => cookies.Apply(o.Cookie, "form"));
+        services.AddAntiforgery(o => cookies.Apply(o.Cookie, CookieRules.Form));
         services.Configure<CookieTempDataProviderOptions>(o => cookies.Apply(o.Cookie, "line"));
     }
 
@@ -124,5 +126,6 @@ internal static class Services
         options.Filters.Add(new FormSize());
         options.Filters.Add(new ReadableForm());
         options.Filters.Add(new KnownVerbs());
+        options.Filters.Add(new RefusedForm());
     }
 }

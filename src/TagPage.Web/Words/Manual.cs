@@ -32,8 +32,13 @@ public sealed partial class Manual
         var text = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "docs", name + ".md"));
         var end = text.IndexOf('\n', StringComparison.Ordinal);
         var html = BetweenPages().Replace(Markdown.ToHtml(text[end..], Pipeline), "href=\"/shop/help/$1\"");
-        return new ManualPage(name, text[..end].TrimStart('#', ' '), new HtmlString(InNames().Replace(html, "_<wbr>")));
+        return new ManualPage(name, text[..end].TrimStart('#', ' '), new HtmlString(WideTables(InNames().Replace(html, "_<wbr>"))));
     }
+
+    /// <summary>A table too wide for a phone scrolls in a box of its own, also by keyboard.</summary>
+    private static string WideTables(string html) => html
+        .Replace("<table>", "<div class=\"wide-table\" tabindex=\"0\" role=\"group\" aria-label=\"Table\"><table>", StringComparison.Ordinal)
+        .Replace("</table>", "</table></div>", StringComparison.Ordinal);
 
     /// <summary>Pages link to each other by file name, so that they also work where the files are read as files.</summary>
     [GeneratedRegex("href=\"([a-z-]+)\\.md\"")]

@@ -30,8 +30,8 @@ public sealed class MemoryTests : IDisposable
         "Deliveries._unwritten",
         // Tests that break their file or its disk have the house to themselves.
         "DatabaseCheck._damaged", "WriteProbe._tried", "WriteProbe._works",
-        // Codes are drawn at random: no two shops have one in common.
-        "OpenedPages._newer", "OpenedPages._older",
+        // Codes and keys are drawn at random: no two shops have one in common.
+        "OpenedPages._newer", "OpenedPages._older", "KeptPages._pages", "KeptPages._oldest", "KeptPages._bytes",
     ];
 
     private readonly TestShop _shop = new();

@@ -17,7 +17,15 @@ public sealed class Visitor(HttpClient client)
     public async Task<WebPage> Send(WebPage page, params (string Name, string Value)[] fields) =>
         await Send(page, page.Document.QuerySelector<AngleSharp.Html.Dom.IHtmlFormElement>("main form[method=post]")!, fields);
 
-    public async Task<WebPage> Send(WebPage page, AngleSharp.Html.Dom.IHtmlFormElement form, params (string Name, string Value)[] fields)
+    /// <summary>The same with one of several forms. Like a browser it goes on to where a refused form is shown.</summary>
+    public async Task<WebPage> Send(WebPage page, AngleSharp.Html.Dom.IHtmlFormElement form, params (string Name, string Value)[] fields) =>
+        await Follow(await Post(page, form, fields));
+
+    /// <summary>Where a refused form is shown; every other answer as it is.</summary>
+    public async Task<WebPage> Follow(WebPage answer) => answer.Status == HttpStatusCode.SeeOther ? await Open(answer.Location!) : answer;
+
+    /// <summary>The answer to the sending itself.</summary>
+    public async Task<WebPage> Post(WebPage page, AngleSharp.Html.Dom.IHtmlFormElement form, params (string Name, string Value)[] fields)
     {
         var values = FormValues.Of(form);
         foreach (var (name, value) in fields)

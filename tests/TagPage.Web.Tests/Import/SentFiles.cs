@@ -22,6 +22,6 @@ internal static class SentFiles
             content.Add(new StringContent(value), name);
         foreach (var (name, bytes) in files)
             content.Add(new ByteArrayContent(bytes), "Files", name);
-        return await WebPage.Of(await visitor.Client.PostAsync(new Uri("/shop/import", UriKind.Relative), content, TestContext.Current.CancellationToken), page.Path);
+        return await visitor.Follow(await WebPage.Of(await visitor.Client.PostAsync(new Uri("/shop/import", UriKind.Relative), content, TestContext.Current.CancellationToken), page.Path));
     }
 }

@@ -36,6 +36,36 @@ public sealed class JobMoveTests : IDisposable
     }
 
     [Fact]
+    public async Task Strung_and_print_is_one_press_that_ends_at_the_label()
+    {
+        var owner = _shop.Owner();
+        var page = await owner.Open($"/shop/jobs/strung/{_job}");
+        var button = Assert.Single(page.Document.QuerySelectorAll("main form button"), b => b.TextContent == "Strung, and print the label");
+
+        var answer = await owner.Send(page, (button.GetAttribute("name")!, button.GetAttribute("value")!));
+        while (answer.Location is { } next)
+            answer = await owner.Open(next);
+
+        Assert.Equal(JobState.Strung, Job.State);
+        Assert.Equal("application/pdf", answer.Response.Content.Headers.ContentType!.MediaType);
+    }
+
+    [Fact]
+    public async Task Where_no_label_can_be_made_the_press_ends_at_the_page_that_says_why()
+    {
+        _shop.Records.Change("UPDATE racket SET label_tape = 'black', label_ink = 'black'");
+        var owner = _shop.Owner();
+
+        var answer = await owner.Send(await owner.Open($"/shop/jobs/strung/{_job}"), ("Print", "true"));
+        while (answer.Location is { } next)
+            answer = await owner.Open(next);
+
+        Assert.Equal(JobState.Strung, Job.State);
+        Assert.Equal("Print a label", answer.Document.QuerySelector("h1")!.TextContent);
+        Assert.Contains("is strung", answer.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Second_person_to_move_a_ticket_is_told_where_it_is()
     {
         var (runa, idris) = (_shop.Owner(), _shop.Owner());

@@ -168,7 +168,7 @@ public sealed class LabelTests : IDisposable
             { new StringContent("128"), "Input.Threshold" },
             { new ByteArrayContent(file), "Input.File", "logo.png" },
         };
-        return await WebPage.Of(await owner.Client.PostAsync(new Uri("/shop/labels/logo", UriKind.Relative), form, TestContext.Current.CancellationToken), "/shop/labels/logo");
+        return await owner.Follow(await WebPage.Of(await owner.Client.PostAsync(new Uri("/shop/labels/logo", UriKind.Relative), form, TestContext.Current.CancellationToken), "/shop/labels/logo"));
     }
 
     [Fact]

@@ -144,6 +144,46 @@ public sealed class RacketTests : IDisposable
     }
 
     [Fact]
+    public async Task History_stands_second_on_the_card_and_long_tables_are_folded()
+    {
+        var family = _shop.Records.Family();
+        for (var month = 1; month <= 8; month++)
+            _shop.Records.Job(family.Racket, new(2026, month, 1));
+        _shop.Records.Reading(family.Job, 62);
+
+        var card = await _shop.Owner().Open($"/shop/rackets/{family.Racket}");
+
+        var sections = card.Document.QuerySelectorAll(".racket-card > *").ToList();
+        Assert.NotNull(sections[0].QuerySelector("#restring"));
+        Assert.NotNull(sections[0].QuerySelector("#in-it"));
+        Assert.Equal("history", sections[1].GetAttribute("aria-labelledby"));
+        Assert.Equal(5, card.Document.QuerySelectorAll(".history > table tbody tr:has(th)").Length);
+        Assert.Equal("4 earlier jobs", card.Document.QuerySelector(".history details > summary")!.TextContent);
+        Assert.All(card.Document.QuerySelectorAll("main table").Where(t => t.ParentElement != sections[1]), t => Assert.Equal("DETAILS", t.ParentElement!.TagName));
+    }
+
+    [Fact]
+    public async Task Notes_stand_on_card_new_job_ticket_strung_and_bench_the_most_specific_first()
+    {
+        var family = _shop.Records.Family();
+        _shop.Records.Change("UPDATE racket SET note = 'cracked grommet'");
+        _shop.Records.Change("UPDATE player SET note = 'arm is healing'");
+        _shop.Records.Change("UPDATE client SET note = 'rings the side door'");
+        var waiting = _shop.Records.Job(family.Racket, note: "");
+        var owner = _shop.Owner();
+
+        foreach (var address in new[] { $"/shop/rackets/{family.Racket}", $"/shop/jobs/new?racket={family.Racket}", $"/shop/jobs/{waiting}", $"/shop/jobs/strung/{waiting}", "/shop" })
+        {
+            var notes = (await owner.Open(address)).Document.QuerySelector("main dl.notes");
+            Assert.True(notes is not null, address);
+            Assert.Equal(["cracked grommet", "arm is healing", "rings the side door"], notes.QuerySelectorAll("dd").Select(d => d.TextContent));
+            Assert.Equal(["Racket", "Player", "Client"], notes.QuerySelectorAll("dt").Select(d => d.TextContent));
+        }
+        _shop.Records.Change("UPDATE racket SET note = ''; UPDATE player SET note = ''; UPDATE client SET note = ''");
+        Assert.Null((await owner.Open("/shop")).Document.QuerySelector("dl.notes"));
+    }
+
+    [Fact]
     public async Task Own_date_with_its_note_decides()
     {
         var family = _shop.Records.Family();

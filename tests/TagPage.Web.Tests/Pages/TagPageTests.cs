@@ -37,6 +37,18 @@ public sealed class TagPageTests : IDisposable
     }
 
     [Fact]
+    public async Task Lost_rackets_page_begins_with_its_main_heading_which_says_so()
+    {
+        _shop.Records.Change("UPDATE racket SET lost_since = '2026-11-20'");
+
+        var page = await Scan();
+
+        Assert.Equal(["▲ This racket is marked as lost", "Restring in 14 days"], page.Document.QuerySelectorAll("main :is(h1, h2)").Take(2).Select(h => h.TextContent.Trim()));
+        Assert.Equal("H1", page.Document.QuerySelector("main :is(h1, h2, h3)")!.TagName);
+        Assert.Single(page.Document.QuerySelectorAll("h1"));
+    }
+
+    [Fact]
     public async Task Player_reads_what_is_strung_now()
     {
         _shop.Records.Reading(_job, 62);

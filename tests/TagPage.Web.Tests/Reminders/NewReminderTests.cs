@@ -44,6 +44,22 @@ public sealed class NewReminderTests : IDisposable
     }
 
     [Fact]
+    public async Task Household_that_was_reminded_shrinks_to_a_line_until_it_may_be_reminded_again()
+    {
+        Assert.Null((await _runa.Open("/shop")).Document.QuerySelector(".household > details"));
+        _shop.Records.Reminder(_home.Client, _home.Racket);
+        Assert.Null((await _runa.Open("/shop")).Document.QuerySelector(".household > details"));
+        _shop.Records.Change("UPDATE reminder SET sent_at = made_at, sent_how = 'SmsApp'");
+
+        var line = (await _runa.Open("/shop")).Document.QuerySelector(".household > details")!;
+        Assert.Equal("Odalys Ferran reminded today, 1 racket", string.Join(' ', line.QuerySelector("summary")!.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
+        Assert.Contains("Pim Ferran, racket 1", line.TextContent, StringComparison.Ordinal);
+
+        _shop.Clock.Advance(TimeSpan.FromDays(14));
+        Assert.Null((await _runa.Open("/shop")).Document.QuerySelector(".household > details"));
+    }
+
+    [Fact]
     public async Task Looking_at_the_words_makes_nothing_and_shows_no_link()
     {
         var page = await _runa.Open(NewPage);

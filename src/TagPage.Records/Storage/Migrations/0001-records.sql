@@ -529,7 +529,7 @@ END;
 -- A job with all that the shop's pages and mails tell of it: racket, household, strings, what was asked and the first reading.
 CREATE VIEW job_card AS
 SELECT j.id, j.ticket, j.state, j.version, j.racket_id, r.number, r.frame, r.tape_colour, r.sport, r.pattern_mains, r.pattern_crosses,
-       p.name AS player, p.junior, c.id AS client_id, c.name AS client, c.mail AS client_mail, c.phone AS client_phone,
+       r.note AS racket_note, p.note AS player_note, c.note AS client_note, p.name AS player, p.junior, c.id AS client_id, c.name AS client, c.mail AS client_mail, c.phone AS client_phone,
        c.language AS client_language, y.name AS payer,
        j.mains_id, m.name AS mains_name, m.material AS mains_material, m.gauge_mm AS mains_gauge_mm, j.mains_supplied_by, j.mains_tension,
        j.crosses_id, x.name AS crosses_name, x.material AS crosses_material, x.gauge_mm AS crosses_gauge_mm, j.crosses_supplied_by,

@@ -20,7 +20,7 @@ public sealed class AnswerModel(FoundLookup door, FoundEventStore events, Finder
         if (NeedsPlace(says))
             PlaceError = Input.Place is null ? Say.PlaceEmpty : TooLong(Say.ReachTooLong, Input.Place, FinderPress.LongestPlace);
         if (PlaceError is not null)
-            return Page();
+            return Refused();
         return Tell(Press(says).Result, says);
     }
 }

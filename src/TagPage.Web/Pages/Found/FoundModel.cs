@@ -92,6 +92,13 @@ public abstract class FoundModel(FoundLookup door, FoundEventStore events, Finde
             ? (Enum.Parse<FoundResult>(result), Enum.Parse<FoundKind>(kind))
             : null;
 
+    /// <summary>The page again, with what is wrong beside its field.</summary>
+    protected PageResult Refused()
+    {
+        ModelState.AddModelError("", "");
+        return Page();
+    }
+
     private static string KeyOf(string? sent) => sent is { Length: FormKeys.KeyLength } ? sent : FormKey.New();
 }
 

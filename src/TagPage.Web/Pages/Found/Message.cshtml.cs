@@ -19,7 +19,7 @@ public sealed class MessageModel(FoundLookup door, FoundEventStore events, Finde
         MessageError = Input.Message is null ? Say.MessageEmpty : TooLong(Say.MessageTooLong, Input.Message, FinderPress.LongestMessage);
         ReachError = ModelState["Input.Reach"]?.Errors.FirstOrDefault()?.ErrorMessage ?? TooLong(Say.ReachTooLong, Input.Reach, FinderPress.LongestContact);
         if (MessageError is not null || ReachError is not null)
-            return Page();
+            return Refused();
         var result = Press(FoundKind.Message).Result;
         return result == FoundResult.Done ? Tell(result, FoundKind.Message) : Refuse(result);
     }
@@ -29,6 +29,6 @@ public sealed class MessageModel(FoundLookup door, FoundEventStore events, Finde
     {
         Open = null;
         MessageError = result == FoundResult.TooMany ? Say.TooManyMessages : Say.NotPassedOn;
-        return Page();
+        return Refused();
     }
 }

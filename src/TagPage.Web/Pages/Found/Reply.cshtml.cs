@@ -31,7 +31,10 @@ public sealed class ReplyModel(FinderReplyStore store, LinkTokens keys, ShopCloc
     {
         Error = Text is null ? Say.Empty : Text.Length > Longest ? TooLong(Text.Length) : null;
         if (Error is not null)
+        {
+            ModelState.AddModelError(nameof(Text), Error);
             return Page();
+        }
         store.Send(Who.Client(Saved.ClientId), Saved, Text!);
         return Redirect(Spoken.Link($"/n/finder/{token}"));
     }

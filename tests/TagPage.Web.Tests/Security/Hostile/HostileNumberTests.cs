@@ -86,7 +86,7 @@ public sealed class HostileNumberTests(House house) : IClassFixture<House>
             _forms[page.Address] = pairs = Form(await visitor.Open(page.Address), page) is { } form ? [.. FormValues.Of(form).Pairs] : [];
         List<KeyValuePair<string, string>> sent = [.. pairs.Where(p => p.Key != name && p.Key != "__RequestVerificationToken"), new(name, value), new("__RequestVerificationToken", await house.Token(visitor))];
         using var content = new FormUrlEncodedContent(sent);
-        return await WebPage.Of(await visitor.Client.PostAsync(new Uri(page.Address, UriKind.Relative), content, TestContext.Current.CancellationToken), page.Address);
+        return await visitor.Follow(await WebPage.Of(await visitor.Client.PostAsync(new Uri(page.Address, UriKind.Relative), content, TestContext.Current.CancellationToken), page.Address));
     }
 
     private static IHtmlFormElement? Form(WebPage opened, HousePage page) => opened.Document.QuerySelectorAll<IHtmlFormElement>("main form[method=post]")

@@ -14,6 +14,10 @@ public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader
     [BindProperty]
     public StrungInput Input { get; set; } = new();
 
+    /// <summary>Go on to the label.</summary>
+    [BindProperty]
+    public bool Print { get; set; }
+
     /// <summary>The strings that are in the racket.</summary>
     public BedStore.Open? Bed => rackets.CurrentBed(Saved.RacketId);
 
@@ -42,6 +46,6 @@ public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader
         if (!ModelState.IsValid || this.Asks(FirstReading.Oddities(usual, Saved, Input.Reading, Input.InstrumentId, readings.Of(Id)), Input.Confirmed))
             return Page();
         return this.After(moves.MarkStrung(Who.Shop, Id, Input.ToEntry()),
-            _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is strung.", "Undo", $"/shop/jobs/back/{Id}"));
+            _ => this.GoOn(Print ? $"/shop/labels/racket/{Saved.RacketId}?job={Id}&handler=now" : $"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is strung.", "Undo", $"/shop/jobs/back/{Id}"));
     }
 }

@@ -46,6 +46,13 @@ public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock cl
         Lay();
     }
 
+    /// <summary>The usual label at once as a file; where none can be made, the page that says why.</summary>
+    public IActionResult OnGetNow()
+    {
+        OnGet();
+        return Label is null ? Page() : Redirect(LabelLink.Of(Id, Job, Input.ToEntry(Settings.TapeColour)));
+    }
+
     public IActionResult OnPost()
     {
         if (Saved.Junior && WhoseOnLabel.GivesAwayMore(Input.AgreedName ?? "", Saved.PlayerName))

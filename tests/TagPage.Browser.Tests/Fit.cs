@@ -1,0 +1,46 @@
+using Microsoft.Playwright;
+
+namespace TagPage.Browser.Tests;
+
+/// <summary>Measures a page as it is laid out.</summary>
+internal static class Fit
+{
+    /// <summary>
+    /// What sticks out, and each word that stands on two lines. Addresses and codes may be broken anywhere, and so may a word
+    /// that is longer than its line.
+    /// </summary>
+    private const string Look = """
+        () => {
+          const found = []
+          if (document.documentElement.scrollWidth > innerWidth) {
+            const out = [...document.querySelectorAll('body *')].filter(e => e.getBoundingClientRect().right > innerWidth + 1)
+            found.push(`scrolls sideways: ${out.slice(-2).map(e => e.outerHTML.slice(0, 120)).join(' | ')}`)
+          }
+          const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
+          while (texts.nextNode()) {
+            const text = texts.currentNode
+            if (text.parentElement.closest('pre, code, svg, textarea, select, script, style')) continue
+            for (const word of text.data.matchAll(/(?:(?:\S*@|\S*:\/\/)\S+)|[^\s‐–/-]+/g)) {
+              if (!/^[\p{Script=Latin}\p{N}\p{M}’',.;:!?()“”„…%€-]+$/u.test(word[0]) || /\w[.:]\w/.test(word[0])) continue
+              const range = document.createRange()
+              range.setStart(text, word.index)
+              range.setEnd(text, word.index + word[0].length)
+              const lines = [...range.getClientRects()].filter(line => line.width > 0)
+              const isBroken = new Set(lines.map(line => Math.round(line.top))).size > 1
+              let box = text.parentElement
+              while (getComputedStyle(box).display.startsWith('inline')) box = box.parentElement
+              const style = getComputedStyle(box)
+              const room = box.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight)
+              if (isBroken && lines.reduce((sum, line) => sum + line.width, 0) <= room) found.push(`breaks “${word[0]}”: ${box.outerHTML.slice(0, 120)}`)
+            }
+          }
+          return found
+        }
+        """;
+
+    public static async Task FitsAndBreaksNoWord(this IPage page, string how)
+    {
+        var found = await page.EvaluateAsync<string[]>(Look);
+        Assert.True(found.Length == 0, $"{page.Url} {how}\n{string.Join('\n', found)}");
+    }
+}
