@@ -16,10 +16,11 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
         "/shop/rackets/pendulum/1?Input.WeightG=320&Input.BalanceMm=325&Input.AxisMm=0&Input.Rounds=30.4", "/shop/customise/1?Input.Weight=325&Input.SwingWeight=330",
         "/shop/customise/places/1", "/shop/customise/set/1?Input.Match=true&Input.Frames=1&Input.Frames=2", "/shop/settings/customising",
         "/shop/rackets/what-if/1?Input.TimesAWeek=6", "/shop/hours/new/1", "/shop/readings/new/1", "/shop/found",
-        "/shop/jobs/new?racket=1", "/shop/jobs/1", "/shop/jobs/edit/1", "/shop/strings", "/shop/strings/new", "/shop/nudges", "/shop/nudges/batch",
+        "/shop/jobs/new?racket=1", "/shop/jobs/1", "/shop/jobs/edit/1", "/shop/jobs/strung/1", "/shop/jobs/move/1", "/shop/jobs/move/1?to=2",
+        "/shop/jobs/delete/1", "/shop/strings", "/shop/strings/new", "/shop/nudges", "/shop/nudges/batch",
         "/shop/labels", "/shop/labels/racket/1", "/shop/labels/today", "/shop/labels/free", "/shop/labels/desk", "/shop/labels/rolls",
         "/shop/labels/logo", "/shop/labels/settings",
-        "/shop/settings", "/shop/settings/shop", "/shop/settings/page", "/shop/settings/lives", "/shop/settings/lives/reset",
+        "/shop/settings", "/shop/settings/shop", "/shop/settings/hours", "/shop/settings/closed", "/shop/settings/page", "/shop/settings/lives", "/shop/settings/lives/reset",
         "/shop/settings/tension", "/shop/settings/instruments", "/shop/settings/address", "/shop/settings/program", "/shop/settings/care", "/shop/settings/care/new",
         "/shop/settings/messages", "/shop/settings/reminders", "/shop/import", "/shop/help", "/shop/help/restring-by", "/account/password",
     ];
