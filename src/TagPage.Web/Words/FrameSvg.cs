@@ -20,8 +20,9 @@ public static class FrameSvg
         Outline(svg, frame);
         foreach (var row in frame.Rows)
             Place(svg, row);
-        Balance(svg, frame.BalanceCm, "before", "before", 12);
-        Balance(svg, frame.BalanceAfterCm, "after", "after", 28);
+        // One above and one below the axis: they are often a millimetre apart.
+        Balance(svg, frame.BalanceCm, "before", Middle - 36, -1);
+        Balance(svg, frame.BalanceAfterCm, "after", Middle + 36, 1);
         return svg.AppendHtml("</svg>");
     }
 
@@ -59,9 +60,10 @@ public static class FrameSvg
             svg.AppendHtml($"<circle class=\"{kind}\" cx=\"{N(X(atCm))}\" cy=\"{N(y)}\" r=\"{N(4 * Math.Sqrt(grams))}\"/>");
     }
 
-    private static void Balance(IHtmlContentBuilder svg, double atCm, string kind, string label, int below) => svg
-        .AppendHtml($"<path class=\"balance {kind}\" d=\"M{N(X(atCm))} {Middle + 20}l8 14h-16z\"/><text x=\"{N(X(atCm))}\" y=\"{Middle + 34 + below}\" text-anchor=\"middle\">")
-        .Append(label).AppendHtml("</text>");
+    // The tip of the triangle is the point; before points down to it, after up.
+    private static void Balance(IHtmlContentBuilder svg, double atCm, string kind, int tip, int way) => svg
+        .AppendHtml($"<path class=\"balance {kind}\" d=\"M{N(X(atCm))} {tip}l8 {14 * way}h-16z\"/>")
+        .AppendHtml($"<text x=\"{N(X(atCm))}\" y=\"{tip + (way > 0 ? 30 : -20)}\" text-anchor=\"middle\">{kind}</text>");
 
     private static double X(double cm) => Side + (cm * PerCm);
 

@@ -110,6 +110,7 @@ public sealed class SpecTests : IDisposable
         Assert.Contains("12.346 ± 0.004 oz", specs, StringComparison.Ordinal);
         Assert.Contains("8 ± 0.4 points head light", specs, StringComparison.Ordinal);
         var next = await owner.Open($"/shop/rackets/spec/{_racket}");
+        Assert.Equal("685.8", next.Document.QuerySelector("#Input_Length")!.GetAttribute("value"));
         Assert.Equal("Oz", ((AngleSharp.Html.Dom.IHtmlSelectElement)next.Document.QuerySelector("#Input_WeightUnit")!).Value);
     }
 
