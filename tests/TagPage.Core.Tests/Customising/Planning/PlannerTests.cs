@@ -116,6 +116,18 @@ public class PlannerTests
     }
 
     [Fact]
+    public void Taking_off_comes_before_adding_where_either_would_do()
+    {
+        // Five grams in the butt cap can be outweighed at the tip, or come off.
+        AddedMass butt = new(5, 0);
+        var frame = new PlanFrame(Measured.With(butt), Places) { Removable = [butt] };
+
+        var plan = Planner.Nearest([frame], new Wanted { BalanceCm = Measured.BalanceCm })[0];
+
+        Assert.Equal((0.0, 5.0), (Math.Round(plan.TotalG, 4), Math.Round(plan.RemovedG[0], 4)));
+    }
+
+    [Fact]
     public void Lighter_racket_than_it_is_cannot_be_reached_by_adding()
     {
         var wanted = new Wanted { MassG = 295 };
