@@ -18,12 +18,13 @@ namespace TagPage.Bench;
 /// </summary>
 public sealed class BigShop : IDisposable
 {
-    private readonly string _folder = Path.Combine(Path.GetTempPath(), "tagpage-bench-" + Guid.NewGuid().ToString("N"));
+    public string Folder { get; } = Path.Combine(Path.GetTempPath(), "tagpage-bench-" + Guid.NewGuid().ToString("N"));
+
     private readonly WebApplication _app;
 
     public BigShop(int rackets)
     {
-        _app = App.CreateBuilder([$"--TagPage:DataFolder={_folder}"]).Build();
+        _app = App.CreateBuilder([$"--TagPage:DataFolder={Folder}"]).Build();
         Get<Migrator>().Run();
         Get<NameKeeper>().Attach();
         Get<DueDateKeeper>().Attach();
@@ -45,12 +46,17 @@ public sealed class BigShop : IDisposable
     /// <summary>That of racket n stands at n − 1.</summary>
     public IReadOnlyList<TagCode> Codes { get; }
 
+    public IServiceProvider Services => _app.Services;
+
     public T Get<T>() where T : notnull => _app.Services.GetRequiredService<T>();
+
+    /// <summary>Lets another process have the records.</summary>
+    public void Close() => ((IDisposable)_app).Dispose();
 
     public void Dispose()
     {
-        ((IDisposable)_app).Dispose();
-        Directory.Delete(_folder, recursive: true);
+        Close();
+        Directory.Delete(Folder, recursive: true);
     }
 
     private const string TagSql = "INSERT INTO tag (code, state, racket_id, made_at, linked_at) VALUES (@code, 'Live', @racket, @now, @now)";

@@ -37,7 +37,7 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
         var places = c.Query<(DateOnly Due, long ClientId)>(PlacesSql, asked).Select(place => new DueKey(place.Due, place.ClientId)).ToList();
         var page = places.Take(most).ToList();
         var clients = JsonSerializer.Serialize(page.Select(place => place.ClientId));
-        var rows = Histories.Into(c, c.Query<DueRow>(OfClientsSql, new { clients, seenSince, today }));
+        var rows = Histories.Into(c, c.Query<DueRow>(DueOfClientsSql, new { clients, seenSince, today }));
         var sum = c.QuerySingle<Sum>(SumSql, asked);
         return new DueList(DueList.Group(rows, today, shop.StartingValues))
         {
@@ -52,10 +52,7 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
         };
     });
 
-    private const string Seen = """
-        EXISTS (SELECT 1 FROM player s JOIN racket o ON o.player_id = s.id JOIN job j ON j.racket_id = o.id
-                WHERE s.client_id = c.id AND j.received_on >= @seenSince)
-        """;
+    private const string Seen = "c.seen_on >= @seenSince";
 
     /// <summary>SQL: a racket may be asked for: not at the bench, and not put off by its client.</summary>
     private static string Free(string racket) => $"""
@@ -82,8 +79,8 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
     // Each kind is counted up to its own limit, so that many of one kind do not spoil the count of another.
     private static readonly string SumSql = $"""
         WITH shown AS ({CountedSql($"@withUnseen OR (c.reminders = 1 AND {Seen})")}),
-             unseen AS ({CountedSql($"NOT @withUnseen AND c.reminders = 1 AND NOT {Seen}")}),
-             silent AS ({CountedSql("NOT @withUnseen AND c.reminders = 0")})
+             unseen AS ({CountedOfSql("c.reminders = 1 AND c.seen_on < @seenSince")}),
+             silent AS ({CountedOfSql("c.reminders = 0")})
         SELECT (SELECT MIN(COUNT(*), @MostCounted) FROM shown) AS rackets,
                (SELECT COUNT(DISTINCT id) FROM shown) AS clients,
                (SELECT COUNT(*) > @MostCounted FROM shown) AS more_than_counted,
@@ -93,12 +90,23 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
                (SELECT COUNT(*) > @MostCounted FROM silent) AS more_silent
         """;
 
+    // Along the dates: most of those who are due are shown.
     private static string CountedSql(string which) => $"""
         SELECT c.id
         FROM racket r
         CROSS JOIN player p ON p.id = r.player_id
         CROSS JOIN client c ON c.id = p.client_id
         WHERE r.due_on IS NOT NULL AND r.due_soon_on <= @today AND ({which}) AND {Free("r")}
+        LIMIT @MostCounted + 1
+        """;
+
+    // Along the clients: few were not seen for long, or want no reminders.
+    private static string CountedOfSql(string clients) => $"""
+        SELECT c.id
+        FROM client c
+        CROSS JOIN player p ON p.client_id = c.id
+        CROSS JOIN racket r ON r.player_id = p.id
+        WHERE NOT @withUnseen AND {clients} AND r.due_on IS NOT NULL AND r.due_soon_on <= @today AND {Free("r")}
         LIMIT @MostCounted + 1
         """;
 
@@ -114,8 +122,8 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
           AND {Free("r")}
         """;
 
-    /// <summary>What could be due of one client.</summary>
-    internal static readonly string OfClientSql = RowsSql + "\n  AND c.id = @client";
+    /// <summary>What could be due of some clients.</summary>
+    internal static readonly string OfClientsSql = RowsSql + "\n  AND c.id IN (SELECT value FROM json_each(@clients))";
 
-    private static readonly string OfClientsSql = RowsSql + "\n  AND r.due_soon_on <= @today AND c.id IN (SELECT value FROM json_each(@clients))";
+    private static readonly string DueOfClientsSql = OfClientsSql + "\n  AND r.due_soon_on <= @today";
 }

@@ -7,6 +7,7 @@ using TagPage.Core.Forecast.Learning;
 using TagPage.Core.Jobs;
 using TagPage.Core.Players;
 using TagPage.Core.Strings;
+using TagPage.Records.Storage;
 
 namespace TagPage.Records.DueDates;
 
@@ -20,10 +21,10 @@ public static class Histories
         if (all.Count == 0)
             return all;
         var players = JsonSerializer.Serialize(all.Select(row => row.PlayerId).Distinct());
-        using var found = connection.QueryMultiple(Sql, new { players });
-        var pauses = found.Read<PauseRow>().ToLookup(p => p.PlayerId, p => new Pause(p.FromOn, p.ToOn));
-        var logged = found.Read<LoggedRow>().ToLookup(h => h.RacketId, h => new LoggedHours(h.PlayedOn, h.Hours));
-        var jobs = Jobs(found.Read<JobRow>(), found.Read<ReadingRow>());
+        using var found = connection.ReadKept(Sql, ("@players", players));
+        var pauses = found.Next<PauseRow>().ToLookup(p => p.PlayerId, p => new Pause(p.FromOn, p.ToOn));
+        var logged = found.Next<LoggedRow>().ToLookup(h => h.RacketId, h => new LoggedHours(h.PlayedOn, h.Hours));
+        var jobs = Jobs(found.Next<JobRow>(), found.Next<ReadingRow>());
         foreach (var row in all)
             row.History = new RacketHistory { Pauses = [.. pauses[row.PlayerId]], Logged = [.. logged[row.RacketId]], Jobs = [.. jobs[row.PlayerId]] };
         return all;

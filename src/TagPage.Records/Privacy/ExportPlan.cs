@@ -30,7 +30,7 @@ public static class ExportPlan
     [
         new("client", "id = @client",
             "id name phone mail language payer_id reminders reminders_changed_on remind_by quiet_months found_choice found_choice_on found_always "
-            + "found_shows_mail second_name second_phone second_mail forget_at note", "name_key version"),
+            + "found_shows_mail second_name second_phone second_mail forget_at note", "name_key seen_on version"),
         new("payer", "id IN (SELECT payer_id FROM client WHERE id = @client)", "id name", "name_key phone mail note version"),
         new("player", "client_id = @client", "id client_id name junior times_a_week hours_a_time hitting rule every_weeks label_name label_name_on note", "name_key version"),
         new("pause", $"player_id IN ({Players})", "id player_id from_on to_on note"),

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Records.Clients;
@@ -33,25 +34,28 @@ public sealed class NewReminderStore(Database database, ShopStore shops, ShopClo
 
     public Household? Get(long client) => database.Read(c => Get(c, client));
 
-    internal Household? Get(SqliteConnection connection, long client)
+    internal Household? Get(SqliteConnection connection, long client) => Get(connection, [client]).SingleOrDefault();
+
+    /// <summary>In the order asked for; those that are no clients are left out.</summary>
+    public IReadOnlyList<Household> Get(IReadOnlyCollection<long> clients) => database.Read(c => Get(c, clients));
+
+    private List<Household> Get(SqliteConnection connection, IReadOnlyCollection<long> asked)
     {
-        var (today, values) = (clock.Today, shops.Get().StartingValues);
-        return connection.QuerySingleOrDefault<Household>(ClientSql, new { client }) is { } household
-            ? household with
-            {
-                Due = [.. Histories.Into(connection, connection.Query<DueRow>(DueStore.OfClientSql, new { client, today, seenSince = today }))
-                    .Select(row => new DueRacket(row, row.Work(today, values)))
-                    .Where(due => due.By.IsDue)
-                    .OrderBy(due => due.By.DaysLeft).ThenBy(due => due.Racket.RacketId)],
-            }
-            : null;
+        var (today, values, clients) = (clock.Today, shops.Get().StartingValues, JsonSerializer.Serialize(asked));
+        var due = Histories.Into(connection, connection.Query<DueRow>(DueStore.OfClientsSql, new { clients, today, seenSince = today }))
+            .Select(row => new DueRacket(row, row.Work(today, values)))
+            .Where(racket => racket.By.IsDue)
+            .OrderBy(racket => racket.By.DaysLeft).ThenBy(racket => racket.Racket.RacketId)
+            .ToLookup(racket => racket.Racket.ClientId);
+        return [.. connection.Query<Household>(ClientsSql, new { clients }).Select(household => household with { Due = [.. due[household.Id]] })];
     }
 
-    private const string ClientSql = $"""
+    private const string ClientsSql = $"""
         SELECT c.id, c.name, c.language, c.phone, c.mail, c.reminders, c.remind_by, c.quiet_months,
                (SELECT MAX(n.sent_at) FROM reminder n WHERE n.client_id = c.id AND {ReminderStore.Left}) AS reminded_at
-        FROM client c
-        WHERE c.id = @client
+        FROM json_each(@clients) a
+        JOIN client c ON c.id = a.value
+        ORDER BY a.key
         """;
 
     /// <summary>Whether the shop's own rule lets the household be reminded again.</summary>

@@ -24,6 +24,12 @@ public sealed class NameKeeper(Database database)
     public void Attach()
     {
         database.BeforeCommit += Refresh;
+        Begin();
+    }
+
+    /// <summary>Makes all keys again where this program orders otherwise than the one that made them.</summary>
+    public void Begin()
+    {
         if (database.Read(c => MadeBy(c) != NameOrder.Of(c).Identity))
             database.Write(c => c.Execute("INSERT INTO name_order (id, made_by) VALUES (1, '') ON CONFLICT (id) DO UPDATE SET made_by = ''"));
     }

@@ -3,10 +3,10 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Shop;
 
-/// <summary>The web address that the owner chose in the browser, kept in memory until something is written.</summary>
+/// <summary>The web address that the owner chose in the browser, kept in memory until a setting is written.</summary>
 public sealed class AddressStore(Database database, TimeProvider clock)
 {
-    private sealed record Kept(long Generation, string? Base);
+    private sealed record Kept(long Mark, string? Base);
 
     /// <summary>Tags that carry the present address: on rackets, and made ahead on rolls.</summary>
     public sealed record Carriers
@@ -22,11 +22,11 @@ public sealed class AddressStore(Database database, TimeProvider clock)
     {
         get
         {
-            var generation = database.Generation;
-            if (_kept is { } kept && kept.Generation == generation)
+            var mark = database.Changes.OfAll;
+            if (_kept is { } kept && kept.Mark == mark)
                 return kept.Base;
             var chosen = database.Read(c => c.ExecuteScalar<string?>("SELECT base FROM chosen_address WHERE id = 1"));
-            _kept = new Kept(generation, chosen);
+            _kept = new Kept(mark, chosen);
             return chosen;
         }
     }

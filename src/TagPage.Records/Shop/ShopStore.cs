@@ -4,10 +4,10 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Shop;
 
-/// <summary>Reads the shop's one row and its own words, kept in memory until something is written.</summary>
+/// <summary>Reads the shop's one row and its own words, kept in memory until one of them is written.</summary>
 public sealed class ShopStore(Database database)
 {
-    private sealed record Kept(long Generation, ShopDetails Shop);
+    private sealed record Kept(long Mark, ShopDetails Shop);
 
     private sealed record Message
     {
@@ -21,11 +21,11 @@ public sealed class ShopStore(Database database)
     /// <summary>The shop, or a nameless one until it has been set up.</summary>
     public ShopDetails Get()
     {
-        var generation = database.Generation;
-        if (_kept is { } kept && kept.Generation == generation)
+        var mark = database.Changes.OfAll;
+        if (_kept is { } kept && kept.Mark == mark)
             return kept.Shop;
         var shop = database.Read(Load);
-        _kept = new Kept(generation, shop);
+        _kept = new Kept(mark, shop);
         return shop;
     }
 

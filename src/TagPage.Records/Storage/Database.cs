@@ -16,7 +16,7 @@ public sealed class Database : IDisposable
     private readonly string _connectionString;
     private readonly WriteConnection _writer;
     private ReadConnections _readers;
-    private long _generation;
+    private ChangeWatch? _watch;
     private int _opened;
 
     public Database(DataFolder folder)
@@ -29,13 +29,13 @@ public sealed class Database : IDisposable
             DefaultTimeout = 5,
             Pooling = false,
         }.ToString();
-        (_writer, _readers) = (new(Open), new(OpenToRead));
+        (_writer, _readers) = (new(OpenToWrite), new(OpenToRead));
         RefuseUnsafeSqlite();
         RecordsFile.Prepare(folder);
     }
 
-    /// <summary>Grows with every committed write of this process; what was read under an older number may be stale.</summary>
-    public long Generation => Interlocked.Read(ref _generation);
+    /// <summary>What this process's committed writes changed.</summary>
+    public Changes Changes { get; } = new();
 
     /// <summary>What belongs to every write: runs in its transaction, right before it is committed.</summary>
     public Action<SqliteConnection>? BeforeCommit { get; set; }
@@ -63,7 +63,7 @@ public sealed class Database : IDisposable
             }
             finally
             {
-                Interlocked.Increment(ref _generation);
+                Publish();
             }
         }
     }
@@ -126,7 +126,29 @@ public sealed class Database : IDisposable
     {
         Interlocked.Exchange(ref _readers, new(OpenToRead)).Dispose();
         lock (_lane)
+        {
             _writer.Dispose();
+            Publish();
+        }
+    }
+
+    /// <summary>Without the connection that watched, anything may have changed.</summary>
+    private void Publish()
+    {
+        if (_writer.IsOpen && _watch is { } watch)
+        {
+            watch.Publish();
+            return;
+        }
+        Changes.TouchAll();
+        Changes.Publish();
+    }
+
+    private SqliteConnection OpenToWrite()
+    {
+        var connection = Open();
+        _watch = new ChangeWatch(connection, Changes);
+        return connection;
     }
 
     /// <summary>A read that changes anything is refused by SQLite.</summary>

@@ -31,6 +31,8 @@ internal sealed class WriteConnection(Func<SqliteConnection> open) : IDisposable
 
     public void Execute(string sql) => Open.Execute(sql);
 
+    public bool IsOpen => _open is not null;
+
     public void Dispose()
     {
         _open?.Dispose();

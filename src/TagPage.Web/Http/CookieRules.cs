@@ -11,9 +11,21 @@ public sealed class CookieRules(ConfiguredAddress configured)
     /// <summary>The cookie that forms are guarded with.</summary>
     public const string Form = "form";
 
+    /// <summary>Of the shop's sessions.</summary>
+    public const string Shop = "owner";
+
+    /// <summary>Of clients' sessions.</summary>
+    public const string OwnPage = "corner";
+
     public bool AlwaysSecure { get; } = configured.Base?.StartsWith("https:", StringComparison.Ordinal) == true;
 
     public string Name(string name) => AlwaysSecure ? "__Host-" + name : name;
+
+    /// <summary>
+    /// Whether a browser sends this cookie; what it is worth is seen when somebody is signed in by it. Most send none at all,
+    /// so that there is nothing to take apart.
+    /// </summary>
+    public bool IsSent(HttpRequest request, string name) => request.Headers.Cookie.Count > 0 && request.Cookies.ContainsKey(Name(name));
 
     public void Apply(CookieBuilder cookie, string name)
     {

@@ -62,4 +62,9 @@ public sealed partial class PublicStyle
 /// <param name="Css">The whole style of a public page.</param>
 /// <param name="OwnAccent">The part of it that sets the shop's accent; empty without one.</param>
 /// <param name="CspHash">The source expression of CSP that allows exactly this style.</param>
-public sealed record PublicSheet(string? Accent, HtmlString Css, string OwnAccent, string CspHash);
+public sealed record PublicSheet(string? Accent, HtmlString Css, string OwnAccent, string CspHash)
+{
+    /// <summary>Public pages run no script at all; their one inline style is allowed by its hash.</summary>
+    public string Policy { get; } =
+        $"default-src 'none'; style-src {CspHash}; img-src 'self' data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+}

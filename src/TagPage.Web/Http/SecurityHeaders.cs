@@ -24,7 +24,7 @@ public sealed class SecurityHeaders(RequestDelegate next)
     private static void Write(HttpContext context)
     {
         var headers = context.Response.Headers;
-        headers.ContentSecurityPolicy = context.Items[typeof(PublicStyle)] is PublicSheet sheet ? PublicPolicy(sheet) : SignedInPolicy;
+        headers.ContentSecurityPolicy = context.Items[typeof(PublicStyle)] is PublicSheet sheet ? sheet.Policy : SignedInPolicy;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "no-referrer";
         headers["Permissions-Policy"] = context.Items.ContainsKey(Microphone)
@@ -38,8 +38,4 @@ public sealed class SecurityHeaders(RequestDelegate next)
         if (!headers.ContainsKey("Cache-Control"))
             headers.CacheControl = "no-store";
     }
-
-    /// <summary>Public pages run no script at all; their one inline style is allowed by its hash.</summary>
-    private static string PublicPolicy(PublicSheet sheet) =>
-        $"default-src 'none'; style-src {sheet.CspHash}; img-src 'self' data:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 }

@@ -11,41 +11,27 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Http;
 
 /// <summary>
-/// Keeps the pages of live tags as they were sent, compressed. A kept page is good until anything is written, until the
-/// shop's midnight, and for a minute at most. The signed-in shop always gets a fresh page, and browsers ask again every
-/// time. Compressing is safe here: the page holds no secret and nothing of what the visitor sent.
+/// Keeps the pages of live tags as they were sent, compressed. A kept page is good until something of its player's or of
+/// the shop's is written, until the shop's midnight, and for an hour at most. The shop always gets a fresh page, and
+/// browsers ask again every time. Compressing is safe here: the page holds no secret and nothing of what the
+/// visitor sent.
 /// </summary>
-public sealed class TagCache(RequestDelegate next, Database database, ShopClock clock, CodeGuard guard)
+/// <remarks>Stands before routing and sign-in: a kept page needs neither.</remarks>
+public sealed class TagCache(RequestDelegate next, Database database, ShopClock clock, CodeGuard guard, CookieRules cookies)
 {
-    private const int MostPages = 500;
+    private const int MostBytesOfAll = 16 * 1024 * 1024;
     private const int MostBytes = 64 * 1024;
     private const string Brotli = "br", Gzip = "gzip", Plain = "";
 
-    private static readonly TimeSpan MostAge = TimeSpan.FromSeconds(60);
+    private static readonly TimeSpan MostAge = TimeSpan.FromHours(1);
 
-    private Shelf _shelf = new(-1);
+    private readonly ConcurrentDictionary<Key, Kept> _pages = new();
+    private long _bytes;
 
     private sealed record Key(TagCode Code, string Encoding, string Language, bool IsChosen);
 
-    private sealed record Kept(byte[] Body, string Tag, object? Style, DateTimeOffset From, DateTimeOffset Until);
-
-    /// <summary>The pages rendered under one generation. What was stored for an older generation is never served.</summary>
-    private sealed record Shelf(long Generation)
-    {
-        private readonly ConcurrentDictionary<Key, Kept> _pages = new();
-
-        public Kept? Find(Key key, DateTimeOffset now) =>
-            _pages.TryGetValue(key, out var kept) && now >= kept.From && now < kept.Until ? kept : null;
-
-        public void Put(Key key, Kept page)
-        {
-            if (page.Body.Length > MostBytes)
-                return;
-            if (_pages.Count >= MostPages)
-                _pages.Clear();
-            _pages[key] = page;
-        }
-    }
+    // The player whose racket it shows, and the mark of the changes that went into it.
+    private sealed record Kept(byte[] Body, string Tag, object? Style, long Player, long Mark, DateTimeOffset From, DateTimeOffset Until);
 
     public async Task InvokeAsync(HttpContext context)
     {
@@ -54,18 +40,17 @@ public sealed class TagCache(RequestDelegate next, Database database, ShopClock 
             await next(context);
             return;
         }
-        var shelf = CurrentShelf();
-        var kept = shelf.Find(key, clock.Now);
-        if (kept is null)
+        var now = clock.Now;
+        if (_pages.TryGetValue(key, out var kept) && now >= kept.From && now < kept.Until && database.Changes.IsFresh(kept.Player, kept.Mark))
         {
-            kept = await Render(context, key.Encoding);
-            if (kept is null)
-                return;
-            shelf.Put(key, kept);
+            guard.Right(context, key.Code);
         }
         else
         {
-            guard.Right(context, key.Code);
+            kept = await Render(context, key.Encoding, now);
+            if (kept is null)
+                return;
+            Keep(key, kept);
         }
         await Send(context, key.Encoding, kept);
     }
@@ -73,7 +58,7 @@ public sealed class TagCache(RequestDelegate next, Database database, ShopClock 
     /// <summary>Null unless a stranger is looking at a tag's page, and for a refused source.</summary>
     private Key? KeyOf(HttpContext context)
     {
-        if (context.User.Identity is { IsAuthenticated: true } || Typed(context.Request) is not { } typed)
+        if (Typed(context.Request) is not { } typed || cookies.IsSent(context.Request, CookieRules.Shop))
             return null;
         var asked = guard.Ask(context, typed);
         if (asked.Reading.Code is not { } code || asked.Wait > TimeSpan.Zero)
@@ -97,27 +82,32 @@ public sealed class TagCache(RequestDelegate next, Database database, ShopClock 
         bool Takes(string encoding) => accepted.Any(a => a.Quality != 0 && a.Value.Equals(encoding, StringComparison.OrdinalIgnoreCase));
     }
 
-    private Shelf CurrentShelf()
+    private void Keep(Key key, Kept page)
     {
-        var generation = database.Generation;
-        var shelf = _shelf;
-        return shelf.Generation == generation ? shelf : _shelf = new Shelf(generation);
+        if (page.Body.Length > MostBytes)
+            return;
+        if (Interlocked.Add(ref _bytes, page.Body.Length) > MostBytesOfAll)
+        {
+            _pages.Clear();
+            Interlocked.Exchange(ref _bytes, page.Body.Length);
+        }
+        _pages[key] = page;
     }
 
     /// <summary>Lets the page be made. Null where it turned out not to be a live tag's; that answer is already sent.</summary>
-    private async Task<Kept?> Render(HttpContext context, string encoding)
+    private async Task<Kept?> Render(HttpContext context, string encoding, DateTimeOffset from)
     {
-        var from = clock.Now;
+        var mark = database.Changes.Now;
         var until = Earlier(from + MostAge, clock.Midnight);
         using var page = await Capture(context);
-        if (context.Response.StatusCode != StatusCodes.Status200OK)
+        if (context.Response.StatusCode != StatusCodes.Status200OK || context.Items[typeof(PlayerOfTag)] is not PlayerOfTag player)
         {
             await page.CopyToAsync(context.Response.Body);
             return null;
         }
         var plain = page.ToArray();
         var tag = $"\"{WebEncoders.Base64UrlEncode(SHA256.HashData(plain).AsSpan(0, 12))}{encoding}\"";
-        return new Kept(Compress(plain, encoding), tag, context.Items[typeof(PublicStyle)], from, until);
+        return new Kept(Compress(plain, encoding), tag, context.Items[typeof(PublicStyle)], player.Id, mark, from, until);
     }
 
     private async Task<MemoryStream> Capture(HttpContext context)

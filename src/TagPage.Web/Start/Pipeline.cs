@@ -16,12 +16,12 @@ internal static class Pipeline
         app.UseWhen(IsSafeToCompress, pages => pages.UseResponseCompression());
         app.UseExceptionHandler(Problems.Options);
         app.UseStatusCodePagesWithReExecute("/problem/{0}");
+        app.UseMiddleware<OwnTag>();
+        app.UseMiddleware<TagCache>();
         app.UseMiddleware<PlainHttpGuard>();
         app.UseRouting();
         app.Use(AnswerWhereNothingIs);
         app.UseAuthentication();
-        app.UseMiddleware<OwnTag>();
-        app.UseMiddleware<TagCache>();
         app.UseAuthorization();
         app.MapHealth();
         app.MapSecurityText();

@@ -50,7 +50,7 @@ internal static class SignInServices
 
     private static void SetCookie(CookieAuthenticationOptions options, CookieRules cookies)
     {
-        cookies.Apply(options.Cookie, "owner");
+        cookies.Apply(options.Cookie, CookieRules.Shop);
         if (cookies.AlwaysSecure)
             options.Cookie.SecurePolicy = CookieSecurePolicy.Always;
         options.ExpireTimeSpan = Idle;

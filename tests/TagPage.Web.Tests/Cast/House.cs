@@ -6,6 +6,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
+using TagPage.Records.Search;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
@@ -61,10 +62,10 @@ public sealed class House : WebApplicationFactory<Program>
         (_log.Lines, _output.Lines) = (shop.Log, shop.Output);
     }
 
-    /// <summary>What a start does; and any write ends what is kept of the last shop's file.</summary>
+    /// <summary>What a start does.</summary>
     private void BeginAnew()
     {
-        Database.Write(_ => { });
+        Services.GetRequiredService<NameKeeper>().Begin();
         if (Services.GetRequiredService<PublicAddress>() is { IsConfigured: true } address)
             Services.GetRequiredService<UsedAddressStore>().Note(address.Base);
         foreach (var hosted in Services.GetServices<IHostedService>().Where(h => IsOurs(h.GetType())))

@@ -1,4 +1,6 @@
+using Dapper;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
 using TagPage.Records.Storage;
@@ -67,6 +69,14 @@ public sealed class TestShop : IDisposable, IAsyncDisposable
     }
 
     private static WebApplicationFactoryClientOptions Plain => new() { AllowAutoRedirect = false, BaseAddress = new Uri("https://localhost") };
+
+    /// <summary>A write by another process, which the program does not see.</summary>
+    public void ChangeFromOutside(string sql)
+    {
+        using var other = new SqliteConnection($"Data Source={Path.Combine(Folder, "tagpage.db")};Pooling=False");
+        other.Open();
+        other.Execute(sql);
+    }
 
     public void Dispose()
     {

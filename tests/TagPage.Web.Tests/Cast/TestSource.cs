@@ -1,6 +1,9 @@
 using System.Net;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Http;
+using Microsoft.Extensions.DependencyInjection;
+using TagPage.Web.Http;
 
 namespace TagPage.Web.Tests.Cast;
 
@@ -18,6 +21,9 @@ public sealed class TestSource : IStartupFilter
         {
             var chosen = context.Request.Headers[Header].ToString();
             context.Connection.RemoteIpAddress = IPAddress.Parse(chosen.Length > 0 ? chosen : Usual);
+            // Who is signed in by a header is seen by its cookie too, as the browser would send it.
+            if (context.Request.Headers.ContainsKey(TestSignIn.Header))
+                context.Request.Headers.Append("Cookie", context.RequestServices.GetRequiredService<CookieRules>().Name(CookieRules.Shop) + "=test");
             return rest(context);
         });
         next(app);

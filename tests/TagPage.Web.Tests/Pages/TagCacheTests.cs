@@ -2,8 +2,11 @@ using System.IO.Compression;
 using System.Net;
 using System.Net.Http.Headers;
 using System.Text;
-using Microsoft.Data.Sqlite;
 using TagPage.Core.Tags;
+using TagPage.Records.DueDates;
+using TagPage.Records.LostAndFound;
+using TagPage.Records.Reminders;
+using TagPage.Web.Mail;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Pages;
@@ -12,23 +15,23 @@ public sealed class TagCacheTests : IDisposable
 {
     private readonly TestShop _shop = new();
     private readonly TagCode _code;
-    private readonly long _racket;
+    private readonly long _player, _racket;
 
     public TagCacheTests()
     {
         _shop.Records.Shop(timeZone: "Europe/Zurich");
-        (_, _, _racket, _code, _) = _shop.Records.Family();
+        (_, _player, _racket, _code, _) = _shop.Records.Family();
     }
 
     public void Dispose() => _shop.Dispose();
 
     [Fact]
-    public async Task Kept_page_lives_for_a_minute_and_not_longer()
+    public async Task Kept_page_lives_for_an_hour_and_not_longer()
     {
         await Page();
         ChangeBehindItsBack();
 
-        _shop.Clock.Advance(TimeSpan.FromSeconds(59));
+        _shop.Clock.Advance(TimeSpan.FromMinutes(60) - TimeSpan.FromSeconds(1));
         Assert.Contains("red tape", await Page(), StringComparison.Ordinal);
         _shop.Clock.Advance(TimeSpan.FromSeconds(1));
         Assert.Contains("blue tape", await Page(), StringComparison.Ordinal);
@@ -52,13 +55,55 @@ public sealed class TagCacheTests : IDisposable
     [InlineData("UPDATE racket SET tape_colour = 'green'", "green tape")]
     [InlineData("UPDATE shop SET opening_hours = 'Always'", "Always")]
     [InlineData("UPDATE player SET times_a_week = 7, hours_a_time = 3", "Restring now")]
-    public async Task Kept_page_ends_with_any_change_of_the_records(string change, string shows)
+    [InlineData("UPDATE string_kind SET name = 'Kelp'", "Kelp")]
+    public async Task Kept_page_ends_with_any_change_of_what_it_shows(string change, string shows)
     {
         Assert.DoesNotContain(shows, await Page(), StringComparison.Ordinal);
 
         _shop.Records.Change(change);
 
         Assert.Contains(shows, await Page(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Kept_page_outlives_what_is_written_about_others()
+    {
+        await Page();
+        ChangeBehindItsBack();
+
+        var other = _shop.Records.Racket(_shop.Records.Player(_shop.Records.Client("Teo Brandt"), "Teo Brandt"));
+        _shop.Records.Job(other, strungOn: TestShop.Today);
+        _shop.Records.Change("UPDATE racket SET tape_colour = 'green' WHERE id = @other", new { other });
+        Assert.Contains("red tape", await Page(), StringComparison.Ordinal);
+
+        _shop.Records.Change("UPDATE racket SET note = 'Squeaks.' WHERE id = @_racket", new { _racket });
+        Assert.Contains("blue tape", await Page(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Kept_page_outlives_the_work_in_the_background_that_finds_nothing_to_do()
+    {
+        _shop.Get<DueDateWorker>().Run();
+        await Page();
+        ChangeBehindItsBack();
+
+        _shop.Get<DueDateWorker>().Run();
+        await _shop.Get<MailSender>().SendAll(Token);
+        _shop.Get<FoundSweeper>().Sweep();
+        _shop.Get<BatchWorker>().Round();
+
+        Assert.Contains("red tape", await Page(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Racket_of_the_same_player_ends_the_page_since_they_share_the_hours()
+    {
+        await Page();
+        ChangeBehindItsBack();
+
+        _shop.Records.Change("UPDATE racket SET state = 'Resting' WHERE id = @id", new { id = _shop.Records.Racket(_player, 9) });
+
+        Assert.Contains("blue tape", await Page(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -173,15 +218,7 @@ public sealed class TagCacheTests : IDisposable
 
     private async Task<string> Page() => (await _shop.Stranger().Open("/t/" + _code)).Main;
 
-    /// <summary>A write by another process: this one's generation does not move.</summary>
-    private void ChangeBehindItsBack()
-    {
-        using var other = new SqliteConnection($"Data Source={Path.Combine(_shop.Folder, "tagpage.db")};Pooling=False");
-        other.Open();
-        using var change = other.CreateCommand();
-        change.CommandText = "UPDATE racket SET tape_colour = 'blue'";
-        Assert.Equal(1, change.ExecuteNonQuery());
-    }
+    private void ChangeBehindItsBack() => _shop.ChangeFromOutside("UPDATE racket SET tape_colour = 'blue'");
 
     private async Task<HttpResponseMessage> Ask(HttpMethod method, string encoding, string? known = null)
     {

@@ -57,7 +57,8 @@ public sealed class HeaderTests : IDisposable
     [Fact]
     public async Task Error_page_stands_without_a_database()
     {
-        _shop.Database.Write(c => c.Execute("ALTER TABLE shop RENAME TO mislaid"));
+        _shop.ChangeFromOutside("ALTER TABLE shop RENAME TO mislaid");
+        _shop.Database.Dispose();
 
         var answer = await _shop.Stranger().Open("/");
 

@@ -39,7 +39,7 @@ public sealed class OneAskingTests : IDisposable
         var lookup = new TagLookup(_shop.Get<TagPageStore>(), _shop.Get<CareStore>(), _shop.Get<ShopStore>(), _shop.Get<ShopClock>(), _guard);
         var opened = 0;
         var cache = new TagCache(context => { opened += lookup.Open(_tag, context).Racket is null ? 0 : 1; return Task.CompletedTask; },
-            _shop.Get<Database>(), _shop.Get<ShopClock>(), _guard);
+            _shop.Get<Database>(), _shop.Get<ShopClock>(), _guard, _shop.Get<CookieRules>());
         var before = _clock.Looks;
         await cache.InvokeAsync(Visit());
 

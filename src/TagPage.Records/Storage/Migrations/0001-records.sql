@@ -161,6 +161,8 @@ CREATE TABLE client (
   found_always         INTEGER NOT NULL DEFAULT 0 CHECK (found_always IN (0, 1)),
   found_shows_mail     INTEGER NOT NULL DEFAULT 0 CHECK (found_shows_mail IN (0, 1)),
   note                 TEXT    NOT NULL DEFAULT '',
+  -- The last day on which a racket of theirs came in; empty for none. Kept by triggers of job, racket and player.
+  seen_on              TEXT    NOT NULL DEFAULT '' CHECK (seen_on = '' OR seen_on GLOB '????-??-??'),
   -- The client asked for their data to be deleted; it happens then, and can be undone until then.
   forget_at            TEXT,
   version              INTEGER NOT NULL DEFAULT 1
@@ -169,6 +171,8 @@ CREATE INDEX client_by_name   ON client (name_key, id);
 CREATE INDEX client_by_payer  ON client (payer_id) WHERE payer_id IS NOT NULL;
 CREATE INDEX client_by_mail   ON client (mail COLLATE NOCASE) WHERE mail IS NOT NULL;
 CREATE INDEX client_by_phone  ON client (phone) WHERE phone IS NOT NULL;
+CREATE INDEX client_by_seen   ON client (seen_on) WHERE reminders = 1;
+CREATE INDEX client_silent    ON client (id) WHERE reminders = 0;
 CREATE INDEX client_to_forget ON client (forget_at) WHERE forget_at IS NOT NULL;
 
 -- The contact may be shown as it was on the day it was agreed to. Whoever changes the number, or the only address shown, and
@@ -818,13 +822,17 @@ CREATE TABLE due_day (
   day TEXT    NOT NULL CHECK (day GLOB '????-??-??')
 ) STRICT;
 
-CREATE TRIGGER player_due_again AFTER UPDATE OF times_a_week, hours_a_time, hitting, rule, every_weeks ON player BEGIN
+CREATE TRIGGER player_due_again AFTER UPDATE OF times_a_week, hours_a_time, hitting, rule, every_weeks ON player
+WHEN (new.times_a_week, new.hours_a_time, new.hitting) <> (old.times_a_week, old.hours_a_time, old.hitting)
+  OR new.rule IS NOT old.rule OR new.every_weeks IS NOT old.every_weeks BEGIN
   INSERT INTO due_again (player_id) VALUES (new.id) ON CONFLICT DO UPDATE SET in_background = 0;
 END;
 CREATE TRIGGER racket_due_new AFTER INSERT ON racket BEGIN
   INSERT INTO due_again (player_id) VALUES (new.player_id) ON CONFLICT DO UPDATE SET in_background = 0;
 END;
-CREATE TRIGGER racket_due_again AFTER UPDATE OF player_id, state, sport, pattern_mains, own_date, elsewhere_on ON racket BEGIN
+CREATE TRIGGER racket_due_again AFTER UPDATE OF player_id, state, sport, pattern_mains, own_date, elsewhere_on ON racket
+WHEN (new.player_id, new.state, new.sport) <> (old.player_id, old.state, old.sport)
+  OR new.pattern_mains IS NOT old.pattern_mains OR new.own_date IS NOT old.own_date OR new.elsewhere_on IS NOT old.elsewhere_on BEGIN
   INSERT INTO due_again (player_id) VALUES (old.player_id), (new.player_id) ON CONFLICT DO UPDATE SET in_background = 0;
 END;
 CREATE TRIGGER racket_due_gone AFTER DELETE ON racket BEGIN
@@ -833,7 +841,9 @@ END;
 CREATE TRIGGER job_due_new AFTER INSERT ON job WHEN new.strung_on IS NOT NULL BEGIN
   INSERT INTO due_again (player_id) SELECT player_id FROM racket WHERE id = new.racket_id ON CONFLICT DO UPDATE SET in_background = 0;
 END;
-CREATE TRIGGER job_due_again AFTER UPDATE OF racket_id, mains_id, crosses_id, strung_on, ended_on, ended_how ON job BEGIN
+CREATE TRIGGER job_due_again AFTER UPDATE OF racket_id, mains_id, crosses_id, strung_on, ended_on, ended_how ON job
+WHEN (new.racket_id, new.mains_id, new.crosses_id) <> (old.racket_id, old.mains_id, old.crosses_id)
+  OR new.strung_on IS NOT old.strung_on OR new.ended_on IS NOT old.ended_on OR new.ended_how IS NOT old.ended_how BEGIN
   INSERT INTO due_again (player_id) SELECT player_id FROM racket WHERE id IN (old.racket_id, new.racket_id) ON CONFLICT DO UPDATE SET in_background = 0;
 END;
 CREATE TRIGGER job_due_gone AFTER DELETE ON job BEGIN
@@ -848,11 +858,14 @@ END;
 CREATE TRIGGER reading_due_gone AFTER DELETE ON reading BEGIN
   INSERT INTO due_again (player_id) SELECT r.player_id FROM job j JOIN racket r ON r.id = j.racket_id WHERE j.id = old.job_id ON CONFLICT DO UPDATE SET in_background = 0;
 END;
-CREATE TRIGGER instrument_due_again AFTER UPDATE OF scale ON instrument BEGIN
+CREATE TRIGGER instrument_due_again AFTER UPDATE OF scale ON instrument WHEN new.scale <> old.scale BEGIN
   INSERT INTO due_again (player_id) SELECT DISTINCT r.player_id FROM reading g JOIN job j ON j.id = g.job_id JOIN racket r ON r.id = j.racket_id WHERE g.instrument_id = new.id ON CONFLICT DO UPDATE SET in_background = 0;
 END;
-CREATE TRIGGER string_due_again AFTER UPDATE OF material, gauge_mm ON string_kind BEGIN
-  INSERT INTO due_again (player_id) SELECT DISTINCT r.player_id FROM job j JOIN racket r ON r.id = j.racket_id WHERE new.id IN (j.mains_id, j.crosses_id) ON CONFLICT DO UPDATE SET in_background = 0;
+CREATE TRIGGER string_due_again AFTER UPDATE OF material, gauge_mm ON string_kind WHEN (new.material, new.gauge_mm) <> (old.material, old.gauge_mm) BEGIN
+  INSERT INTO due_again (player_id)
+  SELECT r.player_id FROM job j JOIN racket r ON r.id = j.racket_id WHERE j.mains_id = new.id
+  UNION SELECT r.player_id FROM job j JOIN racket r ON r.id = j.racket_id WHERE j.crosses_id = new.id
+  ON CONFLICT DO UPDATE SET in_background = 0;
 END;
 CREATE TRIGGER pause_due_new AFTER INSERT ON pause BEGIN
   INSERT INTO due_again (player_id) VALUES (new.player_id) ON CONFLICT DO UPDATE SET in_background = 0;
@@ -871,6 +884,31 @@ CREATE TRIGGER logged_hours_due_again AFTER UPDATE ON logged_hours BEGIN
 END;
 CREATE TRIGGER logged_hours_due_gone AFTER DELETE ON logged_hours BEGIN
   INSERT INTO due_again (player_id) SELECT player_id FROM racket WHERE id = old.racket_id ON CONFLICT DO UPDATE SET in_background = 0;
+END;
+
+-- When a client was last seen.
+CREATE VIEW seen AS SELECT 0 AS client_id WHERE false;
+CREATE TRIGGER seen_again INSTEAD OF INSERT ON seen BEGIN
+  UPDATE client
+  SET seen_on = COALESCE((SELECT MAX(j.received_on) FROM player p JOIN racket r ON r.player_id = p.id JOIN job j ON j.racket_id = r.id WHERE p.client_id = new.client_id), '')
+  WHERE id = new.client_id;
+END;
+CREATE TRIGGER job_seen_new AFTER INSERT ON job BEGIN
+  UPDATE client SET seen_on = new.received_on
+  WHERE id = (SELECT p.client_id FROM racket r JOIN player p ON p.id = r.player_id WHERE r.id = new.racket_id) AND seen_on < new.received_on;
+END;
+CREATE TRIGGER job_seen_again AFTER UPDATE OF received_on, racket_id ON job
+WHEN (new.received_on, new.racket_id) <> (old.received_on, old.racket_id) BEGIN
+  INSERT INTO seen (client_id) SELECT p.client_id FROM racket r JOIN player p ON p.id = r.player_id WHERE r.id IN (old.racket_id, new.racket_id);
+END;
+CREATE TRIGGER job_seen_gone AFTER DELETE ON job BEGIN
+  INSERT INTO seen (client_id) SELECT p.client_id FROM racket r JOIN player p ON p.id = r.player_id WHERE r.id = old.racket_id;
+END;
+CREATE TRIGGER racket_seen_again AFTER UPDATE OF player_id ON racket WHEN new.player_id <> old.player_id BEGIN
+  INSERT INTO seen (client_id) SELECT client_id FROM player WHERE id IN (old.player_id, new.player_id);
+END;
+CREATE TRIGGER player_seen_again AFTER UPDATE OF client_id ON player WHEN new.client_id <> old.client_id BEGIN
+  INSERT INTO seen (client_id) VALUES (old.client_id), (new.client_id);
 END;
 
 -- Frozen hours are worked out again where a pause or a note of their time comes to light later, or is taken back.

@@ -21,6 +21,7 @@ public sealed class TagLookup(TagPageStore tags, CareStore care, ShopStore shops
         if (state is TagState.Live && View(code) is { } view)
         {
             guard.Right(visitor, code);
+            visitor.Items[typeof(PlayerOfTag)] = new PlayerOfTag(view.Racket.PlayerId);
             return new TagVisit(TagAnswer.Live, code, view.Racket.RacketId, view.View);
         }
         if (state is TagState.Retired)
@@ -38,3 +39,6 @@ public sealed class TagLookup(TagPageStore tags, CareStore care, ShopStore shops
         return (racket, TagView.Of(code, racket, stringings, clock.Today, shops.Get().StartingValues) with { Guides = care.For(racket.RacketId), Spec = tags.Spec(code) });
     }
 }
+
+/// <summary>Left with a request whose page shows a racket of this player's.</summary>
+public sealed record PlayerOfTag(long Id);

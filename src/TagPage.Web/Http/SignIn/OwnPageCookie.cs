@@ -21,11 +21,9 @@ public sealed class OwnPageCookie(
     /// <summary>The policy of every page below /my except those that lead in.</summary>
     public const string Policy = "Client";
 
-    private const string Cookie = "corner";
-
     protected override Task<AuthenticateResult> HandleAuthenticateAsync()
     {
-        if (!Request.Cookies.TryGetValue(cookies.Name(Cookie), out var secret) || sessions.Find(secret) is not { } session)
+        if (!Request.Cookies.TryGetValue(cookies.Name(CookieRules.OwnPage), out var secret) || sessions.Find(secret) is not { } session)
             return Task.FromResult(AuthenticateResult.NoResult());
         var id = session.ClientId.ToString(CultureInfo.InvariantCulture);
         var identity = new ClaimsIdentity(
@@ -42,14 +40,11 @@ public sealed class OwnPageCookie(
         return Task.CompletedTask;
     }
 
-    /// <summary>Whether a browser that was signed in once asks; what it sent is not looked at.</summary>
-    public static bool IsSent(HttpRequest request, CookieRules cookies) => request.Cookies.ContainsKey(cookies.Name(Cookie));
-
     public static void Give(HttpContext context, CookieRules cookies, string secret) =>
-        context.Response.Cookies.Append(cookies.Name(Cookie), secret, Rules(context, cookies, OwnPageSessionStore.Longest));
+        context.Response.Cookies.Append(cookies.Name(CookieRules.OwnPage), secret, Rules(context, cookies, OwnPageSessionStore.Longest));
 
     public static void TakeBack(HttpContext context, CookieRules cookies) =>
-        context.Response.Cookies.Delete(cookies.Name(Cookie), Rules(context, cookies, null));
+        context.Response.Cookies.Delete(cookies.Name(CookieRules.OwnPage), Rules(context, cookies, null));
 
     private static CookieOptions Rules(HttpContext context, CookieRules cookies, TimeSpan? age) => new()
     {

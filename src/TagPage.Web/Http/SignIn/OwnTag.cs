@@ -21,7 +21,7 @@ public sealed class OwnTag(RequestDelegate next, CodeGuard guard, OwnPageRacketS
 
     private async Task<long?> Racket(HttpContext context)
     {
-        if (!OwnPageCookie.IsSent(context.Request, cookies) || context.User.IsSignedIn() || TagCache.Typed(context.Request) is not { } typed)
+        if (!cookies.IsSent(context.Request, CookieRules.OwnPage) || cookies.IsSent(context.Request, CookieRules.Shop) || TagCache.Typed(context.Request) is not { } typed)
             return null;
         if (guard.Ask(context, typed).Reading.Code is not { } code)
             return null;

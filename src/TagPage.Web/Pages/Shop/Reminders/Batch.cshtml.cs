@@ -28,8 +28,7 @@ public sealed class BatchModel(DueStore due, NewReminderStore news, BatchReminde
     [BindProperty]
     public Fields Input { get; set; } = new();
 
-    public IReadOnlyList<Line> Lines => field ??= [.. due.List(withUnseen: false, most: MostHouseholds).Households
-        .Select(h => news.Get(h.Client.ClientId)).OfType<NewReminderStore.Household>()
+    public IReadOnlyList<Line> Lines => field ??= [.. news.Get([.. due.List(withUnseen: false, most: MostHouseholds).Households.Select(h => h.Client.ClientId)])
         .Select(h => new Line(h, reminder.WhyNot(h)))];
 
     public long? Running => store.Running();
