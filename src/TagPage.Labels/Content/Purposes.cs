@@ -88,11 +88,13 @@ public static class Purposes
     private static IEnumerable<LabelLine> Strings(DoneFacts facts)
     {
         var (mains, crosses) = (facts.Mains, facts.Crosses);
-        yield return Of(mains, crosses.Text.Length > 0 ? " /" : "");
-        yield return Of(crosses, "") with { Follows = true };
+        var areTwo = mains.Text.Length > 0 && crosses.Text.Length > 0;
+        yield return Of(mains, "") with { GoesOn = areTwo };
+        // The stroke stands with the second, also where that is in a row or a column of its own.
+        yield return Of(crosses, areTwo ? "/ " : "") with { Follows = true };
 
-        static LabelLine Of(StringFact fact, string end) =>
-            new("the string", fact.Text.Length == 0 ? "" : fact.Text + end) { Rank = 2, MayBeCut = true, KeptEnd = $" {fact.Gauge}".TrimEnd() + end, Stays = true, GoesOn = end.Length > 0 };
+        static LabelLine Of(StringFact fact, string start) =>
+            new("the string", fact.Text.Length == 0 ? "" : start + fact.Text) { Rank = 2, MayBeCut = true, KeptEnd = $" {fact.Gauge}".TrimEnd(), Stays = true };
     }
 
     private static LabelLine Reading(DoneFacts facts) =>

@@ -9,15 +9,19 @@ namespace TagPage.Labels.Layout;
 /// </summary>
 internal sealed class Filling
 {
+    private const int LeastNeeded = 2;
+
     private readonly RowPlan _plan;
     private readonly Typing _typing;
     private readonly int _room;
     private readonly double _rowPrice;
+    private readonly bool _isBrief;
     private readonly List<List<Column>> _groups = [];
     private readonly List<(int Rank, string Text)> _said = [];
     private readonly List<string> _warnings = [];
 
-    private Filling(RowPlan plan, Typing typing, int room, double rowPrice) => (_plan, _typing, _room, _rowPrice) = (plan, typing, room, rowPrice);
+    private Filling(RowPlan plan, bool isBrief, Typing typing, int room, double rowPrice) =>
+        (_plan, _isBrief, _typing, _room, _rowPrice) = (plan, isBrief, typing, room, rowPrice);
 
     public RowPlan Plan => _plan;
 
@@ -28,6 +32,9 @@ internal sealed class Filling
 
     /// <summary>How much was given up; 0 for nothing.</summary>
     public double Loss { get; private set; }
+
+    /// <summary>Whether something went that the label is made for: the tension, a date, a string.</summary>
+    public bool LosesMuch => Loss >= Drop(LeastNeeded);
 
     /// <summary>Rows that nothing stands in.</summary>
     public int EmptyRows => _plan.DetailRows.Count(row => !Columns.Any(column => column.Words.Any(word => word.Baseline == row)));
@@ -41,14 +48,15 @@ internal sealed class Filling
     /// <summary>Null where not even the figures fit, or too much would be given up.</summary>
     /// <param name="plan">The rows.</param>
     /// <param name="panels">What goes in.</param>
+    /// <param name="isBrief">The most important lines say no more than they must, for the sake of those after them.</param>
     /// <param name="typing">The label's own.</param>
     /// <param name="room">Width there is, in dots.</param>
     /// <param name="rowPrice">What one more row for the same line must spare, in sizes of type.</param>
     /// <param name="mostLoss">More given up than this makes it useless.</param>
     /// <param name="tall">Size of figures as high as the tape, in dots.</param>
-    public static Filling? Of(RowPlan plan, IReadOnlyList<LabelPanel> panels, Typing typing, int room, double rowPrice, double mostLoss, Func<(int Size, int Baseline)> tall)
+    public static Filling? Of(RowPlan plan, IReadOnlyList<LabelPanel> panels, bool isBrief, Typing typing, int room, double rowPrice, double mostLoss, Func<(int Size, int Baseline)> tall)
     {
-        var filling = new Filling(plan, typing, room, rowPrice);
+        var filling = new Filling(plan, isBrief, typing, room, rowPrice);
         filling.SetFigures(panels, tall);
         if (filling.Width > room)
             return null;
@@ -108,13 +116,19 @@ internal sealed class Filling
 
     private Column ColumnOf(Figure figure) => figure.IsTall
         ? new Column([], hasFigure: true)
-        : new Column(_plan.DetailRows, hasFigure: true) { FreeAbove = _plan.Shape.Figures == 1 && figure.Caption.Length == 0 ? _plan.CaptionRows : [] };
+        : new Column(Hangs(figure) ? [] : _plan.DetailRows, hasFigure: true) { FreeAbove = _plan.Shape.Figures == 1 && figure.Caption.Length == 0 ? _plan.CaptionRows : [] };
+
+    private bool Hangs(Figure figure)
+    {
+        var caption = _plan.Shape.Captions == CaptionPlace.Above ? "" : figure.Caption;
+        return new[] { caption, figure.Unit }.Any(words => _typing.Shape(words, false).InkDown(_plan.Plain) > _plan.Hang);
+    }
 
     private void Place(LabelLine line, List<Column> home)
     {
         var whole = _typing.Shape(line, line.Text);
         Note(line.Name, whole);
-        if (_typing.Shape(line.Text, line.IsBold).Text.Length == 0 || PlaceWhole(line, home))
+        if (_typing.Shape(line.Text, line.IsBold).Text.Length == 0 || (!SaysLess(line) && PlaceWhole(line, home)))
             return;
         foreach (var text in line.Shorter)
         {
@@ -133,7 +147,9 @@ internal sealed class Filling
         Lose(Drop(line.Rank), $"There is no room for {line.Name} (“{line.Text}”); it is left out.");
     }
 
-    private static double Drop(int rank) => rank <= 1 ? 20_000 : rank == 2 ? 8_000 : 2_000 - 100 * rank;
+    private bool SaysLess(LabelLine line) => _isBrief && line.Rank < LeastNeeded && line.Shorter.Count > 0;
+
+    private static double Drop(int rank) => rank < LeastNeeded ? 20_000 : rank == LeastNeeded ? 8_000 : 2_000 - 100 * rank;
 
     private void Shortened(LabelLine line, string text, double loss)
     {

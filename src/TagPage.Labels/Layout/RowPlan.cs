@@ -22,7 +22,11 @@ internal sealed class Ink(IReadOnlyList<ShapedText> plain, IReadOnlyList<ShapedT
 /// <param name="Captions">Of the figures.</param>
 /// <param name="Details">Rows of plain type.</param>
 /// <param name="Ratio">Size of figures against plain type, at most.</param>
-internal sealed record RowShape(int Figures, CaptionPlace Captions, int Details, double Ratio);
+internal sealed record RowShape(int Figures, CaptionPlace Captions, int Details, double Ratio)
+{
+    /// <summary>No room is kept under figures for what hangs down from plain words beside them: such a column has no row below.</summary>
+    public bool IsTight { get; init; }
+}
 
 /// <summary>One set of baselines for all columns of a label, in dots from the first printable one.</summary>
 /// <param name="Shape">What it was made for.</param>
@@ -35,33 +39,43 @@ internal sealed record RowShape(int Figures, CaptionPlace Captions, int Details,
 internal sealed record RowPlan(
     RowShape Shape, int Plain, int Figure, IReadOnlyList<int> CaptionRows, IReadOnlyList<int> FigureRows, IReadOnlyList<int> UpperRows, IReadOnlyList<int> DetailRows)
 {
+    /// <summary>How far down from a figure's line ink may reach where a row follows.</summary>
+    public int Hang { get; init; }
+
     /// <summary>How many dots smaller its plain type is than it could be.</summary>
     public int Spared { get; init; }
 
     /// <summary>The plan with the largest plain type that fits a height, or null.</summary>
-    public static RowPlan? Largest(RowShape shape, Ink ink, int height, int least, int most)
+    /// <param name="shape">What it is made for.</param>
+    /// <param name="ink">Of what goes in.</param>
+    /// <param name="height">There is, in dots.</param>
+    /// <param name="air">Dots that stay clear between two rows, at least.</param>
+    /// <param name="least">Size of plain type, in dots.</param>
+    /// <param name="most">Size of plain type, in dots.</param>
+    public static RowPlan? Largest(RowShape shape, Ink ink, int height, int air, int least, int most)
     {
         for (var plain = most; plain >= least; plain--)
         {
-            if (new Rows(shape, ink, plain).Plan(height) is { } plan)
+            if (new Rows(shape, ink, plain, air).Plan(height) is { } plan)
                 return plan;
         }
         return null;
     }
 
     /// <summary>All rows of a column without a figure.</summary>
-    public IEnumerable<int> AllRows => CaptionRows.Concat(UpperRows).Concat(FigureRows).Concat(DetailRows).Distinct().Order();
+    public IEnumerable<int> AllRows => CaptionRows.Concat(UpperRows).Concat(Shape.IsTight ? [] : FigureRows).Concat(DetailRows).Distinct().Order();
 
-    private sealed class Rows(RowShape shape, Ink ink, int plain)
+    private sealed class Rows(RowShape shape, Ink ink, int plain, int air)
     {
         private readonly int _figure = (int)(shape.Ratio * plain);
-        private readonly int _ascent = ink.Up(plain), _descent = ink.Down(plain), _air = Math.Max(1, (int)Math.Round(0.06 * plain));
+        private readonly int _ascent = ink.Up(plain), _descent = ink.Down(plain), _air = Math.Max(air, (int)Math.Round(0.06 * plain));
 
         private int Above => ink.FigureUp(_figure);
 
         private int TwoRows => 2 * _ascent + _descent + _air;
 
-        private int Below => ink.FigureDown(_figure);
+        // Plain words stand on the same line: captions, units, and the lines of other columns.
+        private int Below => shape.IsTight ? ink.FigureDown(_figure) : Math.Max(ink.FigureDown(_figure), _descent);
 
         public RowPlan? Plan(int height)
         {
@@ -92,8 +106,8 @@ internal sealed record RowPlan(
                 figures.Add(y + Above);
                 if (Above >= TwoRows)
                     uppers.Add(y + Above - _ascent - _descent - _air);
-                end = y + Above + Math.Max(Below, _descent);
-                y += Above + Below + 2 * _air + more;
+                end = y + Above + Below;
+                y = end + _air + more;
             }
             for (var i = 0; i < shape.Details; i++)
             {
@@ -101,7 +115,7 @@ internal sealed record RowPlan(
                 end = y + _ascent + _descent;
                 y = end + _air + more;
             }
-            return (new RowPlan(shape, plain, _figure, captions, figures, uppers, details), end);
+            return (new RowPlan(shape, plain, _figure, captions, figures, uppers, details) { Hang = Below }, end);
         }
     }
 

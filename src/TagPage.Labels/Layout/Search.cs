@@ -11,6 +11,7 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
 {
     private const int MostRows = 8;
     private const double MostTallMm = 14;
+    private const double LeastAirMm = 0.15;
 
     private static readonly double[] Ratios = [2.5, 2.1, 1.7, 1.3];
 
@@ -25,6 +26,8 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
     private readonly int _least = (int)Math.Ceiling(stock.Printer.PointsToDots(Layouter.LeastPoints) - 1e-9);
     private readonly int _most = (int)(stock.Printer.PointsToDots(stock.LargestPoints) * (content.Grows ? 2.5 : 1));
 
+    private readonly int _air = Math.Max(1, (int)Math.Round(LeastAirMm / stock.Printer.DotMm));
+
     private int _readable;
 
     /// <summary>Null where there is nothing to print or no room for any of it.</summary>
@@ -35,12 +38,17 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
         if (panels.Count == 0)
             return null;
         (Filling? Filling, double Cost) best = (null, double.PositiveInfinity);
-        for (var demoted = 0; demoted <= panels.Count(panel => panel.Figure is not null) && best.Filling is not { Loss: 0 }; demoted++)
-            best = Best(Printable.Demoted(panels, demoted), 4000 * demoted, best);
+        foreach (var isBrief in (bool[])[false, true])
+        {
+            if (isBrief && best.Filling is { LosesMuch: false })
+                break;
+            for (var demoted = 0; demoted <= panels.Count(panel => panel.Figure is not null) && best.Filling is not { Loss: 0 }; demoted++)
+                best = Best(Printable.Demoted(panels, demoted), isBrief, 4000 * demoted, best);
+        }
         return best.Filling;
     }
 
-    private (Filling? Filling, double Cost) Best(IReadOnlyList<LabelPanel> panels, double price, (Filling? Filling, double Cost) best)
+    private (Filling? Filling, double Cost) Best(IReadOnlyList<LabelPanel> panels, bool isBrief, double price, (Filling? Filling, double Cost) best)
     {
         var breaks = panels.Any(panel => panel.Lines.Any(line => line.Parts.Count > 2)) ? RowPrices : [1];
         var shares = panels.Any(panel => panel.Figure is { IsTall: true }) ? Shares : [1];
@@ -48,7 +56,7 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
         {
             var least = price + Price(plan) + 200 * (1 - share);
             if (least < best.Cost
-                && Filling.Of(plan, panels, _typing, room, rowPrice, best.Cost - least, () => Tall(panels, share)) is { } filling
+                && Filling.Of(plan, panels, isBrief, _typing, room, rowPrice, best.Cost - least, () => Tall(panels, share)) is { } filling
                 && least + filling.Loss + 8 * filling.EmptyRows + (content.Grows ? 0 : filling.Width * _dot) is var cost && cost < best.Cost)
                 best = (filling, cost);
         }
@@ -83,17 +91,20 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
         var ink = InkOf(panels);
         foreach (var shape in Shapes(panels))
         {
-            if (RowPlan.Largest(shape, ink, height, _least, Math.Max(_least, _most)) is not { } largest)
+            var tight = shape is { Figures: 1, Details: > 0 } ? shape with { IsTight = true } : null;
+            if ((Largest(shape) ?? (tight is null ? null : Largest(tight))) is not { } largest)
                 continue;
             yield return largest;
             // Lists may be smaller than the height allows, where that makes the label much shorter, or fits at all.
             var sizes = shape.Figures > 0 ? [] : content.Grows ? Enumerable.Range(_least, largest.Plain - _least).Where(size => (largest.Plain - size) % 3 == 0) : [_readable];
             foreach (var size in sizes.Where(size => size < largest.Plain))
             {
-                if (RowPlan.Largest(shape, ink, height, _least, size) is { } smaller)
+                if (RowPlan.Largest(shape, ink, height, _air, _least, size) is { } smaller)
                     yield return smaller with { Spared = largest.Plain - smaller.Plain };
             }
         }
+
+        RowPlan? Largest(RowShape shape) => RowPlan.Largest(shape, ink, height, _air, _least, Math.Max(_least, _most));
     }
 
     private static IEnumerable<RowShape> Shapes(IReadOnlyList<LabelPanel> panels)
