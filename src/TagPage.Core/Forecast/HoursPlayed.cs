@@ -53,38 +53,44 @@ public sealed class HoursPlayed
 
     /// <summary>
     /// The day on which so many hours are used up, counted in whole days of play: without pause and notes
-    /// strung + ⌊7 · hours / hours a week⌋, with notes today + ⌊7 · what is left / hours a week⌋ unpaused days, before today
-    /// where nothing is left, but not before the strings went in.
+    /// strung + ⌊7 · hours / hours a week⌋, with notes today + ⌊7 · what is left / hours a week⌋ unpaused days. Where nothing
+    /// is left it lies before today, but not before the week in which the hours were used up, nor before the strings went in.
     /// Null without any play, and where a pause without an end comes before it.
     /// </summary>
     public DateOnly? LastDayWithin(double hours)
     {
         if (HoursAWeek <= 0)
             return null;
-        return _byHabit <= hours + Slack ? PlayedOff(hours - _byHabit) : UsedUp(_byHabit - hours);
+        return _byHabit <= hours + Slack ? PlayedOff(hours - _byHabit) : UsedUp(hours);
     }
 
     private const double Slack = 1e-9;
 
-    private double ByNotes(DateOnly day)
-    {
-        if (day < Strung)
-            return 0;
-        var byHabit = Unpaused(Strung, day.DayNumber - Strung.DayNumber) - _noted.In(Strung, day).Sum(part => Unpaused(part.First, part.Days));
-        return _noted.HoursBy(day) + (HoursAWeek * byHabit / 7);
-    }
+    private double ByNotes(DateOnly day) => day < Strung ? 0 : _noted.HoursBy(day) + ByHabit(day);
+
+    private double ByHabit(DateOnly day) =>
+        HoursAWeek * (Unpaused(Strung, day.DayNumber - Strung.DayNumber) - _noted.In(Strung, day).Sum(part => Unpaused(part.First, part.Days))) / 7;
 
     private int Unpaused(DateOnly first, int days) => days - Pause.DaysIn(_pauses, first, days);
 
-    // So many days of play before the last of what was noted; where within a noted week hours were used up, nobody knows.
-    private DateOnly UsedUp(double over)
+    // So many days of play before the last of what was noted, as far back as its week: where within it, nobody knows.
+    private DateOnly UsedUp(double hours)
     {
-        var (needed, days, most) = ((int)Math.Ceiling((7 * over / HoursAWeek) - Slack), 0, _habitFrom.DayNumber - Strung.DayNumber);
+        var (needed, days) = ((int)Math.Ceiling((7 * (_byHabit - hours) / HoursAWeek) - Slack), 0);
+        var most = _habitFrom.DayNumber - WeekUsedUp(hours).DayNumber;
         while (days < most && needed - Unpaused(Back(days), days) is > 0 and var missing)
             days = Math.Min(days + missing, most);
         return Back(days);
 
         DateOnly Back(int count) => _habitFrom.AddDays(-count);
+    }
+
+    private DateOnly WeekUsedUp(double hours)
+    {
+        var monday = NotedWeeks.Monday(_habitFrom);
+        while (monday > Strung && _noted.HoursBy(monday.AddDays(-1)) + ByHabit(monday) > hours + Slack)
+            monday = monday.AddDays(-7);
+        return monday > Strung ? monday : Strung;
     }
 
     private DateOnly? PlayedOff(double hours)

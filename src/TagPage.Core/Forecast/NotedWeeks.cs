@@ -36,7 +36,7 @@ internal sealed class NotedWeeks
         }
     }
 
-    private static DateOnly Monday(DateOnly day)
+    public static DateOnly Monday(DateOnly day)
     {
         var since = ((int)day.DayOfWeek + DaysAWeek - 1) % DaysAWeek;
         return DateOnly.FromDayNumber(Math.Max(0, day.DayNumber - since));

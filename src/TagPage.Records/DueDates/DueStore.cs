@@ -106,7 +106,7 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
         FROM client c
         CROSS JOIN player p ON p.client_id = c.id
         CROSS JOIN racket r ON r.player_id = p.id
-        WHERE NOT @withUnseen AND {clients} AND r.due_on IS NOT NULL AND r.due_soon_on <= @today AND {Free("r")}
+        WHERE NOT @withUnseen AND {clients} AND r.due_soon_on <= @today AND {Free("r")}
         LIMIT @MostCounted + 1
         """;
 

@@ -6,10 +6,8 @@ namespace TagPage.Records.LostAndFound;
 public sealed class FoundSweeper(FoundWipeStore store, TimeProvider clock, ILogger<FoundSweeper> log) : PeriodicWork(TimeSpan.FromDays(1), clock, log,
         "What finders left more than 30 days ago could not be wiped; it is tried again tomorrow.")
 {
-    public static readonly TimeSpan Kept = TimeSpan.FromDays(30);
-
     /// <summary>Wipes what is due by now.</summary>
-    public void Sweep() => store.Wipe(Clock.GetUtcNow() - Kept, Clock.GetUtcNow());
+    public void Sweep() => store.Wipe(Clock.GetUtcNow() - FoundWipeStore.Kept, Clock.GetUtcNow());
 
     protected override void Work() => Sweep();
 }

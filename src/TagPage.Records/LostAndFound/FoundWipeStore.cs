@@ -10,6 +10,9 @@ namespace TagPage.Records.LostAndFound;
 /// </summary>
 public sealed class FoundWipeStore(Database database, MailFiles files)
 {
+    /// <summary>How long what finders left is kept.</summary>
+    public static readonly TimeSpan Kept = TimeSpan.FromDays(30);
+
     public void Wipe(DateTimeOffset before, DateTimeOffset now)
     {
         files.Prune(before);

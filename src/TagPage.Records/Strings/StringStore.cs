@@ -8,6 +8,9 @@ namespace TagPage.Records.Strings;
 /// <summary>The shop's own catalogue of strings.</summary>
 public sealed class StringStore(Database database, TimeProvider clock)
 {
+    /// <summary>Jobs of a string that are counted; beyond these the list says "more".</summary>
+    public const int MostJobs = 1000;
+
     public sealed record Row
     {
         public long Id { get; init; }
@@ -17,23 +20,31 @@ public sealed class StringStore(Database database, TimeProvider clock)
         public bool Offered { get; init; }
         public string Note { get; init; } = "";
         public int Version { get; init; }
+
+        /// <summary>Counted up to <see cref="MostJobs"/> and one more.</summary>
         public int Jobs { get; init; }
     }
 
     public IReadOnlyList<Row> List() => database.Read(c => c.Query<Row>(ListSql).ToList());
 
-    private const string ListSql = """
+    // Counted up to where one more says nothing new.
+    private const string JobsSql = """
+        (SELECT COUNT(*) FROM (SELECT 1 FROM job j WHERE j.mains_id = s.id
+                               UNION ALL SELECT 1 FROM job j WHERE j.crosses_id = s.id AND j.mains_id <> s.id LIMIT 1001))
+        """;
+
+    private const string ListSql = $"""
         SELECT s.id, s.name, s.material, s.gauge_mm, s.offered, s.note, s.version,
-               (SELECT COUNT(*) FROM job j WHERE j.mains_id = s.id OR j.crosses_id = s.id) AS jobs
+               {JobsSql} AS jobs
         FROM string_kind s
         ORDER BY s.offered DESC, s.name COLLATE NOCASE, s.gauge_mm
         """;
 
     public Row? Get(long id) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { id }));
 
-    private const string GetSql = """
+    private const string GetSql = $"""
         SELECT s.id, s.name, s.material, s.gauge_mm, s.offered, s.note, s.version,
-               (SELECT COUNT(*) FROM job j WHERE j.mains_id = s.id OR j.crosses_id = s.id) AS jobs
+               {JobsSql} AS jobs
         FROM string_kind s
         WHERE s.id = @id
         """;

@@ -37,7 +37,7 @@ public static class Load
     private static List<double> One(int port, TimeSpan time, Stopwatch watch, Func<string?> path, string? cookie)
     {
         using var connection = new TcpClient("127.0.0.1", port) { NoDelay = true };
-        var (stream, buffer, times) = (connection.GetStream(), new byte[256 * 1024], new List<double>());
+        var (stream, buffer, times) = (connection.GetStream(), new byte[4 * 1024 * 1024], new List<double>());
         while (watch.Elapsed < time && path() is { } next)
         {
             var began = Stopwatch.GetTimestamp();

@@ -46,7 +46,6 @@ public static class ScaleRun
         yield return ("payers", () => "/shop/payers");
         yield return ("strings", () => "/shop/strings");
         yield return ("one string", () => "/shop/strings/edit/1");
-        yield return ("labels of today", () => "/shop/labels/today");
         yield return ("label of a racket", () => $"/shop/labels/racket/{Another(rackets)}");
         yield return ("reminders", () => "/shop/nudges");
         yield return ("found log", () => "/shop/found");

@@ -76,9 +76,10 @@ public class HoursPlayedTests
     public void Strings_used_up_by_notes_were_due_as_many_days_of_play_ago_as_they_are_over()
     {
         var logged = Daily with { Logged = [new LoggedHours(Case.Strung.AddDays(4), 12), new LoggedHours(Case.Strung.AddDays(8), 12)] };
-        // 24 hours by day 8, 40 by day 30, an hour a day: 6 and 22 days ago.
-        Assert.Equal(Case.Strung.AddDays(2), logged.AfterDays(8).Due);
+        // 40 hours by day 30, an hour a day: 22 days ago.
         Assert.Equal(Case.Strung.AddDays(8), logged.AfterDays(30).Due);
+        // 24 hours by day 8 would be 6 days ago; but by the end of the first week, 12 of 18 were played.
+        Assert.Equal(Case.Strung.AddDays(7), logged.AfterDays(8).Due);
         Assert.Equal(Case.Strung, (Daily with { Logged = [new LoggedHours(Case.Strung, 100)] }).AfterDays(3).Due);
     }
 

@@ -56,6 +56,24 @@ public class NotedWeeksTests
         Assert.Equal(RestringState.Past, pressed.State);
     }
 
+    [Theory]
+    [InlineData(10)]
+    [InlineData(30)]
+    [InlineData(100)]
+    public void Hours_noted_today_do_not_make_it_due_before_the_week_they_were_played_in(double hours)
+    {
+        // 12 of 18 hours by Friday, and then a tournament.
+        Assert.Equal(Day(23), (Racket with { Logged = [Noted(25, 1.5), new LoggedHours(Friday, hours)] }).On(Friday).Due);
+    }
+
+    [Fact]
+    public void Racket_past_its_date_keeps_it_whatever_is_noted_later()
+    {
+        var due = Racket.On(Monday).Due!.Value;
+        foreach (var hours in new[] { 0, 1, 3.5, 20 })
+            Assert.InRange((Racket with { Logged = [new LoggedHours(due.AddDays(20), hours)] }).On(due.AddDays(20)).Due!.Value, Days.After(due, -6), due);
+    }
+
     [Fact]
     public void A_household_that_forgets_to_note_is_not_taken_to_have_rested()
     {

@@ -37,8 +37,8 @@ internal sealed class WearGrid
         return [.. fine.Select(point => ToPoint(point, point.Likelihood / sum))];
     }
 
-    // In prior standard deviations from what is expected beforehand.
-    private readonly record struct Place(double Mean, double Shape, double Likelihood);
+    // In prior standard deviations from what is expected beforehand; K and LogScaleOverMean are what the shape stands for.
+    private readonly record struct Place(double Mean, double Shape, double K, double LogScaleOverMean, double Likelihood);
 
     private List<Place> Likely(double[] means, double[] shapes)
     {
@@ -59,7 +59,7 @@ internal sealed class WearGrid
         foreach (var mean in means)
         {
             var logScale = k * ((_values.LifeSpread * mean) + scaleOverMean);
-            places.Add(new Place(mean, shape, ofRow - (_breaks * logScale) - Math.Exp(logSum - logScale) - (mean * mean / 2) - AtEdge(mean, means)));
+            places.Add(new Place(mean, shape, k, scaleOverMean, ofRow - (_breaks * logScale) - Math.Exp(logSum - logScale) - (mean * mean / 2) - AtEdge(mean, means)));
         }
     }
 
@@ -68,8 +68,8 @@ internal sealed class WearGrid
 
     private WearPoint ToPoint(Place place, double weight)
     {
-        var (logMean, k) = (_logMean + (_values.LifeSpread * place.Mean), ShapeAt(place.Shape));
-        return new WearPoint(Math.Exp(logMean), k, logMean + LogScaleOverMean(k), weight);
+        var logMean = _logMean + (_values.LifeSpread * place.Mean);
+        return new WearPoint(Math.Exp(logMean), place.K, logMean + place.LogScaleOverMean, weight);
     }
 
     private double ShapeAt(double shape) => _values.Shape * Math.Exp(_values.ShapeSpread * shape);

@@ -288,6 +288,7 @@ CREATE TABLE racket (
   UNIQUE (player_id, number)
 ) STRICT;
 CREATE INDEX racket_in_play   ON racket (player_id) WHERE state IN ('InTurn', 'Spare');
+CREATE INDEX racket_lost      ON racket (lost_since) WHERE lost_since IS NOT NULL;
 CREATE INDEX racket_due       ON racket (due_on, due_soon_on, player_id) WHERE due_on IS NOT NULL;
 CREATE TRIGGER racket_calendar_again AFTER UPDATE OF due_on, number, tape_colour ON racket
 WHEN new.due_on IS NOT old.due_on OR new.number <> old.number OR new.tape_colour <> old.tape_colour BEGIN
