@@ -18,13 +18,14 @@ public static class Measured
 
     /// <summary>Weight, balance and swing weight after masses were added, each piece and its place off by an instrument's tolerance.</summary>
     public static (Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight) After(
-        Uncertain massG, Uncertain balanceCm, Uncertain swingWeight, IReadOnlyList<AddedMass> masses, Tolerances tolerances)
+        Uncertain massG, Uncertain balanceCm, Uncertain swingWeight, IReadOnlyList<AddedMass> masses, Tolerances tolerances) =>
+        With(massG, balanceCm, swingWeight, [.. masses.Select(mass => (tolerances.Mass(mass.Grams), tolerances.Length(mass.AtCm)))]);
+
+    /// <summary>Weight, balance and swing weight with masses that may each be off by something of their own.</summary>
+    public static (Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight) With(
+        Uncertain massG, Uncertain balanceCm, Uncertain swingWeight, params (Uncertain Grams, Uncertain AtCm)[] masses)
     {
-        Uncertain[] from =
-        [
-            massG, balanceCm, swingWeight,
-            .. masses.SelectMany(mass => new[] { tolerances.Mass(mass.Grams), tolerances.Length(mass.AtCm) }),
-        ];
+        Uncertain[] from = [massG, balanceCm, swingWeight, .. masses.SelectMany(mass => new[] { mass.Grams, mass.AtCm })];
         return (Of(body => body.MassG), Of(body => body.BalanceCm), Of(body => body.SwingWeight));
 
         Uncertain Of(Func<Body, double> figure) => Uncertain.Of(

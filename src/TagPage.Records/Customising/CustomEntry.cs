@@ -10,6 +10,9 @@ public sealed record CustomEntry
     /// <summary>The spec that was planned from, and its version: another one in the meantime asks for another plan.</summary>
     public long SpecId { get; init; }
     public int SpecVersion { get; init; }
+
+    /// <summary>Only what is left open of it is kept; the figures follow from the pieces. Null leaves open what the instruments do.</summary>
+    public (Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight)? After { get; init; }
     public AddedMaterial Material { get; init; }
     public IReadOnlyList<(FramePlace Place, double Grams)> Added { get; init; } = [];
 

@@ -19,7 +19,7 @@ public sealed record CustomPlan
     /// <summary>By how much the exact plan misses.</summary>
     public Miss Miss => Miss.Of(Exact.After, Wanted);
 
-    public bool IsReached => Miss.Figures == Figures.None;
+    public bool IsReached => Miss.BeyondRounding == Figures.None;
 
     /// <summary>Rules of its sport that the frame would leave.</summary>
     public IReadOnlyList<RuleBreak> Broken => FrameRules.Broken(
@@ -38,11 +38,18 @@ public sealed record CustomPlan
         $"{Frame.Spec!.Id}.{Frame.Spec.Version} {string.Join(' ', Added.Select(a => $"{a.Place.AtCm}:{a.Grams}"))} {string.Join(' ', Removed.Select(r => $"-{r.Mass.Id}:{r.Grams}"))} {Material}");
 
     /// <summary>Weight, balance and swing weight afterwards, with what instruments, pieces and places leave open.</summary>
-    public (Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight) After(Tolerances tolerances) => Measured.After(
-        Frame.Figures.MassG!.Value with { Value = Rounded.Frame.Now.MassG },
-        Frame.Figures.BalanceCm!.Value with { Value = Rounded.Frame.Now.BalanceCm },
-        Frame.Figures.SwingWeight!.Value with { Value = Rounded.Frame.Now.SwingWeight },
-        Rounded.Masses, tolerances);
+    public (Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight) After(Tolerances tolerances) =>
+        IsOfEstimate ? After(Frame.StrungFigures, tolerances) : AsMeasured(tolerances);
+
+    /// <summary>Whether strings that were not in it when it was measured are counted in.</summary>
+    public bool IsOfEstimate => Frame.IsEstimated && Rounded.Frame.Now != Frame.Figures.Body;
+
+    // What its next spec says: without strings where it was measured without.
+    private (Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight) AsMeasured(Tolerances tolerances) =>
+        After((Frame.Figures.MassG!.Value, Frame.Figures.BalanceCm!.Value, Frame.Figures.SwingWeight!.Value), tolerances);
+
+    private (Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight) After((Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight) now, Tolerances tolerances) =>
+        Measured.After(now.MassG, now.BalanceCm, now.SwingWeight, Rounded.Masses, tolerances);
 
     public static CustomPlan Of(FrameOnFile frame, Wanted wanted, PlanLocks locks, AddedMaterial material, CustomisingValues values)
     {
@@ -71,9 +78,11 @@ public sealed record CustomPlan
     }
 
     /// <param name="on">The shop's day.</param>
-    public CustomEntry ToEntry(DateOnly on) => new()
+    /// <param name="tolerances">The shop's.</param>
+    public CustomEntry ToEntry(DateOnly on, Tolerances tolerances) => new()
     {
         On = on,
+        After = AsMeasured(tolerances),
         SpecId = Frame.Spec!.Id,
         SpecVersion = Frame.Spec.Version,
         Material = Material,

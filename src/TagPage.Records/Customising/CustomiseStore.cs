@@ -42,7 +42,7 @@ public sealed class CustomiseStore(Database database, TimeProvider clock)
         foreach (var (place, grams) in entry.Added)
             AddedMassStore.Add(connection, racket, Piece(place, grams, entry));
         var spec = Newest(connection, racket, entry)!;
-        SpecStore.Insert(connection, racket, After(spec, Body(spec)!.Value.With(masses), entry.On));
+        SpecStore.Insert(connection, racket, After(spec, Body(spec)!.Value.With(masses), entry));
     }
 
     // What is left of a piece stays on as a piece of its own, with the day it was put on.
@@ -76,15 +76,18 @@ public sealed class CustomiseStore(Database database, TimeProvider clock)
         ? new Body((double)mass, (double)balance / 10, (double)swing)
         : null;
 
-    private static SpecEntry After(SpecEntry before, Body body, DateOnly on) => before with
+    private static SpecEntry After(SpecEntry before, Body body, CustomEntry entry) => before with
     {
-        MeasuredOn = on,
+        MeasuredOn = entry.On,
         Kind = SpecKind.Customised,
         Weight = Math.Round((decimal)body.MassG, 1),
         WeightUnit = WeightUnit.G,
         Balance = Math.Round((decimal)body.BalanceCm * 10, 1),
         BalanceUnit = BalanceUnit.Mm,
         TipWeight = null,
+        WeightOffG = (decimal?)entry.After?.MassG.Off,
+        BalanceOffMm = (decimal?)(entry.After?.BalanceCm.Off * 10),
+        SwingWeightOff = (decimal?)entry.After?.SwingWeight.Off,
         SwingWeight = Math.Round((decimal)body.SwingWeight, 1),
         SwingSource = SwingSource.WorkedOut,
         PendulumAxisMm = null,

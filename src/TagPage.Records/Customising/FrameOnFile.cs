@@ -27,6 +27,10 @@ public sealed record FrameOnFile
     /// <summary>As it would measure with strings in it; see <see cref="IsEstimated"/>.</summary>
     public Body? Strung => IsEstimated ? Figures.Body?.With(StringBed.AtHead(StringBedG, Racket.Sport, LengthCm)) : Figures.Body;
 
+    /// <summary>What measuring and the estimate of its strings leave open, for a frame that has a spec.</summary>
+    public (Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight) StrungFigures =>
+        Measured.With(Figures.MassG!.Value, Figures.BalanceCm!.Value, Figures.SwingWeight!.Value, IsEstimated ? [StringBed.Estimate(StringBedG, Racket.Sport, LengthCm)] : []);
+
     /// <summary>Whether it was measured without strings, so that with strings it is an estimate.</summary>
     public bool IsEstimated => Spec is { Strung: false };
 

@@ -40,7 +40,7 @@ public static class ExportPlan
             + "own_date_note lost_since lost_note not_before elsewhere_on due_on due_because label_tape label_ink label_line specs_on_tag note", "came_from_id due_soon_on calendar_uid calendar_number version"),
         new("spec", $"racket_id IN ({Rackets})",
             "id racket_id measured_on kind weight weight_unit length length_unit balance balance_unit tip_weight swing_weight swing_source pendulum_axis_mm "
-            + "pendulum_period_s pendulum_off_s stiffness stiffness_scale strung grip_on dampener_on note", "version"),
+            + "pendulum_period_s pendulum_off_s weight_off_g balance_off_mm swing_weight_off stiffness stiffness_scale strung grip_on dampener_on note", "version"),
         new("frame_place", $"racket_id IN ({Rackets})", "id racket_id name at_cm off_axis_cm paired most_g on_strings"),
         new("added_mass", $"racket_id IN ({Rackets})", "id racket_id place at_cm off_axis_cm on_strings grams material added_on removed_on"),
         new("tag", $"racket_id IN ({Rackets})", "code state racket_id made_at linked_at retired_at found_blocked_at", "roll_id"),

@@ -26,12 +26,25 @@ public record SpecEntry
 
     /// <summary>Standard error of the period.</summary>
     public decimal? PendulumOffS { get; init; }
+
+    /// <summary>What sums left open of a figure that was worked out; null for what the instrument does.</summary>
+    public decimal? WeightOffG { get; init; }
+    public decimal? BalanceOffMm { get; init; }
+    public decimal? SwingWeightOff { get; init; }
     public decimal? Stiffness { get; init; }
     public string? StiffnessScale { get; init; }
     public bool Strung { get; init; }
     public bool GripOn { get; init; }
     public bool DampenerOn { get; init; }
     public string? Note { get; init; }
+
+    /// <summary>What sums left open stays with the figures that were not typed anew.</summary>
+    public SpecEntry After(SpecEntry before) => Kind != SpecKind.Customised ? this : this with
+    {
+        WeightOffG = WeightG == before.WeightG ? before.WeightOffG : null,
+        BalanceOffMm = BalanceMm == before.BalanceMm ? before.BalanceOffMm : null,
+        SwingWeightOff = SwingWeight == before.SwingWeight ? before.SwingWeightOff : null,
+    };
 
     public decimal? WeightG => Weight is { } weight ? new Weight(weight, WeightUnit).Grams : null;
 

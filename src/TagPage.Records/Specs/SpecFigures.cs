@@ -18,9 +18,9 @@ public sealed record SpecFigures
 
     public static SpecFigures Of(SpecEntry spec, CustomisingValues values)
     {
-        Uncertain? mass = Of(spec.WeightG, values.Tolerances.Mass), length = Of(spec.LengthMm / 10, values.Tolerances.Length);
-        var balance = Balance(spec, mass, length, values.Tolerances);
-        var swing = Swing(spec, mass, balance, values);
+        Uncertain? mass = Off(Of(spec.WeightG, values.Tolerances.Mass), spec.WeightOffG), length = Of(spec.LengthMm / 10, values.Tolerances.Length);
+        var balance = Off(Balance(spec, mass, length, values.Tolerances), spec.BalanceOffMm / 10);
+        var swing = Off(Swing(spec, mass, balance, values), spec.SwingWeightOff);
         return new SpecFigures
         {
             MassG = mass,
@@ -32,6 +32,9 @@ public sealed record SpecFigures
     }
 
     private static Uncertain? Of(decimal? value, Func<double, Uncertain> instrument) => value is { } known ? instrument((double)known) : null;
+
+    private static Uncertain? Off(Uncertain? measured, decimal? workedOut) =>
+        measured is { } figure && workedOut is { } off ? figure with { Off = (double)off } : measured;
 
     // The balance stands as it was saved; two scales leave something else open than a balance board.
     private static Uncertain? Balance(SpecEntry spec, Uncertain? mass, Uncertain? length, Tolerances tolerances)

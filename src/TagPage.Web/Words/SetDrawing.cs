@@ -7,29 +7,30 @@ namespace TagPage.Web.Words;
 public sealed record SetDrawing(IReadOnlyList<int> Numbers, IReadOnlyList<SetDrawing.Figure> Figures)
 {
     /// <param name="Name">Of the figure.</param>
-    /// <param name="Unit">Its unit.</param>
+    /// <param name="Unit">Its unit, as the shop likes it.</param>
+    /// <param name="Decimals">That it is shown with.</param>
     /// <param name="Values">Of each frame.</param>
     /// <param name="Target">What they are brought to; null without a plan.</param>
     /// <param name="Spread">How far they are apart.</param>
-    public sealed record Figure(string Name, string Unit, IReadOnlyList<double> Values, double? Target, Spread Spread);
+    public sealed record Figure(string Name, string Unit, int Decimals, IReadOnlyList<double> Values, double? Target, Spread Spread);
 
     /// <param name="frames">Measured ones, as if all had strings in them.</param>
     /// <param name="target">What they are brought to; null without a plan.</param>
-    /// <param name="tolerances">The shop's.</param>
-    public static SetDrawing Of(IReadOnlyList<FrameOnFile> frames, Body? target, Tolerances tolerances)
+    /// <param name="words">In the shop's units.</param>
+    public static SetDrawing Of(IReadOnlyList<FrameOnFile> frames, Body? target, SpecWords words)
     {
-        Body[] bodies = [.. frames.Select(frame => frame.Strung!.Value)];
+        var (mass, length) = (words.MassUnit, words.FromButtUnit);
         return new SetDrawing([.. frames.Select(frame => frame.Racket.Number)],
         [
-            Of("Weight", "g", bodies, target, body => body.MassG, tolerances.MassG),
-            Of("Balance", "mm", bodies, target, body => body.BalanceCm * 10, tolerances.LengthMm),
-            Of("Swing weight", "kg·cm²", bodies, target, body => body.SwingWeight, Math.Max(tolerances.SwingWeight, frames.Max(frame => frame.Figures.SwingWeight!.Value.Off))),
+            Of("Weight", mass.Name, mass.Decimals, mass.PerG, [.. frames.Select(frame => frame.StrungFigures.MassG)], target?.MassG),
+            Of("Balance", length.Name, length.Decimals, length.PerCm, [.. frames.Select(frame => frame.StrungFigures.BalanceCm)], target?.BalanceCm),
+            Of("Swing weight", "kg·cm²", 1, 1, [.. frames.Select(frame => frame.StrungFigures.SwingWeight)], target?.SwingWeight),
         ]);
     }
 
-    private static Figure Of(string name, string unit, Body[] bodies, Body? target, Func<Body, double> value, double off)
+    private static Figure Of(string name, string unit, int decimals, double factor, Uncertain[] figures, double? target)
     {
-        double[] values = [.. bodies.Select(value)];
-        return new Figure(name, unit, values, target is { } t ? value(t) : null, Spread.Of(values, off));
+        double[] values = [.. figures.Select(figure => figure.Value * factor)];
+        return new Figure(name, unit, decimals, values, target * factor, Spread.Of(values, figures.Max(figure => figure.Off) * factor));
     }
 }

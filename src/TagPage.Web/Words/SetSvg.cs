@@ -18,7 +18,7 @@ public static class SetSvg
     }
 
     private static string Says(SetDrawing set) => string.Join(". ", set.Figures.Select(figure =>
-        $"{figure.Name}: {SpecWords.Number(figure.Spread.Apart, 1)} {figure.Unit} apart"));
+        $"{figure.Name}: {SpecWords.Number(figure.Spread.Apart, figure.Decimals)} {figure.Unit} apart"));
 
     private static void Line(IHtmlContentBuilder svg, SetDrawing set, SetDrawing.Figure figure, int y)
     {
@@ -28,8 +28,8 @@ public static class SetSvg
         double X(double value) => Left + ((value - low) / (high - low) * (Right - Left));
         Text(svg, 0, y + 5, "start", figure.Name);
         svg.AppendHtml($"<path d=\"M{Left} {y}H{Right}\"/>");
-        Text(svg, Left - 6, y + 24, "start", SpecWords.Number(low, 1));
-        Text(svg, Right + 6, y + 24, "end", $"{SpecWords.Number(high, 1)} {figure.Unit}");
+        Text(svg, Left - 6, y + 24, "start", SpecWords.Number(low, figure.Decimals));
+        Text(svg, Right + 6, y + 24, "end", $"{SpecWords.Number(high, figure.Decimals)} {figure.Unit}");
         if (figure.Target is { } target)
             svg.AppendHtml($"<path class=\"target\" d=\"M{N(X(target))} {y - 24}V{y + 14}\"/>");
         for (var i = 0; i < figure.Values.Count; i++)

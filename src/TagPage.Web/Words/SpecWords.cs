@@ -13,18 +13,34 @@ public sealed record SpecWords(CustomisingValues Values, Sport Sport)
 {
     public BalanceUnit BalanceUnit => Values.BalanceUnit == BalanceUnit.Points && Sport != Sport.Tennis ? BalanceUnit.Mm : Values.BalanceUnit;
 
-    public string Mass(Uncertain? grams) => grams is { } g ? With(Times(g, 1 / PerUnit(Values.WeightUnit)), Values.WeightUnit == WeightUnit.Oz ? 3 : 1, Of(Values.WeightUnit)) : "";
+    public string Mass(Uncertain? grams) => grams is { } g ? With(Times(g, MassUnit.PerG), MassUnit.Decimals, MassUnit.Name) : "";
 
     /// <summary>In points only where the length is known.</summary>
     public string Balance(SpecFigures figures) => figures.BalanceCm is not { } balance ? ""
         : BalanceUnit != BalanceUnit.Points ? Balance(balance)
         : figures.Points is { } points ? Points(points) : Balance(balance);
 
-    public string Balance(Uncertain cm) => BalanceUnit switch
+    public string Balance(Uncertain cm) => With(Times(cm, FromButtUnit.PerCm), FromButtUnit.Decimals, FromButtUnit.Name);
+
+    /// <summary>A weight alone.</summary>
+    public string Mass(double grams) => $"{Number(grams * MassUnit.PerG, MassUnit.Decimals)} {MassUnit.Name}";
+
+    /// <summary>A distance from the butt, or between two.</summary>
+    public string FromButt(double cm) => $"{Number(cm * FromButtUnit.PerCm, FromButtUnit.Decimals)} {FromButtUnit.Name}";
+
+    public static string Swing(double swing) => $"{Number(swing, 1)} kg·cm²";
+
+    /// <summary>All three, with commas between them.</summary>
+    public string Figures(Body body) => $"{Mass(body.MassG)}, {FromButt(body.BalanceCm)}, {Swing(body.SwingWeight)}";
+
+    public (string Name, double PerG, int Decimals) MassUnit => Values.WeightUnit == WeightUnit.Oz ? ("oz", 1 / (double)Factors.GramsPerOunce, 3) : ("g", 1, 1);
+
+    /// <summary>Where points were chosen and do not serve, the unit of lengths.</summary>
+    public (string Name, double PerCm, int Decimals) FromButtUnit => (BalanceUnit, Values.LengthUnit) switch
     {
-        BalanceUnit.Cm => With(cm, 2, "cm"),
-        BalanceUnit.In => With(Times(cm, 1 / 2.54), 2, "in"),
-        _ => With(Times(cm, 10), 1, "mm"),
+        (BalanceUnit.Cm, _) or (BalanceUnit.Points, LengthUnit.Cm) => ("cm", 1, 2),
+        (BalanceUnit.In, _) or (BalanceUnit.Points, LengthUnit.In) => ("in", 1 / 2.54, 2),
+        _ => ("mm", 10, 1),
     };
 
     public static string Points(Uncertain points) =>
@@ -92,19 +108,12 @@ public sealed record SpecWords(CustomisingValues Values, Sport Sport)
     };
 
     /// <summary>Which figures give way, and by how much: "swing weight ends 31.7 kg·cm² below".</summary>
-    public static string Of(Miss miss) => string.Join(", ", new[]
+    public string Missed(Miss miss) => string.Join(", ", new[]
     {
-        Gap("weight", miss.MassG, "g", miss.Figures.HasFlag(Figures.Mass)),
-        Gap("balance", miss.BalanceMm, "mm", miss.Figures.HasFlag(Figures.Balance)),
-        Gap("swing weight", miss.SwingWeight, "kg·cm²", miss.Figures.HasFlag(Figures.SwingWeight)),
+        Gap("weight", miss.MassG, Mass, miss.BeyondRounding.HasFlag(Core.Customising.Planning.Figures.Mass)),
+        Gap("balance", miss.BalanceMm / 10, FromButt, miss.BeyondRounding.HasFlag(Core.Customising.Planning.Figures.Balance)),
+        Gap("swing weight", miss.SwingWeight, Swing, miss.BeyondRounding.HasFlag(Core.Customising.Planning.Figures.SwingWeight)),
     }.Where(w => w.Length > 0));
-
-    public static string Of(Figures figure) => figure switch
-    {
-        Figures.Mass => "weight",
-        Figures.Balance => "balance",
-        _ => "swing weight",
-    };
 
     public static string Broken(RuleBreak broken, Sport sport)
     {
@@ -122,12 +131,10 @@ public sealed record SpecWords(CustomisingValues Values, Sport Sport)
 
     public static string Number(double value, int decimals) => Formats.Number((decimal)Math.Round(value, decimals), decimals);
 
-    private static string Gap(string figure, double by, string unit, bool gives) =>
-        gives ? $"{figure} ends {Number(Math.Abs(by), 1)} {unit} {(by < 0 ? "below" : "above")}" : "";
+    private static string Gap(string figure, double by, Func<double, string> says, bool gives) =>
+        gives ? $"{figure} ends {says(Math.Abs(by))} {(by < 0 ? "below" : "above")}" : "";
 
     private static string With(Uncertain value, int decimals, string unit) => $"{Number(value.Value, decimals)} ± {Number(value.Off, decimals)} {unit}";
 
     private static Uncertain Times(Uncertain value, double factor) => new(value.Value * factor, value.Off * factor);
-
-    private static double PerUnit(WeightUnit unit) => unit == WeightUnit.Oz ? (double)Factors.GramsPerOunce : 1;
 }

@@ -159,7 +159,7 @@ public sealed class CustomiseStoreTests : IDisposable
         var wanted = new Wanted { MassG = 312, BalanceCm = 32.2, SwingWeight = 312 };
         var plan = CustomPlan.Of(Frames.Get(_street.Racket)!, wanted, new PlanLocks(), AddedMaterial.Tungsten, new CustomisingValues());
 
-        Apply(plan.ToEntry(Street.Today));
+        Apply(plan.ToEntry(Street.Today, new Tolerances()));
 
         Assert.True(plan.IsReached);
         Assert.All(_masses.Of(_street.Racket), mass => Assert.Equal((0, AddedMaterial.Tungsten), (mass.Grams * 2 % 1, mass.Material)));

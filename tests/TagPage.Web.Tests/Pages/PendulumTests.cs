@@ -65,6 +65,31 @@ public sealed class PendulumTests : IDisposable
         Assert.Null(page.Document.QuerySelector("#result"));
     }
 
+    [Theory]
+    [InlineData("&Input.Rounds=1.52", "One swing there and back takes between 0.3 and 5 s; these times make it 0.076 s. Look at the number of swings in a round.")]
+    [InlineData("&Input.Rounds=2+2+2", "One swing there and back takes between 0.3 and 5 s; these times make it 0.1 s. Look at the number of swings in a round.")]
+    [InlineData("&Input.Rounds=8", "No racket swings like that: it would come to -132.1 kg·cm², and a swing weight lies between 30 and 500. Count whole swings, there and back, and check where it hangs.")]
+    [InlineData("&Input.Rounds=60", "No racket swings like that: it would come to 2116.5 kg·cm², and a swing weight lies between 30 and 500. Count whole swings, there and back, and check where it hangs.")]
+    public async Task Swings_that_no_racket_makes_give_no_figure_to_keep(string query, string sentence)
+    {
+        var page = await _shop.Owner().Open(Page + Hung + query);
+
+        Assert.Equal(sentence, Assert.Single(page.Errors));
+        Assert.Null(page.Document.QuerySelector("#result"));
+        Assert.Empty(page.Document.QuerySelectorAll("a[href*='period=']"));
+    }
+
+    [Fact]
+    public async Task Racket_cannot_hang_beyond_its_tip()
+    {
+        _shop.Records.Change("INSERT INTO spec (racket_id, measured_on, length, strung, grip_on, dampener_on) VALUES (@_racket, '2026-11-20', 680, 1, 1, 0)", new { _racket });
+
+        var page = await _shop.Owner().Open(Page + Hung.Replace("AxisMm=0", "AxisMm=760", StringComparison.Ordinal) + "&Input.Rounds=27");
+
+        Assert.Equal("This frame is 680 mm long, so it cannot hang at 760 mm. Measure from the butt.", Assert.Single(page.Errors));
+        Assert.Null(page.Document.QuerySelector("#result"));
+    }
+
     [Fact]
     public async Task It_starts_with_the_newest_weight_and_balance_and_works_without_a_script()
     {

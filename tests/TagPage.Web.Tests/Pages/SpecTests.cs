@@ -1,4 +1,6 @@
+using TagPage.Core.Customising;
 using TagPage.Core.Units;
+using TagPage.Records.Shop;
 using TagPage.Records.Specs;
 using TagPage.Web.Tests.Cast;
 
@@ -112,6 +114,17 @@ public sealed class SpecTests : IDisposable
         var next = await owner.Open($"/shop/rackets/spec/{_racket}");
         Assert.Equal("685.8", next.Document.QuerySelector("#Input_Length")!.GetAttribute("value"));
         Assert.Equal("Oz", ((AngleSharp.Html.Dom.IHtmlSelectElement)next.Document.QuerySelector("#Input_WeightUnit")!).Value);
+    }
+
+    [Fact]
+    public async Task Gravity_stays_as_it_is_when_other_settings_are_saved()
+    {
+        _shop.Records.Shop();
+        var owner = _shop.Owner();
+
+        await owner.Send(await owner.Open("/shop/settings/customising"), ("Input.WeightUnit", "Oz"));
+
+        Assert.Equal(Pendulum.StandardGravity, _shop.Get<ShopStore>().Get().CustomisingValues.Gravity);
     }
 
     [Fact]

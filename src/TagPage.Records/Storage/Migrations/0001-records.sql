@@ -322,6 +322,10 @@ CREATE TABLE spec (
   pendulum_axis_mm    REAL    CHECK (pendulum_axis_mm BETWEEN 0 AND 800),
   pendulum_period_s   REAL    CHECK (pendulum_period_s > 0),
   pendulum_off_s      REAL    CHECK (pendulum_off_s >= 0),
+  -- What sums left open of a figure that was worked out; without it, what the shop's instruments do.
+  weight_off_g        REAL    CHECK (weight_off_g >= 0),
+  balance_off_mm      REAL    CHECK (balance_off_mm >= 0),
+  swing_weight_off    REAL    CHECK (swing_weight_off >= 0),
   stiffness           REAL    CHECK (stiffness BETWEEN 0 AND 200),
   stiffness_scale     TEXT    NOT NULL DEFAULT '' CHECK (length(stiffness_scale) <= 20),
   strung              INTEGER NOT NULL CHECK (strung IN (0, 1)),

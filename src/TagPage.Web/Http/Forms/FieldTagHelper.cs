@@ -235,7 +235,7 @@ public sealed class FieldTagHelper : TagHelper
     {
         null => "",
         DateOnly day => DayField.Of(day),
-        decimal number => number.ToString("0.####", CultureInfo.InvariantCulture),
+        decimal number => number.ToString("0.######", CultureInfo.InvariantCulture),
         IFormattable formattable => formattable.ToString(null, CultureInfo.InvariantCulture),
         _ => value.ToString() ?? "",
     };

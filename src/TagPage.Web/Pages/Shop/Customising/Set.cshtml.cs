@@ -32,6 +32,9 @@ public sealed class SetModel(PlayerStore players, FrameOnFileStore frames, Custo
 
     public SpecWords Words => new(Values, Chosen is [var first, ..] ? first.Racket.Sport : Sport.Tennis);
 
+    /// <summary>Frames whose newest spec follows from a plan that was done, while no other plan is on the page.</summary>
+    public IReadOnlyList<FrameOnFile> Done => Plan is null ? [.. Chosen.Where(frame => frame.Spec!.Kind == SpecKind.Customised)] : [];
+
     protected override PlayerStore.Row? Find(long id) => players.Get(id);
 
     public void OnGet() => Show();
@@ -44,7 +47,7 @@ public sealed class SetModel(PlayerStore players, FrameOnFileStore frames, Custo
             return Page();
         if (seen != Input.Seen)
             return this.Refuse(new Outcome.Refused(new PlanOutdated()));
-        return this.After(store.Apply(Who.Shop, Input.FormKey, [.. Plan.Plans.Select(plan => (plan.Frame.Racket.Id, plan.ToEntry(clock.Today)))]),
+        return this.After(store.Apply(Who.Shop, Input.FormKey, [.. Plan.Plans.Select(plan => (plan.Frame.Racket.Id, plan.ToEntry(clock.Today, Values.Tolerances)))]),
             _ => this.GoOn($"/shop/customise/set/{Id}", "The set is customised; the new specs are worked out. Measure each racket again to be sure."));
     }
 

@@ -25,17 +25,24 @@ public sealed class PendulumModel(RacketStore rackets, SpecStore specs, ShopStor
     {
         if (Input.IsEmpty)
             Input = Input with { WeightG = Input.WeightG ?? Last(s => s.WeightG, 1), BalanceMm = Input.BalanceMm ?? Last(s => s.BalanceMm, 1), AxisMm = Input.AxisMm ?? 0 };
+        else if (ModelState.IsValid && LengthMm is { } length && Input.AxisMm > length)
+            ModelState.AddModelError("Input.AxisMm", $"This frame is {Formats.Number(length)} mm long, so it cannot hang at {Formats.Number(Input.AxisMm.Value)} mm. Measure from the butt.");
         else if (ModelState.IsValid)
             WorkOut(Input.Timed!);
     }
+
+    private decimal? LengthMm => Last(s => s.LengthMm, 1) ?? Saved.LengthCm * 10;
 
     private void WorkOut(SwingTimes timed)
     {
         var values = shops.Get().CustomisingValues;
         var (mass, balance, axis) = ((double)Input.WeightG!.Value, (double)Input.BalanceMm!.Value / 10, (double)Input.AxisMm!.Value / 10);
-        Timed = timed;
-        SwingWeight = Measured.PendulumSwingWeight(
+        var swing = Measured.PendulumSwingWeight(
             values.Tolerances.Mass(mass), values.Tolerances.Length(balance), values.Tolerances.Length(axis), timed.PeriodS, values.Gravity);
+        if (swing.Value is < 30 or > 500)
+            ModelState.AddModelError($"Input.{Input.TimesField}", $"No racket swings like that: it would come to {SpecWords.Swing(swing.Value)}, and a swing weight lies between 30 and 500. Count whole swings, there and back, and check where it hangs.");
+        else
+            (Timed, SwingWeight) = (timed, swing);
     }
 
     private decimal? Last(Func<SpecStore.Row, decimal?> figure, int decimals) =>

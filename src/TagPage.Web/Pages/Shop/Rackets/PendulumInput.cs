@@ -1,6 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using System.Globalization;
 using TagPage.Core.Customising;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -8,6 +9,9 @@ namespace TagPage.Web.Pages.Shop.Rackets;
 public sealed record PendulumInput : IValidatableObject
 {
     private const int MostTimes = 400;
+
+    // As the form that keeps it.
+    private const double ShortestS = 0.3, LongestS = 5;
 
     [Range(50.0, 500.0, ErrorMessage = "A racket weighs between 50 and 500 g.")]
     public decimal? WeightG { get; init; }
@@ -30,6 +34,9 @@ public sealed record PendulumInput : IValidatableObject
 
     public bool IsEmpty => Taps is null && Rounds is null;
 
+    /// <summary>Where the times come from: taps count before rounds.</summary>
+    public string TimesField => Read(Taps) is { Count: > 0 } ? nameof(Taps) : nameof(Rounds);
+
     public SwingTimes? Timed => Read(Taps) is { Count: > 0 } taps ? SwingTimes.OfTaps(taps)
         : Read(Rounds) is { Count: > 0 } rounds && Swings is { } swings ? SwingTimes.OfRounds(swings, rounds) : null;
 
@@ -43,6 +50,10 @@ public sealed record PendulumInput : IValidatableObject
             yield return new ValidationResult("Enter the seconds of each round, with spaces between them, like 28.4 28.6.", [nameof(Rounds)]);
         else if (Timed is null)
             yield return new ValidationResult($"Tap at least {SwingTimes.FewestTaps} times, better twenty.", [nameof(Taps)]);
+        else if (Timed.PeriodS.Value is (< ShortestS or > LongestS) and var period)
+            yield return new ValidationResult(
+                $"One swing there and back takes between {ShortestS} and {LongestS} s; these times make it {SpecWords.Number(period, 3)} s. Look at the number of swings in a round.",
+                [TimesField]);
         if (WeightG is null)
             yield return new ValidationResult("Enter the weight.", [nameof(WeightG)]);
         if (BalanceMm is null)

@@ -26,7 +26,7 @@ public sealed class SpecEditModel(RacketStore rackets, SpecStore store, ShopStor
         var values = shops.Get().CustomisingValues;
         if (!ModelState.IsValid || this.Asks(SpecRules.Oddities(Racket.Sport, clock.Today, Input.ToEntry(values)), Input.Confirmed))
             return Page();
-        return this.After(store.Change(Who.Shop, RacketId, Id, Input.ToEntry(values)),
+        return this.After(store.Change(Who.Shop, RacketId, Id, Input.ToEntry(values).After(Saved)),
             _ => this.GoOn($"/shop/rackets/{RacketId}#specs", "The spec is saved."), Saved.Version);
     }
 }

@@ -112,6 +112,8 @@ public sealed record SpecInput : IValidatableObject
     {
         if (PendulumAxisMm is null || WeightG is null || BalanceMm is null)
             return "Enter weight, balance and where it hangs as well: the swing weight follows from all four.";
+        if (PendulumAxisMm > LengthMm)
+            return "It cannot hang beyond its tip. Measure from the butt.";
         return SwingOf(Pendulum.StandardGravity) is < 30 or > 500 ? "No racket swings like that. Count whole swings, there and back, and check where it hangs." : null;
     }
 
