@@ -34,11 +34,26 @@ public static class SetSvg
             svg.AppendHtml($"<path class=\"target\" d=\"M{N(X(target))} {y - 24}V{y + 14}\"/>");
         for (var i = 0; i < figure.Values.Count; i++)
         {
-            var (x, open) = (X(figure.Values[i]), figure.Spread.Off);
-            svg.AppendHtml($"<path class=\"open\" d=\"M{N(X(figure.Values[i] - open))} {y}H{N(X(figure.Values[i] + open))}\"/><circle cx=\"{N(x)}\" cy=\"{y}\" r=\"5\"/>");
-            // Neighbours would print over each other on one height.
-            Text(svg, x, y - 9 - (i % 2 * 12), "middle", set.Numbers[i].ToString(CultureInfo.InvariantCulture));
+            var open = figure.Spread.Off;
+            svg.AppendHtml($"<path class=\"open\" d=\"M{N(X(figure.Values[i] - open))} {y}H{N(X(figure.Values[i] + open))}\"/><circle cx=\"{N(X(figure.Values[i]))}\" cy=\"{y}\" r=\"5\"/>");
         }
+        foreach (var (x, numbers) in Apart(set.Numbers.Zip(figure.Values.Select(X))))
+            Text(svg, x, y - 9, "middle", numbers);
+    }
+
+    // Neighbours that would print over each other share one text, from left to right.
+    private static List<(double X, string Numbers)> Apart(IEnumerable<(int Number, double X)> frames)
+    {
+        List<(double X, string Numbers)> texts = [];
+        foreach (var (number, x) in frames.OrderBy(frame => frame.X))
+        {
+            var own = number.ToString(CultureInfo.InvariantCulture);
+            if (texts is [.., var (lastX, last)] && x - lastX < 8 + (4 * (last.Length + own.Length)))
+                texts[^1] = ((lastX + x) / 2, $"{last}, {own}");
+            else
+                texts.Add((x, own));
+        }
+        return texts;
     }
 
     private static void Text(IHtmlContentBuilder svg, double x, double y, string anchor, string text) =>

@@ -168,6 +168,39 @@ public sealed class CustomiseTests : IDisposable
     }
 
     [Fact]
+    public async Task Lead_that_is_on_a_juniors_frame_is_cautioned_about_beside_a_plan_without_any()
+    {
+        var owner = _shop.Owner();
+        await owner.Send(await owner.Open(Page + Reachable));
+        _shop.Records.Change("UPDATE player SET junior = 1");
+
+        var plan = (await owner.Open(Page + "?Input.Weight=314&Input.Material=Tungsten")).Document.QuerySelector("#the-plan")!.TextContent;
+
+        Assert.Contains("There is lead on this frame already.", plan, StringComparison.Ordinal);
+        Assert.DoesNotContain("use lead-free tape instead", plan, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Plan_for_nothing_asks_what_is_wanted()
+    {
+        var page = await _shop.Owner().Open(Page + "?Input.Weight=&Input.Balance=&Input.SwingWeight=");
+
+        Assert.Equal("Enter at least one: weight, balance or swing weight.", Assert.Single(page.Errors));
+        Assert.Null(page.Document.QuerySelector("#the-plan"));
+    }
+
+    [Fact]
+    public async Task Frames_that_are_alike_share_one_number_in_the_picture()
+    {
+        var other = _shop.Records.Racket(_player, number: 2);
+        Measured(other, 300, 320, 290);
+
+        var texts = (await _shop.Owner().Open(SetPage)).Document.QuerySelectorAll("svg.set-picture text").Select(text => text.TextContent);
+
+        Assert.Equal(3, texts.Count(text => text == "1, 2"));
+    }
+
+    [Fact]
     public async Task Handing_over_says_that_there_is_lead_on_the_frame_until_it_is_off()
     {
         var (owner, other) = (_shop.Owner(), _shop.Records.Player(_shop.Records.Client("Bastian"), "Bastian"));

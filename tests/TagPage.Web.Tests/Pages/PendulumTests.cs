@@ -28,7 +28,7 @@ public sealed class PendulumTests : IDisposable
         Assert.StartsWith("290.8 ± ", page.Document.QuerySelector("#result")!.TextContent, StringComparison.Ordinal);
 
         var spec = await owner.Open(page.Document.QuerySelector("section[aria-labelledby=result] a")!.GetAttribute("href")!);
-        await owner.Send(spec, ("Input.Weight", "320"), ("Input.Balance", "320"));
+        await owner.Send(spec);
 
         Assert.True(Assert.Single(_shop.Get<SpecStore>().Of(_racket)) is
         {

@@ -116,6 +116,19 @@ public sealed class SpecTests : IDisposable
         Assert.Equal("Oz", ((AngleSharp.Html.Dom.IHtmlSelectElement)next.Document.QuerySelector("#Input_WeightUnit")!).Value);
     }
 
+    [Theory]
+    [InlineData("Input.Balance", "Input.TipWeight", "150", "Empty this or the balance point: only one of them can count.")]
+    [InlineData("Input.SwingWeight", "Input.PendulumPeriodS", "1.4", "Empty the swing weight or what the pendulum showed: only one of them can count.")]
+    public async Task Two_answers_to_one_question_are_not_dropped_in_silence(string field, string other, string typed, string sentence)
+    {
+        var owner = _shop.Owner();
+
+        var answer = await owner.Send(await owner.Open($"/shop/rackets/spec/{_racket}"), ("Input.Weight", "318"), ("Input.Length", "685"), (field, "320"), (other, typed));
+
+        Assert.Equal(sentence, Assert.Single(answer.Errors));
+        Assert.Empty(Store.Of(_racket));
+    }
+
     [Fact]
     public async Task Gravity_stays_as_it_is_when_other_settings_are_saved()
     {

@@ -32,6 +32,8 @@ public sealed class PlanModel(FrameOnFileStore frames, CustomiseStore store, Add
     public void OnGet()
     {
         Input = Input with { Material = Input.Material ?? Tape.Usual(Saved.Junior), TakeOff = IsAsked ? Input.TakeOff : Saved.Present.Count > 0 };
+        if (!IsAsked && Request.Query.ContainsKey("Input.Weight") && ModelState.IsValid)
+            ModelState.AddModelError("Input.Weight", "Enter at least one: weight, balance or swing weight.");
         if (ModelState.IsValid && IsAsked && Saved.Spec is not null)
             Show();
     }

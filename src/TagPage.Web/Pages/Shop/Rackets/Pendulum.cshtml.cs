@@ -51,6 +51,8 @@ public sealed class PendulumModel(RacketStore rackets, SpecStore specs, ShopStor
     /// <summary>The form that keeps it, filled with what was timed.</summary>
     public string Keep => QueryHelpers.AddQueryString($"/shop/rackets/spec/{Id}", new Dictionary<string, string?>
     {
+        ["grams"] = Formats.Number(Input.WeightG!.Value),
+        ["balanceMm"] = Formats.Number(Input.BalanceMm!.Value),
         ["axis"] = Formats.Number(Input.AxisMm!.Value),
         ["period"] = SpecWords.Number(Timed!.PeriodS.Value, 4),
         ["off"] = SpecWords.Number(Timed.PeriodS.Off, 4),

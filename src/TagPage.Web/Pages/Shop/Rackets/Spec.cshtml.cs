@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Customising;
+using TagPage.Core.Units;
 using TagPage.Records.Rackets;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
@@ -20,7 +21,9 @@ public sealed class SpecModel(RacketStore rackets, SpecStore store, ShopStore sh
     /// <param name="axis">From the stop-watch: where it hung, in mm.</param>
     /// <param name="period">Seconds a swing took.</param>
     /// <param name="off">Its standard error.</param>
-    public void OnGet(decimal? axis, decimal? period, decimal? off)
+    /// <param name="grams">What the racket weighed there.</param>
+    /// <param name="balanceMm">Where it balanced there.</param>
+    public void OnGet(decimal? axis, decimal? period, decimal? off, decimal? grams, decimal? balanceMm)
     {
         var last = store.Of(Id) is [var newest, ..] ? newest : null;
         Input = new SpecInput
@@ -28,10 +31,12 @@ public sealed class SpecModel(RacketStore rackets, SpecStore store, ShopStore sh
             FormKey = FormKey.New(),
             MeasuredOn = clock.Today,
             Kind = last is null ? SpecKind.Received : SpecKind.Remeasured,
-            WeightUnit = Values.WeightUnit,
+            Weight = grams,
+            WeightUnit = grams is null ? Values.WeightUnit : WeightUnit.G,
+            Balance = balanceMm,
             Length = last?.Length,
             LengthUnit = last is { Length: not null } ? last.LengthUnit : Values.LengthUnit,
-            BalanceUnit = Saved.Sport == Core.Sports.Sport.Tennis || Values.BalanceUnit != BalanceUnit.Points ? Values.BalanceUnit : BalanceUnit.Mm,
+            BalanceUnit = balanceMm is not null ? BalanceUnit.Mm : Saved.Sport == Core.Sports.Sport.Tennis || Values.BalanceUnit != BalanceUnit.Points ? Values.BalanceUnit : BalanceUnit.Mm,
             PendulumAxisMm = axis,
             PendulumPeriodS = period,
             PendulumOffS = off,

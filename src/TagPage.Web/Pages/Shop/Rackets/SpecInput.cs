@@ -85,6 +85,10 @@ public sealed record SpecInput : IValidatableObject
             yield return new ValidationResult("A racket weighs between 50 and 500 g.", [nameof(Weight)]);
         if (LengthMm is < 300 or > 800)
             yield return new ValidationResult("A racket is between 300 and 800 mm long.", [nameof(Length)]);
+        if (TipWeight is not null && Balance is not null)
+            yield return new ValidationResult("Empty this or the balance point: only one of them can count.", [nameof(TipWeight)]);
+        if (SwingWeight is not null && (PendulumPeriodS ?? PendulumAxisMm) is not null)
+            yield return new ValidationResult("Empty the swing weight or what the pendulum showed: only one of them can count.", [nameof(SwingWeight)]);
         if (BalanceFault() is { } fault)
             yield return new ValidationResult(fault, [FromTip ? nameof(TipWeight) : nameof(Balance)]);
         if (HasPendulum && PendulumFault() is { } pendulum)
