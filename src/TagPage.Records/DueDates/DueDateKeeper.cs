@@ -67,7 +67,7 @@ public sealed class DueDateKeeper(Database database, TimeProvider clock)
         var today = settings.DayOf(clock.GetUtcNow());
         var dates = rows.Select(row => (Row: row, By: row.Work(today, settings.StartingValues))).ToList();
         connection.Execute(KeepSql, dates.Where(d => !d.Row.Keeps(d.By)).Select(d => new { d.Row.RacketId, d.By.Due, d.By.SoonOn, Because = d.By.DecidedBy?.ToString() }));
-        connection.Execute(LabelSql, dates.Where(d => d is { Row: { BedId: not null, LabelDate: null }, By.Due: not null }).Select(d => new { d.Row.BedId, d.By.Due }));
+        connection.Execute(LabelSql, dates.Where(d => d is { Row: { BedId: not null, LabelDate: null }, By.Due: not null } && d.Row.StrungOn >= today.AddDays(-1)).Select(d => new { d.Row.BedId, d.By.Due }));
         connection.Execute("DELETE FROM due_again WHERE player_id IN (SELECT value FROM json_each(@players))", new { players });
     }
 
@@ -92,6 +92,7 @@ public sealed class DueDateKeeper(Database database, TimeProvider clock)
 
     private const string KeepSql = "UPDATE racket SET due_on = @Due, due_soon_on = @SoonOn, due_because = @Because WHERE id = @RacketId";
 
-    // A label is printed with the strings: its date is the first one that was worked out for them.
+    // A label is printed with the strings: its date is the first one that was worked out for them. Strings typed in later, or in
+    // again after newer ones, got no label that this program knows of.
     private const string LabelSql = "UPDATE job SET label_date = @Due WHERE id = @BedId AND label_date IS NULL";
 }

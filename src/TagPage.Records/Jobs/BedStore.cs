@@ -49,6 +49,17 @@ public static class BedStore
         LIMIT 1
         """;
 
+    /// <summary>Strings that went into the same racket on that day, which is not the job's so far; null without any.</summary>
+    public static StrungSameDay? SameDay(SqliteConnection connection, long racketId, long jobId, DateOnly on) =>
+        connection.ExecuteScalar<long?>(SameDaySql, new { racketId, jobId, on }) is { } ticket ? new StrungSameDay(ticket, on) : null;
+
+    private const string SameDaySql = """
+        SELECT MIN(n.ticket)
+        FROM job n
+        WHERE n.racket_id = @racketId AND n.id <> @jobId AND n.strung_on = @on
+          AND (SELECT strung_on FROM job WHERE id = @jobId) IS NOT @on
+        """;
+
     public static void End(SqliteConnection connection, long jobId, DateOnly on, BedEnd how) =>
         connection.Execute(EndSql, new { jobId, on, how = how.ToString() });
 

@@ -31,6 +31,10 @@ public sealed class EditJobStore(Database database, ShopStore shops, ShopClock c
         });
     }
 
+    /// <summary>What is odd about a day on which the job is said to have been strung.</summary>
+    public IEnumerable<Oddity> Oddities(JobRow job, DateOnly? strungOn) =>
+        strungOn is { } on && database.Read(c => BedStore.SameDay(c, job.RacketId, job.Id, on)) is { } odd ? [odd] : [];
+
     private Refusal? WhyNot(SqliteConnection connection, JobRow job, ChangedJobEntry input, DateOnly today) =>
         job.State == JobState.Cancelled && input.StrungOn is not null ? new TicketCancelled()
         : input.Order.Faults(job.Sport, shops.Get()).Concat(input.Days.Faults(today)).FirstOrDefault()

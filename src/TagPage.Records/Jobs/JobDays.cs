@@ -40,7 +40,7 @@ public sealed record JobDays
         if (PromisedFor < ReceivedOn)
             yield return new PromisedBeforeIn(ReceivedOn!.Value);
         if (PromisedFor > ReceivedOn?.AddYears(1))
-            yield return new PromisedTooLate();
+            yield return new PromisedTooLate(ReceivedOn!.Value, PromisedFor!.Value);
     }
 
     private IEnumerable<Refusal> Order()

@@ -33,7 +33,10 @@ public sealed record LabelRow
         public long Id { get; init; }
         public long Ticket { get; init; }
         public DateOnly StrungOn { get; init; }
-        /// <summary>The restring-by date as it was right after stringing; a label says the same however often it is printed.</summary>
+        /// <summary>
+        /// The restring-by date as it was right after stringing, so that a label says the same however often it is printed; today's
+        /// where nobody knows that of the strings that are in.
+        /// </summary>
         public DateOnly? LabelDate { get; init; }
 
         public string MainsName { get; init; } = "";

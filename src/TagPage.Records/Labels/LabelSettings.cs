@@ -22,7 +22,9 @@ public sealed record LabelSettings
     /// <summary>Whether the address stands in words beside its square.</summary>
     public bool AddressInWords { get; init; }
     public string TapeColour { get; init; } = "white";
-    public string InkColour { get; init; } = "black";
+
+    /// <summary>Empty for one that suits the tape.</summary>
+    public string InkColour { get; init; } = "";
     public string ReturnWords { get; init; } = "Lost racket: scan to return it";
     public string SheetPaper { get; init; } = "A4";
     public int SheetColumns { get; init; } = 3;

@@ -27,10 +27,13 @@ public sealed class LabelStore(Database database)
         """;
 
     private const string JobSql = """
-        SELECT j.id, j.ticket, j.strung_on, j.label_date, m.name AS mains_name, m.gauge_mm AS mains_gauge_mm, x.name AS crosses_name,
+        SELECT j.id, j.ticket, j.strung_on,
+               COALESCE(j.label_date, CASE WHEN f.bed_id = j.id THEN r.due_on END) AS label_date, m.name AS mains_name, m.gauge_mm AS mains_gauge_mm, x.name AS crosses_name,
                x.gauge_mm AS crosses_gauge_mm, j.mains_tension, j.crosses_tension, j.tension_unit,
                g.value AS reading, i.name AS instrument
         FROM job j
+        JOIN racket r ON r.id = j.racket_id
+        JOIN forecast f ON f.racket_id = r.id
         JOIN string_kind m ON m.id = j.mains_id
         JOIN string_kind x ON x.id = j.crosses_id
         LEFT JOIN reading g ON g.job_id = j.id AND g.first = 1

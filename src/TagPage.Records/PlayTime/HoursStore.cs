@@ -64,14 +64,14 @@ public sealed class HoursStore(Database database, ShopClock clock)
         var today = clock.Today;
         return database.Write(c =>
             !c.ExecuteScalar<bool>(MaySql, new { who.IsShop, who.ClientId, racket }) ? new Outcome.Absent()
-            : Fault(who, input, today) is { } why ? new Outcome.Refused(why)
+            : Fault(input, today) is { } why ? new Outcome.Refused(why)
             : FormKeys.Once(c, who, input.FormKey, clock.Now, () => Add(c, who, racket, input)));
     }
 
-    /// <summary>A day takes what it has; the shop may note a camp on one.</summary>
-    private static Refusal? Fault(Who who, HoursEntry input, DateOnly today)
+    /// <summary>A day takes what it has.</summary>
+    private static Refusal? Fault(HoursEntry input, DateOnly today)
     {
-        var most = who.IsShop && input.Days == 1 ? LoggedHours.Most : LoggedHours.MostADay * input.Days;
+        var most = LoggedHours.MostADay * input.Days;
         return input.Days is < 1 or > HoursEntry.MostDays ? new DaysUnlikely(HoursEntry.MostDays)
             : input.Hours < 0 || input.Hours > most ? new HoursUnlikely(most)
             : (input.LastDay ?? input.PlayedOn) > today ? new PlayedInFuture(today)
@@ -83,6 +83,8 @@ public sealed class HoursStore(Database database, ShopClock clock)
     // Hours belong to weeks, and several days may lie in two: each day is a note of its own.
     private static Outcome Add(SqliteConnection connection, Who who, long racket, HoursEntry input)
     {
+        if (Full(connection, racket, input) is { } full)
+            return new Outcome.Refused(full);
         Outcome outcome = new Outcome.Absent();
         for (var day = 0; day < input.Days; day++)
             if (connection.ExecuteScalar<long?>(AddSql, Values(day)) is { } id)
@@ -91,6 +93,22 @@ public sealed class HoursStore(Database database, ShopClock clock)
 
         object Values(int day) => new { who.IsShop, who.ClientId, racket, PlayedOn = input.PlayedOn.AddDays(day), Hours = input.Hours / input.Days, Note = input.Note ?? "" };
     }
+
+    /// <summary>The first day that would hold more than it has, with what was noted for it before.</summary>
+    private static DayFull? Full(SqliteConnection connection, long racket, HoursEntry input)
+    {
+        var room = LoggedHours.MostADay - (input.Hours / input.Days);
+        var noted = connection.Query<(DateOnly Day, decimal Hours)>(NotedSql, new { racket, input.PlayedOn, LastDay = input.LastDay ?? input.PlayedOn });
+        return noted.Where(day => day.Hours > room && input.Hours > 0).Select(day => new DayFull(day.Day, day.Hours)).FirstOrDefault();
+    }
+
+    private const string NotedSql = """
+        SELECT played_on, SUM(hours)
+        FROM logged_hours
+        WHERE racket_id = @racket AND played_on BETWEEN @PlayedOn AND @LastDay
+        GROUP BY played_on
+        ORDER BY played_on
+        """;
 
     private const string AddSql = $"""
         INSERT INTO logged_hours (racket_id, played_on, hours, note)

@@ -5,6 +5,9 @@ namespace TagPage.Records.PlayTime;
 /// <summary>Hours played are 0 or more and at most so many in one note.</summary>
 public sealed record HoursUnlikely(int Most) : Refusal(nameof(HoursEntry.Hours));
 
+/// <summary>A day cannot hold more hours than it has; so many are noted already.</summary>
+public sealed record DayFull(DateOnly Day, decimal Noted) : Refusal(nameof(HoursEntry.Hours));
+
 /// <summary>Hours cannot be noted before they were played.</summary>
 public sealed record PlayedInFuture(DateOnly Today) : Refusal(nameof(HoursEntry.PlayedOn));
 

@@ -9,14 +9,19 @@ public sealed class UsualStore(Database database)
     /// <summary>
     /// How many times more or less than the others' middle is far. Pitch goes with the square root of tension (Mersenne's law), so
     /// that 1.5 in Hz is 2.25 in tension: a racket's own strings do not differ by that, nor other rackets of the sport by twice the
-    /// number. Common practice, no source.
+    /// number. Sports lie further apart: 540 Hz of a tennis racket and 1100 of a badminton racket are both usual. Common practice, no
+    /// source.
     /// </summary>
-    private const decimal OfRacket = 1.5m, OfInstrument = 2m;
+    private const decimal OfRacket = 1.5m, OfSport = 2m, OfInstrument = 3m;
+
+    /// <summary>From so many on, what the sport's rackets read says enough by itself.</summary>
+    private const int Enough = 3;
 
     private sealed record Other
     {
         public decimal Value { get; init; }
         public bool Own { get; init; }
+        public bool SameSport { get; init; }
         public string Instrument { get; init; } = "";
     }
 
@@ -32,7 +37,10 @@ public sealed class UsualStore(Database database)
             return null;
         var others = database.Read(c => c.Query<Other>(OthersSql, new { racket, instrument, firstOf }).AsList());
         var own = others.Where(other => other.Own).ToList();
-        return own.Count > 0 ? Far(own, OfRacket) : Far(others, OfInstrument);
+        if (own.Count > 0)
+            return Far(own, OfRacket);
+        var ofSport = others.Where(other => other.SameSport).ToList();
+        return Far(ofSport, OfSport) ?? (ofSport.Count < Enough ? Far(others, OfInstrument) : null);
 
         ReadingFar? Far(List<Other> those, decimal times)
         {
@@ -54,14 +62,14 @@ public sealed class UsualStore(Database database)
 
     // Of the newest: what an instrument said years ago says little, and a busy one has tens of thousands.
     private const string OthersSql = """
-        SELECT g.value, 0 AS own, i.name AS instrument
+        SELECT g.value, 0 AS own, r.sport = (SELECT sport FROM racket WHERE id = @racket) AS same_sport, i.name AS instrument
         FROM (SELECT id, job_id, first, instrument_id, value FROM reading WHERE instrument_id = @instrument ORDER BY id DESC LIMIT 200) g
         JOIN instrument i ON i.id = g.instrument_id
         JOIN job j ON j.id = g.job_id
-        JOIN racket r ON r.id = j.racket_id AND r.sport = (SELECT sport FROM racket WHERE id = @racket)
+        JOIN racket r ON r.id = j.racket_id
         WHERE NOT (g.first = 1 AND g.job_id IS @firstOf)
         UNION ALL
-        SELECT g.value, 1, i.name
+        SELECT g.value, 1, 1, i.name
         FROM job j
         JOIN reading g ON g.job_id = j.id AND g.instrument_id = @instrument
         JOIN instrument i ON i.id = g.instrument_id

@@ -19,6 +19,12 @@ public sealed class PublicAddress(ConfiguredAddress configured, Func<string?> ch
     /// <summary>A setting names it, and only a start can change it.</summary>
     public bool IsFixed => configured.Base is not null;
 
+    /// <summary>No other machine can reach it: nobody set one, or what they set is a name of this machine for itself.</summary>
+    public bool IsOnlyHere => !IsConfigured || IsLoopback(Base);
+
+    /// <summary>Whether an address leads every machine to itself.</summary>
+    public static bool IsLoopback(string address) => new Uri(address).IsLoopback;
+
     public bool IsHttps => Base.StartsWith("https:", StringComparison.Ordinal);
 
     /// <summary>Without a trailing slash.</summary>

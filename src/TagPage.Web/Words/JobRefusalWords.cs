@@ -42,7 +42,8 @@ internal static class JobRefusalWords
         DayToCome { Today: var today } => $"This day is in the future; today is {Formats.Day(today)}.",
         YearUnlikely => "Check the year.",
         PromisedBeforeIn { ReceivedOn: var received } => $"The promised day is before the day it came in, {Formats.Day(received)}.",
-        PromisedTooLate => "That is more than a year after it came in. Check the year.",
+        PromisedTooLate { ReceivedOn: var received, Promised: var promised } =>
+            $"It came in on {Formats.Day(received)} and is promised for {Formats.Day(promised)}, more than a year later. Check both years.",
         StrungBeforeIn { ReceivedOn: var received } => $"Enter a day on or after the day it came in, {Formats.Day(received)}.",
         CollectedUnstrung => "Enter the day of stringing too, since it was collected.",
         CollectedBeforeStrung { StrungOn: var strung } => $"Enter a day on or after the day it was strung, {Formats.Day(strung)}.",

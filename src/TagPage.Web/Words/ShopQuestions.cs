@@ -23,6 +23,8 @@ public static class ShopQuestions
             $"This racket is on the bench already, with ticket {ticket}. Change that ticket, or tick below to open a second one.",
         OtherPlayers { Player: var player } => $"That racket is {player}’s. Price and payment go there too. Choose another racket, or tick below to move the ticket.",
         ReadBeforeStrung before => $"{Formats.Day(before.Day)} is before these strings went in, {Formats.Day(before.StrungOn)}. Correct it, or tick below to keep it.",
+        StrungSameDay { Ticket: var ticket, On: var on } =>
+            $"Ticket {ticket} was strung on {Formats.Day(on)} too, so its strings would have lasted no day. Correct the day, or tick below to keep it.",
         PromisedClosed closed => $"The shop is closed on {Weekday(closed.Day)}{(closed.Note.Length > 0 ? $" ({closed.Note})" : "")}."
             + (closed.Next is { } next ? $" It is open again on {Weekday(next)}." : "") + " Promise another day, or tick below to keep it.",
         ReadInFuture { Day: var day } => $"{Formats.Day(day)} is in the future. Correct it, or tick below to keep it.",

@@ -44,6 +44,7 @@ public static class ShopRefusals
         ClosedFarAway => "Check the year: enter days that are not over yet, at most three years ahead and at most a year in a row.",
         GuideNameTaken => "Another guide already has this address. Choose a different name.",
         HoursUnlikely { Most: var most } => $"Enter between 0 and {most} hours.",
+        DayFull { Day: var day, Noted: var noted } => $"{Formats.Number(noted)} h of {Formats.Day(day)} are noted already. A day has no more than 24.",
         DaysUnlikely { Most: var most } => $"The last day is before the first, or more than {most} days after it.",
         PlayedInFuture { Today: var today } => $"This day is in the future; today is {Formats.Day(today)}.",
         PauseEndsEarly => "The last day is before the first. Correct one of them.",

@@ -136,6 +136,31 @@ public sealed class DueDateKeeperTests : IDisposable
         Assert.Equal(label, _street.Records.Text("SELECT label_date FROM forecast WHERE racket_id = 1"));
     }
 
+    [Fact]
+    public void Strings_typed_in_long_after_they_went_in_have_no_label_to_speak_of()
+    {
+        Fill();
+        Assert.Equal(0, _street.Records.Count("job", "label_date IS NOT NULL"));
+
+        Moves.MarkStrung(Who.Shop, _street.Records.Job(1), new StrungEntry { StrungOn = Today });
+        _street.Records.Change("UPDATE player SET times_a_week = 3");
+
+        Assert.Equal("1", _street.Records.Text("SELECT group_concat(racket_id) FROM job WHERE label_date IS NOT NULL"));
+    }
+
+    [Fact]
+    public void Older_strings_that_are_in_again_have_no_label_to_speak_of()
+    {
+        Fill();
+        var newer = _street.Records.Job(1);
+        Moves.MarkStrung(Who.Shop, newer, new StrungEntry { StrungOn = Today });
+
+        new BackStore(_street.Database).Back(Who.Shop, newer, JobState.Strung);
+
+        Assert.NotEqual($"{newer}", _street.Records.Text("SELECT bed_id FROM forecast WHERE racket_id = 1"));
+        Assert.Equal("", _street.Records.Text("SELECT label_date FROM forecast WHERE racket_id = 1"));
+    }
+
     private void Fill()
     {
         _street.Records.Shop();

@@ -42,8 +42,8 @@ public sealed class HoursStoreTests : IDisposable
     }
 
     [Theory]
-    [InlineData(Actor.Shop, "200", true)]
-    [InlineData(Actor.Shop, "200.1", false)]
+    [InlineData(Actor.Shop, "24", true)]
+    [InlineData(Actor.Shop, "24.1", false)]
     [InlineData(Actor.Shop, "0", true)]
     [InlineData(Actor.Shop, "-1", false)]
     [InlineData(Actor.Owner, "0.1", true)]
@@ -51,13 +51,13 @@ public sealed class HoursStoreTests : IDisposable
     [InlineData(Actor.Owner, "24.1", false)]
     [InlineData(Actor.Owner, "0", true)]
     [InlineData(Actor.Owner, "-0.1", false)]
-    public void Household_notes_no_more_than_a_day_has_and_the_shop_a_camp_at_once(Actor actor, string hours, bool taken)
+    public void Nobody_notes_more_than_a_day_has(Actor actor, string hours, bool taken)
     {
         var who = _street.Be(actor);
         if (taken)
             _street.Check(true, () => Add(who, hours));
         else
-            Assert.Equal(actor == Actor.Shop ? 200 : 24, _street.Refused<HoursUnlikely>(() => Add(who, hours)).Most);
+            Assert.Equal(24, _street.Refused<HoursUnlikely>(() => Add(who, hours)).Most);
     }
 
     [Theory]
@@ -89,6 +89,23 @@ public sealed class HoursStoreTests : IDisposable
         _street.Refused<DaysUnlikely>(() => Add(_street.Be(actor), "1", "2026-01-01", last: "2026-11-20"));
         _street.Refused<PlayedInFuture>(() => Add(_street.Be(actor), "1", "2026-11-21", last: "2026-11-26"));
         Assert.Equal(48, _street.Refused<HoursUnlikely>(() => Add(_street.Be(actor), "48.5", "2026-11-21", last: "2026-11-22")).Most);
+    }
+
+    [Theory]
+    [InlineData(Actor.Shop)]
+    [InlineData(Actor.Owner)]
+    public void Notes_of_one_day_are_never_more_than_it_has(Actor actor)
+    {
+        Assert.IsType<Outcome.Done>(Add(Who.Shop, "22", "2026-11-22"));
+
+        var full = _street.Refused<DayFull>(() => Add(_street.Be(actor), "2.5", "2026-11-22"));
+        Assert.Equal((new DateOnly(2026, 11, 22), 22m), (full.Day, full.Noted));
+        _street.Refused<DayFull>(() => Add(_street.Be(actor), "9", "2026-11-21", last: "2026-11-23"));
+
+        var key = FormKey.New();
+        _street.Check(true, () => Add(_street.Be(actor), "2", "2026-11-22", key));
+        Assert.IsType<Outcome.Done>(Add(_street.Be(actor), "2", "2026-11-22", key));
+        _street.Check(true, () => Add(_street.Be(actor), "0", "2026-11-22"));
     }
 
     [Fact]

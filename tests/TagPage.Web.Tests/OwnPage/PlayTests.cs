@@ -54,6 +54,22 @@ public sealed class PlayTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Presses_beyond_the_hours_of_a_day_are_refused_with_the_hours_noted()
+    {
+        for (var n = 0; n < 8; n++)
+            await Press();
+
+        Assert.Contains("Already noted on 25 Nov 2026: 24 h. A day has no more than 24.", (await Press()).Main, StringComparison.Ordinal);
+        Assert.Equal("24", _shop.Records.Text("SELECT SUM(hours) FROM logged_hours"));
+
+        async Task<WebPage> Press()
+        {
+            var page = await Racket();
+            return await _phone.Send(page, page.Form($"/my/play/{_racket}?handler=Hours"), ("hours", "3"));
+        }
+    }
+
+    [Fact]
     public async Task Pitch_sent_twice_from_one_opened_page_is_kept_once()
     {
         var page = await _phone.Open($"/my/reading/{_racket}");

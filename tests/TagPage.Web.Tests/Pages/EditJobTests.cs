@@ -63,6 +63,34 @@ public sealed class EditJobTests : IDisposable
     }
 
     [Fact]
+    public async Task Day_on_which_other_strings_went_into_the_racket_is_asked_about()
+    {
+        var (owner, before) = (_shop.Owner(), Job(_job));
+        (string, string)[] days = [("Input.ReceivedOn", "2026-10-31"), ("Input.PromisedFor", ""), ("Input.StrungOn", "2026-11-01")];
+
+        var asked = await owner.Send(await owner.Open(Address), days);
+
+        Assert.StartsWith($"Ticket {Job(_old).Ticket} was strung on 1 Nov 2026 too, so its strings would have lasted no day.", Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.Equal(before, Job(_job));
+        await owner.Send(asked, ("Input.Confirmed", asked.Document.QuerySelector("#Input_Confirmed")!.GetAttribute("value")!));
+        Assert.Equal(new DateOnly(2026, 11, 1), Job(_job).StrungOn);
+        await owner.Send(await owner.Open(Address), ("Input.Note", "saved again without a question"));
+        Assert.Equal("saved again without a question", Job(_job).Note);
+    }
+
+    [Fact]
+    public async Task Year_that_leaves_the_promise_far_behind_is_refused_with_both_days()
+    {
+        _shop.Records.Change("UPDATE job SET promised_for = '2026-11-26' WHERE id = @_job", new { _job });
+
+        var owner = _shop.Owner();
+
+        var answer = await owner.Send(await owner.Open(Address), ("Input.ReceivedOn", "2020-11-24"), ("Input.StrungOn", "2020-11-24"));
+
+        Assert.Contains("It came in on 24 Nov 2020 and is promised for 26 Nov 2026, more than a year later. Check both years.", answer.Errors);
+    }
+
+    [Fact]
     public async Task Strings_do_not_end_before_they_were_strung()
     {
         var owner = _shop.Owner();

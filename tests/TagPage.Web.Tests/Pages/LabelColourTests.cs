@@ -59,7 +59,7 @@ public sealed class LabelColourTests : IDisposable
             var refused = await owner.Send(await owner.Open(page), [.. more, ("Input.TapeColour", "black"), ("Input.InkColour", "black")]);
             Assert.Contains("With black ink on black tape nothing can be read", Assert.Single(refused.Errors), StringComparison.Ordinal);
         }
-        var settings = await owner.Send(await owner.Open("/shop/labels/settings"), ("Input.TapeColour", "black"));
+        var settings = await owner.Send(await owner.Open("/shop/labels/settings"), ("Input.TapeColour", "black"), ("Input.InkColour", "black"));
         Assert.Contains("nothing can be read", Assert.Single(settings.Errors), StringComparison.Ordinal);
         Assert.Equal(before, _shop.Database.Dump());
     }
@@ -87,6 +87,20 @@ public sealed class LabelColourTests : IDisposable
         var refused = await owner.Send(await owner.Open(Page), ("Input.TapeColour", "clear on light"), ("Input.MarksRacket", "true"));
         Assert.Contains("Clear tape has no colour", Assert.Single(refused.Errors), StringComparison.Ordinal);
         Assert.Contains("TapeMm=24", (await owner.Send(await owner.Open(Page), ("Input.TapeMm", "24"))).Location, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Usual_ink_suits_the_tape_until_one_is_chosen()
+    {
+        var owner = _shop.Owner();
+        var form = await owner.Open("/shop/labels/settings");
+        var ink = form.Document.QuerySelector("#Input_InkColour")!;
+        Assert.Equal("to suit the tape", ink.QuerySelector("option[selected]")!.TextContent);
+
+        var saved = await owner.Send(form, ("Input.TapeColour", "black"));
+
+        Assert.Empty(saved.Errors);
+        Assert.Equal("black, ", _shop.Records.Text("SELECT (settings ->> 'TapeColour') || ', ' || (settings ->> 'InkColour') FROM label_setting"));
     }
 
     [Fact]

@@ -22,6 +22,7 @@ public sealed class LabelTests : IDisposable
     public async Task Owner_prints_what_was_done_and_the_square_leads_to_the_racket()
     {
         var owner = _shop.Owner();
+        _shop.Records.Change("UPDATE job SET label_date = '2027-01-14'");
         var form = await owner.Open(Page);
         Assert.Contains("52 / 50 lb", Words(form), StringComparison.Ordinal);
         Assert.Contains("Heron Spin 1.25", Words(form), StringComparison.Ordinal);
@@ -35,6 +36,29 @@ public sealed class LabelTests : IDisposable
         Assert.Equal("application/pdf", pdf.Content.Headers.ContentType!.MediaType);
         var png = await owner.Get(answer.Location!.Replace("handler=pdf", "handler=png", StringComparison.Ordinal));
         Assert.Equal($"HTTPS://TAG.EXAMPLE/T/{_family.Tag}", Read(await png.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken)));
+    }
+
+    [Theory]
+    [InlineData("http://localhost:5080")]
+    [InlineData("https://127.0.0.1:5443")]
+    public async Task Address_that_only_this_machine_knows_is_warned_of_although_somebody_set_it(string address)
+    {
+        using var shop = new TestShop { Settings = { ["TagPage:Address"] = address } };
+        var racket = shop.Records.Family().Racket;
+        var owner = shop.Owner();
+
+        foreach (var page in new[] { $"/shop/rackets/{racket}", $"/shop/labels/racket/{racket}" })
+            Assert.Contains($"it leads to {address}, which only this machine knows", (await owner.Open(page)).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Label_of_older_strings_says_the_date_of_today()
+    {
+        Assert.Equal("", _shop.Records.Text("SELECT label_date FROM job"));
+
+        var due = DateOnly.Parse(_shop.Records.Text("SELECT due_on FROM racket"), System.Globalization.CultureInfo.InvariantCulture);
+
+        Assert.Contains($"Restring by {TagPage.Web.Words.Formats.Day(due)}", Words(await _shop.Owner().Open(Page)), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -36,7 +36,8 @@ public sealed class PlayedTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.Hours", "-1", "Enter between 0 and 200 hours.")]
+    [InlineData("Input.Hours", "-1", "Enter between 0 and 24 hours.")]
+    [InlineData("Input.Hours", "30", "Enter between 0 and 24 hours.")]
     [InlineData("Input.LastDay", "2026-11-01", "The last day is before the first, or more than 62 days after it.")]
     [InlineData("Input.Hours", "", "Enter how many hours.")]
     [InlineData("Input.PlayedOn", "2026-12-24", "This day is in the future; today is 25 Nov 2026.")]

@@ -114,6 +114,24 @@ public sealed class ReadingTests : IDisposable
     }
 
     [Fact]
+    public async Task First_number_of_a_sport_is_compared_with_all_others_of_the_instrument()
+    {
+        var tennis = _shop.Records.Job(_shop.Records.Racket(_shop.Records.Player(_shop.Records.Client("Ewan Lockyer"), "Bo Lockyer")), strungOn: new(2026, 11, 2));
+        _shop.Records.Change("INSERT INTO reading (job_id, first, taken_on, instrument_id, value) VALUES (@tennis, 1, '2026-11-02', 2, 588)", new { tennis });
+        var squash = _shop.Records.Racket(_shop.Records.Player(_shop.Records.Client("Ada"), "Ada"));
+        _shop.Records.Change("UPDATE racket SET sport = 'Squash', pattern_mains = 14 WHERE id = @squash", new { squash });
+        var form = $"/shop/jobs/edit/{_shop.Records.Job(squash, strungOn: new(2026, 11, 20))}";
+        var owner = _shop.Owner();
+
+        var asked = await owner.Send(await owner.Open(form), ("Input.Reading", "31"), ("Input.InstrumentId", "2"));
+
+        Assert.StartsWith("31 is far from 588, which is usual on phone", Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.Equal(0, _shop.Records.Count("reading", "value = 31"));
+        await owner.Send(await owner.Open(form), ("Input.Reading", "1102"), ("Input.InstrumentId", "2"));
+        Assert.Equal(1, _shop.Records.Count("reading", "value = 1102"));
+    }
+
+    [Fact]
     public async Task First_reading_far_from_what_was_read_later_on_the_same_strings_is_asked_about()
     {
         var owner = _shop.Owner();
@@ -145,6 +163,7 @@ public sealed class ReadingTests : IDisposable
     public async Task Reading_taken_away_moves_the_date_back_and_the_first_one_stays()
     {
         var owner = _shop.Owner();
+        _shop.Records.Change("UPDATE job SET label_date = (SELECT due_on FROM racket)");
         var before = _shop.Records.Text("SELECT due_on || due_because FROM racket");
         await owner.Send(await owner.Open($"/shop/readings/new/{_job}"), ("Input.Value", "49"), ("Input.TakenOn", "2026-11-10"));
         Assert.NotEqual(before, _shop.Records.Text("SELECT due_on || due_because FROM racket"));

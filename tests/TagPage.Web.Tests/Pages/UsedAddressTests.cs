@@ -44,6 +44,20 @@ public sealed class UsedAddressTests : IDisposable
     }
 
     [Fact]
+    public async Task Address_that_only_this_machine_knew_is_not_among_those_to_keep()
+    {
+        Started("http://localhost:5080");
+        Started("http://127.0.0.1:5081");
+        Started("https://old.example");
+
+        var page = await _shop.Owner().Open("/shop/settings/address");
+
+        Assert.Contains("https://old.example", page.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("http://localhost:5080", page.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("127.0.0.1", page.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Tag_scanned_under_an_earlier_address_opens_without_a_redirect()
     {
         var tag = _shop.Records.Family().Tag;

@@ -16,7 +16,7 @@ public sealed class RefusalWordsTests
     /// <summary>What the own page's writes answer with. Whatever is not here is the shop's alone; a new reason has to be put on a side.</summary>
     private static readonly Type[] Clients =
     [
-        typeof(SavedMeanwhile), typeof(FormKeyUnknown), typeof(HoursUnlikely), typeof(PlayedInFuture), typeof(PitchUnlikely), typeof(RoleNotTheirs),
+        typeof(SavedMeanwhile), typeof(FormKeyUnknown), typeof(HoursUnlikely), typeof(DayFull), typeof(PlayedInFuture), typeof(PitchUnlikely), typeof(RoleNotTheirs),
         typeof(DaysUnlikely), typeof(LostInFuture), typeof(LostLongAgo), typeof(LostNoteUnfit), typeof(NothingToShow), typeof(RacketAtShop), typeof(OrderedEnough),
         typeof(NeverStrung), typeof(RacketGone), typeof(OrderUnderWay), typeof(ReachMissing), typeof(SaidEnough), typeof(TicketOpen), typeof(TicketsOpen),
         typeof(CodeRanOut), typeof(CodeWrong), typeof(CodeOver), typeof(CodesEnough), typeof(NoAddressOnFile), typeof(FinderAnswered),

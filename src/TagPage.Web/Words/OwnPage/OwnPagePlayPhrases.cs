@@ -13,6 +13,7 @@ public sealed record OwnPagePlayPhrases
     public required string HoursInAll { get; init; }
     public required string HoursHint { get; init; }
     public required string HoursSaved { get; init; }
+    public required string DayFull { get; init; }
     public required string HoursUnlikely { get; init; }
     public required string DayToCome { get; init; }
     public required string DaysUnlikely { get; init; }

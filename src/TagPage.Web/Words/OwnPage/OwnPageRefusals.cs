@@ -21,15 +21,16 @@ public static class OwnPageRefusals
             SavedMeanwhile => say.Frame.SavedMeanwhile,
             FormKeyUnknown => say.Frame.SendAgain,
             FinderAnswered => language.Phrases.Answer.SentText,
-            _ => OfRackets(why, say) ?? OfLost(why, say.Lost) ?? OfOrders(why, say.Order) ?? OfDetails(why, say.Details) ?? OfCodes(why, say.Code)
+            _ => OfRackets(why, say, language) ?? OfLost(why, say.Lost) ?? OfOrders(why, say.Order) ?? OfDetails(why, say.Details) ?? OfCodes(why, say.Code)
                 ?? throw new ArgumentOutOfRangeException(nameof(why), why.GetType().Name, "No words for this reason."),
         };
     }
 
-    private static string? OfRackets(Refusal why, OwnPagePhrases say) => why switch
+    private static string? OfRackets(Refusal why, OwnPagePhrases say, Language language) => why switch
     {
         RoleNotTheirs => say.Racket.RoleMissing,
         HoursUnlikely { Most: var most } => say.Play.HoursUnlikely.Fill(("most", $"{most}")),
+        DayFull { Day: var day, Noted: var noted } => say.Play.DayFull.Fill(("day", language.Day(day)), ("hours", language.Number(noted))),
         PlayedInFuture => say.Play.DayToCome,
         DaysUnlikely { Most: var most } => say.Play.DaysUnlikely.Fill(("most", $"{most}")),
         PitchUnlikely => say.Play.HertzUnread,

@@ -1,5 +1,4 @@
 using System.ComponentModel.DataAnnotations;
-using TagPage.Core.Players;
 using TagPage.Records.PlayTime;
 
 namespace TagPage.Web.Pages.Shop.Hours;
@@ -17,7 +16,6 @@ public sealed record HoursInput
     public DateOnly? LastDay { get; init; }
 
     [Required(ErrorMessage = "Enter how many hours.")]
-    [Range(0.0, LoggedHours.Most, ErrorMessage = "Enter between 0 and 200 hours.")]
     public decimal? Hours { get; init; }
 
     [StringLength(200, ErrorMessage = "Keep the note within 200 characters.")]

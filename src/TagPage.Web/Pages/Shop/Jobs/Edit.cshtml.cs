@@ -26,7 +26,13 @@ public sealed class EditModel(EditJobStore store, JobStore jobs, JobChoicesReade
             .. order.Faults(Saved.Sport, shops.Get()),
             .. ReadingRules.Faults(Input.Reading, Input.InstrumentId),
             .. Input.ToDays().Faults(clock.Today)]);
-        if (!ModelState.IsValid || this.Asks([.. order.Oddities(Saved.Sport, Saved), .. Input.ToDays().Oddities(shops.Get().Opening, Saved.PromisedFor), .. FirstReading.Oddities(usual, Saved, Input.Reading, Input.InstrumentId, readings.Of(Id))], Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(
+        [
+            .. order.Oddities(Saved.Sport, Saved),
+            .. Input.ToDays().Oddities(shops.Get().Opening, Saved.PromisedFor),
+            .. store.Oddities(Saved, Input.StrungOn),
+            .. FirstReading.Oddities(usual, Saved, Input.Reading, Input.InstrumentId, readings.Of(Id)),
+        ], Input.Confirmed))
             return Page();
         return this.After(store.Change(Who.Shop, Id, Input.ToEntry()),
             _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is saved."), Saved.Version);

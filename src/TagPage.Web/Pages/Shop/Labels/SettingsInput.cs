@@ -48,7 +48,7 @@ public sealed record SettingsInput : IValidatableObject
     [Required(ErrorMessage = "Choose the tape’s colour."), StringLength(20, ErrorMessage = "Keep the colour within 20 characters.")]
     public string? TapeColour { get; init; }
 
-    [Required(ErrorMessage = "Choose the ink."), StringLength(20, ErrorMessage = "Keep the ink within 20 characters.")]
+    [StringLength(20, ErrorMessage = "Keep the ink within 20 characters.")]
     public string? InkColour { get; init; }
 
     [Required(ErrorMessage = "Enter the words beside the square of a return label."), StringLength(60, ErrorMessage = "Keep the words within 60 characters.")]
@@ -127,7 +127,7 @@ public sealed record SettingsInput : IValidatableObject
         NameLeads = NameLeads,
         AddressInWords = AddressInWords,
         TapeColour = TapeColour!,
-        InkColour = InkColour!,
+        InkColour = InkColour ?? "",
         ReturnWords = ReturnWords!,
         SheetPaper = SheetPaper!,
         SheetColumns = SheetColumns!.Value,

@@ -38,7 +38,7 @@ public sealed class AddressModel(PublicAddress address, AddressStore store, Used
 
     /// <summary>Addresses that labels may still carry.</summary>
     public IReadOnlyList<(string Base, DateOnly From, DateOnly To)> Earlier =>
-        [.. used.EarlierThan(address.Base).Select(a => (a.Base, clock.DayOf(a.FirstAt), clock.DayOf(a.LastAt)))];
+        [.. used.EarlierThan(address.Base).Where(a => !PublicAddress.IsLoopback(a.Base)).Select(a => (a.Base, clock.DayOf(a.FirstAt), clock.DayOf(a.LastAt)))];
 
     /// <summary>What a label carries, with an example in place of a code.</summary>
     public string OnLabels => address.Of("/t/7K2M9Q4TXAV").ToUpperInvariant();
