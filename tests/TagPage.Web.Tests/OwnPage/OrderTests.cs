@@ -148,6 +148,20 @@ public sealed class OrderTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task What_is_under_way_is_shown_instead_of_the_form()
+    {
+        await Ask(("Input.Where", "club desk"));
+
+        var page = await _phone.Open($"/my/order/{_racket}");
+
+        Assert.Contains("Requested. Bring it to the shop.", page.Document.QuerySelector("main .job")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("club desk", page.Main, StringComparison.Ordinal);
+        Assert.Contains("already under way", page.Main, StringComparison.Ordinal);
+        Assert.Null(page.Document.QuerySelector("[name='Input.Kind']"));
+        Assert.True(page.HasForm("?handler=Cancel"));
+    }
+
+    [Fact]
     public async Task Racket_the_shop_never_strung_is_left_to_a_call()
     {
         var fresh = _shop.Records.Racket(_player, 2);

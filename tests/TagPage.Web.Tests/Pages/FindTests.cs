@@ -145,4 +145,47 @@ public sealed class FindTests : IDisposable
     [Fact]
     public async Task Nothing_typed_asks_which_racket() =>
         Assert.Contains("Which racket?", (await _shop.Owner().Open("/shop/find")).Main, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("Pim")]
+    [InlineData("0958")]
+    [InlineData("#1001")]
+    public async Task New_job_from_the_bench_keeps_its_purpose_through_the_search(string typed)
+    {
+        var way = (await _shop.Owner().Open("/shop")).Document.QuerySelectorAll("main a").First(a => a.TextContent == "New job").GetAttribute("href")!;
+        var ask = await _shop.Owner().Open(way);
+        var kept = ask.Document.QuerySelectorAll("main form.big-find input[type=hidden]").Select(i => $"&{i.GetAttribute("name")}={i.GetAttribute("value")}");
+
+        var answer = await _shop.Owner().Open($"/shop/find?q={Uri.EscapeDataString(typed)}{string.Concat(kept)}");
+
+        Assert.Equal($"/shop/jobs/new?racket={_family.Racket}", answer.Location);
+    }
+
+    [Fact]
+    public async Task Tag_scanned_for_a_new_job_leads_to_it() =>
+        Assert.Equal($"/shop/jobs/new?racket={_family.Racket}", (await _shop.Owner().Open($"/shop/find?for=job&q={_family.Tag}")).Location);
+
+    [Fact]
+    public async Task Among_a_clients_rackets_the_one_for_a_new_job_is_chosen_in_the_search()
+    {
+        var second = _shop.Records.Racket(_family.Player, number: 2);
+        var sold = _shop.Records.Racket(_family.Player, number: 3, state: "Sold");
+
+        var page = await _shop.Owner().Open("/shop/find?for=job&q=odalys");
+
+        Assert.NotNull(page.Document.QuerySelector($"main a[href='/shop/jobs/new?racket={_family.Racket}']"));
+        Assert.NotNull(page.Document.QuerySelector($"main a[href='/shop/jobs/new?racket={second}']"));
+        Assert.Null(page.Document.QuerySelector($"main a[href='/shop/jobs/new?racket={sold}']"));
+        Assert.NotNull(page.Document.QuerySelector("main form.big-find input[name=for][value=job]"));
+    }
+
+    [Fact]
+    public async Task Ticket_among_several_answers_leads_to_a_new_job_for_its_racket()
+    {
+        _shop.Records.Racket(_shop.Records.Player(_shop.Records.Client("Mara Brook", "+442079461001"), "Mara"));
+
+        var page = await _shop.Owner().Open("/shop/find?for=job&q=1001");
+
+        Assert.Equal($"/shop/jobs/new?racket={_family.Racket}", page.Document.QuerySelectorAll("main a").First(a => a.TextContent == "Ticket 1001").GetAttribute("href"));
+    }
 }

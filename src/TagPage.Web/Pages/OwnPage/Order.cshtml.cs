@@ -14,6 +14,9 @@ public sealed class OrderModel(ClientOnFileStore clients, OwnPageRacketStore rac
     [BindProperty]
     public OrderInput Input { get; set; } = new();
 
+    /// <summary>What is under way is shown instead of the form; what was sent meanwhile stays in the form.</summary>
+    public bool IsUnderWay { get; private set; }
+
     public string Player => GivenNames.Of(rackets.OfClient(Me.Id).Select(r => r.Player))[Saved.Player];
 
     /// <summary>What "the same again" is, with its price where this client pays it; null before the first stringing.</summary>
@@ -30,7 +33,11 @@ public sealed class OrderModel(ClientOnFileStore clients, OwnPageRacketStore rac
 
     protected override OwnPageRacket? Find(long id) => rackets.Get(Me.Id, id) is { IsMine: true } racket ? racket : null;
 
-    public void OnGet() => Input = new OrderInput { FormKey = FormKey.New(), Kind = nameof(AnswerKind.Same) };
+    public void OnGet()
+    {
+        IsUnderWay = Names.Job(Saved) is not null;
+        Input = new OrderInput { FormKey = FormKey.New(), Kind = nameof(AnswerKind.Same) };
+    }
 
     public IActionResult OnPost()
     {

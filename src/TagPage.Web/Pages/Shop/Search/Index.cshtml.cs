@@ -11,6 +11,12 @@ public sealed class IndexModel(SearchStore store) : PageModel
     [BindProperty(SupportsGet = true, Name = "q")]
     public string? Typed { get; set; }
 
+    /// <summary>What the racket is looked for; "job" leads on to a new job for it.</summary>
+    [BindProperty(SupportsGet = true, Name = "for")]
+    public string? Purpose { get; set; }
+
+    public bool IsForJob => Purpose == "job";
+
     public SearchQuery Asked { get; private set; } = new(null);
 
     /// <summary>A tag no longer in use, if that is what was scanned.</summary>
@@ -34,10 +40,13 @@ public sealed class IndexModel(SearchStore store) : PageModel
         return OnlyAnswer() is { } address ? Redirect(address) : Page();
     }
 
+    /// <summary>Where a racket that was found leads.</summary>
+    public string To(long racket) => IsForJob ? $"/shop/jobs/new?racket={racket}" : $"/shop/rackets/{racket}";
+
     private IActionResult OfTag(SearchStore.TagRow tag)
     {
         if (tag.State == SearchStore.TagState.Live)
-            return Redirect($"/shop/rackets/{tag.RacketId}");
+            return Redirect(To(tag.RacketId!.Value));
         if (tag.State == SearchStore.TagState.Unassigned)
             return Redirect($"/shop/tags/link/{tag.Code}");
         Retired = tag;
@@ -60,9 +69,12 @@ public sealed class IndexModel(SearchStore store) : PageModel
         if (Found.Select(f => f.ClientId).Distinct().ToList() is not [var client])
             return null;
         if (Rackets(f => f.State is not (RacketState.Sold or RacketState.Gone)) is [{ } inHand])
-            return $"/shop/rackets/{inHand}";
+            return To(inHand);
         if (Rackets(_ => true) is [{ } racket])
             return $"/shop/rackets/{racket}";
+        // Among a client's rackets one is chosen for the job here, where the purpose is known.
+        if (IsForJob && Rackets(_ => true).Count > 0)
+            return null;
         return Found.All(f => f.JobId is null) ? $"/shop/clients/{client}" : null;
     }
 
