@@ -74,6 +74,12 @@ public sealed class OnFile(Database database)
             """, new { job, value, scale, note = CanaryNote });
     }
 
+    /// <summary>A spec of a frame of 685 mm with its grip, measured on 20 November 2026.</summary>
+    public void Measured(long racket, decimal grams, decimal mm, decimal swing, bool strung = true) => Change("""
+        INSERT INTO spec (racket_id, measured_on, weight, balance, swing_weight, length, strung, grip_on, dampener_on)
+        VALUES (@racket, '2026-11-20', @grams, @mm, @swing, 685, @strung, 1, 0)
+        """, new { racket, grams, mm, swing, strung });
+
     /// <summary>A reminder to a client about a racket.</summary>
     public long Reminder(long client, long racket, string madeAt = "2026-11-25T09:00:00.000Z") => database.Write(c =>
     {
