@@ -1,0 +1,16 @@
+using TagPage.Core.Sports;
+
+namespace TagPage.Core.EventDesk;
+
+/// <summary>Somebody who strings at an event, at a machine of their own.</summary>
+/// <param name="Id">Tells technicians apart; of two who would be done at the same time the first in the list takes the racket.</param>
+/// <param name="Hours">When they string, breaks left out, in order and without overlap; see <see cref="WorkTime.Between"/>.</param>
+public sealed record Technician(long Id, IReadOnlyList<WorkTime> Hours)
+{
+    /// <summary>Minutes a racket of a sport takes them; a missing one takes <see cref="LearnedMinutes.Start"/>.</summary>
+    public IReadOnlyDictionary<Sport, int> Minutes { get; init; } = new Dictionary<Sport, int>();
+
+    /// <summary>How long this racket takes this technician.</summary>
+    public TimeSpan TimeFor(DeskEntry entry) =>
+        TimeSpan.FromMinutes(entry.Minutes ?? Minutes.GetValueOrDefault(entry.Sport, LearnedMinutes.Start));
+}
