@@ -82,5 +82,6 @@ public sealed class Desk(DateTime now, IReadOnlyList<Technician> technicians, IR
 
     private List<Slip> Others(DeskEntry entry, Desk after) => [.. Slips(after).Where(slip => slip.Number != entry.Number)];
 
-    private static DateTime Stepped(DateTime time) => new((time.Ticks + Step.Ticks - 1) / Step.Ticks * Step.Ticks);
+    /// <summary>The first moment from then on that can be promised.</summary>
+    public static DateTime Stepped(DateTime time) => new((time.Ticks + Step.Ticks - 1) / Step.Ticks * Step.Ticks);
 }

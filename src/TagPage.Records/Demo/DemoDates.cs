@@ -20,9 +20,17 @@ public static class DemoDates
         ["reminder_racket"] = ["due", "elsewhere_on", "elsewhere_before"],
         ["feel"] = ["said_on"],
         ["past_job"] = ["received_on", "strung_on", "paid_on"],
+        ["event"] = ["from_on", "to_on"],
         ["demo"] = ["day"],
     };
 
     /// <summary>Instants that the pages show beside those days.</summary>
     public static IReadOnlyList<(string Table, string Column)> Instants { get; } = [("found_event", "at")];
+
+    /// <summary>Times of events, by the shop's clock.</summary>
+    public static IReadOnlyDictionary<string, IReadOnlyList<string>> WallTimes { get; } = new Dictionary<string, IReadOnlyList<string>>
+    {
+        ["event_hours"] = ["from_at", "to_at"],
+        ["event_entry"] = ["came_at", "needed_by", "not_before", "promised", "moved_from", "started_at", "strung_at", "handed_at"],
+    };
 }

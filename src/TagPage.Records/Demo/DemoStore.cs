@@ -30,6 +30,8 @@ public sealed class DemoStore(Database database, ImportStore imports)
         var by = string.Create(CultureInfo.InvariantCulture, $"{days:+0;-0} days");
         foreach (var (table, column) in DemoDates.Instants)
             c.Execute($"UPDATE {table} SET {column} = strftime('%Y-%m-%dT%H:%M:%fZ', {column}, @by)", new { by });
+        foreach (var (table, columns) in DemoDates.WallTimes)
+            c.Execute($"UPDATE {table} SET {string.Join(", ", columns.Select(n => $"{n} = strftime('%Y-%m-%d %H:%M', {n}, @by)"))}", new { by });
         foreach (var (table, columns) in DemoDates.Columns)
             c.Execute($"UPDATE {table} SET {string.Join(", ", columns.Select(n => $"{n} = date({n}, @by)"))}", new { by });
     });

@@ -45,7 +45,7 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
 
     public BedStore.Open? CurrentBed(long racketId) => database.Read(c => BedStore.Current(c, racketId));
 
-    private static RacketRow? Racket(SqliteConnection connection, Who who, long id) =>
+    internal static RacketRow? Racket(SqliteConnection connection, Who who, long id) =>
         connection.QuerySingleOrDefault<RacketRow>(RacketSql, new { who.IsShop, id });
 
     private const string RacketSql = """
@@ -68,13 +68,14 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
     {
         var (now, today) = (clock.Now, clock.Today);
         return database.Write(c => Racket(c, who, racketId) is { } racket
-            ? FormKeys.Once(c, who, input.FormKey, now, () => Add(c, racket, input, today))
+            ? FormKeys.Once(c, who, input.FormKey, now, () => Add(c, racket, input, today, shops.Get()))
             : new Outcome.Absent());
     }
 
-    private Outcome Add(SqliteConnection connection, RacketRow racket, NewJobEntry input, DateOnly today)
+    /// <summary>For a write that makes more than the job; within its transaction.</summary>
+    internal static Outcome Add(SqliteConnection connection, RacketRow racket, NewJobEntry input, DateOnly today, ShopDetails shop)
     {
-        var (bed, shop) = (BedStore.Current(connection, racket.Id), shops.Get());
+        var bed = BedStore.Current(connection, racket.Id);
         if (input.Faults(racket.Sport, shop, today, bed).FirstOrDefault() is { } why)
             return new Outcome.Refused(why);
         if (input.OldReading is not null && !ReadingStore.HasInstrument(connection, input.OldInstrumentId))

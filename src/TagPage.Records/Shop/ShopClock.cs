@@ -7,6 +7,16 @@ public sealed class ShopClock(TimeProvider clock, ShopStore shops)
 
     public DateOnly Today => DayOf(Now);
 
+    /// <summary>Day and time on that clock, in whole minutes.</summary>
+    public DateTime Minute
+    {
+        get
+        {
+            var now = OnTheWall(Now).DateTime;
+            return now.AddTicks(-(now.Ticks % TimeSpan.TicksPerMinute));
+        }
+    }
+
     /// <summary>The day of an instant on that clock.</summary>
     public DateOnly DayOf(DateTimeOffset instant) => DateOnly.FromDateTime(OnTheWall(instant).DateTime);
 

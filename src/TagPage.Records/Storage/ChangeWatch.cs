@@ -25,6 +25,16 @@ internal sealed class ChangeWatch
         ["reading"] = OfJob,
     };
 
+    /// <summary>SQL that touches the event's desk a row belongs to, the row being called {0}.</summary>
+    internal static readonly IReadOnlyDictionary<string, string> OfDesks = new Dictionary<string, string>
+    {
+        ["event"] = "SELECT touch_desk({0}.id)",
+        ["event_technician"] = "SELECT touch_desk({0}.event_id)",
+        ["event_hours"] = "SELECT touch_desk(event_id) FROM event_technician WHERE id = {0}.technician_id",
+        ["event_entry"] = "SELECT touch_desk({0}.event_id)",
+        ["job"] = "SELECT touch_desk(event_id) FROM event_entry WHERE job_id = {0}.id",
+    };
+
     /// <summary>What every page depends on.</summary>
     internal static readonly IReadOnlyList<string> OfAll = ["shop", "chosen_address", "opening_span", "closed_days", "message", "care_guide", "string_kind", "instrument"];
 
@@ -49,6 +59,11 @@ internal sealed class ChangeWatch
             changes.TouchAll();
             return 0;
         });
+        connection.CreateFunction("touch_desk", (long eventId) =>
+        {
+            changes.TouchDesk(eventId);
+            return 0;
+        });
         Begin();
     }
 
@@ -68,15 +83,17 @@ internal sealed class ChangeWatch
         if (_connection.ExecuteScalar<long>("SELECT COUNT(*) FROM main.sqlite_schema WHERE type = 'table' AND name = 'racket'") == 0)
             return;
         foreach (var (table, players) in OfPlayers)
-            _connection.Execute(Triggers(table, row => string.Format(null, players, row)));
+            _connection.Execute(Triggers("watch", table, row => string.Format(null, players, row)));
         foreach (var table in OfAll)
-            _connection.Execute(Triggers(table, _ => "SELECT touch_all()"));
+            _connection.Execute(Triggers("watch", table, _ => "SELECT touch_all()"));
+        foreach (var (table, desks) in OfDesks)
+            _connection.Execute(Triggers("desk", table, row => string.Format(null, desks, row)));
         _isOn = true;
     }
 
-    private static string Triggers(string table, Func<string, string> tell) => $"""
-        CREATE TEMP TRIGGER watch_{table}_new AFTER INSERT ON main.{table} BEGIN {tell("new")}; END;
-        CREATE TEMP TRIGGER watch_{table}_again AFTER UPDATE ON main.{table} BEGIN {tell("old")}; {tell("new")}; END;
-        CREATE TEMP TRIGGER watch_{table}_gone AFTER DELETE ON main.{table} BEGIN {tell("old")}; END;
+    private static string Triggers(string name, string table, Func<string, string> tell) => $"""
+        CREATE TEMP TRIGGER {name}_{table}_new AFTER INSERT ON main.{table} BEGIN {tell("new")}; END;
+        CREATE TEMP TRIGGER {name}_{table}_again AFTER UPDATE ON main.{table} BEGIN {tell("old")}; {tell("new")}; END;
+        CREATE TEMP TRIGGER {name}_{table}_gone AFTER DELETE ON main.{table} BEGIN {tell("old")}; END;
         """;
 }

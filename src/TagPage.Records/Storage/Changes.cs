@@ -13,9 +13,16 @@ public sealed class Changes
 
     private readonly ConcurrentDictionary<long, long> _ofPlayers = new();
     private readonly HashSet<long> _uncommitted = [];
+    private readonly HashSet<long> _desks = [];
     private bool _allUncommitted;
     private long _now;
     private long _ofAll;
+
+    /// <summary>
+    /// An event's desk was written to, and whoever looks at it should look again. Told after the transaction, by the thread
+    /// that wrote: do nothing long.
+    /// </summary>
+    public Action<long>? DeskChanged { get; set; }
 
     /// <summary>Take it before reading; what was read is at least this new.</summary>
     public long Now => Interlocked.Read(ref _now);
@@ -38,8 +45,22 @@ public sealed class Changes
     /// <summary>In a transaction: something was written that all depend on, or nobody knows what.</summary>
     internal void TouchAll() => _allUncommitted = true;
 
+    /// <summary>In a transaction: something at an event's desk was written.</summary>
+    internal void TouchDesk(long eventId) => _desks.Add(eventId);
+
     /// <summary>After a transaction, also after one that failed: then what it touched may or may not be so.</summary>
     internal void Publish()
+    {
+        PublishPlayers();
+        if (_desks.Count == 0)
+            return;
+        long[] desks = [.. _desks];
+        _desks.Clear();
+        foreach (var desk in desks)
+            DeskChanged?.Invoke(desk);
+    }
+
+    private void PublishPlayers()
     {
         if (!_allUncommitted && _uncommitted.Count == 0)
             return;

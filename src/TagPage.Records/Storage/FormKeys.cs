@@ -30,7 +30,7 @@ public static class FormKeys
         if (formKey.Length != KeyLength)
             return new Outcome.Refused(new FormKeyUnknown());
         if (!who.IsShop)
-            formKey = $"{formKey} {who.ClientId}";
+            formKey = who.EventId is { } desk ? $"{formKey} desk {desk}" : $"{formKey} {who.ClientId}";
         if (connection.ExecuteScalar<long?>(MadeSql, new { FormKey = formKey }) is { } madeBefore)
             return new Outcome.Done(madeBefore);
         connection.Execute(ForgetSql, new { Before = now.AddDays(-30) });

@@ -21,10 +21,11 @@ internal static class TypeHandlers
             if (_registered)
                 return;
             // Dapper's own map would win over a handler on the way in.
-            foreach (var type in new[] { typeof(DateOnly), typeof(DateOnly?), typeof(DateTimeOffset), typeof(DateTimeOffset?) })
+            foreach (var type in new[] { typeof(DateOnly), typeof(DateOnly?), typeof(DateTimeOffset), typeof(DateTimeOffset?), typeof(DateTime), typeof(DateTime?) })
                 SqlMapper.RemoveTypeMap(type);
             SqlMapper.AddTypeHandler(new DayHandler());
             SqlMapper.AddTypeHandler(new InstantHandler());
+            SqlMapper.AddTypeHandler(new WallTimeHandler());
             SqlMapper.AddTypeHandler(new TagCodeHandler());
             SqlMapper.AddTypeHandler(new SettingsHandler<StartingValues>());
             SqlMapper.AddTypeHandler(new SettingsHandler<CustomisingValues>());
@@ -51,6 +52,17 @@ internal static class TypeHandlers
 
         public override DateTimeOffset Parse(object value) =>
             DateTimeOffset.ParseExact((string)value, Format, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal);
+    }
+
+    /// <summary>Day and time as the shop's clock shows them, in whole minutes.</summary>
+    private sealed class WallTimeHandler : SqlMapper.TypeHandler<DateTime>
+    {
+        private const string Format = "yyyy-MM-dd HH:mm";
+
+        public override void SetValue(IDbDataParameter parameter, DateTime value) =>
+            SetText(parameter, value.ToString(Format, CultureInfo.InvariantCulture));
+
+        public override DateTime Parse(object value) => DateTime.ParseExact((string)value, Format, CultureInfo.InvariantCulture);
     }
 
     private sealed class TagCodeHandler : SqlMapper.TypeHandler<TagCode>

@@ -20,12 +20,18 @@ public sealed record Who
     /// <param name="session">The browser; what could hurt takes a code that was typed in it a moment ago.</param>
     public static Who Client(long id, string? session = null) => new() { ClientId = id, Session = session };
 
+    /// <summary>At the desk of one event, for as long as it is open.</summary>
+    public static Who Helper(long eventId) => new() { EventId = eventId };
+
     public bool IsShop { get; private init; }
 
     /// <summary>Null for everybody but a client; in SQL it then equals no client.</summary>
     public long? ClientId { get; private init; }
 
     public string? Session { get; private init; }
+
+    /// <summary>Null for everybody but an event's helper; in SQL it then equals no event.</summary>
+    public long? EventId { get; private init; }
 
     /// <summary>Whose racket r is to be changed. What a client sold is theirs no more, though it stays on file under them.</summary>
     internal const string ChangesRacket = """
@@ -37,4 +43,7 @@ public sealed record Who
 
     /// <summary>Whose record as a client is to be changed.</summary>
     internal const string ChangesClient = "(@IsShop OR client.id = @ClientId)";
+
+    /// <summary>Who works at the desk of event v.</summary>
+    internal const string WorksAtDesk = "(@IsShop OR (v.id = @EventId AND v.closed_at IS NULL))";
 }

@@ -56,6 +56,8 @@ public sealed class Street : IDisposable
         Actor.Shop => Who.Shop,
         Actor.Owner => Who.Client(Odalys),
         Actor.OtherClient => Who.Client(Ewan),
+        Actor.Helper => Who.Helper(1),
+        Actor.OtherHelper => Who.Helper(2),
         Actor.Finder => Who.Finder,
         _ => Who.Program,
     };
@@ -88,4 +90,5 @@ public sealed class Street : IDisposable
     }
 }
 
-public enum Actor { Shop, Owner, OtherClient, Finder, Program }
+/// <summary>Helper: at the desk of event 1; the other one at that of another event.</summary>
+public enum Actor { Shop, Owner, OtherClient, Helper, OtherHelper, Finder, Program }

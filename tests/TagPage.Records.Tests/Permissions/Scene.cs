@@ -5,6 +5,7 @@ using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
 using TagPage.Records.Clients;
 using TagPage.Records.Customising;
+using TagPage.Records.Events;
 using TagPage.Records.FirstVisits;
 using TagPage.Records.Jobs;
 using TagPage.Records.Labels;
@@ -74,6 +75,14 @@ public sealed class Scene : IDisposable
     public OwnPageLinkStore Links => new(Database, Keys, Outbox, new Mails(), Street.Time);
     private LinkTokens Keys => new(Street.Folder);
 
+    public EventStore Events => new(Database, Shops, Street.Time);
+    public TechnicianStore Technicians => new(Database, Street.Clock);
+    public DeskStore Desks => new(Database, Street.Clock);
+    public IntakeStore Intakes => new(Database, Clients, Shops, Street.Clock);
+    public DeskMoveStore DeskMoves => new(Database, Street.Clock);
+    public DeskFindStore DeskFinds => new(Database);
+    public ShiftStore Shifts => new(Database);
+    public DayStore Days => new(Database);
     public MoveStore Moves => new(Database, Street.Clock);
     public BackStore Backs => new(Database);
     public JobRacketStore JobRackets => new(Database);
@@ -139,6 +148,9 @@ public sealed class Scene : IDisposable
         [(Racket, new() { On = Street.Today, SpecId = 1, SpecVersion = 1, Added = [(new FramePlace("Throat", 35), 2)] })];
 
     public static string Key => FormKey.New();
+    public static EventEntry Event => new() { FormKey = Key, Version = 1, Name = "Harbour Open", FromOn = Street.Today };
+    public static TechnicianEntry Technician => new() { FormKey = Key, Name = "Runa", Hours = "9-18" };
+    public static IntakeEntry Intake => new() { FormKey = Key, Visitor = new() { Name = "Tove Alling" }, Order = new() { MainsId = 1, MainsTension = 50 } };
     public static ChangedJobEntry Changed => new() { Version = 1, MainsId = 1, MainsTension = 50, ReceivedOn = Street.Today, Note = "softer" };
     public static NewJobEntry Order => new() { FormKey = Key, MainsId = 1, MainsTension = 50, ReceivedOn = Street.Today };
     public static JobRequest Same => new(AskedIn.OwnPage, "");

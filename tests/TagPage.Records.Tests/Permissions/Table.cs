@@ -25,6 +25,9 @@ internal static class Table
     /// <summary>About themselves: another client does it too, and to nobody else.</summary>
     private static readonly Actor[] EveryClient = [Actor.Owner, Actor.OtherClient];
 
+    /// <summary>The event's own helper, and nobody from another one.</summary>
+    private static readonly Actor[] AtDesk = [Actor.Shop, Actor.Helper];
+
     private const string StrungNow = "UPDATE job SET state = 'Strung', strung_on = '2026-11-25' WHERE id = 2";
 
     private const string NothingOpen = "UPDATE job SET state = 'Cancelled' WHERE id = 2";
@@ -57,7 +60,7 @@ internal static class Table
 
     private const string AGuide = "INSERT INTO care_guide (title, name, markdown) VALUES ('In the sun', 'sun', 'Put it in the shade.')";
 
-    public static IReadOnlyList<Row> Rows { get; } = [.. Bench(), .. OnFile(), .. Desk(), .. Play(), .. Reminders(), .. LostAndFound(), .. OwnPage()];
+    public static IReadOnlyList<Row> Rows { get; } = [.. Bench(), .. OnFile(), .. Desk(), .. Play(), .. Reminders(), .. LostAndFound(), .. OwnPage(), .. EventDesk()];
 
     private static Row[] Bench() =>
     [
@@ -195,5 +198,48 @@ internal static class Table
         new(EveryClient, (s, who) => s.Codes.Send(who)),
         new(EveryClient, (s, who) => s.Codes.Try(who, s.Digits(who)), CodesSent),
         new([Actor.Shop, Actor.Owner, Actor.OtherClient], (s, who) => s.Codes.IsFresh(who)),
+    ];
+
+    private const string AnEvent = """
+        INSERT INTO event (name, from_on, to_on, last_number) VALUES ('Harbour Open', '2026-11-25', '2026-11-25', 1);
+        INSERT INTO event_technician (event_id, name) VALUES (1, 'Runa');
+        INSERT INTO event_hours (technician_id, from_at, to_at) VALUES (1, '2026-11-25 09:00', '2026-11-25 19:00');
+        INSERT INTO event_entry (job_id, event_id, number, came_at, needed_by, promised, moved_from)
+        VALUES (2, 1, 1, '2026-11-25 09:30', '2026-11-25 12:00', '2026-11-25 12:00', '2026-11-25 11:50');
+        """;
+
+    private const string OnMachine = AnEvent + "UPDATE job SET state = 'OnMachine' WHERE id = 2";
+
+    private const string StrungThere = AnEvent + StrungNow;
+
+    private static Row[] EventDesk() =>
+    [
+        new(AtDesk, (s, who) => s.Events.Get(who, 1), AnEvent),
+        new(Shop, (s, who) => s.Events.Add(who, Scene.Event)),
+        new(Shop, (s, who) => s.Events.Change(who, 1, Scene.Event), AnEvent),
+        new(Shop, (s, who) => s.Events.Close(who, 1), AnEvent + "DELETE FROM event_entry"),
+        new(Shop, (s, who) => s.Events.Reopen(who, 1), AnEvent),
+        new(Shop, (s, who) => s.Events.SignHelpersOut(who, 1), AnEvent),
+        new(Shop, (s, who) => s.Technicians.Add(who, 1, Scene.Technician), AnEvent),
+        new(Shop, (s, who) => s.Technicians.Change(who, 1, 1, Scene.Technician), AnEvent),
+        new(AtDesk, (s, who) => s.Technicians.SetAway(who, 1, 1, true), AnEvent),
+        new(AtDesk, (s, who) => s.Technicians.Pause(who, 1, 1, 20), AnEvent),
+        new(AtDesk, (s, who) => s.Desks.Get(who, 1), AnEvent),
+        new(AtDesk, (s, who) => s.Intakes.Add(who, 1, Scene.Intake), AnEvent),
+        new(AtDesk, (s, who) => s.Intakes.Ask(who, 1, Scene.Intake, Core.Sports.Sport.Tennis), AnEvent),
+        new(AtDesk, (s, who) => s.Intakes.Racket(who, 1, s.Second, null), AnEvent),
+        new(AtDesk, (s, who) => s.DeskFinds.ByTag(who, 1, s.Live), AnEvent),
+        new(AtDesk, (s, who) => s.DeskFinds.ByName(who, 1, "Pim"), AnEvent),
+        new(AtDesk, (s, who) => s.DeskFinds.LastRound(who, 1, s.Racket), AnEvent),
+        new(AtDesk, (s, who) => s.DeskMoves.Take(who, 1, 1, 1), AnEvent),
+        new(AtDesk, (s, who) => s.DeskMoves.Strung(who, 1, 1), OnMachine),
+        new(AtDesk, (s, who) => s.DeskMoves.PutBack(who, 1, 1), OnMachine),
+        new(AtDesk, (s, who) => s.DeskMoves.HandOut(who, 1, 1, true), StrungThere),
+        new(AtDesk, (s, who) => s.DeskMoves.Withdraw(who, 1, 1), AnEvent),
+        new(AtDesk, (s, who) => s.DeskMoves.PullForward(who, 1, 1, true), AnEvent),
+        new(AtDesk, (s, who) => s.DeskMoves.PutOnCourt(who, 1, 1, true), AnEvent),
+        new(AtDesk, (s, who) => s.DeskMoves.Told(who, 1, 1), AnEvent),
+        new(AtDesk, (s, who) => s.Shifts.Shift(who, 1, 60), AnEvent),
+        new(Shop, (s, who) => s.Days.Get(who, 1, null), AnEvent),
     ];
 }

@@ -55,6 +55,29 @@ public sealed class ChangesTests : IDisposable
         Assert.Equal((false, false), (Changes.IsFresh(_street.Pim, _mark), Changes.IsFresh(_ewan, _mark)));
     }
 
+    [Theory]
+    [InlineData("UPDATE event_entry SET on_court = 1")]
+    [InlineData("UPDATE event_technician SET away = 1")]
+    [InlineData("INSERT INTO event_hours (technician_id, is_break, from_at, to_at) VALUES (1, 1, '2026-11-25 10:00', '2026-11-25 10:20')")]
+    [InlineData("UPDATE event SET name = 'Harbour Open 2' WHERE id = 1")]
+    [InlineData("UPDATE job SET state = 'OnMachine', strung_on = NULL, collected_on = NULL")]
+    [InlineData("DELETE FROM job")]
+    public void Write_at_a_desk_tells_those_who_look_at_that_desk_once(string sql)
+    {
+        _street.Records.Change("""
+            INSERT INTO event (name, from_on, to_on) VALUES ('Harbour Open', '2026-11-25', '2026-11-25'), ('Another', '2026-11-25', '2026-11-25');
+            INSERT INTO event_technician (event_id, name) VALUES (1, 'Runa');
+            INSERT INTO event_entry (job_id, event_id, number, came_at) VALUES (@Strung, 1, 1, '2026-11-25 09:00');
+            """, new { _street.Strung });
+        var told = new List<long>();
+        Changes.DeskChanged += told.Add;
+
+        Assert.NotEqual(0, _street.Database.Write(c => c.Execute(sql)));
+        _street.Records.Change("UPDATE client SET note = 'elsewhere'");
+
+        Assert.Equal([1], told);
+    }
+
     [Fact]
     public void Racket_that_changes_hands_ends_what_was_kept_of_both()
     {
@@ -109,7 +132,7 @@ public sealed class ChangesTests : IDisposable
     {
         string[] others =
         [
-            "account", "added_mass", "frame_place", "deleted_ticket", "demo", "due_again", "due_day", "found_event", "label_logo", "label_setting", "link_request", "migration", "name_order", "client_request",
+            "account", "added_mass", "frame_place", "deleted_ticket", "demo", "due_again", "due_day", "event", "event_entry", "event_hours", "event_session", "event_technician", "found_event", "label_logo", "label_setting", "link_request", "migration", "name_order", "client_request",
             "outbox", "own_page_code", "own_page_link", "own_page_session", "past_job", "payer", "reminder", "reminder_batch",
             "reminder_batch_client", "reminder_racket", "session", "setup_link", "tag_roll", "used_address", "used_form_key", "write_probe",
         ];

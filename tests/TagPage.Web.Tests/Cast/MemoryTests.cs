@@ -15,14 +15,14 @@ public sealed class MemoryTests : IDisposable
     private static readonly string[] Known =
     [
         // Set once, while the program starts.
-        "Database.BeforeCommit", "PublicAddress._listening", "Manual._pages", "FolderLock._held",
+        "Database.BeforeCommit", "Changes.DeskChanged", "PublicAddress._listening", "Manual._pages", "FolderLock._held",
         // Only grow.
         "Database._opened", "Changes._now", "Changes._ofAll",
         // Closed as a shop moves out, with its file.
         "Database._readers", "ReadConnections._resting", "ReadConnections._isClosed", "WriteConnection._open", "Database._watch", "ChangeWatch._isOn",
         // A file that is closed counts as changed in everything, and so does what was kept of it.
         "PublicStyle._kept", "ShopStore._kept", "AddressStore._kept", "TagCache._pages", "TagCache._bytes",
-        "Changes._ofPlayers", "Changes._uncommitted", "Changes._allUncommitted",
+        "Changes._ofPlayers", "Changes._uncommitted", "Changes._desks", "Changes._allUncommitted",
         // Counts within a span of time, and the house's stopwatch has jumped past it.
         "SlidingLimit._takes", "SteadyLimit._keys",
         // Empty and free when a shop moves out; tests that keep turns for themselves have the house for themselves too.

@@ -498,6 +498,85 @@ FROM racket r
 JOIN job j ON j.id = (SELECT n.id FROM job n WHERE n.racket_id = r.id AND n.strung_on IS NOT NULL
                       ORDER BY n.strung_on DESC, n.id DESC LIMIT 1);
 
+-- ==== Events ====
+
+-- Where rackets are strung against the clock. Times of an event are those of the shop's clock, yyyy-MM-dd HH:mm. The link of
+-- its helpers is derived from id and secret; a new secret makes it void.
+CREATE TABLE event (
+  id               INTEGER PRIMARY KEY AUTOINCREMENT,
+  name             TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 80),
+  place            TEXT    NOT NULL DEFAULT '' CHECK (length(place) <= 60),
+  from_on          TEXT    NOT NULL CHECK (from_on GLOB '????-??-??'),
+  to_on            TEXT    NOT NULL CHECK (to_on GLOB '????-??-??' AND to_on >= from_on),
+  label_tape       TEXT    NOT NULL DEFAULT '' CHECK (length(label_tape) <= 20),
+  -- What a racket costs with the player's own string, and with the desk's.
+  price_own_minor  INTEGER CHECK (price_own_minor BETWEEN 0 AND 100000000),
+  price_desk_minor INTEGER CHECK (price_desk_minor BETWEEN 0 AND 100000000),
+  -- The last desk number that was given; none is given twice.
+  last_number      INTEGER NOT NULL DEFAULT 0 CHECK (last_number >= 0),
+  secret           TEXT    NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(secret) = 32),
+  closed_at        TEXT,
+  version          INTEGER NOT NULL DEFAULT 1
+) STRICT;
+CREATE INDEX event_by_day ON event (from_on DESC, id DESC);
+
+-- Somebody who strings there, at a machine of their own. Away: the machine is broken, or they are not there.
+CREATE TABLE event_technician (
+  id       INTEGER PRIMARY KEY AUTOINCREMENT,
+  event_id INTEGER NOT NULL REFERENCES event (id) ON DELETE CASCADE,
+  name     TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 60),
+  machine  TEXT    NOT NULL DEFAULT '' CHECK (length(machine) <= 60),
+  away     INTEGER NOT NULL DEFAULT 0 CHECK (away IN (0, 1))
+) STRICT;
+CREATE INDEX event_technician_by_event ON event_technician (event_id, id);
+CREATE INDEX event_technician_by_name  ON event_technician (name COLLATE NOCASE);
+
+-- When a technician works, and the breaks in it.
+CREATE TABLE event_hours (
+  id            INTEGER PRIMARY KEY AUTOINCREMENT,
+  technician_id INTEGER NOT NULL REFERENCES event_technician (id) ON DELETE CASCADE,
+  is_break      INTEGER NOT NULL DEFAULT 0 CHECK (is_break IN (0, 1)),
+  from_at       TEXT    NOT NULL CHECK (from_at GLOB '????-??-?? ??:??'),
+  to_at         TEXT    NOT NULL CHECK (to_at GLOB '????-??-?? ??:??' AND to_at > from_at)
+) STRICT;
+CREATE INDEX event_hours_by_technician ON event_hours (technician_id, from_at);
+
+-- A racket at the desk of an event: what its job does not say. How far it is stands with the job.
+CREATE TABLE event_entry (
+  job_id         INTEGER PRIMARY KEY REFERENCES job (id) ON DELETE CASCADE,
+  event_id       INTEGER NOT NULL REFERENCES event (id) ON DELETE CASCADE,
+  number         INTEGER NOT NULL CHECK (number > 0),
+  -- A country or a club.
+  team           TEXT    NOT NULL DEFAULT '' CHECK (length(team) <= 60),
+  came_at        TEXT    NOT NULL CHECK (came_at GLOB '????-??-?? ??:??'),
+  needed_by      TEXT    CHECK (needed_by GLOB '????-??-?? ??:??'),
+  not_before     TEXT    CHECK (not_before GLOB '????-??-?? ??:??'),
+  promised       TEXT    CHECK (promised GLOB '????-??-?? ??:??'),
+  -- What was promised before it had to be moved, until its owner was told.
+  moved_from     TEXT    CHECK (moved_from GLOB '????-??-?? ??:??'),
+  on_court       INTEGER NOT NULL DEFAULT 0 CHECK (on_court IN (0, 1)),
+  pulled_forward INTEGER NOT NULL DEFAULT 0 CHECK (pulled_forward IN (0, 1)),
+  kept_for       INTEGER REFERENCES event_technician (id) ON DELETE SET NULL,
+  minutes        INTEGER CHECK (minutes BETWEEN 5 AND 240),
+  stencil        TEXT    NOT NULL DEFAULT '' CHECK (length(stencil) <= 40),
+  stencil_colour TEXT    NOT NULL DEFAULT '' CHECK (length(stencil_colour) <= 20),
+  technician_id  INTEGER REFERENCES event_technician (id) ON DELETE SET NULL,
+  started_at     TEXT    CHECK (started_at GLOB '????-??-?? ??:??'),
+  strung_at      TEXT    CHECK (strung_at GLOB '????-??-?? ??:??'),
+  handed_at      TEXT    CHECK (handed_at GLOB '????-??-?? ??:??'),
+  UNIQUE (event_id, number)
+) STRICT;
+CREATE INDEX event_entry_by_technician ON event_entry (technician_id, strung_at) WHERE technician_id IS NOT NULL;
+CREATE INDEX event_entry_kept_for      ON event_entry (kept_for) WHERE kept_for IS NOT NULL;
+
+-- A tablet or phone of a helper at an event's desk; it ends with the event.
+CREATE TABLE event_session (
+  id_hash  TEXT    PRIMARY KEY CHECK (length(id_hash) = 64),
+  event_id INTEGER NOT NULL REFERENCES event (id) ON DELETE CASCADE,
+  made_at  TEXT    NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX event_session_by_event ON event_session (event_id);
+
 -- ==== Readings ====
 
 CREATE TABLE instrument (

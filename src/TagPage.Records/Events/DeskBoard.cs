@@ -1,0 +1,48 @@
+using TagPage.Core.EventDesk;
+using TagPage.Core.Jobs;
+
+namespace TagPage.Records.Events;
+
+/// <summary>An event's desk at one moment.</summary>
+/// <param name="Event">Which.</param>
+/// <param name="Technicians">Who strings there.</param>
+/// <param name="Entries">All its rackets, by desk number.</param>
+/// <param name="Now">When this was read.</param>
+public sealed record DeskBoard(EventRow Event, IReadOnlyList<TechnicianRow> Technicians, IReadOnlyList<EntryRow> Entries, DateTime Now)
+{
+    private readonly Dictionary<int, EntryRow> _byNumber = Entries.ToDictionary(entry => entry.Number);
+
+    /// <summary>The plan as it stands, and what would become of it.</summary>
+    public Desk Desk { get; } = new(Now, [.. Technicians.Select(technician => technician.ToTechnician())],
+        [.. Entries.Where(entry => entry.IsOpen).Select(entry => entry.ToDesk(Now))]);
+
+    public EntryRow? Of(int number) => _byNumber.GetValueOrDefault(number);
+
+    public IEnumerable<EntryRow> In(JobState state) => Entries.Where(entry => entry.State == state);
+
+    /// <summary>What waits, in the order in which it is to be strung; what the hours do not suffice for comes last.</summary>
+    public IEnumerable<EntryRow> NextUp => DeskOrder.Suggested(Desk.Entries.Where(entry => entry.On is null))
+        .OrderBy(entry => Desk.Plan.Of(entry.Number)?.Start ?? DateTime.MaxValue)
+        .Select(entry => _byNumber[entry.Number]);
+
+    /// <summary>When it should be ready; null if the hours do not suffice, or it is strung.</summary>
+    public DateTime? ReadyAt(EntryRow entry) => entry.IsOpen ? Desk.Plan.ReadyAt(entry.Number) : null;
+
+    public Pressure Pressure(EntryRow entry) => entry.IsOpen ? Pressures.Of(entry.ToDesk(Now), ReadyAt(entry)) : Core.EventDesk.Pressure.None;
+
+    /// <summary>What is late or close to it.</summary>
+    public IEnumerable<EntryRow> AtRisk => Entries.Where(entry => Pressure(entry) >= Core.EventDesk.Pressure.Tight)
+        .OrderByDescending(Pressure).ThenBy(entry => entry.NeededBy ?? entry.Promised);
+
+    /// <summary>Rackets whose promise was moved; their owners are to be told.</summary>
+    public IEnumerable<EntryRow> ToTell => Entries.Where(entry => entry.MovedFrom is not null && entry.State != JobState.Collected);
+
+    public TechnicianRow? Technician(long? id) => Technicians.FirstOrDefault(technician => technician.Id == id);
+
+    /// <summary>What a technician strings next: their own plan first, and else what is next for anybody.</summary>
+    public EntryRow? NextFor(long technician) =>
+        NextUp.FirstOrDefault(entry => Desk.Plan.Of(entry.Number)?.Technician == technician);
+
+    /// <summary>For the plan.</summary>
+    public DeskEntry ToDesk(EntryRow entry) => entry.ToDesk(Now);
+}

@@ -1,0 +1,37 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Core.EventDesk;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Events;
+
+/// <summary>Changes at an event's desk: each in one transaction with the promises that it moves.</summary>
+internal static class DeskChange
+{
+    /// <summary>A write that whoever works at the desk may make while the event is open.</summary>
+    public static Outcome AtDesk(this Database database, Who who, long eventId, Func<SqliteConnection, EventRow, Outcome> work) => database.Write(c =>
+        EventStore.Get(c, who, eventId) is not { } desk ? new Outcome.Absent()
+        : !desk.IsOpen ? new Outcome.Refused(new EventIsClosed())
+        : work(c, desk));
+
+    /// <summary>
+    /// Makes a change and moves the promises of those it makes late, or later; what was promised first stays with them until
+    /// their owners are told.
+    /// </summary>
+    public static long Make(SqliteConnection connection, Who who, EventRow desk, DateTime now, Func<long> change)
+    {
+        var before = DeskStore.Of(connection, desk, now);
+        var id = change();
+        var after = DeskStore.Of(connection, EventStore.Get(connection, who, desk.Id)!, now);
+        foreach (var slip in before.Desk.Slips(after.Desk))
+        {
+            if (slip.After is { } ready && before.Of(slip.Number)?.Promised is not null && after.Of(slip.Number) is { IsOpen: true })
+                connection.Execute(MoveSql, new { desk.Id, slip.Number, Ready = Desk.Stepped(ready) });
+        }
+        return id;
+    }
+
+    private const string MoveSql = """
+        UPDATE event_entry SET moved_from = COALESCE(moved_from, promised), promised = @Ready WHERE event_id = @Id AND number = @Number
+        """;
+}

@@ -1,0 +1,108 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Core.Jobs;
+using TagPage.Records.Jobs;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Events;
+
+/// <summary>
+/// What becomes of a racket at the desk. Each move starts from the state it was offered in: of two who press at the same
+/// time one gets the racket, and the other is told who has it. Done tells the desk number.
+/// </summary>
+public sealed class DeskMoveStore(Database database, ShopClock clock)
+{
+    /// <summary>A technician takes a racket that waits.</summary>
+    public Outcome Take(Who who, long eventId, int number, long technician) => database.AtDesk(who, eventId, (c, desk) =>
+    {
+        if (Find(c, eventId, number) is not { } entry)
+            return new Outcome.Absent();
+        if (!c.ExecuteScalar<bool>(IsThereSql, new { technician, eventId }))
+            return new Outcome.Refused(new TechnicianNotThere());
+        var taken = 0;
+        DeskChange.Make(c, who, desk, clock.Minute, () => taken = c.Execute(TakeSql, new { entry.JobId, technician, Now = clock.Minute }));
+        return taken > 0 ? new Outcome.Done(number) : MovedOn(entry);
+    });
+
+    private const string IsThereSql = "SELECT EXISTS (SELECT 1 FROM event_technician WHERE id = @technician AND event_id = @eventId AND away = 0)";
+
+    private const string TakeSql = """
+        UPDATE event_entry SET technician_id = @technician, started_at = @Now
+        WHERE job_id = (SELECT id FROM job WHERE id = @JobId AND state = 'Waiting');
+        UPDATE job
+        SET state = 'OnMachine', version = version + 1,
+            strung_by = (SELECT name FROM event_technician WHERE id = @technician), machine = (SELECT machine FROM event_technician WHERE id = @technician)
+        WHERE id = @JobId AND state = 'Waiting';
+        """;
+
+    /// <summary>Off the machine: the strings are in, those before them have ended.</summary>
+    public Outcome Strung(Who who, long eventId, int number) => Move(who, eventId, number, JobState.OnMachine, (c, entry) =>
+    {
+        c.Execute(StrungSql, new { entry.JobId, Now = clock.Minute, clock.Today });
+        BedStore.EndFollowed(c, entry.RacketId, BedEnd.CutOut);
+    });
+
+    private const string StrungSql = """
+        UPDATE event_entry SET strung_at = @Now WHERE job_id = @JobId;
+        UPDATE job SET state = 'Strung', strung_on = @Today, version = version + 1 WHERE id = @JobId;
+        """;
+
+    /// <summary>Back to the queue: put down half-way, or pressed by mistake.</summary>
+    public Outcome PutBack(Who who, long eventId, int number) => Move(who, eventId, number, JobState.OnMachine, (c, entry) =>
+        c.Execute(PutBackSql, new { entry.JobId }));
+
+    private const string PutBackSql = """
+        UPDATE event_entry SET technician_id = NULL, started_at = NULL WHERE job_id = @JobId;
+        UPDATE job SET state = 'Waiting', version = version + 1 WHERE id = @JobId;
+        """;
+
+    /// <summary>Given to the player. What is not paid stays on their account.</summary>
+    public Outcome HandOut(Who who, long eventId, int number, bool paid) => Move(who, eventId, number, JobState.Strung, (c, entry) =>
+        c.Execute(HandOutSql, new { entry.JobId, paid, Now = clock.Minute, clock.Today }));
+
+    private const string HandOutSql = """
+        UPDATE event_entry SET handed_at = @Now, moved_from = NULL WHERE job_id = @JobId;
+        UPDATE job
+        SET state = 'Collected', collected_on = @Today, paid_on = CASE WHEN @paid THEN COALESCE(paid_on, @Today) ELSE paid_on END, version = version + 1
+        WHERE id = @JobId;
+        """;
+
+    /// <summary>Taken away unstrung. Its number stays its own.</summary>
+    public Outcome Withdraw(Who who, long eventId, int number) => Move(who, eventId, number, JobState.Waiting, (c, entry) =>
+        c.Execute("UPDATE job SET state = 'Cancelled', version = version + 1 WHERE id = @JobId", new { entry.JobId }));
+
+    /// <summary>Before all but those on court, or in its turn again. Whom it makes late keeps a moved promise.</summary>
+    public Outcome PullForward(Who who, long eventId, int number, bool forward) => Move(who, eventId, number, JobState.Waiting, (c, entry) =>
+        c.Execute("UPDATE event_entry SET pulled_forward = @forward WHERE job_id = @JobId", new { entry.JobId, forward }));
+
+    /// <summary>Its player stands on court without it, or no longer.</summary>
+    public Outcome PutOnCourt(Who who, long eventId, int number, bool onCourt) => Move(who, eventId, number, JobState.Waiting, (c, entry) =>
+        c.Execute("UPDATE event_entry SET on_court = @onCourt WHERE job_id = @JobId", new { entry.JobId, onCourt }));
+
+    /// <summary>The owner of a racket whose promise was moved knows; done twice it is done.</summary>
+    public Outcome Told(Who who, long eventId, int number) => database.AtDesk(who, eventId, (c, _) =>
+        c.Execute("UPDATE event_entry SET moved_from = NULL WHERE event_id = @eventId AND number = @number", new { eventId, number }) == 1
+            ? new Outcome.Done(number) : new Outcome.Absent());
+
+    private Outcome Move(Who who, long eventId, int number, JobState from, Action<SqliteConnection, EntryRow> act) => database.AtDesk(who, eventId, (c, desk) =>
+    {
+        if (Find(c, eventId, number) is not { } entry)
+            return new Outcome.Absent();
+        if (entry.State != from)
+            return MovedOn(entry);
+        DeskChange.Make(c, who, desk, clock.Minute, () =>
+        {
+            act(c, entry);
+            return number;
+        });
+        return new Outcome.Done(number);
+    });
+
+    private static EntryRow? Find(SqliteConnection connection, long eventId, int number) =>
+        connection.QuerySingleOrDefault<EntryRow>(FindSql, new { eventId, number });
+
+    private const string FindSql = EntryRow.Select + " WHERE e.event_id = @eventId AND e.number = @number";
+
+    private static Outcome.Refused MovedOn(EntryRow entry) => new(new EntryMovedOn(entry.Number, entry.State, entry.StrungBy));
+}

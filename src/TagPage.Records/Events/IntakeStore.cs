@@ -1,0 +1,172 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Core.EventDesk;
+using TagPage.Core.Jobs;
+using TagPage.Core.Rackets;
+using TagPage.Core.Sports;
+using TagPage.Records.Clients;
+using TagPage.Records.Jobs;
+using TagPage.Records.Players;
+using TagPage.Records.Rackets;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Events;
+
+/// <summary>Takes rackets in at an event's desk, as ordinary jobs of rackets on file.</summary>
+public sealed class IntakeStore(Database database, ClientStore clients, ShopStore shops, ShopClock clock)
+{
+    /// <summary>Takes it in with the next desk number, which the result's id is.</summary>
+    public Outcome Add(Who who, long eventId, IntakeEntry input) => database.AtDesk(who, eventId, (c, desk) =>
+        FormKeys.Once(c, who, input.FormKey, clock.Now, () => Add(c, who, desk, input)));
+
+    private Outcome Add(SqliteConnection connection, Who who, EventRow desk, IntakeEntry input)
+    {
+        var racket = input.RacketId is { } known ? KnownRacket(connection, who, desk.Id, known, input.Code) : null;
+        if (input.RacketId is not null && racket is null)
+            return new Outcome.Absent();
+        if (racket is null && string.IsNullOrWhiteSpace(input.Visitor.Name))
+            return new Outcome.Refused(new NobodyNamed());
+        if (racket?.OpenJobId is { } open)
+            return new Outcome.Refused(connection.ExecuteScalar<int?>(NumberSql, new { open, desk.Id }) is { } there ? new AtDeskAlready(there) : new OpenInShop(racket.OpenTicket!.Value));
+        if (WhyNot(connection, desk, input) is { } why)
+            return new Outcome.Refused(why);
+        var sport = racket?.Sport ?? input.Visitor.Sport;
+        if (Job(input, null).Faults(sport, shops.Get(), clock.Today, null).FirstOrDefault() is { } fault)
+            return new Outcome.Refused(fault);
+        var number = desk.LastNumber + 1;
+        if (Promise(DeskStore.Of(connection, desk, clock.Minute).Desk, Planned(input, number, sport), input.Insist) is not { } promise)
+            return new Outcome.Refused(new NoHoursLeft());
+        if (StringPickStore.Pick(connection, Job(input, null)).Refused is { } refused)
+            return refused;
+        // All that can be refused was asked before a visitor is written down.
+        racket ??= NewJobStore.Racket(connection, Who.Shop, Visitor(connection, desk, input))!;
+        Keep(connection, who, desk, input, racket.Id, number, promise);
+        return new Outcome.Done(number);
+    }
+
+    private void Keep(SqliteConnection connection, Who who, EventRow desk, IntakeEntry input, long racket, int number, DateTime promise)
+    {
+        var order = Job(input, promise) with { Price = input.Order.Price ?? Price(desk, input) };
+        if (NewJobStore.Add(connection, NewJobStore.Racket(connection, Who.Shop, racket)!, order, clock.Today, shops.Get()) is not Outcome.Done { Id: var job })
+            throw new InvalidOperationException("What was found possible a moment ago was refused.");
+        DeskChange.Make(connection, who, desk, clock.Minute, () =>
+        {
+            connection.Execute("UPDATE event SET last_number = @number WHERE id = @Id", new { number, desk.Id });
+            connection.Execute(AddSql, Values(desk, input, job, number, promise));
+            return job;
+        });
+    }
+
+    /// <summary>What could be promised for a racket, and whom the wish would make late; null for everybody who does not work there.</summary>
+    public WhatIf? Ask(Who who, long eventId, IntakeEntry input, Sport sport) => database.Read(c =>
+    {
+        if (EventStore.Get(c, who, eventId) is not { } desk)
+            return null;
+        var board = DeskStore.Of(c, desk, clock.Minute);
+        var planned = Planned(input, desk.LastNumber + 1, sport);
+        return new WhatIf(board.Desk.PromiseFor(planned), input.NeededBy is { } wish ? board.Desk.Slips(planned with { Promised = wish }) : []);
+    });
+
+    /// <param name="Promise">Null where the hours do not suffice.</param>
+    /// <param name="Slips">Who would be late if the time it is needed by were promised.</param>
+    public sealed record WhatIf(DateTime? Promise, IReadOnlyList<Slip> Slips);
+
+    /// <summary>A racket that may be taken in: any for the shop; for a helper one whose tag they hold, or of a player who is at the event.</summary>
+    public NewJobStore.RacketRow? Racket(Who who, long eventId, long racket, string? code) => database.Read(c =>
+        EventStore.Get(c, who, eventId) is null ? null : KnownRacket(c, who, eventId, racket, code));
+
+    private static NewJobStore.RacketRow? KnownRacket(SqliteConnection connection, Who who, long eventId, long racket, string? code) =>
+        connection.ExecuteScalar<bool>(MaySql, new { who.IsShop, eventId, racket, Code = Core.Tags.TagCode.Read(code).Code?.ToString() })
+            ? NewJobStore.Racket(connection, Who.Shop, racket)
+            : null;
+
+    private const string MaySql = """
+        SELECT EXISTS (SELECT 1 FROM racket r
+                       WHERE r.id = @racket AND r.state NOT IN ('Sold', 'Gone')
+                         AND (@IsShop
+                              OR EXISTS (SELECT 1 FROM tag t WHERE t.racket_id = r.id AND t.state = 'Live' AND t.code = @Code)
+                              OR EXISTS (SELECT 1 FROM event_entry e JOIN job j ON j.id = e.job_id JOIN racket o ON o.id = j.racket_id
+                                         WHERE e.event_id = @eventId AND o.player_id = r.player_id)))
+        """;
+
+    private const string NumberSql = "SELECT number FROM event_entry WHERE job_id = @open AND event_id = @Id";
+
+    private static Refusal? WhyNot(SqliteConnection connection, EventRow desk, IntakeEntry input)
+    {
+        foreach (var (field, time) in new[] { (nameof(input.NeededBy), input.NeededBy), (nameof(input.NotBefore), input.NotBefore) })
+        {
+            if (time is { } at && (DateOnly.FromDateTime(at) < desk.FromOn || DateOnly.FromDateTime(at) > desk.ToOn.AddDays(1)))
+                return new NotAtTheEvent(field);
+        }
+        return input.KeptFor is { } kept && !connection.ExecuteScalar<bool>(HasTechnicianSql, new { kept, desk.Id }) ? new TechnicianNotThere(nameof(input.KeptFor)) : null;
+    }
+
+    private const string HasTechnicianSql = "SELECT EXISTS (SELECT 1 FROM event_technician WHERE id = @kept AND event_id = @Id)";
+
+    private static DateTime? Promise(Desk desk, DeskEntry planned, bool insist) =>
+        insist && planned.NeededBy is { } wish ? wish : desk.PromiseFor(planned);
+
+    private static DeskEntry Planned(IntakeEntry input, int number, Sport sport) => new(number, sport)
+    {
+        NeededBy = input.NeededBy,
+        NotBefore = input.NotBefore,
+        OnCourt = input.OnCourt,
+        KeptFor = input.KeptFor,
+        Minutes = input.Minutes,
+    };
+
+    private NewJobEntry Job(IntakeEntry input, DateTime? promise) => new()
+    {
+        FormKey = input.FormKey,
+        MainsId = input.Order.MainsId,
+        CrossesId = input.Order.CrossesId,
+        NewString = input.Order.NewString,
+        MainsSuppliedBy = input.Order.MainsSuppliedBy,
+        CrossesSuppliedBy = input.Order.CrossesSuppliedBy,
+        MainsTension = input.Order.MainsTension,
+        CrossesTension = input.Order.CrossesTension,
+        TensionUnit = input.Order.TensionUnit,
+        MainsPreStretch = input.Order.MainsPreStretch,
+        CrossesPreStretch = input.Order.CrossesPreStretch,
+        Pieces = input.Order.Pieces,
+        Price = input.Order.Price,
+        Note = input.Order.Note,
+        ReceivedOn = clock.Today,
+        PromisedFor = promise is { } at && DateOnly.FromDateTime(at) >= clock.Today ? DateOnly.FromDateTime(at) : null,
+    };
+
+    private decimal? Price(EventRow desk, IntakeEntry input) =>
+        (input.Order.MainsSuppliedBy == Supplier.Shop ? desk.PriceDeskMinor : desk.PriceOwnMinor) is { } minor ? Currencies.ToAmount(minor, shops.Get().Currency) : null;
+
+    // They wanted no reminders when they came by; the shop asks once they become a client.
+    private long Visitor(SqliteConnection connection, EventRow desk, IntakeEntry input)
+    {
+        var visitor = input.Visitor;
+        var client = clients.Insert(connection, new ClientEntry { Name = visitor.Name!.Trim(), Language = shops.Get().Language, Reminders = false, Note = $"{desk.Name}: {input.Team}".TrimEnd(' ', ':') });
+        var player = PlayerStore.Insert(connection, client, new PlayerEntry { Name = visitor.Name.Trim(), Junior = visitor.Junior });
+        return RacketStore.Insert(connection, player, new RacketEntry { Number = 1, State = RacketState.InTurn, Sport = visitor.Sport, Frame = visitor.Frame, TapeColour = visitor.TapeColour });
+    }
+
+    private object Values(EventRow desk, IntakeEntry input, long job, int number, DateTime promise) => new
+    {
+        job,
+        desk.Id,
+        number,
+        Team = input.Team ?? "",
+        Now = clock.Minute,
+        input.NeededBy,
+        input.NotBefore,
+        promise,
+        input.OnCourt,
+        input.KeptFor,
+        input.Minutes,
+        Stencil = input.Stencil ?? "",
+        StencilColour = input.StencilColour ?? "",
+    };
+
+    private const string AddSql = """
+        INSERT INTO event_entry (job_id, event_id, number, team, came_at, needed_by, not_before, promised, on_court, kept_for, minutes, stencil, stencil_colour)
+        VALUES (@job, @Id, @number, @Team, @Now, @NeededBy, @NotBefore, @promise, @OnCourt, @KeptFor, @Minutes, @Stencil, @StencilColour)
+        """;
+}

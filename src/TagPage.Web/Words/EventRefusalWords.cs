@@ -1,0 +1,52 @@
+using TagPage.Core.Jobs;
+using TagPage.Records.Events;
+using TagPage.Records.Storage;
+
+namespace TagPage.Web.Words;
+
+/// <summary>Why something at an event's desk was not done, as the shop and its helpers read it.</summary>
+internal static class EventRefusalWords
+{
+    public static string? Of(Refusal why) => OfSetUp(why) ?? OfRackets(why);
+
+    private static string? OfSetUp(Refusal why) => why switch
+    {
+        EventDaysUnfit { Most: var most } => $"The last day is before the first, or more than {most} days after it.",
+        EventPriceUnread unread => $"Enter the price in {unread.Shop.Currency} like {Formats.Amount(2450, unread.Shop)}.",
+        EventIsClosed => "This event is closed. Open it again on its page in the shop first.",
+        RacketsStillThere { Numbers: var numbers } => $"Still at the desk: {Numbers(numbers)}. Hand them out or withdraw them first.",
+        WorkHoursUnread => "Enter times like 9:00-12:30, 13:00-18:00.",
+        ShiftUnlikely { Most: var most } => $"Enter minutes between 1 and {most}, or below zero for earlier.",
+        _ => null,
+    };
+
+    private static string? OfRackets(Refusal why) => why switch
+    {
+        EntryMovedOn moved => Of(moved),
+        TechnicianNotThere => "This technician is away. Choose somebody who is there.",
+        AtDeskAlready { Number: var number } => $"This racket is at the desk already: number {number}.",
+        OpenInShop { Ticket: var ticket } => $"Ticket {ticket} of this racket is still open in the shop. Finish or cancel it first.",
+        NoHoursLeft => "It cannot be strung in the hours that are left. Add hours or a technician, or take it in for the shop.",
+        NobodyNamed => "Enter the player’s name.",
+        NotAtTheEvent => "This is not on a day of the event.",
+        _ => null,
+    };
+
+    private static string Of(EntryMovedOn moved) => moved switch
+    {
+        { State: JobState.OnMachine, By.Length: > 0 } => $"Somebody was quicker: {moved.By} has number {moved.Number} on the machine.",
+        { State: JobState.Waiting } => $"Number {moved.Number} is waiting again, so nothing was changed.",
+        _ => $"Number {moved.Number} is now {Of(moved.State)}, so nothing was changed.",
+    };
+
+    public static string Of(JobState state) => state switch
+    {
+        JobState.Waiting => "waiting",
+        JobState.OnMachine => "on a machine",
+        JobState.Strung => "ready",
+        JobState.Collected => "handed out",
+        _ => "withdrawn",
+    };
+
+    private static string Numbers(IReadOnlyList<int> numbers) => numbers.Count <= 12 ? string.Join(", ", numbers) : $"{string.Join(", ", numbers.Take(12))} and {numbers.Count - 12} more";
+}

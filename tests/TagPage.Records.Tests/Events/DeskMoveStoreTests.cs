@@ -1,0 +1,150 @@
+using TagPage.Core.EventDesk;
+using TagPage.Core.Jobs;
+using TagPage.Core.Sports;
+using TagPage.Records.Events;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Tests.Events;
+
+public sealed class DeskMoveStoreTests : IDisposable
+{
+    private readonly Fair _fair = new();
+
+    public void Dispose() => _fair.Dispose();
+
+    private DeskMoveStore Moves => _fair.Moves;
+
+    [Fact]
+    public void Racket_goes_from_the_queue_to_its_player_and_its_ticket_goes_along()
+    {
+        var number = _fair.TakeIn();
+        Fair.Done(Moves.Take(_fair.Helper, _fair.Id, number, _fair.Runa));
+        _fair.Wait(22);
+        Fair.Done(Moves.Strung(_fair.Helper, _fair.Id, number));
+        _fair.Wait(5);
+        Fair.Done(Moves.HandOut(_fair.Helper, _fair.Id, number, paid: false));
+
+        var entry = _fair.Of(number);
+        Assert.Equal((Fair.At(10), Fair.At(10, 22), Fair.At(10, 27)), (entry.StartedAt, entry.StrungAt, entry.HandedAt));
+        Assert.Equal((JobState.Collected, true), (entry.State, entry.IsUnpaid));
+        Assert.Equal(1, _fair.Street.Records.Count("job", $"id = {entry.JobId} AND strung_on = '2026-11-25' AND collected_on = '2026-11-25' AND strung_by = 'Runa' AND machine = 'Table'"));
+    }
+
+    [Fact]
+    public void Strings_before_it_were_cut_out()
+    {
+        var number = (int)Fair.Done(_fair.Intakes.Add(Who.Shop, _fair.Id, _fair.Entry() with { RacketId = _fair.Street.Racket }));
+        Fair.Done(Moves.Take(_fair.Helper, _fair.Id, number, _fair.Runa));
+        Fair.Done(Moves.Strung(_fair.Helper, _fair.Id, number));
+
+        Assert.Equal(1, _fair.Street.Records.Count("job", $"id = {_fair.Street.Strung} AND ended_on = '2026-11-25' AND ended_how = 'CutOut'"));
+    }
+
+    [Fact]
+    public void Of_two_who_take_the_same_racket_one_gets_it_and_the_other_is_told()
+    {
+        var number = _fair.TakeIn();
+        Fair.Done(Moves.Take(_fair.Helper, _fair.Id, number, _fair.Runa));
+
+        var why = _fair.Street.Refused<EntryMovedOn>(() => Moves.Take(_fair.Helper, _fair.Id, number, _fair.Bram));
+        Assert.Equal((JobState.OnMachine, "Runa"), (why.State, why.By));
+        Assert.Equal(_fair.Runa, _fair.Of(number).TechnicianId);
+    }
+
+    [Fact]
+    public async Task Of_eight_at_the_same_time_one_gets_it()
+    {
+        var number = _fair.TakeIn();
+
+        var outcomes = await Task.WhenAll(Enumerable.Range(0, 8).Select(at =>
+            Task.Run(() => Moves.Take(_fair.Helper, _fair.Id, number, at % 2 == 0 ? _fair.Runa : _fair.Bram), TestContext.Current.CancellationToken)));
+
+        Assert.Single(outcomes.OfType<Outcome.Done>());
+        Assert.All(outcomes.OfType<Outcome.Refused>(), refused => Assert.IsType<EntryMovedOn>(refused.Why));
+    }
+
+    [Fact]
+    public void On_court_goes_first_and_those_it_makes_late_are_to_be_told()
+    {
+        var first = _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 30) });
+        var second = _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 30) });
+        var last = _fair.TakeIn();
+
+        Fair.Done(Moves.PutOnCourt(_fair.Helper, _fair.Id, last, true));
+
+        Assert.Equal([last, first, second], _fair.Board.NextUp.Select(entry => entry.Number));
+        Assert.Equal((second, Fair.At(10, 30), Fair.At(11)), (Assert.Single(_fair.Board.ToTell).Number, _fair.Of(second).MovedFrom, _fair.Of(second).Promised));
+    }
+
+    [Fact]
+    public void Broken_machine_moves_the_promises_it_would_have_kept_and_gives_its_racket_back()
+    {
+        _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 30) });
+        var second = _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 30) });
+
+        Fair.Done(_fair.Technicians.SetAway(_fair.Helper, _fair.Id, _fair.Bram, true));
+
+        Assert.Equal((second, Fair.At(11)), (Assert.Single(_fair.Board.ToTell).Number, _fair.Of(second).Promised));
+        _fair.Street.Refused<TechnicianNotThere>(() => Moves.Take(_fair.Helper, _fair.Id, second, _fair.Bram));
+    }
+
+    [Fact]
+    public void Put_back_it_waits_again()
+    {
+        var number = _fair.TakeIn();
+        Fair.Done(Moves.Take(_fair.Helper, _fair.Id, number, _fair.Runa));
+        Fair.Done(Moves.PutBack(_fair.Helper, _fair.Id, number));
+
+        Assert.Equal((JobState.Waiting, null, null), (_fair.Of(number).State, _fair.Of(number).TechnicianId, _fair.Of(number).StartedAt));
+    }
+
+    [Fact]
+    public void Technicians_next_racket_is_the_first_of_their_plan()
+    {
+        var kept = _fair.TakeIn(but: entry => entry with { KeptFor = _fair.Bram });
+        var anybodys = _fair.TakeIn();
+
+        Assert.Equal((anybodys, kept), (_fair.Board.NextFor(_fair.Runa)!.Number, _fair.Board.NextFor(_fair.Bram)!.Number));
+    }
+
+    [Fact]
+    public void Minutes_are_learned_from_what_was_timed()
+    {
+        for (var round = 0; round < 6; round++)
+        {
+            var number = _fair.TakeIn();
+            Fair.Done(Moves.Take(_fair.Helper, _fair.Id, number, _fair.Bram));
+            _fair.Wait(18);
+            Fair.Done(Moves.Strung(_fair.Helper, _fair.Id, number));
+        }
+
+        // Three of 30 are assumed: (90 + 6 x 18) / 9 = 22.
+        Assert.Equal(22, _fair.Board.Technician(_fair.Bram)!.Minutes[Sport.Tennis]);
+        Assert.Empty(_fair.Board.Technician(_fair.Runa)!.Minutes);
+    }
+
+    [Fact]
+    public void After_rain_all_that_waits_moves_and_what_is_strung_stays()
+    {
+        var strung = _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(12) });
+        Fair.Done(Moves.Take(_fair.Helper, _fair.Id, strung, _fair.Runa));
+        Fair.Done(Moves.Strung(_fair.Helper, _fair.Id, strung));
+        var waiting = _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(14), NotBefore = Fair.At(13) });
+
+        Fair.Done(_fair.Shifts.Shift(_fair.Helper, _fair.Id, 75));
+
+        Assert.Equal((Fair.At(15, 15), Fair.At(15, 15), Fair.At(14, 15)), (_fair.Of(waiting).NeededBy, _fair.Of(waiting).Promised, _fair.Of(waiting).NotBefore));
+        Assert.Equal(Fair.At(12), _fair.Of(strung).NeededBy);
+        _fair.Street.Refused<ShiftUnlikely>(() => _fair.Shifts.Shift(_fair.Helper, _fair.Id, 0));
+    }
+
+    [Fact]
+    public void Late_ones_are_seen_before_it_is_too_late()
+    {
+        var late = _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 20) });
+        var close = _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 40) });
+        _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(15) });
+
+        Assert.Equal([(late, Pressure.Late), (close, Pressure.Tight)], _fair.Board.AtRisk.Select(entry => (entry.Number, _fair.Board.Pressure(entry))));
+    }
+}
