@@ -26,12 +26,12 @@ internal static class Fit
               range.setStart(text, word.index)
               range.setEnd(text, word.index + word[0].length)
               const lines = [...range.getClientRects()].filter(line => line.width > 0)
-              const isBroken = new Set(lines.map(line => Math.round(line.top))).size > 1
+              if (new Set(lines.map(line => Math.round(line.top))).size < 2) continue
               let box = text.parentElement
               while (getComputedStyle(box).display.startsWith('inline')) box = box.parentElement
               const style = getComputedStyle(box)
               const room = box.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight)
-              if (isBroken && lines.reduce((sum, line) => sum + line.width, 0) <= room) found.push(`breaks “${word[0]}”: ${box.outerHTML.slice(0, 120)}`)
+              if (lines.reduce((sum, line) => sum + line.width, 0) <= room) found.push(`breaks “${word[0]}”: ${box.outerHTML.slice(0, 120)}`)
             }
           }
           return found

@@ -30,7 +30,7 @@ public sealed partial class PublishedTests(Published published) : IClassFixture<
             await first.LinesUpTo("█"); // The square comes after the password was noted as told.
         using var second = published.Start(folder, "demo", "--urls", AnyPort);
         var lines = await second.LinesUpTo("Tag page");
-        using var third = published.Start(published.EmptyFolder(), "demo", "--urls", AddressIn(lines[0]).GetLeftPart(UriPartial.Authority));
+        using var third = published.Start(published.EmptyFolder(), "--urls", AddressIn(lines[0]).GetLeftPart(UriPartial.Authority));
 
         var (code, output, errors) = await third.Ended();
 
