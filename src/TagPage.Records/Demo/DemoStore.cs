@@ -3,6 +3,7 @@ using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Tags;
 using TagPage.Records.Import;
+using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Demo;
@@ -10,6 +11,9 @@ namespace TagPage.Records.Demo;
 /// <summary>What only the demo does to the records.</summary>
 public sealed class DemoStore(Database database, ImportStore imports)
 {
+    /// <summary>From the day a racket came in; without it, promises would move further ahead with every weekend.</summary>
+    private const int MostDaysPromised = 3;
+
     /// <summary>The day that the demo's dates refer to; null if these are not the demo's records.</summary>
     public DateOnly? Day => database.Read(c => c.QuerySingleOrDefault<DateOnly?>(DaySql));
 
@@ -21,12 +25,12 @@ public sealed class DemoStore(Database database, ImportStore imports)
 
     private const string MarkSql = "INSERT INTO demo (id, day) VALUES (1, @day)";
 
-    /// <summary>Moves all days so that they refer to today.</summary>
-    public void MoveTo(DateOnly today) => database.Write(c =>
+    /// <summary>Moves all days so that they refer to today. False if they do already.</summary>
+    public bool MoveTo(DateOnly today) => database.Write(c =>
     {
         var days = today.DayNumber - c.QuerySingle<DateOnly>(DaySql).DayNumber;
         if (days == 0)
-            return;
+            return false;
         var by = string.Create(CultureInfo.InvariantCulture, $"{days:+0;-0} days");
         foreach (var (table, column) in DemoDates.Instants)
             c.Execute($"UPDATE {table} SET {column} = strftime('%Y-%m-%dT%H:%M:%fZ', {column}, @by)", new { by });
@@ -34,7 +38,19 @@ public sealed class DemoStore(Database database, ImportStore imports)
             c.Execute($"UPDATE {table} SET {string.Join(", ", columns.Select(n => $"{n} = strftime('%Y-%m-%d %H:%M', {n}, @by)"))}", new { by });
         foreach (var (table, columns) in DemoDates.Columns)
             c.Execute($"UPDATE {table} SET {string.Join(", ", columns.Select(n => $"{n} = date({n}, @by)"))}", new { by });
+        return true;
     });
+
+    /// <summary>Moves what is promised for a day on which the shop is closed to one on which it is open: moved days fall on other weekdays.</summary>
+    public void PromiseOpenDays(Opening opening) => database.Write(c =>
+    {
+        foreach (var (id, received, promised) in c.Query<(long Id, DateOnly Received, DateOnly Promised)>(PromisedSql).Where(job => !opening.IsOpen(job.Promised)).ToList())
+            c.Execute("UPDATE job SET promised_for = @day WHERE id = @id", new { id, day = opening.NextOpen(Earlier(promised, received.AddDays(MostDaysPromised))) });
+    });
+
+    private const string PromisedSql = "SELECT id, received_on, promised_for FROM job WHERE state IN ('Waiting', 'OnMachine') AND promised_for IS NOT NULL";
+
+    private static DateOnly Earlier(DateOnly one, DateOnly other) => one < other ? one : other;
 
     /// <summary>Whether the owner's present password was printed; a start that fails before that must not lose it.</summary>
     public bool IsTold => database.Read(c => c.ExecuteScalar<bool>("SELECT told FROM demo WHERE id = 1"));

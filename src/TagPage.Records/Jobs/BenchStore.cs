@@ -1,4 +1,5 @@
 using Dapper;
+using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
@@ -11,6 +12,9 @@ public sealed class BenchStore(Database database)
 
     /// <summary>On the machine first, then what waits: by the day it is promised for, then by ticket; what is still to be brought last.</summary>
     public IReadOnlyList<JobRow> Open() => database.Read(c => c.Query<JobRow>(OpenSql, new { Most }).ToList());
+
+    /// <summary>Those of the open ones whose client was promised a day on which the shop is closed.</summary>
+    public IReadOnlyList<JobRow> PromisedClosed(Opening opening, DateOnly today) => [.. Open().Where(job => job.IsPromisedClosed(opening, today))];
 
     /// <summary>Named with 'Strung', as the index of the bench has it.</summary>
     internal const string OpenSql = $"""

@@ -1,3 +1,4 @@
+using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
@@ -8,7 +9,10 @@ public sealed record PromisedBeforeIn(DateOnly ReceivedOn) : Refusal(nameof(JobD
 public sealed record PromisedTooLate(DateOnly ReceivedOn, DateOnly Promised) : Refusal(nameof(JobDays.PromisedFor));
 
 /// <summary>The shop is closed on the promised day; why, where that was noted, and when it opens again.</summary>
-public sealed record PromisedClosed(DateOnly Day, string Note, DateOnly? Next) : Oddity(nameof(JobDays.PromisedFor));
+public sealed record PromisedClosed(DateOnly Day, string Note, DateOnly? Next) : Oddity(nameof(JobDays.PromisedFor))
+{
+    public static PromisedClosed On(DateOnly day, Opening opening) => new(day, opening.ClosedOn(day)?.Note ?? "", opening.NextOpen(day));
+}
 
 public sealed record StrungBeforeIn(DateOnly ReceivedOn) : Refusal(nameof(JobDays.StrungOn));
 

@@ -28,11 +28,11 @@ public sealed record JobDays
     ];
 
     /// <param name="opening">When the shop is open.</param>
-    /// <param name="promised">The day promised so far, which is not asked about again.</param>
+    /// <param name="promised">The day promised so far: asked about when it was promised, and named at the ticket since. It does not stop other changes.</param>
     public IEnumerable<Oddity> Oddities(Opening opening, DateOnly? promised = null)
     {
         if (PromisedFor is { } day && day != promised && !opening.IsOpen(day))
-            yield return new PromisedClosed(day, opening.ClosedOn(day)?.Note ?? "", opening.NextOpen(day));
+            yield return PromisedClosed.On(day, opening);
     }
 
     private IEnumerable<Refusal> Promised()

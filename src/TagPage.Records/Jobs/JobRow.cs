@@ -2,6 +2,7 @@ using TagPage.Core.Jobs;
 using TagPage.Core.Sports;
 using TagPage.Core.Strings;
 using TagPage.Core.Units;
+using TagPage.Records.Shop;
 
 namespace TagPage.Records.Jobs;
 
@@ -99,6 +100,9 @@ public sealed record JobRow
     public Tension Mains => new(MainsTension, TensionUnit);
 
     public Tension Crosses => new(CrossesTension, TensionUnit);
+
+    /// <summary>Whether the client was promised a day, still to come, on which the shop is closed.</summary>
+    public bool IsPromisedClosed(Opening opening, DateOnly today) => IsOpen && PromisedFor is { } day && day >= today && !opening.IsOpen(day);
 
     public bool IsOpen => State is JobState.Waiting or JobState.OnMachine;
 }

@@ -11,6 +11,8 @@ public static class Formats
 
     public static string Day(DateOnly? day) => day is { } known ? Day(known) : "–";
 
+    public static string Weekday(DateOnly day) => $"{day.ToString("dddd", CultureInfo.InvariantCulture)}, {Day(day)}";
+
     /// <summary>At most <paramref name="decimals"/> places, none that are zero.</summary>
     public static string Number(decimal value, int decimals = 2) =>
         Math.Round(value, decimals).ToString("0.####", CultureInfo.InvariantCulture);

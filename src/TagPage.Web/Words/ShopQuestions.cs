@@ -1,4 +1,3 @@
-using System.Globalization;
 using TagPage.Core.Sports;
 using TagPage.Core.Units;
 using TagPage.Records.Clients;
@@ -25,8 +24,7 @@ public static class ShopQuestions
         ReadBeforeStrung before => $"{Formats.Day(before.Day)} is before these strings went in, {Formats.Day(before.StrungOn)}. Correct it, or tick below to keep it.",
         StrungSameDay { Ticket: var ticket, On: var on } =>
             $"Ticket {ticket} was strung on {Formats.Day(on)} too, so its strings would have lasted no day. Correct the day, or tick below to keep it.",
-        PromisedClosed closed => $"The shop is closed on {Weekday(closed.Day)}{(closed.Note.Length > 0 ? $" ({closed.Note})" : "")}."
-            + (closed.Next is { } next ? $" It is open again on {Weekday(next)}." : "") + " Promise another day, or tick below to keep it.",
+        PromisedClosed closed => $"{Shut(closed)} Promise another day, or tick below to keep it.",
         ReadInFuture { Day: var day } => $"{Formats.Day(day)} is in the future. Correct it, or tick below to keep it.",
         ReadAfterEnd { EndedOn: var ended } => $"These strings came out on {Formats.Day(ended)}. Correct the day, or tick below to keep it.",
         ReadOnOther { First: var first } =>
@@ -61,6 +59,10 @@ public static class ShopQuestions
         _ => throw new ArgumentOutOfRangeException(nameof(odd), odd.GetType().Name, "No words for this question."),
     };
 
+    /// <summary>That the promised day is a closed one, and which comes next.</summary>
+    public static string Shut(PromisedClosed closed) => $"The shop is closed on {Formats.Weekday(closed.Day)}{(closed.Note.Length > 0 ? $" ({closed.Note})" : "")}."
+        + (closed.Next is { } next ? $" It is open again on {Formats.Weekday(next)}." : "");
+
     private static string Tags(int number) => number == 1 ? "1 tag" : $"{number} tags";
 
     private static string Of(Sport sport, Tension tension)
@@ -69,7 +71,7 @@ public static class ShopQuestions
         var (low, high) = (JobRefusalWords.In(facts.UsualMinLb, tension.Unit), JobRefusalWords.In(facts.UsualMaxLb, tension.Unit));
         return $"{tension} is unusual: {EnglishNames.Of(sport)} is mostly strung between {low} and {high} {EnglishNames.Of(tension.Unit)}."
             + (tension.In(TensionUnit.Lb) > facts.UsualMaxLb
-                ? " Above the range printed on the frame it can crack, and the maker's warranty can be void: ask the maker."
+                ? " Above the range printed on the frame it can crack, and the maker’s warranty can be void: ask the maker."
                 : "");
     }
 
@@ -81,8 +83,6 @@ public static class ShopQuestions
         var limits = SportFacts.Of(sport).Limits;
         return $"{length} is longer than the {most(limits)} of the {limits.Source}. Correct it, or tick below to keep it.";
     }
-
-    private static string Weekday(DateOnly day) => $"{day.ToString("dddd", CultureInfo.InvariantCulture)}, {Formats.Day(day)}";
 
     private static string Percent(double share) => Formats.Number((decimal)Math.Round(share, 1));
 }

@@ -6,6 +6,7 @@ using TagPage.Core.Forecast;
 using TagPage.Records.Accounts;
 using TagPage.Records.Demo;
 using TagPage.Records.DueDates;
+using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Start.Demo;
@@ -93,11 +94,28 @@ public sealed class DemoTests : IDisposable
         _shop.Database.Write(c => c.Execute("UPDATE client SET name = 'Changed' WHERE id = 1"));
         var before = AllDays();
 
-        _shop.Clock.Advance(TimeSpan.FromDays(3));
+        // A week, so that promises stay on the weekdays on which the shop is open.
+        _shop.Clock.Advance(TimeSpan.FromDays(7));
         Demo.Prepare();
 
-        Assert.Equal(before.Select(d => d.AddDays(3)), AllDays());
+        Assert.Equal(before.Select(d => d.AddDays(7)), AllDays());
         Assert.Equal("Changed", _shop.Database.Read(c => c.ExecuteScalar<string>("SELECT name FROM client WHERE id = 1")));
+    }
+
+    [Fact]
+    public void Nobody_is_promised_a_day_on_which_the_shop_is_closed_however_long_the_demo_lives()
+    {
+        for (var day = 0; day < 30; day++)
+        {
+            Demo.Prepare();
+            var opening = _shop.Get<ShopStore>().Get().Opening;
+            var open = _shop.Get<BenchStore>().Open().Where(job => job.PromisedFor is not null).ToList();
+
+            Assert.Equal(4, open.Count);
+            Assert.All(open, job => Assert.True(opening.IsOpen(job.PromisedFor!.Value), $"Ticket {job.Ticket}: {job.PromisedFor:dddd d MMM}"));
+            Assert.All(open, job => Assert.InRange(job.PromisedFor!.Value.DayNumber - job.ReceivedOn.DayNumber, 1, 5));
+            _shop.Clock.Advance(TimeSpan.FromDays(1));
+        }
     }
 
     [Fact]

@@ -148,4 +148,42 @@ public sealed class OpeningTests : IDisposable
         Assert.Single((await owner.Send(await owner.Open(edit), ("Input.PromisedFor", "2026-11-30"))).Errors);
         Assert.NotNull((await owner.Send(await owner.Open(edit), ("Input.PromisedFor", "2026-12-03"))).Location);
     }
+
+    [Fact]
+    public async Task Ticket_bench_and_opening_hours_name_a_promise_that_falls_on_days_closed_since()
+    {
+        var owner = _shop.Owner();
+        var ticket = Job(await owner.Send(await owner.Open(NewJob), ("Input.PromisedFor", "2026-11-30")));
+        Assert.DoesNotContain("closed", (await owner.Open($"/shop/jobs/{ticket.Id}")).Main, StringComparison.OrdinalIgnoreCase);
+
+        var saved = await owner.Send(await owner.Open("/shop/settings/closed"), ("Input.FromOn", "2026-11-28"), ("Input.ToOn", "2026-12-01"), ("Input.Note", "tournament"));
+        var hours = await owner.Open(saved.Location!);
+
+        Assert.Contains("1 open ticket is promised for a closed day", hours.Document.QuerySelector("[role=status]")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains($"Ticket {ticket.Ticket}: {ticket.Player}, racket 1, promised for Monday, 30 Nov 2026", hours.Main, StringComparison.Ordinal);
+        Assert.NotNull(hours.Document.QuerySelector($"a[href='/shop/jobs/{ticket.Id}']"));
+        var page = await owner.Open($"/shop/jobs/{ticket.Id}");
+        Assert.Contains("The shop is closed on Monday, 30 Nov 2026 (tournament). It is open again on Wednesday, 2 Dec 2026.", page.Main, StringComparison.Ordinal);
+        Assert.Contains("promised for Monday, 30 Nov 2026, when the shop is closed", (await owner.Open("/shop")).Main, StringComparison.Ordinal);
+
+        await owner.Send(await owner.Open($"/shop/jobs/edit/{ticket.Id}"), ("Input.PromisedFor", "2026-12-02"));
+
+        Assert.DoesNotContain("The shop is closed on", (await owner.Open($"/shop/jobs/{ticket.Id}")).Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("when the shop is closed", (await owner.Open("/shop")).Main, StringComparison.Ordinal);
+        Assert.Null((await owner.Open("/shop/settings/hours")).Document.QuerySelector("#promised"));
+    }
+
+    [Fact]
+    public async Task Change_of_a_promise_to_a_closed_day_is_asked_about_and_an_old_one_stands_at_the_ticket_only()
+    {
+        Opens();
+        var owner = _shop.Owner();
+        _shop.Records.Change("UPDATE job SET state = 'Waiting', strung_on = NULL, collected_on = NULL, paid_on = NULL, promised_for = '2026-11-29' WHERE id = @Job", new { _family.Job });
+        var edit = $"/shop/jobs/edit/{_family.Job}";
+
+        Assert.NotNull((await owner.Send(await owner.Open(edit), ("Input.Note", "blue grommets"))).Location);
+        Assert.Contains("The shop is closed on Sunday, 29 Nov 2026.", (await owner.Open($"/shop/jobs/{_family.Job}")).Main, StringComparison.Ordinal);
+        Assert.Contains("The shop is closed on Monday, 30 Nov 2026.", Assert.Single((await owner.Send(await owner.Open(edit), ("Input.PromisedFor", "2026-11-30"))).Errors), StringComparison.Ordinal);
+        Assert.Equal("2026-11-29", _shop.Records.Text("SELECT promised_for FROM job WHERE promised_for IS NOT NULL"));
+    }
 }

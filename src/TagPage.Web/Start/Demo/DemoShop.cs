@@ -27,7 +27,8 @@ public sealed class DemoShop(DemoStore demo, DemoFinder finder, DemoGuides guide
             Fill();
             guides.Write();
         }
-        demo.MoveTo(clock.Today);
+        if (demo.MoveTo(clock.Today))
+            demo.PromiseOpenDays(shops.Get().Opening);
         if (!isNew)
             return;
         readings.Take();
@@ -40,7 +41,7 @@ public sealed class DemoShop(DemoStore demo, DemoFinder finder, DemoGuides guide
             throw new CannotStartException($"{folder.Root} holds a shop of its own, which the demo leaves alone. Name another folder: --TagPage:DataFolder=…");
         var reading = ImportReader.Read(ImportFiles.From(Seed), shop: null, clock.Today);
         if (reading.Problems.Count > 0)
-            throw new CannotStartException($"The demo's files in {Seed} are not as they should be.\n{string.Join('\n', reading.Problems.Kept)}");
+            throw new CannotStartException($"The demo’s files in {Seed} are not as they should be.\n{string.Join('\n', reading.Problems.Kept)}");
         demo.Bring(reading.Batch, FormKey.New(), reading.Batch.AsOf ?? clock.Today);
     }
 }

@@ -22,6 +22,9 @@ public sealed class IndexModel(JobStore jobs, FeelStore feels, ReadingStore read
 
     public bool IsLate => Saved.IsOpen && Saved.PromisedFor < Today;
 
+    /// <summary>The day promised, if the shop is closed on it.</summary>
+    public PromisedClosed? Closed => Saved.IsPromisedClosed(Shop.Opening, Today) ? PromisedClosed.On(Saved.PromisedFor!.Value, Shop.Opening) : null;
+
     protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
 
     public void OnGet()

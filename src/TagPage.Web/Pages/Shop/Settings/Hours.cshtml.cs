@@ -1,17 +1,21 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
-public sealed class HoursModel(OpeningStore store, ShopStore shops, ShopClock clock) : PageModel
+public sealed class HoursModel(OpeningStore store, ShopStore shops, BenchStore bench, ShopClock clock) : PageModel
 {
     [BindProperty]
     public HoursInput Input { get; set; } = new();
 
     public IEnumerable<ClosedDays> Closed => shops.Get().Opening.Closed.Where(days => days.ToOn >= clock.Today);
+
+    /// <summary>Open tickets whose client was promised a day on which the shop is closed.</summary>
+    public IReadOnlyList<JobRow> Promised => bench.PromisedClosed(shops.Get().Opening, clock.Today);
 
     public void OnGet() => Input = HoursInput.Of(shops.Get());
 
