@@ -23,13 +23,8 @@ public sealed class ImportBatch
 
     public List<JobRow> Jobs { get; } = [];
 
-    /// <summary>Jobs that count as collected, and as paid, only because the owner chose so.</summary>
-    public int CountedAsCollected { get; set; }
-
-    public int CountedAsPaid { get; set; }
-
-    /// <summary>Old jobs that are left uncollected or unpaid.</summary>
-    public int LeftOpen { get; set; }
+    /// <summary>Jobs that are new, once it was found out what is on file.</summary>
+    public IEnumerable<JobRow> NewJobs => Jobs.Where(job => !job.IsThere);
 
     public IEnumerable<TagRow> Tags => Rackets.Rows.SelectMany(r => r.Tags);
 

@@ -23,6 +23,11 @@ public sealed record Lookalike
     public string? Phone { get; init; }
     public string? Mail { get; init; }
 
+    public string Language { get; init; } = "";
+    public bool Reminders { get; init; }
+    public string? Payer { get; init; }
+    public string Note { get; init; } = "";
+
     /// <summary>Of a client on file: who plays.</summary>
     public string Players { get; init; } = "";
 

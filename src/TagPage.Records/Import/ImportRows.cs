@@ -167,5 +167,12 @@ public sealed record JobRow : ImportRow
     public string Note { get; init; } = "";
     public DateOnly? EndedOn { get; init; }
     public BedEnd? EndedHow { get; init; }
+
+    /// <summary>It counts as collected, or as paid, only because the owner chose so.</summary>
+    public bool CountedAsCollected { get; init; }
+    public bool CountedAsPaid { get; init; }
+
+    /// <summary>Old, and left uncollected or unpaid.</summary>
+    public bool LeftOpen { get; init; }
     public string? EndedHowName => EndedHow?.ToString();
 }

@@ -18,6 +18,10 @@ internal static class LookalikeStore
         public string? Mail { get; init; }
         public string? SecondPhone { get; init; }
         public string? SecondMail { get; init; }
+        public string Language { get; init; } = "";
+        public bool Reminders { get; init; }
+        public string? Payer { get; init; }
+        public string Note { get; init; } = "";
         public string? Players { get; init; }
 
         public string NameKey => Import.NameKey.Of(Name);
@@ -36,7 +40,17 @@ internal static class LookalikeStore
         var matches = new List<ImportMatch>();
         foreach (var row in batch.Clients.Rows)
         {
-            var person = new Person { Line = row, Name = row.Name, Phone = row.Phone, Mail = row.Mail };
+            var person = new Person
+            {
+                Line = row,
+                Name = row.Name,
+                Phone = row.Phone,
+                Mail = row.Mail,
+                Language = row.Language,
+                Reminders = row.Reminders,
+                Payer = row.Payer?.Name,
+                Note = row.Note,
+            };
             var alike = byName.Of(person.NameKey).Concat(person.Phones.SelectMany(byPhone.Of)).Concat(person.Mails.SelectMany(byMail.Of))
                 .Distinct<Person>(ReferenceEqualityComparer.Instance).Select(other => Compare(person, other))
                 .OrderByDescending(l => l.IsSure).ThenBy(l => l.ClientId is null).Take(MostAlike).ToList();
@@ -58,7 +72,8 @@ internal static class LookalikeStore
 
     // A second guardian is reached by their own number: whoever is entered under it belongs here.
     private const string OnFileSql = """
-        SELECT c.id, c.name, c.phone, c.mail, c.second_phone, c.second_mail,
+        SELECT c.id, c.name, c.phone, c.mail, c.second_phone, c.second_mail, c.language, c.reminders, c.note,
+               (SELECT name FROM payer WHERE id = c.payer_id) AS payer,
                (SELECT group_concat(p.name, ', ') FROM player p WHERE p.client_id = c.id) AS players
         FROM client c
         ORDER BY c.id
@@ -71,6 +86,10 @@ internal static class LookalikeStore
         Name = other.Name,
         Phone = other.Phone,
         Mail = other.Mail,
+        Language = other.Language,
+        Reminders = other.Reminders,
+        Payer = other.Payer,
+        Note = other.Note,
         Players = other.Players ?? "",
         SameName = one.NameKey.Length > 0 && one.NameKey == other.NameKey,
         SamePhone = one.Phones.Intersect(other.Phones).Any(),

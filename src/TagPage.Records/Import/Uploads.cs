@@ -23,6 +23,16 @@ public sealed class Uploads(DataFolder folder, TimeProvider clock)
         return key;
     }
 
+    /// <summary>Adds a file to those of a key, if they are still there; they are kept no longer for it.</summary>
+    public void Add(string key, string name, byte[] bytes)
+    {
+        if (FolderOf(key) is not { } place)
+            return;
+        var since = Directory.GetLastWriteTimeUtc(place);
+        File.WriteAllBytes(Path.Combine(place, name), bytes);
+        Directory.SetLastWriteTimeUtc(place, since);
+    }
+
     /// <summary>The folder with the files of a key; null when there are none, or no longer.</summary>
     public string? FolderOf(string key)
     {

@@ -19,10 +19,10 @@ internal static class CellKinds
 
     public static CellKind<string> Language { get; } = Kinds.Word([.. Languages.All.Select(l => l.Code)]);
 
-    public static CellKind<TagCode?> TagCode { get; } = new("a tag's code", Code);
+    public static CellKind<TagCode?> TagCode { get; } = new("a tag’s code", Code);
 
     /// <summary>Several codes with spaces between them.</summary>
-    public static CellKind<IReadOnlyList<TagCode>> TagCodes { get; } = new("tags' codes with spaces between them", text =>
+    public static CellKind<IReadOnlyList<TagCode>> TagCodes { get; } = new("tags’ codes with spaces between them", text =>
     {
         var cells = text.Split((char[]?)null, MostCodes + 1, StringSplitOptions.RemoveEmptyEntries).Select(Code).ToList();
         return cells.Count > MostCodes ? Kinds.Wrong<IReadOnlyList<TagCode>>($"Write at most {MostCodes} codes.")
@@ -37,7 +37,7 @@ internal static class CellKinds
         {
             TagCodeOutcome.Code => new Cell<TagCode?>(reading.Code, null),
             TagCodeOutcome.WrongCheckCharacter => Kinds.Wrong<TagCode?>($"“{Kinds.Clip(text)}” has a typo in it: the last character does not fit the others. Check the tag again."),
-            _ => Kinds.Wrong<TagCode?>($"“{Kinds.Clip(text)}” is not a tag's code, which has {Core.Tags.TagCode.Length} letters and digits."),
+            _ => Kinds.Wrong<TagCode?>($"“{Kinds.Clip(text)}” is not a tag’s code, which has {Core.Tags.TagCode.Length} letters and digits."),
         };
     }
 }

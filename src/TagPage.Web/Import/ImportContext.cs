@@ -28,7 +28,7 @@ public sealed record ImportContext(ShopDetails Shop, DateOnly Today, ImportBatch
             return null;
         var number = Phones.Read(typed, Shop.Country);
         if (number is null)
-            row.Refuse(column, "Enter a phone number with all its digits. A number from another country begins with + and the country's code.");
+            row.Refuse(column, "Enter a phone number with all its digits. A number from another country begins with + and the country’s code.");
         return number;
     }
 

@@ -29,6 +29,9 @@ public sealed record ImportReport
     /// <summary>The same of what is there already.</summary>
     public required IReadOnlyList<string> There { get; init; }
 
+    /// <summary>The same of all that the files hold, new or not.</summary>
+    public required IReadOnlyList<string> InFiles { get; init; }
+
     public required int CountedAsCollected { get; init; }
 
     public required int CountedAsPaid { get; init; }
@@ -47,6 +50,9 @@ public sealed record ImportReport
     /// <summary>"2 clients and 3 rackets"; null for none.</summary>
     public string? AlreadyThere => There.Count > 0 ? List(There) : null;
 
+    /// <summary>"20 clients and 25 players": all that was read.</summary>
+    public string Held => InFiles.Count > 0 ? List(InFiles) : "no records";
+
     /// <summary>What the owner's day for old jobs did; null for nothing.</summary>
     public string? Settled => (CountedAsCollected, CountedAsPaid) is (0, 0) ? null
         : $"{Jobs(CountedAsCollected)} as collected and {Jobs(CountedAsPaid)} as paid that the files leave open";
@@ -61,12 +67,15 @@ public sealed record ImportReport
         Undecided = finding.Undecided,
         Records = [.. Count(reading.Batch, there: false)],
         There = [.. Count(reading.Batch, there: true)],
-        CountedAsCollected = reading.Batch.CountedAsCollected,
-        CountedAsPaid = reading.Batch.CountedAsPaid,
-        LeftOpen = reading.Batch.LeftOpen,
+        InFiles = [.. Count(reading.Batch, there: null)],
+        CountedAsCollected = reading.Batch.NewJobs.Count(job => job.CountedAsCollected),
+        CountedAsPaid = reading.Batch.NewJobs.Count(job => job.CountedAsPaid),
+        LeftOpen = reading.Batch.NewJobs.Count(job => job.LeftOpen),
     };
 
-    private static IEnumerable<string> Count(ImportBatch batch, bool there)
+    /// <param name="batch">All rows.</param>
+    /// <param name="there">Only those on file already, or only those that are not; null for all.</param>
+    private static IEnumerable<string> Count(ImportBatch batch, bool? there)
     {
         (int Number, string One, string Many)[] kinds =
         [
@@ -74,14 +83,16 @@ public sealed record ImportReport
             (Rows(batch.Players.Rows), "player", "players"),
             (Rows(batch.Strings.Rows), "string", "strings"),
             (Rows(batch.Rackets.Rows), "racket", "rackets"),
-            (batch.Tags.Count(t => t.IsOnFile == there && t.IsLive), "live tag", "live tags"),
-            (batch.Tags.Count(t => t.IsOnFile == there && !t.IsLive), "retired tag", "retired tags"),
+            (batch.Tags.Count(t => Is(t.IsOnFile) && t.IsLive), "live tag", "live tags"),
+            (batch.Tags.Count(t => Is(t.IsOnFile) && !t.IsLive), "retired tag", "retired tags"),
             (Rows(batch.Specs), "spec", "specs"),
             (Rows(batch.Jobs), "job", "jobs"),
         ];
         return kinds.Where(k => k.Number > 0).Select(k => $"{k.Number} {(k.Number == 1 ? k.One : k.Many)}");
 
-        int Rows(IEnumerable<ImportRow> rows) => rows.Count(r => r.IsThere == there);
+        int Rows(IEnumerable<ImportRow> rows) => rows.Count(r => Is(r.IsThere));
+
+        bool Is(bool isThere) => there is null || there == isThere;
     }
 
     private static string Jobs(int number) => number == 1 ? "1 job" : $"{number} jobs";

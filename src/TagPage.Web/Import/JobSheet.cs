@@ -63,14 +63,16 @@ internal static class JobSheet
         if (job.StrungOn is not { } strung || job is { CollectedOn: not null, PaidOn: not null })
             return job;
         if (context.SettledBefore is not { } before || strung >= before)
-        {
-            context.Batch.LeftOpen += strung < context.Today.AddDays(-ImportLimits.DaysUntilSettled) ? 1 : 0;
-            return job;
-        }
-        context.Batch.CountedAsCollected += job.CollectedOn is null ? 1 : 0;
-        context.Batch.CountedAsPaid += job.PaidOn is null ? 1 : 0;
+            return job with { LeftOpen = strung < context.Today.AddDays(-ImportLimits.DaysUntilSettled) };
         var collected = job.CollectedOn ?? strung;
-        return job with { State = JobState.Collected, CollectedOn = collected, PaidOn = job.PaidOn ?? collected };
+        return job with
+        {
+            State = JobState.Collected,
+            CollectedOn = collected,
+            PaidOn = job.PaidOn ?? collected,
+            CountedAsCollected = job.CollectedOn is null,
+            CountedAsPaid = job.PaidOn is null,
+        };
     }
 
     private static JobState StateOf(DateOnly? strungOn, DateOnly? collectedOn) =>

@@ -1,6 +1,7 @@
 using TagPage.Records.Import;
 using TagPage.Records.Shop;
 using TagPage.Web.Csv;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Import;
 
@@ -20,6 +21,36 @@ public static class MatchWords
         Who(alike.Name, alike.Phone, alike.Mail) + (alike.Players.Length > 0 ? $"; plays: {alike.Players}" : "");
 
     public static string Who(ClientRow client) => Who(client.Name, client.Phone, client.Mail);
+
+    /// <summary>One detail of a client that the file has otherwise.</summary>
+    /// <param name="Detail">Which.</param>
+    /// <param name="Kept">What stays; the file's own where nothing was there to stay.</param>
+    /// <param name="InFile">What the file has; empty for nothing.</param>
+    /// <param name="IsAdded">Whether the file's comes in.</param>
+    public sealed record Difference(string Detail, string Kept, string InFile, bool IsAdded);
+
+    /// <summary>Detail by detail, what would stay and what would come in if they were the same person.</summary>
+    public static IEnumerable<Difference> Differences(ClientRow client, Lookalike alike)
+    {
+        (string Detail, string Kept, string InFile, bool IsFilled)[] all =
+        [
+            ("Name", alike.Name, client.Name, false),
+            ("Phone", Phone(alike.Phone), Phone(client.Phone), true),
+            ("Email", alike.Mail ?? "", client.Mail ?? "", true),
+            ("Language", Languages.OfOrEnglish(alike.Language).Name, Languages.OfOrEnglish(client.Language).Name, false),
+            ("Restring reminders", YesNo(alike.Reminders), YesNo(client.Reminders), false),
+            ("Who pays", alike.Payer ?? "", client.Payer?.Name ?? "", false),
+            ("Note", alike.Note, client.Note, false),
+        ];
+        return from d in all
+               where d.Kept != d.InFile && (d.InFile.Length > 0 || !d.IsFilled)
+               let added = d.IsFilled && d.Kept.Length == 0
+               select new Difference(d.Detail, added ? d.InFile : d.Kept, d.InFile, added);
+    }
+
+    private static string Phone(string? phone) => phone is null ? "" : Phones.Shown(phone);
+
+    private static string YesNo(bool yes) => yes ? "yes" : "no";
 
     private static string Who(string name, string? phone, string? mail) =>
         string.Join(", ", new[] { name, phone is null ? null : Phones.Shown(phone), mail }.OfType<string>());

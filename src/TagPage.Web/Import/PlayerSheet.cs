@@ -17,7 +17,7 @@ internal static class PlayerSheet
     private static readonly Column<decimal?> TimesAWeek = new("times_a_week", Kinds.Number(0, Play.MaxTimesAWeek, 2), "How often, with all rackets together. Empty means not known.");
     private static readonly Column<decimal?> HoursATime = new("hours_a_time", Kinds.Number(0, Play.MaxHoursATime, 2), "How long each time. Empty means not known.");
     private static readonly Column<Hitting?> Hitting = new("hitting", Kinds.OneOf<Hitting>(), "How hard on strings. Empty means average.");
-    private static readonly Column<RestringRule?> Rule = new("rule", Kinds.OneOf<RestringRule>(), "What decides the restring-by date. Empty means the shop's starting rule.");
+    private static readonly Column<RestringRule?> Rule = new("rule", Kinds.OneOf<RestringRule>(), "What decides the restring-by date. Empty means the shop’s starting rule.");
     private static readonly Column<int?> EveryWeeks = new("every_weeks", Kinds.Whole(1, ImportLimits.MostWeeks), "For the rule every_weeks.");
     private static readonly Column<string> Note = new("note", Kinds.Note(ImportLimits.Note), "Only the shop sees it.");
 

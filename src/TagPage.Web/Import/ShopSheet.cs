@@ -10,7 +10,7 @@ internal static class ShopSheet
 {
     public const string File = "shop.csv";
 
-    private static readonly Column<string> Setting = new("setting", Kinds.Line(40), "The setting's name.") { Needed = true };
+    private static readonly Column<string> Setting = new("setting", Kinds.Line(40), "The setting’s name.") { Needed = true };
     private static readonly Column<string> Value = new("value", Kinds.Note(1000), "What it is set to.");
 
     public static Sheet Sheet { get; } = new(File, "The shop itself.", [Setting, Value]);
@@ -20,7 +20,7 @@ internal static class ShopSheet
     private static CellKind<string> Zone { get; } = new("a time zone", text =>
         TimeZoneInfo.TryFindSystemTimeZoneById(text, out _)
             ? new Cell<string>(text, null)
-            : Kinds.Wrong<string>("Enter the time zone's IANA name, like Europe/London."));
+            : Kinds.Wrong<string>("Enter the time zone’s IANA name, like Europe/London."));
 
     private static Func<Found, string, Cell<Found>> Open(int weekday) => Set(
         new CellKind<IReadOnlyList<OpeningSpan>>("opening times", text => OpeningTimes.Read(weekday, text) is { } times

@@ -60,6 +60,7 @@ internal static class Services
         services.AddDataProtection().SetApplicationName("TagPage").PersistKeysToFileSystem(new DirectoryInfo(folder.Keys));
         services.AddStores();
         services.AddSingleton<Importer>();
+        services.AddSingleton<KeptAnswers>();
         services.AddSingleton<JobChoicesReader>();
         services.AddSingleton<Uploads>();
         services.AddHostedService<UploadSweeper>();

@@ -11,9 +11,15 @@ internal static class SentFiles
     public static Task<WebPage> Send(Visitor visitor, Spreadsheet sheet, params (string Name, string Value)[] fields) =>
         Upload(visitor, Spreadsheet.Names.Select(n => (n, Encoding.UTF8.GetBytes(sheet[n]))), fields);
 
-    public static async Task<WebPage> Upload(Visitor visitor, IEnumerable<(string Name, byte[] Bytes)> files, params (string Name, string Value)[] fields)
+    public static Task<WebPage> SendFrom(string address, Visitor visitor, Spreadsheet sheet) =>
+        Upload(visitor, Spreadsheet.Names.Select(n => (n, Encoding.UTF8.GetBytes(sheet[n]))), [], address);
+
+    public static Task<WebPage> Upload(Visitor visitor, IEnumerable<(string Name, byte[] Bytes)> files, params (string Name, string Value)[] fields) =>
+        Upload(visitor, files, fields, "/shop/import");
+
+    private static async Task<WebPage> Upload(Visitor visitor, IEnumerable<(string Name, byte[] Bytes)> files, (string Name, string Value)[] fields, string address)
     {
-        var page = await visitor.Open("/shop/import");
+        var page = await visitor.Open(address);
         var values = FormValues.Of(page.Document.QuerySelector<IHtmlFormElement>("main form")!);
         foreach (var (name, value) in fields)
             values.Set(name, value);

@@ -138,4 +138,70 @@ public sealed class ImportChoiceTests : IDisposable
         Assert.Contains("301 clients may be on file already", check.Main, StringComparison.Ordinal);
         Assert.Null(check.Form());
     }
+
+    [Fact]
+    public async Task All_that_the_files_hold_is_counted_while_somebody_is_undecided()
+    {
+        _shop.Records.Client("Odalys Ferran", "+442079460958");
+        _shop.Records.Client("Tamsin Quill");
+        var owner = _shop.Owner();
+
+        var check = await owner.Open((await SentFiles.Send(owner, new Spreadsheet())).Location!);
+
+        Assert.Contains("The files hold 2 clients, 2 players, 2 strings, 2 rackets", check.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Old_jobs_that_are_there_already_are_not_counted_as_collected_again()
+    {
+        var sheet = new Spreadsheet().Cell("jobs.csv", 2, "state", "").Cell("jobs.csv", 2, "collected_on", "");
+        var owner = _shop.Owner();
+        var first = await owner.Open((await SentFiles.Send(owner, sheet, ("SettledBefore", "2026-09-03"))).Location!);
+        await owner.Send(first);
+
+        var again = await owner.Open((await SentFiles.Send(owner, sheet, ("SettledBefore", "2026-09-03"))).Location!);
+        var counted = await owner.Send(again with { Path = again.Path.Split('?')[0] + "?handler=count" }, ("match-3", "client2"));
+
+        Assert.Contains("It would count 1 job as collected and 1 job as paid", first.Main, StringComparison.Ordinal);
+        Assert.Contains("nothing, because all of it is there already", counted.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("It would count", counted.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Same_person_is_compared_detail_by_detail_before_anything_is_merged()
+    {
+        var ewan = _shop.Records.Client("Ewan Ferran", "+442079460958");
+        _shop.Records.Change($"UPDATE client SET note = 'rings at nine', language = 'es' WHERE id = {ewan}");
+        var owner = _shop.Owner();
+
+        var check = await owner.Open((await SentFiles.Send(owner, new Spreadsheet())).Location!);
+
+        Assert.Equal(
+            [
+                "Name|Ewan Ferran|Odalys Ferran left out",
+                "Email|nothing yet|odalys@ferran.example comes in",
+                "Language|Español|English left out",
+                "Note|rings at nine|empty left out",
+            ],
+            check.Document.QuerySelectorAll(".differences tbody tr").Select(row => string.Join('|', row.Children.Select(cell => cell.TextContent.Trim()))));
+    }
+
+    [Fact]
+    public async Task Answers_are_kept_when_corrected_files_are_sent_in_which_the_lines_have_moved()
+    {
+        var namesake = _shop.Records.Client("Odalys Ferran", "+447700900351");
+        _shop.Records.Client("Tamsin Quill");
+        var owner = _shop.Owner();
+        var asked = await owner.Open((await SentFiles.Send(owner, new Spreadsheet())).Location!);
+
+        var back = await owner.Send(asked with { Path = asked.Path.Split('?')[0] + "?handler=again" }, ("match-2", $"client{namesake}"), ("match-3", "apart"));
+        var index = await owner.Open(back.Location!);
+        var moved = new Spreadsheet().With("clients.csv", "C1,Odalys", "C0,Wenna Strand,,\nC1,Odalys");
+        var check = await owner.Open((await SentFiles.SendFrom(back.Location!, owner, moved)).Location!);
+
+        Assert.Contains("Your answers about who is who are kept", index.Main, StringComparison.Ordinal);
+        Assert.Equal(["match-3:client" + namesake, "match-4:apart"], check.Document.QuerySelectorAll("input[type=radio][checked]").Select(r => $"{r.GetAttribute("name")}:{r.GetAttribute("value")}"));
+        Assert.Contains("This would add 2 clients", check.Main, StringComparison.Ordinal);
+        Assert.Equal(2, ImportedRows.Count(_shop.Database, "client"));
+    }
 }

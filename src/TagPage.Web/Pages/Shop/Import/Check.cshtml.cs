@@ -9,25 +9,39 @@ using TagPage.Web.Import;
 namespace TagPage.Web.Pages.Shop.Import;
 
 /// <summary>What the files would do. Nothing is saved before every client who may be on file is decided.</summary>
-public sealed class CheckModel(Importer importer, ImportStore store, Uploads uploads, ShopClock clock) : PageModel
+public sealed class CheckModel(Importer importer, ImportStore store, Uploads uploads, KeptAnswers answers, ShopClock clock) : PageModel
 {
     /// <summary>As many can be decided on one page.</summary>
     public const int MostMatches = 300;
 
     private const string Prefix = "match-";
 
-    public ImportReport Report { get; private set; } = default!;
+    public ImportReport? Report { get; private set; }
 
     public ImportChoices Choices { get; private set; } = new();
 
     [BindProperty(SupportsGet = true)]
     public string? SettledBefore { get; set; }
 
-    public bool HasTooManyMatches => Report.Matches.Count > MostMatches;
+    public bool HasTooManyMatches => Report?.Matches.Count > MostMatches;
 
     public static string FieldOf(ImportMatch match) => string.Create(CultureInfo.InvariantCulture, $"{Prefix}{match.Client.Line}");
 
-    public IActionResult OnGet(string key) => Check(key, new ImportChoices { Others = OtherMatches.MergeSure });
+    public IActionResult OnGet(string key)
+    {
+        var proposed = new ImportChoices { Others = OtherMatches.MergeSure };
+        var page = Check(key, proposed);
+        return Report is not null && answers.ByLine(key, Report.Matches) is { Count: > 0 } known ? Check(key, proposed with { ByLine = known }) : page;
+    }
+
+    /// <summary>Goes back to send corrected files, without losing who is who.</summary>
+    public IActionResult OnPostAgain(string key)
+    {
+        if (Check(key, Chosen()) is not PageResult)
+            return NotFound();
+        answers.Keep(key, Report!.Matches, Choices);
+        return Redirect($"/shop/import?answers={key}{(Choices.SettledBefore is { } day ? $"&settledBefore={DayField.Of(day)}" : "")}");
+    }
 
     /// <summary>Shows what the choices would do.</summary>
     public IActionResult OnPostCount(string key) => Check(key, Chosen());

@@ -9,7 +9,7 @@ using TagPage.Web.Import;
 namespace TagPage.Web.Pages.Shop.Import;
 
 [UploadLimit(MostFiles * (long)SheetText.MostBytes + 1_000_000)]
-public sealed class IndexModel(Uploads uploads, ShopClock clock) : PageModel
+public sealed class IndexModel(Uploads uploads, KeptAnswers answers, ShopClock clock) : PageModel
 {
     /// <summary>A full set.</summary>
     private const int MostFiles = 6;
@@ -19,12 +19,18 @@ public sealed class IndexModel(Uploads uploads, ShopClock clock) : PageModel
     [BindProperty]
     public IFormFileCollection? Files { get; set; }
 
+    /// <summary>The key of files that these are sent in place of, whose answers are kept; null for none.</summary>
+    [BindProperty(SupportsGet = true)]
+    public string? Answers { get; set; }
+
+    public bool HasAnswers => answers.AreThere(Answers);
+
     /// <summary>A day, as the field sends it.</summary>
-    [BindProperty]
+    [BindProperty(SupportsGet = true)]
     public string? SettledBefore { get; set; }
 
     /// <summary>Proposed: what was strung a month ago is no longer waiting to be collected.</summary>
-    public void OnGet() => SettledBefore = DayField.Of(clock.Today.AddDays(-ImportLimits.DaysUntilSettled));
+    public void OnGet() => SettledBefore ??= DayField.Of(clock.Today.AddDays(-ImportLimits.DaysUntilSettled));
 
     public async Task<IActionResult> OnPost()
     {
@@ -34,6 +40,7 @@ public sealed class IndexModel(Uploads uploads, ShopClock clock) : PageModel
         if (!ModelState.IsValid)
             return Page();
         var key = uploads.Keep(files.ByName);
+        answers.HandOn(Answers, key);
         return Redirect($"/shop/import/check/{key}{(DayField.Read(SettledBefore) is { } day ? $"?settledBefore={DayField.Of(day)}" : "")}");
     }
 
