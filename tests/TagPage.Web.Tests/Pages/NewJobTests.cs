@@ -77,7 +77,7 @@ public sealed class NewJobTests : IDisposable
 
         var form = await _shop.Owner().Open($"/shop/jobs/new?racket={second}");
 
-        Assert.Contains("Pim Ferran's racket 1", form.Main, StringComparison.Ordinal);
+        Assert.Contains("Pim Ferran’s racket 1", form.Main, StringComparison.Ordinal);
         Assert.Equal("52", form.Document.QuerySelector("[name='Input.MainsTension']")!.GetAttribute("value"));
         Assert.Null(form.Document.QuerySelector("[name='Input.OldEndedHow']"));
     }

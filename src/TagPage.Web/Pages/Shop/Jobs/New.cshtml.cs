@@ -28,6 +28,10 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
     /// <summary>Its first reading, which one before cutting out is compared with.</summary>
     public MeasuredBed? Measured { get; private set; }
 
+    /// <summary>Whether something was typed about the strings it came with, or is wrong there.</summary>
+    public bool IsOldBedOpen => Input is not { OldEndedHow: null, OldEndedOn: null, OldReading: null }
+        || ModelState.Any(entry => entry.Key.StartsWith("Input.Old", StringComparison.Ordinal) && entry.Value!.Errors.Count > 0);
+
     public JobChoices Choices => choices.Of(Last);
 
     public ShopDetails Shop => shops.Get();

@@ -1,0 +1,47 @@
+using TagPage.Core.Jobs;
+using TagPage.Records.Shop;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Jobs;
+
+/// <summary>What the folded parts of a job's form hold, on one line each.</summary>
+/// <param name="Words">For the summary.</param>
+/// <param name="IsUnusual">Whether it is worth a look before saving.</param>
+internal sealed record FoldedWords(string Words, bool IsUnusual)
+{
+    public static string[] StringFields { get; } =
+    [
+        nameof(JobInput.MainsSuppliedBy), nameof(JobInput.CrossesSuppliedBy), nameof(JobInput.MainsPreStretch), nameof(JobInput.CrossesPreStretch),
+        nameof(JobInput.Pieces), nameof(JobInput.NewString),
+    ];
+
+    public static string[] ComingFields { get; } = [nameof(JobInput.ReceivedOn), nameof(JobInput.ReceivedWhere), nameof(JobInput.Price), nameof(JobInput.Note)];
+
+    /// <summary>"from the shop, two pieces".</summary>
+    public static FoldedWords Strings(JobInput input)
+    {
+        var crosses = input.CrossesSuppliedBy ?? input.MainsSuppliedBy;
+        var stretch = Formats.PreStretch(input.MainsPreStretch ?? 0, input.CrossesPreStretch ?? input.MainsPreStretch ?? 0);
+        var words = string.Join(", ", new[]
+        {
+            crosses == input.MainsSuppliedBy
+                ? $"from {EnglishNames.Of(crosses)}"
+                : $"mains from {EnglishNames.Of(input.MainsSuppliedBy)}, crosses from {EnglishNames.Of(crosses)}",
+            input.Pieces == 1 ? "one piece" : "two pieces",
+            stretch is null ? null : $"pre-stretch {stretch} %",
+        }.OfType<string>());
+        return new FoldedWords(words, input.NewString.ToEntry().IsGiven || (input.MainsSuppliedBy, crosses) is not (Supplier.Shop, Supplier.Shop) || input.Pieces == 1 || stretch is not null);
+    }
+
+    /// <summary>"25 Nov 2026, academy desk, 24.50 GBP".</summary>
+    public static FoldedWords Coming(JobInput input, ShopDetails shop)
+    {
+        var words = string.Join(", ", new[]
+        {
+            Formats.Day(input.ReceivedOn),
+            string.IsNullOrWhiteSpace(input.ReceivedWhere) ? null : input.ReceivedWhere,
+            input.Price is { } price && Currencies.ToMinor(price, shop.Currency) is { } minor ? Formats.Money(minor, shop) : "no price",
+        }.OfType<string>());
+        return new FoldedWords(words, !string.IsNullOrWhiteSpace(input.Note) || input.Price is null);
+    }
+}
