@@ -21,6 +21,9 @@ public sealed record ForecastInput
     /// <summary>The racket's share of that play, 0 to 1; see <see cref="RacketShare"/>.</summary>
     public required double Share { get; init; }
 
+    /// <summary>What the share was while other rackets took their part, the earliest first: a change today says nothing about the days before.</summary>
+    public IReadOnlyList<EarlierShare> EarlierShares { get; init; } = [];
+
     /// <summary>Days on which the player is not playing.</summary>
     public IReadOnlyList<Pause> Pauses { get; init; } = [];
 

@@ -6,7 +6,7 @@ namespace TagPage.Core.Forecast;
 /// Hours played on a set of strings by a given day, H(t). The one place that knows how hours add up over time;
 /// every limit asks here. A week from Monday to Sunday that holds notes for the racket counts its notes, every other one
 /// hours a week × unpaused days / 7, the day of stringing included and the day itself not. The current week, if it holds
-/// notes, counts them up to today, and the habit from tomorrow on.
+/// notes, counts them up to today, and the habit from tomorrow on. Days before another racket left play count with the share of then.
 /// </summary>
 public sealed class HoursPlayed
 {
@@ -18,9 +18,15 @@ public sealed class HoursPlayed
     private readonly DateOnly _firstDay;
     private readonly double _byHabit;
 
+    private readonly DateOnly _today;
+
+    // Until a day it was another share of the play that fell on the racket.
+    private HoursPlayed? _before;
+    private DateOnly _since;
+
     private HoursPlayed(ForecastInput input, DateOnly strung, DateOnly today)
     {
-        today = today > strung ? today : strung;
+        _today = today = today > strung ? today : strung;
         (Strung, _pauses) = (strung, input.Pauses);
         HoursAWeek = PlayedTimes.AWeek(input.Play, input.Share) * (double)Math.Clamp(input.Play.HoursATime, 0, 24);
         _noted = new NotedWeeks(input.Logged, strung, today);
@@ -28,14 +34,13 @@ public sealed class HoursPlayed
         _habitFrom = inNotedWeek ? today : _noted.Any ? _noted.End : strung;
         _firstDay = inNotedWeek ? Days.After(today, 1) : _habitFrom;
         _byHabit = ByNotes(_habitFrom);
-        SoFar = _noted.Any ? By(today) : null;
     }
 
     /// <summary>The day the strings went in.</summary>
     public DateOnly Strung { get; }
 
     /// <summary>Hours by today, where some of them were noted; null where they are the habit alone.</summary>
-    public double? SoFar { get; }
+    public double? SoFar => _noted.Any ? By(_today) : null;
 
     /// <summary>This racket's hours of play a week, 0 or more.</summary>
     public double HoursAWeek { get; }
@@ -44,10 +49,22 @@ public sealed class HoursPlayed
     public bool HasPauses => _pauses.Any(pause => pause.To is not { } to || to >= Strung);
 
     /// <summary>From the player's habits, the racket's share of play, pauses and what was noted.</summary>
-    public static HoursPlayed Of(ForecastInput input, DateOnly strung, DateOnly today) => new(input, strung, today);
+    public static HoursPlayed Of(ForecastInput input, DateOnly strung, DateOnly today)
+    {
+        HoursPlayed? before = null;
+        var since = strung;
+        foreach (var earlier in input.EarlierShares.Where(earlier => earlier.Until > strung))
+            (before, since) = (new HoursPlayed(input with { Share = earlier.Share }, strung, today) { _before = before, _since = since }, earlier.Until);
+        return new HoursPlayed(input, strung, today) { _before = before, _since = since };
+    }
 
     /// <summary>Hours played by a day; 0 before the strings went in.</summary>
-    public double By(DateOnly day) => day < _habitFrom
+    public double By(DateOnly day) => _before is null ? AtShare(day)
+        : day <= _since ? _before.By(day)
+        : _before.By(_since) + AtShare(day) - AtShare(_since);
+
+    // As if it had always been this share.
+    private double AtShare(DateOnly day) => day < _habitFrom
         ? ByNotes(day)
         : _byHabit + (HoursAWeek * Unpaused(_firstDay, day.DayNumber - _habitFrom.DayNumber) / 7);
 
@@ -61,8 +78,14 @@ public sealed class HoursPlayed
     {
         if (HoursAWeek <= 0)
             return null;
-        return _byHabit <= hours + Slack ? PlayedOff(hours - _byHabit) : UsedUp(hours);
+        if (_before is null)
+            return AtShare(hours);
+        if (_before.By(_since) > hours + Slack)
+            return _before.LastDayWithin(hours);
+        return AtShare(hours - _before.By(_since) + AtShare(_since)) is { } day ? (day > _since ? day : _since) : null;
     }
+
+    private DateOnly? AtShare(double hours) => _byHabit <= hours + Slack ? PlayedOff(hours - _byHabit) : UsedUp(hours);
 
     private const double Slack = 1e-9;
 

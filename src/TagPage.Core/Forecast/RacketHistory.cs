@@ -15,6 +15,9 @@ public sealed record RacketHistory
     /// <summary>Hours that were noted for this racket.</summary>
     public IReadOnlyList<LoggedHours> Logged { get; init; } = [];
 
+    /// <summary>Rackets of the player's that are no longer in play.</summary>
+    public IReadOnlyList<LeftPlay> Left { get; init; } = [];
+
     /// <summary>All strings of all the player's rackets, present and past.</summary>
     public IReadOnlyList<JobHistory> Jobs { get; init; } = [];
 

@@ -5,7 +5,7 @@ public static class DemoDates
 {
     public static IReadOnlyDictionary<string, IReadOnlyList<string>> Columns { get; } = new Dictionary<string, IReadOnlyList<string>>
     {
-        ["racket"] = ["own_date", "lost_since", "not_before", "elsewhere_on", "due_on", "due_soon_on"],
+        ["racket"] = ["own_date", "lost_since", "not_before", "elsewhere_on", "left_on", "due_on", "due_soon_on"],
         ["client"] = ["found_choice_on", "reminders_changed_on", "seen_on"],
         ["player"] = ["label_name_on"],
         ["spec"] = ["measured_on"],

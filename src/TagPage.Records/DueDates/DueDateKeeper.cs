@@ -59,17 +59,28 @@ public sealed class DueDateKeeper(Database database, TimeProvider clock)
     private void Refresh(SqliteConnection connection, IEnumerable<long> some, ForecastSettings settings)
     {
         var players = JsonSerializer.Serialize(some);
+        var today = settings.DayOf(clock.GetUtcNow());
+        connection.Execute(LeaveSql, new { players, today });
         var rows = Rows(connection, players);
         if (HoursFreezer.Freeze(connection, rows, players, settings.StartingValues))
             Histories.Into(connection, rows);
         if (ReadingJudge.Judge(connection, rows, players, settings.StartingValues))
             Histories.Into(connection, rows);
-        var today = settings.DayOf(clock.GetUtcNow());
         var dates = rows.Select(row => (Row: row, By: row.Work(today, settings.StartingValues))).ToList();
         connection.Execute(KeepSql, dates.Where(d => !d.Row.Keeps(d.By)).Select(d => new { d.Row.RacketId, d.By.Due, d.By.SoonOn, Because = d.By.DecidedBy?.ToString() }));
         connection.Execute(LabelSql, dates.Where(d => d is { Row: { BedId: not null, LabelDate: null }, By.Due: not null } && d.Row.StrungOn >= today.AddDays(-1)).Select(d => new { d.Row.BedId, d.By.Due }));
         connection.Execute("DELETE FROM due_again WHERE player_id IN (SELECT value FROM json_each(@players))", new { players });
     }
+
+    // Since when a racket is no longer played, and as what it was: until then it took its part of the play.
+    private const string LeaveSql = """
+        UPDATE racket SET played_as = state, left_on = NULL
+        WHERE player_id IN (SELECT value FROM json_each(@players)) AND state IN ('InTurn', 'Spare')
+          AND (played_as IS NOT state OR left_on IS NOT NULL);
+        UPDATE racket SET left_on = @today
+        WHERE player_id IN (SELECT value FROM json_each(@players)) AND state NOT IN ('InTurn', 'Spare')
+          AND played_as IS NOT NULL AND left_on IS NULL;
+        """;
 
     private static List<KeptRow> Rows(SqliteConnection connection, string players) =>
         Histories.Into(connection, connection.Query<KeptRow>(RowsSql, new { players }));

@@ -70,6 +70,7 @@ public record ForecastRow
         Racket = State,
         Play = new Play(TimesAWeek, HoursATime, Hitting),
         Share = RacketShare.Of(State, InPlay, values.SpareWeight),
+        EarlierShares = EarlierShare.Of(State, [.. InPlay], [.. History.Left.Where(other => other.RacketId != RacketId)], values.SpareWeight),
         Bed = MainsMaterial is { } mains && CrossesMaterial is { } crosses
             ? new Bed(new BedString(mains, MainsGaugeMm!.Value), new BedString(crosses, CrossesGaugeMm!.Value))
             : null,

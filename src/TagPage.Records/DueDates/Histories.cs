@@ -6,6 +6,7 @@ using TagPage.Core.Forecast;
 using TagPage.Core.Forecast.Learning;
 using TagPage.Core.Jobs;
 using TagPage.Core.Players;
+using TagPage.Core.Rackets;
 using TagPage.Core.Strings;
 using TagPage.Records.Storage;
 
@@ -24,9 +25,10 @@ public static class Histories
         using var found = connection.ReadKept(Sql, ("@players", players));
         var pauses = found.Next<PauseRow>().ToLookup(p => p.PlayerId, p => new Pause(p.FromOn, p.ToOn));
         var logged = found.Next<LoggedRow>().ToLookup(h => h.RacketId, h => new LoggedHours(h.PlayedOn, h.Hours));
+        var left = found.Next<LeftRow>().ToLookup(l => l.PlayerId, l => new LeftPlay(l.RacketId, l.LeftOn, l.PlayedAs));
         var jobs = Jobs(found.Next<JobRow>(), found.Next<ReadingRow>());
         foreach (var row in all)
-            row.History = new RacketHistory { Pauses = [.. pauses[row.PlayerId]], Logged = [.. logged[row.RacketId]], Jobs = [.. jobs[row.PlayerId]] };
+            row.History = new RacketHistory { Pauses = [.. pauses[row.PlayerId]], Logged = [.. logged[row.RacketId]], Left = [.. left[row.PlayerId]], Jobs = [.. jobs[row.PlayerId]] };
         return all;
     }
 
@@ -59,6 +61,14 @@ public static class Histories
         public long RacketId { get; init; }
         public DateOnly PlayedOn { get; init; }
         public double Hours { get; init; }
+    }
+
+    private sealed record LeftRow
+    {
+        public long PlayerId { get; init; }
+        public long RacketId { get; init; }
+        public DateOnly LeftOn { get; init; }
+        public RacketState PlayedAs { get; init; }
     }
 
     private sealed record JobRow
@@ -109,6 +119,11 @@ public static class Histories
         JOIN logged_hours h ON h.racket_id = r.id
         WHERE r.player_id IN (SELECT value FROM json_each(@players))
         ORDER BY h.played_on, h.id;
+
+        SELECT player_id, id AS racket_id, left_on, played_as
+        FROM racket
+        WHERE player_id IN (SELECT value FROM json_each(@players)) AND left_on IS NOT NULL
+        ORDER BY left_on, id;
 
         SELECT r.player_id, j.id AS job_id, m.material, j.ended_how, j.hours_played
         FROM racket r

@@ -37,7 +37,7 @@ public static class ExportPlan
         new("logged_hours", $"racket_id IN ({Rackets})", "id racket_id played_on hours note"),
         new("racket", $"id IN ({Rackets})",
             "id player_id number state sport frame tape_colour head_size head_size_unit pattern_mains pattern_crosses length_cm grip own_date "
-            + "own_date_note lost_since lost_note not_before elsewhere_on due_on due_because label_tape label_ink label_line specs_on_tag note", "came_from_id due_soon_on calendar_uid calendar_number version"),
+            + "own_date_note lost_since lost_note not_before elsewhere_on played_as left_on due_on due_because label_tape label_ink label_line specs_on_tag note", "came_from_id due_soon_on calendar_uid calendar_number version"),
         new("spec", $"racket_id IN ({Rackets})",
             "id racket_id measured_on kind weight weight_unit length length_unit balance balance_unit tip_weight swing_weight swing_source pendulum_axis_mm "
             + "pendulum_period_s pendulum_off_s weight_off_g balance_off_mm swing_weight_off stiffness stiffness_scale strung grip_on dampener_on note", "version"),

@@ -271,6 +271,9 @@ CREATE TABLE racket (
   not_before      TEXT    CHECK (not_before GLOB '????-??-??'),
   -- Strung by somebody else on this day; counts from there, with strings unknown, until a newer job here.
   elsewhere_on    TEXT    CHECK (elsewhere_on GLOB '????-??-??'),
+  -- As what it was last played, and since when it no longer is: until then it took its part of the player's play.
+  played_as       TEXT    CHECK (played_as IN ('InTurn', 'Spare')),
+  left_on         TEXT    CHECK (left_on GLOB '????-??-??'),
   -- The restring-by date as last worked out, from when it counts as due soon, and what decides; all null without a date.
   due_on          TEXT    CHECK (due_on GLOB '????-??-??'),
   due_soon_on     TEXT    CHECK (due_soon_on GLOB '????-??-??'),
