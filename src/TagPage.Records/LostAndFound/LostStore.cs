@@ -12,6 +12,7 @@ public sealed class LostStore(Database database, ShopClock clock)
     public sealed record Row
     {
         public int Number { get; init; }
+        public RacketState State { get; init; }
         public string PlayerName { get; init; } = "";
         public long ClientId { get; init; }
         public string ClientName { get; init; } = "";
@@ -26,7 +27,7 @@ public sealed class LostStore(Database database, ShopClock clock)
         connection.QuerySingleOrDefault<Row>(GetSql, new { who.IsShop, who.ClientId, racket });
 
     private const string GetSql = $"""
-        SELECT r.number, p.name AS player_name, c.id AS client_id, c.name AS client_name, r.lost_since, r.lost_note
+        SELECT r.number, r.state, p.name AS player_name, c.id AS client_id, c.name AS client_name, r.lost_since, r.lost_note
         FROM racket r
         JOIN player p ON p.id = r.player_id
         JOIN client c ON c.id = p.client_id
@@ -40,6 +41,8 @@ public sealed class LostStore(Database database, ShopClock clock)
         {
             if (Get(c, who, racket) is not { } row)
                 return new Outcome.Absent();
+            if (row is { LostSince: null, State: RacketState.Sold or RacketState.Gone })
+                return new Outcome.Refused(new LostAway(row.State));
             if (DayFault(row, input.Since, today) is { } why)
                 return new Outcome.Refused(why);
             if (LostNote.Fault(note, c.Query<string>(NamesSql, new { row.ClientId })) is { } fault)

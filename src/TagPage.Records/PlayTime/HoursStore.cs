@@ -94,7 +94,7 @@ public sealed class HoursStore(Database database, ShopClock clock)
         object Values(int day) => new { who.IsShop, who.ClientId, racket, PlayedOn = input.PlayedOn.AddDays(day), Hours = input.Hours / input.Days, Note = input.Note ?? "" };
     }
 
-    /// <summary>The first day that would hold more than it has, with what was noted for it before.</summary>
+    /// <summary>The first day that would hold more than it has, with what was noted for it before: one person plays with all their rackets.</summary>
     private static DayFull? Full(SqliteConnection connection, long racket, HoursEntry input)
     {
         var room = LoggedHours.MostADay - (input.Hours / input.Days);
@@ -105,7 +105,8 @@ public sealed class HoursStore(Database database, ShopClock clock)
     private const string NotedSql = """
         SELECT played_on, SUM(hours)
         FROM logged_hours
-        WHERE racket_id = @racket AND played_on BETWEEN @PlayedOn AND @LastDay
+        WHERE racket_id IN (SELECT o.id FROM racket r JOIN racket o ON o.player_id = r.player_id WHERE r.id = @racket)
+          AND played_on BETWEEN @PlayedOn AND @LastDay
         GROUP BY played_on
         ORDER BY played_on
         """;

@@ -42,7 +42,7 @@ public sealed class JobMails(ShopStore shops, ShopClock clock) : IJobMails
         (string Name, string Value)[] values =
         [
             ("client", to.Client), ("shop", shop.Name), ("racket", racket), ("hours", OpeningWords.Lines(language, shop, clock.Today)),
-            ("price", Price(to, shop, say)),
+            ("price", Price(to, shop, language, say)),
         ];
         var (subject, body) = which(say);
         var sms = MailText.Fill(say.ReadySms, ("shop", Sms.Fold(shop.Name)), ("racket", Sms.Fold(racket)));
@@ -50,10 +50,10 @@ public sealed class JobMails(ShopStore shops, ShopClock clock) : IJobMails
     }
 
     /// <summary>What this client has to pay: nothing where it is paid or somebody else pays, whom the price concerns alone.</summary>
-    private static string Price(JobRow job, ShopDetails shop, OwnPageMailPhrases say) => job switch
+    private static string Price(JobRow job, ShopDetails shop, Language language, OwnPageMailPhrases say) => job switch
     {
         { PaidOn: not null } or { Payer: not null } => say.NothingToPay,
-        { PriceMinor: { } price } => Formats.Money(price, shop),
+        { PriceMinor: { } price } => language.Money(price, shop),
         _ => "–",
     };
 

@@ -43,7 +43,7 @@ public sealed class ProblemModel(PublicAddress address, ILogger<ProblemModel> lo
     private (string, string) NeedsHttps => ("This page needs https",
         address.IsHttps
             ? $"Open it at {address.Base} instead. Over plain http, others on the network could read what you send."
-            : "Over plain http, others on the network could read what you send. Open it on the shop's own machine, or give the shop an https address.");
+            : "Over plain http, others on the network could read what you send. Open it on the shop’s own machine, or give the shop an https address.");
 
     private static (string, string) Words(int status, ProblemPhrases say) => status switch
     {

@@ -39,7 +39,7 @@ public sealed record CalendarFile(TagView Racket, DateOnly Due, CalendarStore.En
             Url = new Uri(Address),
             Transparency = TransparencyType.Transparent,
         };
-        if (Alarm(TimeZoneInfo.FindSystemTimeZoneById(shop.TimeZone)) is var alarm && alarm > Now.UtcDateTime)
+        if (Alarm(TimeZoneInfo.FindSystemTimeZoneById(shop.TimeZone)) is { } alarm)
             entry.Alarms.Add(new Alarm { Action = AlarmAction.Display, Trigger = At(alarm), Description = Words.CalendarEntry(Racket) });
         return entry;
     }
@@ -52,6 +52,12 @@ public sealed record CalendarFile(TagView Racket, DateOnly Due, CalendarStore.En
         return trigger;
     }
 
-    /// <summary>In the morning by the shop's clock.</summary>
-    private DateTime Alarm(TimeZoneInfo zone) => TimeZoneInfo.ConvertTimeToUtc(Due.AddDays(-WarnDaysBefore).ToDateTime(WarnAt), zone);
+    /// <summary>On the first morning to come by the shop's clock, from a week before on; null where the day has begun.</summary>
+    private DateTime? Alarm(TimeZoneInfo zone)
+    {
+        for (var before = WarnDaysBefore; before >= 0; before--)
+            if (TimeZoneInfo.ConvertTimeToUtc(Due.AddDays(-before).ToDateTime(WarnAt), zone) is var at && at > Now.UtcDateTime)
+                return at;
+        return null;
+    }
 }

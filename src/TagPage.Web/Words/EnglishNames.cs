@@ -79,7 +79,7 @@ public static class EnglishNames
         LimitKind.Breakage => "breakage",
         LimitKind.EveryWeeks => "weeks agreed",
         LimitKind.Age => "largest age",
-        _ => "the shop's own date",
+        _ => "the shop’s own date",
     };
 
     public static string Of(FoundChoice choice) => choice switch

@@ -62,9 +62,9 @@ internal static class JobRefusalWords
         StringIsOther other => $"{other.Name} in this gauge is already in the catalogue as {EnglishNames.Of(other.Material)}.",
         MainsMissing => "Choose the string of the mains, or write a new one below.",
         OnePieceOfTwo => "One piece is one string. Choose two pieces, or the mains’ string for the crosses too.",
-        NewStringUnnamed => "Enter the new string's name.",
+        NewStringUnnamed => "Enter the new string’s name.",
         NewStringOfNothing => "Choose what the new string is made of.",
-        NewStringGaugeless => "Enter the new string's diameter in mm, like 1.25.",
+        NewStringGaugeless => "Enter the new string’s diameter in mm, like 1.25.",
         TensionImpossible { Unit: var unit } =>
             $"No machine pulls that. Enter a tension between {In(TensionCheck.MinLb, unit)} and {In(TensionCheck.MaxLb, unit)} {EnglishNames.Of(unit)}.",
         PriceUnread unread => $"Enter the price in {unread.Shop.Currency} like {Formats.Amount(2450, unread.Shop)}.",

@@ -35,7 +35,7 @@ public static class OpeningWords
     public static string Lines(Language language, ShopDetails shop, DateOnly today) => string.Join('\n',
         [
             .. Week(language, shop.Opening),
-            .. Closed(language, shop.Opening, today).Select(closed => closed.Note.Length > 0 ? $"{closed.Words}: {closed.Note}" : closed.Words),
+            .. Closed(language, shop.Opening, today).Select(closed => closed.Note.Length > 0 ? $"{closed.Words}{language.Colon}{closed.Note}" : closed.Words),
             .. shop.OpeningHours.Length > 0 ? [shop.OpeningHours] : Array.Empty<string>(),
         ]);
 
@@ -60,7 +60,7 @@ public static class OpeningWords
     }
 
     private static string Line(Language language, IEnumerable<Run> runs, string what) =>
-        language.Sentence(string.Join(language.Phrases.Time.Comma, runs.Select(run => Days(language, run)))) + (language.Code is "ja" or "zh" ? "：" : ": ") + what;
+        language.Sentence(string.Join(language.Phrases.Time.Comma, runs.Select(run => Days(language, run)))) + language.Colon + what;
 
     private static string Days(Language language, Run run) =>
         run.First == run.Last ? language.Weekday(run.First) : $"{language.Weekday(run.First)}–{language.Weekday(run.Last)}";

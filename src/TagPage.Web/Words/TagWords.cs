@@ -70,7 +70,10 @@ public sealed class TagWords(Language language)
         var (expected, limit) = (picture.Curve.On(picture.Today).Expected, language.Number(picture.Curve.Threshold, 0));
         if (expected > LossCurve.MostSensible)
             return _words.LossHalf;
-        var phrase = picture.Due is not { } day ? _words.LossSlow : day < picture.Today ? _words.LossPast : _words.Loss;
+        var phrase = picture.Due is not { } day ? _words.LossSlow
+            : day < picture.Today ? _words.LossPast
+            : day == picture.Today ? _words.LossToday
+            : _words.Loss;
         return phrase.Fill(("now", language.Number(expected, 0)), ("limit", limit), ("day", language.Day(picture.Due ?? picture.Today)));
     }
 

@@ -29,9 +29,8 @@ public sealed class LostStoreTests : IDisposable
         _street.Records.Change("UPDATE racket SET lost_since = '2026-11-20'");
         _street.Check(allowed, () => _store.Back(who, _street.Racket));
 
-        _street.Records.Change("UPDATE racket SET state = 'Sold'");
+        _street.Records.Change("UPDATE racket SET state = 'Sold', lost_since = '2026-11-20'");
         _street.Check(whenSold, () => Lose(who));
-        _street.Records.Change("UPDATE racket SET lost_since = '2026-11-20'");
         _street.Check(whenSold, () => _store.Back(who, _street.Racket));
     }
 
@@ -61,6 +60,17 @@ public sealed class LostStoreTests : IDisposable
         _street.Records.Change("UPDATE client SET second_name = 'Benedikta Sorrel' WHERE id = @Odalys", new { _street.Odalys });
         foreach (var actor in new[] { Actor.Shop, Actor.Owner })
             Assert.Equal(fault, _street.Refused<LostNoteUnfit>(() => Lose(_street.Be(actor), note: note)).Fault);
+    }
+
+    [Theory]
+    [InlineData(Actor.Shop, RacketState.Sold)]
+    [InlineData(Actor.Shop, RacketState.Gone)]
+    [InlineData(Actor.Owner, RacketState.Gone)]
+    public void Nobody_looks_for_a_racket_that_is_no_longer_theirs(Actor actor, RacketState state)
+    {
+        _street.Records.Change($"UPDATE racket SET state = '{state}'");
+
+        Assert.Equal(state, _street.Refused<LostAway>(() => Lose(_street.Be(actor))).State);
     }
 
     [Fact]

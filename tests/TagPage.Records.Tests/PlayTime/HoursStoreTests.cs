@@ -138,4 +138,18 @@ public sealed class HoursStoreTests : IDisposable
         PlayedOn = DateOnly.Parse(on, CultureInfo.InvariantCulture),
         LastDay = last is null ? null : DateOnly.Parse(last, CultureInfo.InvariantCulture),
     });
+
+    [Theory]
+    [InlineData(Actor.Shop)]
+    [InlineData(Actor.Owner)]
+    public void Day_has_no_more_for_a_player_with_several_rackets(Actor actor)
+    {
+        var (second, brothers) = (_street.Records.Racket(_street.Pim, number: 2), _street.Records.Racket(_street.Records.Player(_street.Odalys, "Bo Ferran")));
+        Assert.IsType<Outcome.Done>(Add(Who.Shop, "20", "2026-11-22"));
+
+        Assert.Equal(20, _street.Refused<DayFull>(() => On(second)).Noted);
+        _street.Check(true, () => On(brothers));
+
+        Outcome On(long racket) => _store.Add(_street.Be(actor), racket, new HoursEntry { FormKey = FormKey.New(), PlayedOn = new(2026, 11, 22), Hours = 5 });
+    }
 }

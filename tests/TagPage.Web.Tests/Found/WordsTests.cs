@@ -32,6 +32,7 @@ public sealed class WordsTests : IDisposable
         Assert.Equal($"/t/{_code}/found#thanks", sent.Location);
         var thanks = (await finder.Open(sent.Location!)).Document.QuerySelector("#thanks[tabindex='-1']")!;
         Assert.StartsWith("Thank you", thanks.TextContent.Trim(), StringComparison.Ordinal);
+        Assert.Equal(kind != "AtDesk", thanks.TextContent.Contains("leave the racket at the nearest desk", StringComparison.Ordinal));
         Assert.Equal(1, _shop.Records.Events($"kind = '{kind}'"));
         Assert.Contains(words, Assert.Single(await _shop.MailsSent()), StringComparison.Ordinal);
     }

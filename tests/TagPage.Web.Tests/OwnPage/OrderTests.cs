@@ -37,7 +37,7 @@ public sealed class OrderTests : IAsyncLifetime
     {
         var said = (await _phone.Open($"/my/order/{_racket}")).Main;
 
-        Assert.Contains("52 / 50 lb · Heron Spin 1.25 · 24.50 GBP", said, StringComparison.Ordinal);
+        Assert.Contains("52 / 50 lb · Heron Spin 1.25 · £24.50", said, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -78,7 +78,7 @@ public sealed class OrderTests : IAsyncLifetime
         {
             var job = (await _phone.Open($"/my/rackets/{_racket}")).Document.QuerySelector("main .job")!.TextContent;
             Assert.Contains(state, job, StringComparison.Ordinal);
-            Assert.Contains("24.50 GBP", job, StringComparison.Ordinal);
+            Assert.Contains("£24.50", job, StringComparison.Ordinal);
         }
     }
 

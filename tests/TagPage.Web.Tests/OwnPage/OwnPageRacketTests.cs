@@ -31,7 +31,7 @@ public sealed class OwnPageRacketTests : IAsyncLifetime
         Assert.Equal(3, page.Document.QuerySelectorAll("article").Length);
         Assert.Contains("Restring in ", page.Main, StringComparison.Ordinal);
         Assert.Contains("resting", page.Main, StringComparison.Ordinal);
-        Assert.Contains("At the shop, waiting its turn · 24.50 GBP", page.Main, StringComparison.Ordinal);
+        Assert.Contains("At the shop, waiting its turn · £24.50", page.Main, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -189,7 +189,7 @@ public sealed class OwnPageRacketTests : IAsyncLifetime
         _shop.Records.Job(_racket);
         string[] addresses = ["/my", $"/my/rackets/{_racket}"];
         foreach (var address in addresses)
-            Assert.Contains("24.50 GBP", (await _phone.Open(address)).Main, StringComparison.Ordinal);
+            Assert.Contains("£24.50", (await _phone.Open(address)).Main, StringComparison.Ordinal);
 
         _shop.Records.Change("INSERT INTO payer (name) VALUES ('Eastmere Academy')");
         _shop.Records.Change("UPDATE client SET payer_id = 1");

@@ -59,7 +59,7 @@ public sealed class PlayTests : IAsyncLifetime
         for (var n = 0; n < 8; n++)
             await Press();
 
-        Assert.Contains("Already noted on 25 Nov 2026: 24 h. A day has no more than 24.", (await Press()).Main, StringComparison.Ordinal);
+        Assert.Contains("Already noted on 25 Nov 2026, all rackets together: 24 h. A day has no more than 24.", (await Press()).Main, StringComparison.Ordinal);
         Assert.Equal("24", _shop.Records.Text("SELECT SUM(hours) FROM logged_hours"));
 
         async Task<WebPage> Press()
@@ -172,6 +172,15 @@ public sealed class PlayTests : IAsyncLifetime
         Assert.NotNull(asked.Document.QuerySelector("[role=status]"));
         Assert.Equal("2,5", asked.Document.QuerySelector("[name=Hours]")!.GetAttribute("value"));
         Assert.Equal(before, _shop.Database.Dump());
+    }
+
+    [Fact]
+    public async Task What_if_without_play_says_once_that_there_is_none()
+    {
+        var asked = await _phone.Open($"/my/what-if/{_racket}?times=0&hours=1&role=InTurn");
+
+        Assert.Equal(2, asked.Main.Split("no hours of play to count").Length);
+        Assert.DoesNotContain("noted", asked.Document.QuerySelector("main section")!.TextContent, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -59,10 +59,10 @@ public sealed class CalendarTests : IDisposable
 
     // RFC 5545, 3.8.6.3: a trigger may be an instant, in UTC; 3.6.6: a display alarm needs a description.
     [Theory]
-    [InlineData("Etc/UTC", "20261202T090000Z")]
-    [InlineData("Asia/Tokyo", "20261202T000000Z")]
-    [InlineData("America/Los_Angeles", "20261202T170000Z")]
-    public async Task Alarm_rings_a_week_before_at_nine_by_the_shops_clock_unless_that_is_past(string zone, string instant)
+    [InlineData("Etc/UTC", "20261202T090000Z", "20261203T090000Z")]
+    [InlineData("Asia/Tokyo", "20261202T000000Z", "20261203T000000Z")]
+    [InlineData("America/Los_Angeles", "20261202T170000Z", "20261203T170000Z")]
+    public async Task Alarm_rings_a_week_before_at_nine_by_the_shops_clock_or_on_the_next_morning(string zone, string instant, string later)
     {
         _shop.Records.Change("UPDATE shop SET time_zone = @zone", new { zone });
         var lines = await Lines();
@@ -72,6 +72,16 @@ public sealed class CalendarTests : IDisposable
         Assert.Contains(alarm, l => l.StartsWith("DESCRIPTION:", StringComparison.Ordinal));
 
         _shop.Clock.Advance(TimeSpan.FromDays(7.5));
+        Assert.Contains($"TRIGGER;VALUE=DATE-TIME:{later}", await Lines());
+    }
+
+    [Fact]
+    public async Task Nothing_rings_once_the_day_has_begun()
+    {
+        _shop.Clock.Advance(TimeSpan.FromDays(13.9));
+        Assert.Contains("TRIGGER;VALUE=DATE-TIME:20261209T090000Z", await Lines());
+
+        _shop.Clock.Advance(TimeSpan.FromHours(4));
         Assert.DoesNotContain("BEGIN:VALARM", await Lines());
     }
 

@@ -46,6 +46,8 @@ public sealed class CareTests : IDisposable
 
         Assert.Equal("es", page.DocumentElement.GetAttribute("lang"));
         Assert.Equal("it", page.QuerySelector("article")!.GetAttribute("lang"));
+        Assert.Contains("Idioma de esta guía: Italiano", page.QuerySelector("main")!.TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("Lingua di questa guida", (await _shop.Stranger().Open("/care/natural-gut?lang=it")).Main, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -60,6 +62,8 @@ public sealed class CareTests : IDisposable
 
         var page = await _shop.Stranger().Open("/t/" + family.Tag);
 
+        Assert.Contains("A broken string (English)", (await _shop.Stranger().Open($"/t/{family.Tag}?lang=fr")).Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("(English)", page.Main, StringComparison.Ordinal);
         Assert.Equal(["/care/fitting", "/care/all"], page.Document.QuerySelectorAll("a[href^='/care/']").Select(a => a.GetAttribute("href")));
     }
 

@@ -29,7 +29,7 @@ public sealed class MessagesTests : IDisposable
         var again = await _runa.Send(page);
 
         var mail = Assert.Single(await _shop.MailsSent());
-        foreach (var words in new[] { "Pim, racket 1: the new strings are in", "Price: 24.50 GBP", "Saturday 9:00–13:00" })
+        foreach (var words in new[] { "Pim, racket 1: the new strings are in", "Price: £24.50", "Saturday 9:00–13:00" })
             Assert.Contains(words, mail, StringComparison.Ordinal);
         Assert.Contains("already been told", again.Main, StringComparison.Ordinal);
         Assert.Contains("client told on 25 Nov 2026", (await _runa.Open($"/shop/jobs/{_job}")).Main, StringComparison.Ordinal);

@@ -33,7 +33,7 @@ public sealed class SettingsTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.Name", "", "Enter the shop's name as your clients know it.")]
+    [InlineData("Input.Name", "", "Enter the shop’s name as your clients know it.")]
     [InlineData("Input.Phone", "12", "This does not look like a phone number. Enter it with its area code, or with + and the country code.")]
     [InlineData("Input.Mail", "bench", "Enter an email address like name@example.org.")]
     [InlineData("Input.TimeZone", "Mars/Olympus", "Choose a time zone from the list.")]

@@ -42,7 +42,7 @@ public sealed class StringTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.Name", "", "Enter the string's name.")]
+    [InlineData("Input.Name", "", "Enter the string’s name.")]
     [InlineData("Input.GaugeMm", "thick", "Enter a number here, like 24.5, not “thick”.")]
     [InlineData("Input.GaugeMm", "12.5", "Enter a diameter between 0.5 and 1.6 mm.")]
     public async Task Nonsense_is_refused_at_its_field_and_nothing_typed_is_lost(string field, string typed, string sentence)

@@ -118,7 +118,7 @@ public sealed class SetUpTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.ShopName", "", "Enter the shop's name as your clients know it.")]
+    [InlineData("Input.ShopName", "", "Enter the shop’s name as your clients know it.")]
     [InlineData("Input.Password", "short", "Use at least 12 characters. Four words that do not belong together are easy to remember.")]
     [InlineData("Input.Password", "bench by the mill 1", "This password is easy to guess. Use words that have nothing to do with you, the shop or the sport.")]
     [InlineData("Input.TimeZone", "Europe/Atlantis", "Choose a time zone from the list.")]

@@ -88,6 +88,18 @@ public sealed class LossCurveSvgTests
         Assert.Equal(picture.Rows.Select(r => r.Day).Distinct().Order(), picture.Rows.Select(r => r.Day));
     }
 
+    [Fact]
+    public void Limit_that_is_reached_today_is_not_told_of_another_day()
+    {
+        var picture = Picture() with { Today = Strung.AddDays(30) };
+        Assert.All(Languages.All, language =>
+        {
+            var said = new TagWords(language).Loss(picture);
+            Assert.DoesNotContain(language.Day(picture.Today), said, StringComparison.Ordinal);
+            Assert.NotEqual(new TagWords(language).Loss(picture with { Today = Strung.AddDays(31) }), said);
+        });
+    }
+
     /// <summary>Polyester, 4.5 hours a week, no reading: due after 30 days.</summary>
     private static LossPicture Picture()
     {

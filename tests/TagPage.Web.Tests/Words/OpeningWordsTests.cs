@@ -12,7 +12,7 @@ public class OpeningWordsTests
     [Theory]
     [InlineData("en", "Tuesday–Friday: 10:00–18:00|Saturday: 9:00–24:00|Monday, Sunday: closed", "Closed from 24 Dec 2026 to 2 Jan 2027")]
     [InlineData("es", "Martes–viernes: 10:00–18:00|Sábado: 9:00–24:00|Lunes, domingo: cerrado", "Cerrado del 24 dic 2026 al 2 ene 2027")]
-    [InlineData("fr", "Mardi–vendredi: 10:00–18:00|Samedi: 9:00–24:00|Lundi, dimanche: fermé", "Fermé du 24 déc. 2026 au 2 janv. 2027")]
+    [InlineData("fr", "Mardi–vendredi\u00A0: 10:00–18:00|Samedi\u00A0: 9:00–24:00|Lundi, dimanche\u00A0: fermé", "Fermé du 24 déc. 2026 au 2 janv. 2027")]
     [InlineData("de", "Dienstag–Freitag: 10:00–18:00|Samstag: 9:00–24:00|Montag, Sonntag: geschlossen", "Geschlossen vom 24. Dez. 2026 bis 2. Jan. 2027")]
     [InlineData("it", "Martedì–venerdì: 10:00–18:00|Sabato: 9:00–24:00|Lunedì, domenica: chiuso", "Chiuso dal 24 dic 2026 al 2 gen 2027")]
     [InlineData("pt", "Terça-feira–sexta-feira: 10:00–18:00|Sábado: 9:00–24:00|Segunda-feira, domingo: fechado", "Fechado de 24 dez. 2026 a 2 jan. 2027")]

@@ -33,7 +33,7 @@ public class ReasonWordsTests
     {
         var hybrid = Racket(3) with { Bed = new Bed(Polyester with { GaugeMm = 1.25m }, new BedString(Material.NaturalGut, 1.30m)) };
         Assert.Equal("16.64 h of play (the shorter-lived of two strings) at 4.5 h a week: 25 days", Why<HoursLimit>("en", hybrid));
-        Assert.Equal("no hours of play are noted", Why<HoursLimit>("en", Racket(0)));
+        Assert.Equal("no hours of play to count", Why<HoursLimit>("en", Racket(0)));
         Assert.Equal("the strings are not known, so neither is how long they last", Why<HoursLimit>("en", Racket(3) with { Bed = null }));
     }
 
@@ -70,7 +70,7 @@ public class ReasonWordsTests
     {
         var measured = Learned.Nothing with { Beds = [[new(14, 7, 15), new(30, 15, 22)], [new(21, 10, 17.5)]] };
         Assert.Equal("tension down by 25 % by then at 4.5 h a week, learned from 3 readings: 31 days", Why<TensionLimit>("en", Racket(3) with { Learned = measured }));
-        Assert.Equal("no hours of play are noted", Why<TensionLimit>("en", Racket(0)));
+        Assert.Equal("no hours of play to count", Why<TensionLimit>("en", Racket(0)));
         Assert.Equal("the strings are not known, so neither is how long they last", Why<TensionLimit>("en", Racket(3) with { Bed = null }));
         Assert.Equal("tension does not fall by 25 % within two years", Why<TensionLimit>("en", Racket(0.01)));
     }

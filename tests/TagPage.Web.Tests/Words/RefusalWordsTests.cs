@@ -17,7 +17,7 @@ public sealed class RefusalWordsTests
     private static readonly Type[] Clients =
     [
         typeof(SavedMeanwhile), typeof(FormKeyUnknown), typeof(HoursUnlikely), typeof(DayFull), typeof(PlayedInFuture), typeof(PitchUnlikely), typeof(RoleNotTheirs),
-        typeof(DaysUnlikely), typeof(LostInFuture), typeof(LostLongAgo), typeof(LostNoteUnfit), typeof(NothingToShow), typeof(RacketAtShop), typeof(OrderedEnough),
+        typeof(DaysUnlikely), typeof(LostInFuture), typeof(LostLongAgo), typeof(LostAway), typeof(LostNoteUnfit), typeof(NothingToShow), typeof(RacketAtShop), typeof(OrderedEnough),
         typeof(NeverStrung), typeof(RacketGone), typeof(OrderUnderWay), typeof(ReachMissing), typeof(SaidEnough), typeof(TicketOpen), typeof(TicketsOpen),
         typeof(CodeRanOut), typeof(CodeWrong), typeof(CodeOver), typeof(CodesEnough), typeof(NoAddressOnFile), typeof(FinderAnswered),
     ];

@@ -10,8 +10,8 @@ namespace TagPage.Web.Pages.Account;
 /// <summary>What the set-up form posts.</summary>
 public sealed record SetUpInput : IValidatableObject
 {
-    [Required(ErrorMessage = "Enter the shop's name as your clients know it.")]
-    [StringLength(80, ErrorMessage = "Keep the shop's name within 80 characters.")]
+    [Required(ErrorMessage = "Enter the shop’s name as your clients know it.")]
+    [StringLength(80, ErrorMessage = "Keep the shop’s name within 80 characters.")]
     public string? ShopName { get; init; }
 
     [Required(ErrorMessage = "Enter a name to sign in with.")]

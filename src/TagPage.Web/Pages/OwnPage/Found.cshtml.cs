@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Rackets;
 using TagPage.Core.Text;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.OwnPages;
@@ -20,7 +21,7 @@ public sealed class FoundModel(ClientOnFileStore clients, OwnPageRacketStore rac
     public void OnGet()
     {
         (Saved, Events) = (choices.Get(Myself, Me.Id)!, store.Events(Me.Id));
-        var mine = rackets.OfClient(Me.Id).Where(r => r.IsMine).ToList();
+        var mine = rackets.OfClient(Me.Id).Where(r => r.IsMine && (r.IsLost || r.State != RacketState.Gone)).ToList();
         var names = GivenNames.Of(mine.Select(r => r.Player));
         Rackets = [.. mine.Select(r => (r, RacketOf(names[r.Player], r.Number)))];
     }

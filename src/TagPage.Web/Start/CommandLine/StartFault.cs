@@ -21,7 +21,7 @@ internal static class StartFault
         UnauthorizedAccessException => $"{fault.Message} Choose a data folder that this user may write: --TagPage:DataFolder=…",
         _ when DatabaseFault.IsFullDisk(fault) => "The disk is full; make room and start again.",
         _ when DatabaseFault.IsUnusableFile(fault) =>
-            $"The database in the data folder cannot be opened ({fault.Message}) See the manual's page about bad days.",
+            $"The database in the data folder cannot be opened ({fault.Message}) See the manual’s page about bad days.",
         _ => null,
     };
 }

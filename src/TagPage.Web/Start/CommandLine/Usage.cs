@@ -5,7 +5,7 @@ namespace TagPage.Web.Start.CommandLine;
 internal static class Usage
 {
     public const string Text = """
-        TagPage keeps a racket stringing shop's records and gives every racket a page of its own.
+        TagPage keeps a racket stringing shop’s records and gives every racket a page of its own.
 
           TagPage.Web                           start the shop
           TagPage.Web demo [--new-password]     start an invented shop to try things in; --start-over begins it anew

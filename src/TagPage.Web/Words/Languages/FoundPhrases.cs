@@ -29,6 +29,7 @@ public sealed record FoundPhrases
     public required string SentAnswer { get; init; }
     public required string SentMessage { get; init; }
     public required string SentNext { get; init; }
+    public required string SentNextDesk { get; init; }
     public required string ShopOnly { get; init; }
     public required string ShopHeading { get; init; }
     public required string OrShop { get; init; }

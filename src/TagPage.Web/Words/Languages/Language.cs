@@ -34,6 +34,14 @@ public sealed record Language(string Code, string Name, string DayPattern, Cultu
     public string Count(Counted counted, double n) =>
         (IsOne(Math.Round(n, 1)) ? counted.One : counted.Many).Fill(("n", Number(n, 1)));
 
+    /// <summary>What stands between a name and what is said of it.</summary>
+    public string Colon => Code switch
+    {
+        "fr" => "\u00A0: ",
+        "ja" or "zh" => "：",
+        _ => ": ",
+    };
+
     /// <summary>"12, 14 and 16.5".</summary>
     public string List(IEnumerable<string> parts)
     {

@@ -35,7 +35,11 @@ public static class ReasonWords
         _ => throw new ArgumentOutOfRangeException(nameof(limit), limit.Kind, "Has no words yet."),
     };
 
-    /// <summary>The same, and that it has no say where the racket's rule leaves it out.</summary>
+    /// <summary>Limits whose reasons are to be listed: what keeps several from having a day is said once.</summary>
+    public static IEnumerable<LimitDay> Told(this Language language, RestringBy by) =>
+        by.Limits.DistinctBy(limit => limit.Day is null ? language.Why(limit) : limit.Kind.ToString());
+
+    /// <summary>The reason, and that it has no say where the racket's rule leaves it out.</summary>
     public static string WhyWithSay(this Language language, LimitDay limit) =>
         language.Why(limit) + (limit.Counts ? "" : language.Phrases.Time.Comma + language.Phrases.Reasons.NotCounting);
 

@@ -25,11 +25,13 @@ public sealed record TagPhrases
     public required string Loss { get; init; }
     public required string LossSlow { get; init; }
     public required string LossPast { get; init; }
+    public required string LossToday { get; init; }
     public required string LossHalf { get; init; }
     public required string LossLine { get; init; }
     public required string Tape { get; init; }
     public required string CallShop { get; init; }
     public required string AddToCalendar { get; init; }
+    public required string GuideLanguage { get; init; }
     public required string ArmCaution { get; init; }
     public required string StrungNow { get; init; }
     public required string LastStrings { get; init; }

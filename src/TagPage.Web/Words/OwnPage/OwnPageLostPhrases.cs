@@ -10,6 +10,7 @@ public sealed record OwnPageLostPhrases
     public required string Since { get; init; }
     public required string SinceUnread { get; init; }
     public required string SinceLongAgo { get; init; }
+    public required string Away { get; init; }
     public required string Note { get; init; }
     public required string NoteHint { get; init; }
     public required string NoteTooLong { get; init; }

@@ -84,5 +84,5 @@ public sealed class OwnPageNames(PageLanguage spoken)
         };
     }
 
-    public string Money(long minor, ShopDetails shop) => Formats.Money(minor, shop);
+    public string Money(long minor, ShopDetails shop) => _language.Money(minor, shop);
 }

@@ -41,6 +41,7 @@ public static class OwnPageRefusals
     {
         LostInFuture => say.SinceUnread,
         LostLongAgo => say.SinceLongAgo,
+        LostAway => say.Away,
         LostNoteUnfit { Fault: LostNoteFault.TooLong } => say.NoteTooLong,
         LostNoteUnfit { Fault: LostNoteFault.NotPlain } => say.NoteNotPlain,
         LostNoteUnfit { Fault: LostNoteFault.MailSign } => say.NoteMail,

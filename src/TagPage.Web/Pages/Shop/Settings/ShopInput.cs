@@ -11,8 +11,8 @@ public sealed record ShopInput : IValidatableObject
 {
     public int Version { get; init; }
 
-    [Required(ErrorMessage = "Enter the shop's name as your clients know it.")]
-    [StringLength(80, ErrorMessage = "Keep the shop's name within 80 characters.")]
+    [Required(ErrorMessage = "Enter the shop’s name as your clients know it.")]
+    [StringLength(80, ErrorMessage = "Keep the shop’s name within 80 characters.")]
     public string? Name { get; init; }
 
     [StringLength(40, ErrorMessage = "Keep the number within 40 characters.")]

@@ -11,7 +11,7 @@ public sealed record StringInput
 
     public int Version { get; init; }
 
-    [Required(ErrorMessage = "Enter the string's name.")]
+    [Required(ErrorMessage = "Enter the string’s name.")]
     [StringLength(60, ErrorMessage = "Keep the name within 60 characters.")]
     public string? Name { get; init; }
 
