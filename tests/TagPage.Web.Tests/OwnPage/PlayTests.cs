@@ -1,11 +1,10 @@
-using System.Net;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.OwnPage;
 
-/// <summary>Hours, pauses, what-if and readings that Odalys notes for Pim.</summary>
+/// <summary>Hours and pauses that Odalys notes for Pim.</summary>
 public sealed class PlayTests : IAsyncLifetime
 {
     private readonly TestShop _shop = new();
@@ -67,16 +66,6 @@ public sealed class PlayTests : IAsyncLifetime
             var page = await Racket();
             return await _phone.Send(page, page.Form($"/my/play/{_racket}?handler=Hours"), ("hours", "3"));
         }
-    }
-
-    [Fact]
-    public async Task Pitch_sent_twice_from_one_opened_page_is_kept_once()
-    {
-        var page = await _phone.Open($"/my/reading/{_racket}");
-        for (var n = 0; n < 2; n++)
-            await _phone.Send(page, ("Input.Value", "540"));
-
-        Assert.Equal(1, _shop.Records.Count("reading"));
     }
 
     [Theory]
@@ -159,121 +148,5 @@ public sealed class PlayTests : IAsyncLifetime
         await _phone.Send(page, page.Form("?handler=Resume"));
 
         Assert.Equal(0, _shop.Records.Count("pause"));
-    }
-
-    [Fact]
-    public async Task What_if_shows_another_date_and_saves_nothing()
-    {
-        var before = _shop.Database.Dump();
-
-        var asked = await _phone.Open($"/my/what-if/{_racket}?times=6&hours=2,5&role=InTurn");
-
-        Assert.Contains("15 h a week", asked.Main, StringComparison.Ordinal);
-        Assert.NotNull(asked.Document.QuerySelector("[role=status]"));
-        Assert.Equal("2,5", asked.Document.QuerySelector("[name=Hours]")!.GetAttribute("value"));
-        Assert.Equal(before, _shop.Database.Dump());
-    }
-
-    [Fact]
-    public async Task What_if_without_play_says_once_that_there_is_none()
-    {
-        var asked = await _phone.Open($"/my/what-if/{_racket}?times=0&hours=1&role=InTurn");
-
-        Assert.Equal(2, asked.Main.Split("no hours of play to count").Length);
-        Assert.DoesNotContain("noted", asked.Document.QuerySelector("main section")!.TextContent, StringComparison.Ordinal);
-    }
-
-    [Theory]
-    [InlineData("")]
-    [InlineData("?times=6&hours=2,5&role=InTurn")]
-    public async Task What_if_leaves_the_shops_own_date_out(string query)
-    {
-        static List<string> Dates(WebPage page) => [.. page.Document.QuerySelectorAll("strong").Select(d => d.TextContent)];
-        var without = Dates(await _phone.Open($"/my/what-if/{_racket}{query}"));
-        _shop.Records.Change("UPDATE racket SET own_date = '2027-05-01'");
-
-        var page = await _phone.Open($"/my/what-if/{_racket}{query}");
-
-        Assert.Equal(without, Dates(page));
-        Assert.Contains("The date chosen by the shop, 1 May 2027, is left out here.", page.Main, StringComparison.Ordinal);
-    }
-
-    [Theory]
-    [InlineData("?times=often&hours=1")]
-    [InlineData("?times=22&hours=1")]
-    [InlineData("?times=-1&hours=1")]
-    [InlineData("")]
-    public async Task What_if_without_numbers_shows_the_date_of_now_alone(string query)
-    {
-        var page = await _phone.Open($"/my/what-if/{_racket}{query}");
-
-        Assert.Equal(HttpStatusCode.OK, page.Status);
-        Assert.Null(page.Document.QuerySelector("[role=status]"));
-    }
-
-    [Fact]
-    public async Task Pitch_typed_is_kept_apart_from_the_shops_instruments_and_its_loss_is_shown()
-    {
-        await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", "600"));
-        _shop.Clock.Advance(TimeSpan.FromDays(14));
-        await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", "570,5"));
-
-        var page = await _phone.Open($"/my/reading/{_racket}");
-
-        Assert.Equal("Clients’ phones|Hertz|2", _shop.Records.Text("SELECT i.name || '|' || i.scale || '|' || COUNT(*) FROM reading g JOIN instrument i ON i.id = g.instrument_id WHERE g.first = 0"));
-        // 100 · (1 − (570.5/600)²) = 9.6, by hand.
-        Assert.Contains("10 %", page.Document.QuerySelector("table")!.TextContent, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public async Task Pitch_far_from_what_this_racket_sounded_like_before_is_asked_about_once()
-    {
-        await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", "588"));
-
-        var asked = await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", "310"));
-        Assert.StartsWith("310 Hz is far from the 588 Hz", Assert.Single(asked.Errors), StringComparison.Ordinal);
-        Assert.Equal(1, _shop.Records.Count("reading"));
-
-        var another = await _phone.Send(asked, ("Input.Value", "1200"));
-        Assert.StartsWith("1200 Hz is far", Assert.Single(another.Errors), StringComparison.Ordinal);
-        await _phone.Send(another);
-        Assert.Equal("1200", _shop.Records.Text("SELECT value FROM reading ORDER BY id DESC LIMIT 1"));
-        Assert.Null((await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", "560"))).Document.QuerySelector(".error"));
-    }
-
-    [Fact]
-    public async Task Shop_calls_the_phones_something_else_and_nothing_changes()
-    {
-        await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", "600"));
-        _shop.Records.Change("UPDATE instrument SET name = 'what they hear at home' WHERE scale = 'Hertz'; INSERT INTO instrument (name, scale) VALUES ('Clients’ phones', 'Hertz')");
-        _shop.Clock.Advance(TimeSpan.FromDays(14));
-
-        await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", "570"));
-
-        Assert.Equal("what they hear at home|2", _shop.Records.Text("SELECT i.name || '|' || COUNT(*) FROM reading g JOIN instrument i ON i.id = g.instrument_id WHERE g.first = 0 GROUP BY i.id"));
-        Assert.Contains("10 %", (await _phone.Open($"/my/reading/{_racket}")).Document.QuerySelector("table")!.TextContent, StringComparison.Ordinal);
-    }
-
-    [Theory]
-    [InlineData("299")]
-    [InlineData("1401")]
-    [InlineData("high")]
-    [InlineData("")]
-    public async Task Pitch_that_no_strings_have_is_refused(string hertz)
-    {
-        var answer = await _phone.Send(await _phone.Open($"/my/reading/{_racket}"), ("Input.Value", hertz));
-
-        Assert.Contains("between 300 and 1400", Assert.Single(answer.Errors), StringComparison.Ordinal);
-        Assert.Equal(0, _shop.Records.Count("reading"));
-    }
-
-    [Fact]
-    public async Task Microphone_is_allowed_on_the_reading_page_alone()
-    {
-        static string Policy(WebPage page) => page.Response.Headers.GetValues("Permissions-Policy").Single();
-
-        Assert.Contains("microphone=(self)", Policy(await _phone.Open($"/my/reading/{_racket}")), StringComparison.Ordinal);
-        Assert.Contains("microphone=()", Policy(await Racket()), StringComparison.Ordinal);
-        Assert.Contains("microphone=()", Policy(await _shop.Owner().Open("/shop")), StringComparison.Ordinal);
     }
 }
