@@ -80,7 +80,7 @@ public sealed partial class WorkingDayTests(DemoStage stage) : IClassFixture<Dem
     private static async Task HandOut(Journey runa)
     {
         await runa.Follow("Hand it out");
-        await runa.Press("Handed out and paid");
+        await runa.Press("Handed out, paid in cash");
         await runa.Reads("collected");
     }
 

@@ -21,6 +21,7 @@ public static class DemoDates
         ["feel"] = ["said_on"],
         ["past_job"] = ["received_on", "strung_on", "paid_on"],
         ["event"] = ["from_on", "to_on"],
+        ["payment"] = ["paid_on"],
         ["demo"] = ["day"],
     };
 

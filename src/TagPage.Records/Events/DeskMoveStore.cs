@@ -1,7 +1,9 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
+using TagPage.Core.Money;
 using TagPage.Records.Jobs;
+using TagPage.Records.Money;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
@@ -57,20 +59,27 @@ public sealed class DeskMoveStore(Database database, ShopClock clock)
         UPDATE job SET state = 'Waiting', version = version + 1 WHERE id = @JobId;
         """;
 
-    /// <summary>Given to the player. What is not paid stays on their account.</summary>
+    /// <summary>Given to the player, paid in cash. What is not paid stays on their account.</summary>
     public Outcome HandOut(Who who, long eventId, int number, bool paid) => Move(who, eventId, number, JobState.Strung, (c, entry) =>
-        c.Execute(HandOutSql, new { entry.JobId, paid, Now = clock.Minute, clock.Today }));
+    {
+        if (paid && entry.PaidOn is null)
+            PaymentLineStore.Pay(c, ShareStore.Of(c, entry.JobId)!, new PaymentEntry { PaidOn = clock.Today, Method = PaymentMethod.Cash }, who, (clock.Now, clock.Today));
+        c.Execute(HandOutSql, new { entry.JobId, Now = clock.Minute, clock.Today });
+    });
 
     private const string HandOutSql = """
         UPDATE event_entry SET handed_at = @Now, moved_from = NULL WHERE job_id = @JobId;
         UPDATE job
-        SET state = 'Collected', collected_on = @Today, paid_on = CASE WHEN @paid THEN COALESCE(paid_on, @Today) ELSE paid_on END, version = version + 1
+        SET state = 'Collected', collected_on = @Today, version = version + 1
         WHERE id = @JobId;
         """;
 
     /// <summary>Taken away unstrung. Its number stays its own.</summary>
     public Outcome Withdraw(Who who, long eventId, int number) => Move(who, eventId, number, JobState.Waiting, (c, entry) =>
-        c.Execute("UPDATE job SET state = 'Cancelled', version = version + 1 WHERE id = @JobId", new { entry.JobId }));
+    {
+        c.Execute("UPDATE job SET state = 'Cancelled', version = version + 1 WHERE id = @JobId", new { entry.JobId });
+        ShareStore.Settle(c, entry.JobId, who, clock.Now);
+    });
 
     /// <summary>Before all but those on court, or in its turn again. Whom it makes late keeps a moved promise.</summary>
     public Outcome PullForward(Who who, long eventId, int number, bool forward) => Move(who, eventId, number, JobState.Waiting, (c, entry) =>

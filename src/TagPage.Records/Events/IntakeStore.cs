@@ -48,7 +48,7 @@ public sealed class IntakeStore(Database database, ClientStore clients, ShopStor
     private void Keep(SqliteConnection connection, Who who, EventRow desk, IntakeEntry input, long racket, int number, DateTime promise)
     {
         var order = Job(input, promise) with { Price = input.Order.Price ?? Price(desk, input) };
-        if (NewJobStore.Add(connection, NewJobStore.Racket(connection, Who.Shop, racket)!, order, clock.Today, shops.Get()) is not Outcome.Done { Id: var job })
+        if (NewJobStore.Add(connection, who, NewJobStore.Racket(connection, Who.Shop, racket)!, order, (clock.Now, clock.Today), shops.Get()) is not Outcome.Done { Id: var job })
             throw new InvalidOperationException("What was found possible a moment ago was refused.");
         DeskChange.Make(connection, who, desk, clock.Minute, () =>
         {

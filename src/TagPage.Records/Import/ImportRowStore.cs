@@ -2,6 +2,7 @@ using System.Globalization;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Strings;
+using TagPage.Records.Money;
 
 namespace TagPage.Records.Import;
 
@@ -15,7 +16,7 @@ internal static class ImportRowStore
         Insert(connection, "string_kind", StringSql, batch.Strings.Rows);
         AddRackets(connection, batch.Rackets.Rows, now);
         Insert(connection, "spec", SpecSql, batch.Specs);
-        AddJobs(connection, [.. batch.Jobs.Where(j => !j.IsThere)]);
+        AddJobs(connection, [.. batch.Jobs.Where(j => !j.IsThere)], now);
     }
 
     /// <summary>Those that are not there yet.</summary>
@@ -123,9 +124,10 @@ internal static class ImportRowStore
         VALUES (@Code, @State, @RacketId, @MadeAt, @MadeAt, @RetiredAt)
         """;
 
-    private static void AddJobs(SqliteConnection connection, List<JobRow> rows)
+    private static void AddJobs(SqliteConnection connection, List<JobRow> rows, DateTimeOffset now)
     {
         Insert(connection, "job", JobSql, rows);
+        BroughtMoneyStore.Add(connection, rows.Select(j => (j.Id, j.PaidHow)), now);
         var instruments = InstrumentIds(connection, rows);
         foreach (var job in rows.Where(j => j.Reading is not null))
             job.InstrumentId = instruments[job.Instrument];

@@ -1,5 +1,6 @@
 using TagPage.Core.Forecast;
 using TagPage.Core.Jobs;
+using TagPage.Core.Money;
 using TagPage.Core.Players;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
@@ -161,6 +162,7 @@ public sealed record JobRow : ImportRow
     public DateOnly? CollectedOn { get; init; }
     public long? PriceMinor { get; init; }
     public DateOnly? PaidOn { get; init; }
+    public PaymentMethod PaidHow { get; init; } = PaymentMethod.Before;
     public decimal? Reading { get; init; }
     public string Instrument { get; init; } = "";
     public long InstrumentId { get; set; }

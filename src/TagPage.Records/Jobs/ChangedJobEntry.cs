@@ -12,7 +12,6 @@ public sealed record ChangedJobEntry : JobEntry
     public decimal? Reading { get; init; }
     public long? InstrumentId { get; init; }
     public DateOnly? CollectedOn { get; init; }
-    public DateOnly? PaidOn { get; init; }
     public DateOnly? EndedOn { get; init; }
     public BedEnd? EndedHow { get; init; }
 
@@ -22,7 +21,6 @@ public sealed record ChangedJobEntry : JobEntry
         PromisedFor = PromisedFor,
         StrungOn = StrungOn,
         CollectedOn = CollectedOn,
-        PaidOn = PaidOn,
         EndedOn = EndedOn,
         EndedHow = EndedHow,
     };

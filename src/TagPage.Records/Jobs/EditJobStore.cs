@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
+using TagPage.Records.Money;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -12,7 +13,7 @@ public sealed class EditJobStore(Database database, ShopStore shops, ShopClock c
 {
     public Outcome Change(Who who, long id, ChangedJobEntry input)
     {
-        var today = clock.Today;
+        var (now, today) = (clock.Now, clock.Today);
         return database.Write<Outcome>(c =>
         {
             if (JobStore.Get(c, who, id) is not { } job)
@@ -24,7 +25,10 @@ public sealed class EditJobStore(Database database, ShopStore shops, ShopClock c
             var (strings, refused) = StringPickStore.Pick(c, input);
             if (strings is null)
                 return refused!;
-            c.Execute(ChangeSql, new ChangedJobValues(id, input, strings, shops.Get(), job.State));
+            var values = new ChangedJobValues(id, input, strings, shops.Get(), job.State);
+            c.Execute(ChangeSql, values);
+            if (values.PriceMinor != job.PriceMinor)
+                ChargeLineStore.Replace(c, id, PriceListStore.Get(c).Agreed(ChargeLineStore.Of(c, id), values.PriceMinor), who, now);
             ReadingStore.SetFirst(c, id, input.StrungOn ?? input.ReceivedOn, input.Reading, input.InstrumentId);
             BedStore.EndFollowed(c, job.RacketId, BedEnd.Unknown);
             return new Outcome.Done(id);
@@ -53,7 +57,7 @@ public sealed class EditJobStore(Database database, ShopStore shops, ShopClock c
             tension_unit = @TensionUnit, mains_pre_stretch = @MainsPreStretch, crosses_pre_stretch = @CrossesPreStretch, pieces = @Pieces,
             received_on = @ReceivedOn, received_where = @ReceivedWhere, promised_for = @PromisedFor,
             strung_on = @StrungOn, strung_by = @StrungBy, machine = @Machine, collected_on = @CollectedOn,
-            price_minor = @PriceMinor, paid_on = @PaidOn, note = @Note, ended_on = @EndedOn, ended_how = @EndedHow,
+            note = @Note, ended_on = @EndedOn, ended_how = @EndedHow,
             version = version + 1
         WHERE id = @Id AND version = @Version
         """;

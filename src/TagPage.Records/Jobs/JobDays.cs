@@ -11,7 +11,6 @@ public sealed record JobDays
     public DateOnly? PromisedFor { get; init; }
     public DateOnly? StrungOn { get; init; }
     public DateOnly? CollectedOn { get; init; }
-    public DateOnly? PaidOn { get; init; }
     public DateOnly? EndedOn { get; init; }
     public BedEnd? EndedHow { get; init; }
 
@@ -20,7 +19,6 @@ public sealed record JobDays
         .. DayRule.Faults(nameof(ReceivedOn), ReceivedOn, today),
         .. DayRule.Faults(nameof(StrungOn), StrungOn, today),
         .. DayRule.Faults(nameof(CollectedOn), CollectedOn, today),
-        .. DayRule.Faults(nameof(PaidOn), PaidOn, today),
         .. DayRule.Faults(nameof(EndedOn), EndedOn, today),
         .. Promised(),
         .. Order(),

@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Money;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
@@ -25,6 +26,7 @@ public sealed class JobDeleteStore(Database database)
         job.StrungOn is { } strung ? new StringsWentIn(strung)
         : connection.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM reading WHERE job_id = @Id)", new { job.Id }) ? new ReadingsOnIt()
         : job.PaidOn is { } paid ? new PaidFor(paid)
+        : connection.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM payment_share WHERE job_id = @Id)", new { job.Id }) ? new PaymentsOnIt()
         : job.AskedIn is not null ? new ClientAskedFor(job.Client)
         : null;
 

@@ -27,6 +27,9 @@ public record JobEntry
 
     /// <summary>In the shop's currency, 24.50.</summary>
     public decimal? Price { get; init; }
+
+    /// <summary>Numbers of what the price list has on top.</summary>
+    public IReadOnlyList<long> Extras { get; init; } = [];
     public string? Note { get; init; }
 
     internal JobOrder Order => new()

@@ -7,10 +7,6 @@ namespace TagPage.Records.Jobs;
 /// <summary>The job is not in a state in which this can be done.</summary>
 public sealed record JobMovedOn(long Ticket, JobState State) : Refusal;
 
-/// <param name="Ticket">The job's.</param>
-/// <param name="On">When it was paid; null where it is not.</param>
-public sealed record PaidAlready(long Ticket, DateOnly? On) : Refusal;
-
 /// <summary>Its strings have ended, so that it cannot go back to the machine.</summary>
 public sealed record StringsEnded(BedEnd How, DateOnly? On) : Refusal;
 

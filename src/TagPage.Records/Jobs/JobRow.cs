@@ -17,7 +17,7 @@ public sealed record JobRow
         mains_id, mains_name, mains_material, mains_gauge_mm, mains_supplied_by, mains_tension,
         crosses_id, crosses_name, crosses_material, crosses_gauge_mm, crosses_supplied_by, crosses_tension,
         tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces, received_on, received_where, promised_for, strung_on, strung_by, machine,
-        told_ready_at, collected_on, price_minor, paid_on, note, ended_on, ended_how,
+        told_ready_at, collected_on, price_minor, laid_minor, paid_on, note, ended_on, ended_how,
         asked_in, asked_words, expected, drop_off_where, drop_off_by, needed_by, reading, instrument_id, instrument
         """;
 
@@ -73,6 +73,11 @@ public sealed record JobRow
     public string Machine { get; init; } = "";
     public DateOnly? CollectedOn { get; init; }
     public long? PriceMinor { get; init; }
+
+    /// <summary>What payments cover of it so far.</summary>
+    public long LaidMinor { get; init; }
+
+    /// <summary>When they came to cover it.</summary>
     public DateOnly? PaidOn { get; init; }
     public string Note { get; init; } = "";
 
@@ -103,6 +108,9 @@ public sealed record JobRow
 
     /// <summary>Whether the client was promised a day, still to come, on which the shop is closed.</summary>
     public bool IsPromisedClosed(Opening opening, DateOnly today) => IsOpen && PromisedFor is { } day && day >= today && !opening.IsOpen(day);
+
+    /// <summary>Still to be paid; null without a price.</summary>
+    public long? OpenMinor => PriceMinor - LaidMinor;
 
     public bool IsOpen => State is JobState.Waiting or JobState.OnMachine;
 }

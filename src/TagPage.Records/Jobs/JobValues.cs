@@ -56,7 +56,6 @@ internal sealed record ChangedJobValues(long Id, ChangedJobEntry Changed, String
     public string StrungBy => Changed.StrungBy ?? "";
     public string Machine => Changed.Machine ?? "";
     public DateOnly? CollectedOn => Changed.CollectedOn;
-    public DateOnly? PaidOn => Changed.PaidOn;
     public DateOnly? EndedOn => Changed.EndedOn;
     public string? EndedHow => Changed.EndedHow?.ToString();
 }

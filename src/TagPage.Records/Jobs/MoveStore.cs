@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
+using TagPage.Records.Money;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -58,43 +59,37 @@ public sealed class MoveStore(Database database, ShopClock clock)
 
     public Outcome Collect(Who who, long id, HandOutEntry input)
     {
-        var today = clock.Today;
+        var (now, today) = (clock.Now, clock.Today);
         return Move(who, id, [JobState.Strung], (c, job) =>
         {
             if (new JobDays { StrungOn = job.StrungOn, CollectedOn = input.CollectedOn }.Faults(today).FirstOrDefault() is { } why)
                 return why;
-            c.Execute(CollectSql, new { id, input.CollectedOn, input.Paid });
+            if (input.Payment is { } payment && job.PaidOn is null && PaymentLineStore.Pay(c, ShareStore.Of(c, id)!, payment, who, (now, today)) is { } unpaid)
+                return unpaid;
+            c.Execute(CollectSql, new { id, input.CollectedOn });
             return null;
         });
     }
 
     private const string CollectSql = """
         UPDATE job
-        SET state = 'Collected', collected_on = @CollectedOn, version = version + 1,
-            paid_on = CASE WHEN @Paid THEN COALESCE(paid_on, @CollectedOn) ELSE paid_on END
+        SET state = 'Collected', collected_on = @CollectedOn, version = version + 1
         WHERE id = @id
         """;
 
-    public Outcome Cancel(Who who, long id) => Move(who, id, [JobState.Waiting, JobState.OnMachine], CancelSql);
-
-    private const string CancelSql = "UPDATE job SET state = 'Cancelled', version = version + 1 WHERE id = @id";
-
-    /// <summary>Paid on that day, or not paid after all.</summary>
-    public Outcome Pay(Who who, long id, DateOnly? on)
+    /// <summary>What was paid for it becomes credit.</summary>
+    public Outcome Cancel(Who who, long id)
     {
-        var today = clock.Today;
-        return Move(who, id, Enum.GetValues<JobState>(), (c, job) =>
+        var now = clock.Now;
+        return Move(who, id, [JobState.Waiting, JobState.OnMachine], (c, _) =>
         {
-            if (on is null == job.PaidOn is null)
-                return new PaidAlready(job.Ticket, job.PaidOn);
-            if (new JobDays { PaidOn = on }.Faults(today).FirstOrDefault() is { } why)
-                return why;
-            c.Execute(PaySql, new { id, on });
+            c.Execute(CancelSql, new { id });
+            ShareStore.Settle(c, id, who, now);
             return null;
         });
     }
 
-    private const string PaySql = "UPDATE job SET paid_on = @on, version = version + 1 WHERE id = @id";
+    private const string CancelSql = "UPDATE job SET state = 'Cancelled', version = version + 1 WHERE id = @id";
 
     /// <param name="who">Who acts.</param>
     /// <param name="id">The job's.</param>

@@ -1,7 +1,9 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Core.Jobs;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
+using TagPage.Records.Money;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -68,15 +70,15 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
     {
         var (now, today) = (clock.Now, clock.Today);
         return database.Write(c => Racket(c, who, racketId) is { } racket
-            ? FormKeys.Once(c, who, input.FormKey, now, () => Add(c, racket, input, today, shops.Get()))
+            ? FormKeys.Once(c, who, input.FormKey, now, () => Add(c, who, racket, input, (now, today), shops.Get()))
             : new Outcome.Absent());
     }
 
     /// <summary>For a write that makes more than the job; within its transaction.</summary>
-    internal static Outcome Add(SqliteConnection connection, RacketRow racket, NewJobEntry input, DateOnly today, ShopDetails shop)
+    internal static Outcome Add(SqliteConnection connection, Who who, RacketRow racket, NewJobEntry input, (DateTimeOffset Now, DateOnly Today) at, ShopDetails shop)
     {
         var bed = BedStore.Current(connection, racket.Id);
-        if (input.Faults(racket.Sport, shop, today, bed).FirstOrDefault() is { } why)
+        if (input.Faults(racket.Sport, shop, at.Today, bed).FirstOrDefault() is { } why)
             return new Outcome.Refused(why);
         if (input.OldReading is not null && !ReadingStore.HasInstrument(connection, input.OldInstrumentId))
             return new Outcome.Refused(new InstrumentUnknown(nameof(input.OldInstrumentId)));
@@ -87,16 +89,29 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
             ReadingStore.Add(connection, Who.Shop, bed.JobId, new ReadingEntry { TakenOn = input.OldReadOn, Value = reading, InstrumentId = instrument });
         if (bed is not null && input.OldEndedHow is { } how)
             BedStore.End(connection, bed.JobId, input.OldEndedOn ?? input.ReceivedOn, how);
-        return new Outcome.Done(connection.ExecuteScalar<long>(AddSql, new NewJobValues(racket.Id, input, strings, shop)));
+        var values = new NewJobValues(racket.Id, input, strings, shop);
+        var job = connection.ExecuteScalar<long>(AddSql, values);
+        ChargeLineStore.Replace(connection, job, PriceListStore.Get(connection).Lines(Priced(racket.Sport, input, values), values.PriceMinor), who, at.Now);
+        return new Outcome.Done(job);
     }
+
+    private static PricedJob Priced(Sport sport, NewJobEntry input, NewJobValues values) => new()
+    {
+        Sport = sport,
+        MainsId = values.MainsId,
+        CrossesId = values.CrossesId,
+        MainsByShop = values.MainsSuppliedBy == nameof(Supplier.Shop),
+        CrossesByShop = values.CrossesSuppliedBy == nameof(Supplier.Shop),
+        Extras = input.Extras,
+    };
 
     private const string AddSql = $"""
         INSERT INTO job (ticket, racket_id, state, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by,
                          mains_tension, crosses_tension, tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces,
-                         received_on, received_where, promised_for, price_minor, note)
+                         received_on, received_where, promised_for, note)
         VALUES ({RequestedJob.NextTicket}, @RacketId, 'Waiting', @MainsId, @CrossesId, @MainsSuppliedBy,
                 @CrossesSuppliedBy, @MainsTension, @CrossesTension, @TensionUnit, @MainsPreStretch, @CrossesPreStretch, @Pieces,
-                @ReceivedOn, @ReceivedWhere, @PromisedFor, @PriceMinor, @Note)
+                @ReceivedOn, @ReceivedWhere, @PromisedFor, @Note)
         RETURNING id
         """;
 }

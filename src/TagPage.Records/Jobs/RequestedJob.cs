@@ -1,5 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Money;
+using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
@@ -9,10 +11,12 @@ internal static class RequestedJob
     /// <summary>
     /// The same again, as the last order of this racket was; it waits for the racket to be brought. Null where there was none.
     /// </summary>
-    public static long? Make(SqliteConnection connection, long racketId, DateOnly today, JobRequest request)
+    public static long? Make(SqliteConnection connection, long racketId, (DateTimeOffset Now, DateOnly Today) at, JobRequest request)
     {
-        if (connection.ExecuteScalar<long?>(MakeSql, new { racketId, today }) is not { } job)
+        if (connection.ExecuteScalar<long?>(LastSql, new { racketId }) is not { } last)
             return null;
+        var job = connection.ExecuteScalar<long>(MakeSql, new { last, at.Today });
+        ChargeLineStore.Copy(connection, last, job, Who.Program, at.Now);
         connection.Execute(AskSql, new
         {
             job,
@@ -25,15 +29,21 @@ internal static class RequestedJob
         return job;
     }
 
-    private const string MakeSql = $"""
-        INSERT INTO job (ticket, racket_id, state, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by,
-                         mains_tension, crosses_tension, tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces, received_on, price_minor)
-        SELECT {NextTicket}, racket_id, 'Waiting', mains_id, crosses_id, mains_supplied_by,
-               crosses_supplied_by, mains_tension, crosses_tension, tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces, @today, price_minor
+    private const string LastSql = """
+        SELECT id
         FROM job
         WHERE racket_id = @racketId AND state <> 'Cancelled'
         ORDER BY COALESCE(strung_on, received_on) DESC, id DESC
         LIMIT 1
+        """;
+
+    private const string MakeSql = $"""
+        INSERT INTO job (ticket, racket_id, state, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by,
+                         mains_tension, crosses_tension, tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces, received_on)
+        SELECT {NextTicket}, racket_id, 'Waiting', mains_id, crosses_id, mains_supplied_by,
+               crosses_supplied_by, mains_tension, crosses_tension, tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces, @Today
+        FROM job
+        WHERE id = @last
         RETURNING id
         """;
 

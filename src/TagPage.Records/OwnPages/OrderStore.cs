@@ -27,7 +27,7 @@ public sealed class OrderStore(Database database, OutboxStore outbox, ShopStore 
             return new Outcome.Refused(new RacketAtShop());
         if (connection.ExecuteScalar<int>(AskedTodaySql, new { racket.RacketId, today }) >= MostADay)
             return new Outcome.Refused(new OrderedEnough(MostADay));
-        if (RequestedJob.Make(connection, racket.RacketId, today, request) is not { } job)
+        if (RequestedJob.Make(connection, racket.RacketId, (clock.Now, today), request) is not { } job)
             return new Outcome.Refused(new NeverStrung());
         Thank(connection, client, job);
         return new Outcome.Done(job);

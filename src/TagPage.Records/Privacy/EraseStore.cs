@@ -43,7 +43,7 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
         SELECT j.ticket, r.sport, j.mains_id, j.crosses_id, j.received_on, j.strung_on, j.price_minor, j.paid_on
         FROM job j
         JOIN racket r ON r.id = j.racket_id
-        WHERE j.state <> 'Cancelled' AND j.id IN {Jobs}
+        WHERE (j.state <> 'Cancelled' OR EXISTS (SELECT 1 FROM payment_share s WHERE s.job_id = j.id)) AND j.id IN {Jobs}
         """;
 
     // From the leaves to the root; a table that depends on these and is not named here stops the deletion instead of surviving it.
@@ -53,6 +53,8 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
         DELETE FROM found_event WHERE client_id = @client OR racket_id IN {Rackets};
         DELETE FROM reminder_racket WHERE racket_id IN {Rackets};
         DELETE FROM reminder WHERE client_id = @client;
+        UPDATE payment_share SET past_ticket = (SELECT ticket FROM job WHERE id = job_id), job_id = NULL WHERE job_id IN {Jobs};
+        UPDATE payment SET client_id = NULL, note = '' WHERE client_id = @client;
         DELETE FROM feel WHERE job_id IN {Jobs};
         DELETE FROM reading WHERE job_id IN {Jobs};
         DELETE FROM job WHERE racket_id IN {Rackets};
@@ -68,5 +70,8 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
         DELETE FROM client WHERE id = @client;
         """;
 
-    private const string PayerSql = "DELETE FROM payer WHERE id = @payer AND NOT EXISTS (SELECT 1 FROM client WHERE payer_id = @payer)";
+    private const string PayerSql = """
+        UPDATE payment SET payer_id = NULL, note = '' WHERE payer_id = @payer AND NOT EXISTS (SELECT 1 FROM client WHERE payer_id = @payer);
+        DELETE FROM payer WHERE id = @payer AND NOT EXISTS (SELECT 1 FROM client WHERE payer_id = @payer);
+        """;
 }

@@ -23,6 +23,7 @@ public static class ExportPlan
     private const string Players = "SELECT id FROM player WHERE client_id = @client";
     private const string Rackets = $"SELECT id FROM racket WHERE player_id IN ({Players})";
     private const string Jobs = $"SELECT id FROM job WHERE racket_id IN ({Rackets})";
+    private const string PaysThemselves = "(SELECT payer_id FROM client WHERE id = @client) IS NULL";
     private const string Reminders = "SELECT id FROM reminder WHERE client_id = @client";
 
     /// <summary>Strings, instruments and the payer go along where the client's rows name them. Versions only count changes.</summary>
@@ -48,6 +49,10 @@ public static class ExportPlan
             "id ticket racket_id state mains_id crosses_id mains_supplied_by crosses_supplied_by mains_tension crosses_tension tension_unit "
             + "mains_pre_stretch crosses_pre_stretch pieces received_on received_where promised_for strung_on strung_by machine collected_on price_minor paid_on note "
             + "told_ready_at ended_on ended_how hours_played label_date", "version"),
+        new("charge", $"job_id IN ({Jobs}) AND {PaysThemselves}", "id job_id kind words centimetres metre_minor amount_minor tax_bp"),
+        new("charge_change", $"job_id IN ({Jobs}) AND {PaysThemselves}", "job_id ticket kind was_minor is_minor made_at", "id made_by"),
+        new("payment", "client_id = @client", "id paid_on method amount_minor undoes_id note made_at", "client_id payer_id made_by"),
+        new("payment_share", "payment_id IN (SELECT id FROM payment WHERE client_id = @client)", "payment_id job_id past_ticket amount_minor made_at", "id made_by"),
         new("job_request", $"job_id IN ({Jobs})", "job_id asked_in asked_words expected drop_off_where drop_off_by needed_by"),
         new("event_entry", $"job_id IN ({Jobs})",
             "job_id number team came_at needed_by not_before promised on_court minutes stencil stencil_colour started_at strung_at handed_at",
@@ -75,6 +80,9 @@ public static class ExportPlan
     public static IReadOnlyDictionary<string, string> NotGiven { get; } = new Dictionary<string, string>
     {
         ["shop"] = "the shop itself",
+        ["money_setting"] = "what the shop charges for labour, its tax and its account",
+        ["string_price"] = "what the shop charges for strings",
+        ["extra_price"] = "what the shop charges on top",
         ["opening_span"] = "when the shop is open",
         ["closed_days"] = "when it is not",
         ["message"] = "the owner's own words for everybody",

@@ -65,7 +65,7 @@ internal sealed class AnswerEffects(SqliteConnection connection, DateOnly today,
             case var _ when racket.JobId is { } job && RequestedJob.AskAgain(connection, job, today, answer.AskedWords):
                 return job;
             default:
-                return RequestedJob.Make(connection, racket.RacketId, today, new JobRequest(AskedIn.Reminder, answer.AskedWords));
+                return RequestedJob.Make(connection, racket.RacketId, (now, today), new JobRequest(AskedIn.Reminder, answer.AskedWords));
         }
     }
 

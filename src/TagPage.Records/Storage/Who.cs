@@ -33,6 +33,9 @@ public sealed record Who
     /// <summary>Null for everybody but an event's helper; in SQL it then equals no event.</summary>
     public long? EventId { get; private init; }
 
+    /// <summary>How it stands in records that keep who did something.</summary>
+    internal string Name => IsShop ? "Shop" : ClientId is not null ? "Client" : EventId is not null ? "Event" : "Program";
+
     /// <summary>Whose racket r is to be changed. What a client sold is theirs no more, though it stays on file under them.</summary>
     internal const string ChangesRacket = """
         (@IsShop OR (r.state <> 'Sold' AND r.player_id IN (SELECT id FROM player WHERE client_id = @ClientId)))

@@ -1,4 +1,5 @@
 using TagPage.Core.Jobs;
+using TagPage.Core.Money;
 using TagPage.Core.Units;
 using TagPage.Web.Csv;
 
@@ -29,6 +30,7 @@ internal static class JobColumns
     public static readonly Column<DateOnly?> CollectedOn = new("collected_on", Kinds.Day, "The day it was collected.");
     public static readonly Column<decimal?> Price = new("price", Kinds.Number(0, ImportLimits.MostPrice, 3), "In the shop’s currency.");
     public static readonly Column<DateOnly?> PaidOn = new("paid_on", Kinds.Day, "The day it was paid.");
+    public static readonly Column<PaymentMethod?> PaidHow = new("paid_how", Kinds.OneOf<PaymentMethod>(), "Empty means nobody knows any more.");
     public static readonly Column<decimal?> Reading = new("reading", Kinds.Number(0.01m, 4999, 2), "Measured right after stringing.");
     public static readonly Column<string> Instrument = new("instrument", Kinds.Line(40), "What it was measured with. A name ending in Hz measures pitch, any other name stiffness.");
     public static readonly Column<string> Note = new("note", Kinds.Note(ImportLimits.Note), "Only the shop sees it.");
@@ -38,6 +40,6 @@ internal static class JobColumns
     public static IReadOnlyList<Column> All { get; } =
     [
         Ticket, Racket, State, Mains, Crosses, MainsBy, CrossesBy, MainsTension, CrossesTension, TensionUnit, MainsPreStretch, CrossesPreStretch, Pieces,
-        ReceivedOn, ReceivedWhere, PromisedFor, StrungOn, StrungBy, Machine, CollectedOn, Price, PaidOn, Reading, Instrument, Note, EndedOn, EndedHow,
+        ReceivedOn, ReceivedWhere, PromisedFor, StrungOn, StrungBy, Machine, CollectedOn, Price, PaidOn, PaidHow, Reading, Instrument, Note, EndedOn, EndedHow,
     ];
 }

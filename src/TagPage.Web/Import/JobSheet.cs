@@ -1,4 +1,5 @@
 using TagPage.Core.Jobs;
+using TagPage.Core.Money;
 using TagPage.Records.Import;
 using TagPage.Web.Csv;
 using C = TagPage.Web.Import.JobColumns;
@@ -45,6 +46,7 @@ internal static class JobSheet
             CollectedOn = collectedOn,
             PriceMinor = context.Money(row, C.Price),
             PaidOn = context.Past(row, C.PaidOn),
+            PaidHow = row.Get(C.PaidHow) ?? PaymentMethod.Before,
             Reading = row.Get(C.Reading),
             Instrument = row.Get(C.Instrument) ?? "",
             Note = row.Get(C.Note) ?? "",

@@ -53,7 +53,7 @@ public sealed class JobMails(ShopStore shops, ShopClock clock) : IJobMails
     private static string Price(JobRow job, ShopDetails shop, Language language, OwnPageMailPhrases say) => job switch
     {
         { PaidOn: not null } or { Payer: not null } => say.NothingToPay,
-        { PriceMinor: { } price } => language.Money(price, shop),
+        { OpenMinor: { } open } => language.Money(open, shop),
         _ => "–",
     };
 

@@ -67,6 +67,7 @@ internal static class Services
         services.AddSingleton<DemoFinder>();
         services.AddSingleton<DemoGuides>();
         services.AddSingleton<DemoReadings>();
+        services.AddSingleton<DemoMoney>();
         services.AddSingleton<DemoShop>();
         services.AddSingleton<DemoReminder>();
         services.AddSingleton<DemoOwnPage>();

@@ -29,13 +29,14 @@ public static class Formats
     };
 
     /// <summary>Minor units to an amount with its currency: 2450 → 24.50 GBP.</summary>
-    public static string Money(long minor, ShopDetails shop) => $"{Amount(minor, shop)} {shop.Currency}";
+    public static string Money(long minor, ShopDetails shop) => Money(minor, shop.Currency);
 
-    public static string Amount(long minor, ShopDetails shop)
-    {
-        var places = Currencies.Places(shop.Currency);
-        return Currencies.ToAmount(minor, shop.Currency).ToString("F" + places, CultureInfo.InvariantCulture);
-    }
+    public static string Money(long minor, string currency) => $"{Amount(minor, currency)} {currency}";
+
+    public static string Amount(long minor, ShopDetails shop) => Amount(minor, shop.Currency);
+
+    public static string Amount(long minor, string currency) =>
+        Currencies.ToAmount(minor, currency).ToString("F" + Currencies.Places(currency), CultureInfo.InvariantCulture);
 
     /// <summary>The unit of a head size as it is stored: in2 or cm2.</summary>
     public static string AreaUnit(string? unit) => unit == "cm2" ? "cm²" : "in²";

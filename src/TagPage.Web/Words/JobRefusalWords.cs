@@ -13,8 +13,6 @@ internal static class JobRefusalWords
     private static string? OfMoves(Refusal why) => why switch
     {
         JobMovedOn moved => $"Ticket {moved.Ticket} is now {EnglishNames.Of(moved.State)}, so nothing was changed.",
-        PaidAlready { On: { } on } paid => $"Ticket {paid.Ticket} was already marked as paid on {Formats.Day(on)}. Nothing was changed.",
-        PaidAlready paid => $"Ticket {paid.Ticket} was already marked as not paid. Nothing was changed.",
         StringsEnded ended => $"These strings are noted as {EnglishNames.Of(ended.How)} on {Formats.Day(ended.On)}. Remove that under “Change the ticket” first.",
         TicketCancelled => "This ticket is cancelled. Take it back to waiting first.",
         NotReady => "This racket is not waiting to be collected.",
@@ -32,7 +30,7 @@ internal static class JobRefusalWords
             $"Ticket {ticket}, strung on {Formats.Day(on)}, was in that racket at the same time. Correct the days of one of them first.",
         StringsWentIn { StrungOn: var on } => $"These strings went in on {Formats.Day(on)} and are part of the racket’s history. If they never did, go one step back first.",
         ReadingsOnIt => "A reading stands on this ticket. Empty it under “Change the ticket” first.",
-        PaidFor { On: var on } => $"This ticket was paid on {Formats.Day(on)}. Mark it as not paid first.",
+        PaidFor { On: var on } => $"This ticket was paid on {Formats.Day(on)}. Take the payment back first.",
         ClientAskedFor { Client: var client } => $"{client} asked for it, and reads on their own page what becomes of it. Cancel it instead.",
         _ => null,
     };

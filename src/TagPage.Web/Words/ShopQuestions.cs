@@ -3,6 +3,7 @@ using TagPage.Core.Units;
 using TagPage.Records.Clients;
 using TagPage.Records.DueDates;
 using TagPage.Records.Jobs;
+using TagPage.Records.Money;
 using TagPage.Records.Rackets;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
@@ -18,6 +19,7 @@ public static class ShopQuestions
     public static string Of(Oddity odd) => odd switch
     {
         TensionUnusual { Tension: var tension } unusual => Of(unusual.Sport, tension),
+        PaidPriceChanges changes => PriceWords.Of(changes),
         OnBenchAlready { Ticket: var ticket } =>
             $"This racket is on the bench already, with ticket {ticket}. Change that ticket, or tick below to open a second one.",
         OtherPlayers { Player: var player } => $"That racket is {player}’s. Price and payment go there too. Choose another racket, or tick below to move the ticket.",

@@ -31,6 +31,19 @@ public sealed class DeskMoveStoreTests : IDisposable
     }
 
     [Fact]
+    public void Racket_paid_at_the_desk_has_a_payment_in_cash()
+    {
+        var number = _fair.TakeIn();
+        Fair.Done(Moves.Take(_fair.Helper, _fair.Id, number, _fair.Runa));
+        Fair.Done(Moves.Strung(_fair.Helper, _fair.Id, number));
+        Fair.Done(Moves.HandOut(_fair.Helper, _fair.Id, number, paid: true));
+
+        var entry = _fair.Of(number);
+        Assert.False(entry.IsUnpaid);
+        Assert.Equal($"{entry.PriceMinor}|Cash|Event", _fair.Street.Records.Text($"SELECT amount_minor || '|' || method || '|' || made_by FROM payment WHERE id = (SELECT payment_id FROM payment_share WHERE job_id = {entry.JobId})"));
+    }
+
+    [Fact]
     public void Strings_before_it_were_cut_out()
     {
         var number = (int)Fair.Done(_fair.Intakes.Add(Who.Shop, _fair.Id, _fair.Entry() with { RacketId = _fair.Street.Racket }));

@@ -1,8 +1,10 @@
 using TagPage.Core.Jobs;
+using TagPage.Core.Money;
 using TagPage.Core.Sports;
 using TagPage.Core.Strings;
 using TagPage.Core.Units;
 using TagPage.Records.Jobs;
+using TagPage.Records.Money;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -30,7 +32,8 @@ public sealed class JobRuleTests : IDisposable
     public void Nothing_happens_on_a_day_that_is_still_to_come()
     {
         Assert.Equal("StrungOn", _street.Refused<DayToCome>(() => Strung(new() { StrungOn = Tomorrow })).Field);
-        Assert.Equal("PaidOn", _street.Refused<DayToCome>(() => Moves.Pay(Who.Shop, _job, Tomorrow)).Field);
+        Assert.Equal("PaidOn", _street.Refused<PaidInFuture>(() => new PaymentStore(_street.Database, _street.Clock)
+            .PayJob(Who.Shop, _job, new PaymentEntry { PaidOn = Tomorrow, Method = PaymentMethod.Card })).Field);
         Assert.Equal("ReceivedOn", _street.Refused<DayToCome>(() => Take(Order with { ReceivedOn = Tomorrow })).Field);
         Assert.Equal("OldEndedOn", _street.Refused<DayToCome>(() => Take(Order with { OldEndedHow = BedEnd.Wear, OldEndedOn = Tomorrow })).Field);
         _street.Refused<YearUnlikely>(() => Take(Order with { ReceivedOn = new(1926, 11, 25) }));

@@ -1,5 +1,7 @@
 using TagPage.Core.Jobs;
+using TagPage.Core.Money;
 using TagPage.Records.Jobs;
+using TagPage.Records.Money;
 using TagPage.Records.Storage;
 using TagPage.Records.Tests.Cast;
 
@@ -17,6 +19,10 @@ public sealed class MoveStoreTests : IDisposable
 
     private BackStore Backs => new(_street.Database);
 
+    private PaymentStore Payments => new(_street.Database, _street.Clock);
+
+    private static PaymentEntry Cash(DateOnly on) => new() { PaidOn = on, Method = PaymentMethod.Cash };
+
     private JobRow Job(long id) => new JobStore(_street.Database).Get(Who.Shop, id)!;
 
     private static StrungEntry StrungToday => new() { StrungOn = Street.Today, StrungBy = "Runa", Machine = "lockout" };
@@ -32,7 +38,7 @@ public sealed class MoveStoreTests : IDisposable
         Assert.Equal(JobState.OnMachine, Job(_job).State);
         Moves.MarkStrung(Who.Shop, _job, StrungToday);
         Assert.Equal((JobState.Strung, Street.Today, "Runa", "lockout"), (Job(_job).State, Job(_job).StrungOn, Job(_job).StrungBy, Job(_job).Machine));
-        Moves.Collect(Who.Shop, _job, new HandOutEntry { CollectedOn = Street.Today, Paid = true });
+        Moves.Collect(Who.Shop, _job, new HandOutEntry { CollectedOn = Street.Today, Payment = Cash(Street.Today) });
         Assert.Equal((JobState.Collected, Street.Today, Street.Today), (Job(_job).State, Job(_job).CollectedOn, Job(_job).PaidOn));
     }
 
@@ -137,23 +143,23 @@ public sealed class MoveStoreTests : IDisposable
     [Fact]
     public void Paying_twice_is_told_and_keeps_the_first_day()
     {
-        Moves.Pay(Who.Shop, _job, new(2026, 11, 24));
+        Payments.PayJob(Who.Shop, _job, Cash(new(2026, 11, 24)));
 
-        var second = Moves.Pay(Who.Shop, _job, Street.Today);
+        var second = Payments.PayJob(Who.Shop, _job, Cash(Street.Today));
 
         Assert.Equal(new Outcome.Refused(new PaidAlready(Job(_job).Ticket, new(2026, 11, 24))), second);
         Assert.Equal(new DateOnly(2026, 11, 24), Job(_job).PaidOn);
-        Moves.Pay(Who.Shop, _job, null);
+        Payments.TakeBack(Who.Shop, Payments.OfJob(Who.Shop, _job)[0].Id);
         Assert.Null(Job(_job).PaidOn);
     }
 
     [Fact]
     public void Paid_beforehand_keeps_its_day_when_the_racket_is_handed_out()
     {
-        Moves.Pay(Who.Shop, _job, new(2026, 11, 24));
+        Payments.PayJob(Who.Shop, _job, Cash(new(2026, 11, 24)));
         Moves.MarkStrung(Who.Shop, _job, StrungToday);
 
-        Moves.Collect(Who.Shop, _job, new HandOutEntry { CollectedOn = Street.Today, Paid = true });
+        Moves.Collect(Who.Shop, _job, new HandOutEntry { CollectedOn = Street.Today, Payment = Cash(Street.Today) });
 
         Assert.Equal(new DateOnly(2026, 11, 24), Job(_job).PaidOn);
     }
@@ -207,7 +213,7 @@ public sealed class MoveStoreTests : IDisposable
         Outcome[] outcomes =
         [
             Moves.Start(Who.Shop, 99), Moves.MarkStrung(Who.Shop, 99, StrungToday), Moves.Collect(Who.Shop, 99, new HandOutEntry { CollectedOn = Street.Today }),
-            Moves.Cancel(Who.Shop, 99), Moves.Pay(Who.Shop, 99, null), Backs.Back(Who.Shop, 99, JobState.Strung),
+            Moves.Cancel(Who.Shop, 99), Payments.PayJob(Who.Shop, 99, Cash(Street.Today)), Backs.Back(Who.Shop, 99, JobState.Strung),
         ];
 
         Assert.All(outcomes, o => Assert.IsType<Outcome.Absent>(o));

@@ -10,6 +10,7 @@ using TagPage.Records.FirstVisits;
 using TagPage.Records.Jobs;
 using TagPage.Records.Labels;
 using TagPage.Records.LostAndFound;
+using TagPage.Records.Money;
 using TagPage.Records.Outbox;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Players;
@@ -127,6 +128,9 @@ public sealed class Scene : IDisposable
     public ForgetStore Forgets => new(Database, Outbox, new Mails(), Street.Clock);
     public OwnPageSessionStore Sessions => new(Database, Street.Time);
     public ClientRequestStore Requests => new(Database, Street.Time);
+    public ChargeStore Charges => new(Database, Street.Clock);
+    public PaymentStore Payments => new(Database, Street.Clock);
+    public PriceListStore Prices => new(Database);
     public FinderReplyStore FinderReplies => new(Database, Outbox, new Mails(), Street.Time);
     public PassOnStore PassOns => new(Database, Street.Clock);
     public OrderStore Orders => new(Database, Outbox, Shops, new Mails(), Street.Clock);

@@ -1,11 +1,13 @@
 using TagPage.Core.Customising;
 using TagPage.Core.Jobs;
+using TagPage.Core.Money;
 using TagPage.Core.Rackets;
 using TagPage.Core.Strings;
 using TagPage.Records.Clients;
 using TagPage.Records.Jobs;
 using TagPage.Records.Labels;
 using TagPage.Records.LostAndFound;
+using TagPage.Records.Money;
 using TagPage.Records.OwnPages;
 using TagPage.Records.PlayTime;
 using TagPage.Records.Rackets;
@@ -56,11 +58,17 @@ internal static class Table
 
     private const string AWish = "INSERT INTO client_request (client_id, kind, made_at) VALUES (1, 'Link', '2026-11-25T09:00:00.000Z')";
 
+    private const string APayment = """
+        INSERT INTO charge_change (job_id, ticket, kind, is_minor, made_at, made_by) VALUES (2, 1002, 'Whole', 2450, '2026-11-25T09:00:00.000Z', 'Shop');
+        INSERT INTO payment (client_id, paid_on, method, amount_minor, made_at, made_by) VALUES (1, '2026-11-25', 'Cash', 1000, '2026-11-25T09:00:00.000Z', 'Shop');
+        INSERT INTO payment_share (payment_id, job_id, amount_minor, made_at, made_by) VALUES (1, 2, 1000, '2026-11-25T09:00:00.000Z', 'Shop');
+        """;
+
     private const string Complete = "UPDATE spec SET balance = 320, swing_weight = 290";
 
     private const string AGuide = "INSERT INTO care_guide (title, name, markdown) VALUES ('In the sun', 'sun', 'Put it in the shade.')";
 
-    public static IReadOnlyList<Row> Rows { get; } = [.. Bench(), .. OnFile(), .. Desk(), .. Play(), .. Reminders(), .. LostAndFound(), .. OwnPage(), .. EventDesk()];
+    public static IReadOnlyList<Row> Rows { get; } = [.. Bench(), .. Money(), .. OnFile(), .. Desk(), .. Play(), .. Reminders(), .. LostAndFound(), .. OwnPage(), .. EventDesk()];
 
     private static Row[] Bench() =>
     [
@@ -69,7 +77,6 @@ internal static class Table
         new(Shop, (s, who) => s.Moves.MarkStrung(who, s.Waiting, new StrungEntry { StrungOn = Street.Today })),
         new(Shop, (s, who) => s.Moves.Collect(who, s.Waiting, new HandOutEntry { CollectedOn = Street.Today }), StrungNow),
         new(Shop, (s, who) => s.Moves.Cancel(who, s.Waiting)),
-        new(Shop, (s, who) => s.Moves.Pay(who, s.Waiting, Street.Today)),
         new(Shop, (s, who) => s.Backs.Back(who, s.Waiting, JobState.Strung), StrungNow),
         new(Shop, (s, who) => s.Edits.Change(who, s.Waiting, Scene.Changed)),
         new(Shop, (s, who) => s.JobRackets.Move(who, s.Waiting, new MovedJobEntry { Version = 1, RacketId = s.Racket }), "DELETE FROM job_request"),
@@ -80,6 +87,19 @@ internal static class Table
         new(Shop, (s, who) => s.Jobs.Get(who, s.Waiting)),
         new(Household, (s, who) => s.Feels.Get(who, s.Strung)),
         new(Household, (s, who) => s.Feels.Save(who, s.Strung, new FeelStore.Row { Bed = FeelBed.Right })),
+    ];
+
+    private static Row[] Money() =>
+    [
+        new(Shop, (s, who) => s.Charges.Get(who, s.Waiting)),
+        new(Shop, (s, who) => s.Charges.Changes(who, s.Waiting), APayment),
+        new(Shop, (s, who) => s.Charges.Save(who, s.Waiting, 1, new ChargeLine[] { new() { Kind = ChargeKind.Labour, AmountMinor = 1800 } })),
+        new(Shop, (s, who) => s.Payments.OfJob(who, s.Waiting), APayment),
+        new(Shop, (s, who) => s.Payments.Get(who, 1), APayment),
+        new(Shop, (s, who) => s.Payments.CreditFor(who, s.Waiting)),
+        new(Shop, (s, who) => s.Payments.PayJob(who, s.Waiting, new PaymentEntry { PaidOn = Street.Today, Method = PaymentMethod.Cash })),
+        new(Shop, (s, who) => s.Payments.TakeBack(who, 1), APayment),
+        new(Shop, (s, who) => s.Prices.Save(who, new PriceList { LabourMinor = 1800 })),
     ];
 
     private static Row[] OnFile() =>

@@ -55,13 +55,15 @@ public sealed class OnFile(Database database)
     public long Job(long racket, DateOnly? strungOn = null, DateOnly? paidOn = null, string note = CanaryNote)
     {
         var kind = Kind();
-        return Insert("""
+        var job = Insert("""
             INSERT INTO job (ticket, racket_id, state, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by, mains_tension, crosses_tension,
                              tension_unit, received_on, strung_on, strung_by, collected_on, price_minor, paid_on, note)
             SELECT COALESCE(MAX(ticket), 1000) + 1, @racket, CASE WHEN @strungOn IS NULL THEN 'Waiting' ELSE 'Collected' END, @kind, @kind, 'Shop', 'Shop', 52, 50,
                    'Lb', COALESCE(@strungOn, '2026-11-24'), @strungOn, CASE WHEN @strungOn IS NULL THEN '' ELSE 'Runa' END, @strungOn, 2450, @paidOn, @note
             FROM job
             """, new { racket, kind, strungOn, paidOn, note });
+        Change("INSERT INTO charge (job_id, kind, amount_minor) SELECT id, 'Whole', price_minor FROM job WHERE id = @job", new { job });
+        return job;
     }
 
     /// <summary>What was measured right after stringing.</summary>

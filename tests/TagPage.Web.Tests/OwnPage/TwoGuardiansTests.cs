@@ -36,7 +36,7 @@ public sealed class TwoGuardiansTests : IDisposable
             _shop.Records.Job(_shop.Records.Racket(_shop.Records.Player(_teo, "Lena Brandt " + n)), strungOn: new(2026, 10, n));
         var (client, player, racket, _, job) = _shop.Records.Family();
         _odalys = client;
-        _shop.Records.Change("UPDATE job SET id = 71 WHERE id = @job", new { job });
+        _shop.Records.Change("PRAGMA defer_foreign_keys = 1; UPDATE job SET id = 71 WHERE id = @job; UPDATE charge SET job_id = 71 WHERE job_id = @job", new { job });
         _shop.Records.Change("INSERT INTO found_event (id, code, racket_id, client_id, kind, at, source, form_key, message, contact) VALUES (81, 'X', @racket, @client, 'Message', '2026-11-24T10:00:00.000Z', 's', 'k', 'canary words', 'finder@canary.example')", new { racket, client });
         _shop.Records.Change("UPDATE racket SET lost_since = '2026-11-20', lost_note = 'canary note' WHERE id = @racket", new { racket });
         _shop.Records.Change("INSERT INTO logged_hours (id, racket_id, played_on, hours) VALUES (91, @racket, '2026-11-24', 2)", new { racket });

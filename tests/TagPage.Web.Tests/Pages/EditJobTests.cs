@@ -39,17 +39,17 @@ public sealed class EditJobTests : IDisposable
         var owner = _shop.Owner();
 
         await owner.Send(await owner.Open(Address), ("Input.ReceivedOn", "2026-09-01"), ("Input.PromisedFor", ""),
-            ("Input.StrungOn", "2026-09-02"), ("Input.CollectedOn", "2026-09-03"), ("Input.PaidOn", "2026-09-03"));
+            ("Input.StrungOn", "2026-09-02"), ("Input.CollectedOn", "2026-09-03"));
 
         var job = Job(_job);
-        Assert.Equal((JobState.Collected, new DateOnly(2026, 9, 2), new DateOnly(2026, 9, 3)), (job.State, job.StrungOn, job.PaidOn));
+        Assert.Equal((JobState.Collected, new DateOnly(2026, 9, 2), new DateOnly(2026, 9, 3)), (job.State, job.StrungOn, job.CollectedOn));
         Assert.Equal((new DateOnly(2026, 11, 1), BedEnd.Unknown), (job.EndedOn, job.EndedHow));
     }
 
     [Theory]
     [InlineData("Input.StrungOn", "2026-11-20", "Enter a day on or after the day it came in, 24 Nov 2026.")]
     [InlineData("Input.CollectedOn", "2026-11-25", "Enter the day of stringing too, since it was collected.")]
-    [InlineData("Input.PaidOn", "2027-01-01", "This day is in the future; today is 25 Nov 2026.")]
+    [InlineData("Input.CollectedOn", "2027-01-01", "This day is in the future; today is 25 Nov 2026.")]
     [InlineData("Input.EndedHow", "Wear", "Enter the day these strings ended.")]
     [InlineData("Input.EndedOn", "2026-11-25", "Enter the day of stringing too, since these strings have ended.")]
     public async Task Days_out_of_order_are_refused_at_their_field(string field, string typed, string sentence)

@@ -30,7 +30,7 @@ public sealed class JobMoveTests : IDisposable
         var strung = await owner.Send(await owner.Open($"/shop/jobs/strung/{_job}"), ("Input.StrungBy", "Runa"));
         Assert.Equal($"/shop/jobs/{_job}", strung.Location);
         Assert.Equal((JobState.Strung, TestShop.Today), (Job.State, Job.StrungOn!.Value));
-        var collected = await owner.Send(await owner.Open($"/shop/jobs/collect/{_job}"), ("Input.Paid", "true"));
+        var collected = await owner.Send(await owner.Open($"/shop/jobs/collect/{_job}"), ("Input.How", "Cash"));
         Assert.Equal("/shop", collected.Location);
         Assert.Equal((JobState.Collected, TestShop.Today), (Job.State, Job.PaidOn!.Value));
     }

@@ -407,6 +407,7 @@ CREATE TABLE job (
   label_date          TEXT    CHECK (label_date GLOB '????-??-??'),
   told_ready_at       TEXT,
   collected_on        TEXT    CHECK (collected_on GLOB '????-??-??'),
+  -- The sum of its charge lines, and the day on which payments came to cover it: both follow from those, kept for lists.
   price_minor         INTEGER CHECK (price_minor BETWEEN 0 AND 100000000),
   paid_on             TEXT    CHECK (paid_on GLOB '????-??-??'),
   note                TEXT    NOT NULL DEFAULT '',
@@ -493,6 +494,116 @@ CREATE INDEX past_job_by_crosses ON past_job (crosses_id);
 
 -- Numbers of tickets that were deleted: they are not given out again.
 CREATE TABLE deleted_ticket (ticket INTEGER PRIMARY KEY) STRICT;
+
+-- ==== Money: what jobs cost and what was paid. All amounts in minor units of the shop's currency ====
+
+-- What the shop charges, and what bills need. Labour for a sport, else for any; null where none is set.
+CREATE TABLE money_setting (
+  id              INTEGER PRIMARY KEY CHECK (id = 1),
+  labour_minor    INTEGER CHECK (labour_minor BETWEEN 0 AND 100000000),
+  tennis_minor    INTEGER CHECK (tennis_minor BETWEEN 0 AND 100000000),
+  badminton_minor INTEGER CHECK (badminton_minor BETWEEN 0 AND 100000000),
+  squash_minor    INTEGER CHECK (squash_minor BETWEEN 0 AND 100000000),
+  -- Basis points; prices include it.
+  tax_bp          INTEGER NOT NULL DEFAULT 0 CHECK (tax_bp BETWEEN 0 AND 10000),
+  tax_number      TEXT    NOT NULL DEFAULT '' CHECK (length(tax_number) <= 40),
+  iban            TEXT    CHECK (iban GLOB '[A-Z][A-Z][0-9][0-9]*'),
+  account_name    TEXT    NOT NULL DEFAULT '' CHECK (length(account_name) <= 70),
+  version         INTEGER NOT NULL DEFAULT 1
+) STRICT;
+
+CREATE TABLE string_price (
+  string_id   INTEGER PRIMARY KEY REFERENCES string_kind (id) ON DELETE CASCADE,
+  set_minor   INTEGER CHECK (set_minor BETWEEN 0 AND 100000000),
+  metre_minor INTEGER CHECK (metre_minor BETWEEN 0 AND 100000000),
+  CHECK (set_minor IS NOT NULL OR metre_minor IS NOT NULL)
+) STRICT;
+
+CREATE TABLE extra_price (
+  id           INTEGER PRIMARY KEY AUTOINCREMENT,
+  kind         TEXT    NOT NULL CHECK (kind IN ('Grip', 'Grommets', 'Rush', 'Extra')),
+  name         TEXT    NOT NULL DEFAULT '' CHECK (length(name) <= 60),
+  amount_minor INTEGER NOT NULL CHECK (amount_minor BETWEEN 0 AND 100000000),
+  CHECK ((kind = 'Extra') = (name <> ''))
+) STRICT;
+
+-- The lines of a job's price; the job's price is their sum. String by the metre has its length and the price of a metre.
+CREATE TABLE charge (
+  id           INTEGER PRIMARY KEY AUTOINCREMENT,
+  job_id       INTEGER NOT NULL REFERENCES job (id) ON DELETE CASCADE,
+  kind         TEXT    NOT NULL CHECK (kind IN ('Whole', 'Labour', 'Strings', 'Mains', 'Crosses', 'Grip', 'Grommets', 'Rush', 'Extra', 'Adjustment')),
+  words        TEXT    NOT NULL DEFAULT '' CHECK (length(words) <= 60),
+  centimetres  INTEGER CHECK (centimetres BETWEEN 1 AND 100000),
+  metre_minor  INTEGER CHECK (metre_minor BETWEEN 0 AND 100000000),
+  amount_minor INTEGER NOT NULL CHECK (amount_minor BETWEEN -100000000 AND 100000000),
+  tax_bp       INTEGER NOT NULL DEFAULT 0 CHECK (tax_bp BETWEEN 0 AND 10000),
+  CHECK ((centimetres IS NULL) = (metre_minor IS NULL))
+) STRICT;
+CREATE INDEX charge_by_job ON charge (job_id, id);
+
+-- Every change of an amount, a row a line: null before for a new one, null after for one that went. Outlives its job, then
+-- with the ticket's number alone.
+CREATE TABLE charge_change (
+  id        INTEGER PRIMARY KEY AUTOINCREMENT,
+  job_id    INTEGER REFERENCES job (id) ON DELETE SET NULL,
+  ticket    INTEGER NOT NULL,
+  kind      TEXT    NOT NULL,
+  was_minor INTEGER,
+  is_minor  INTEGER,
+  made_at   TEXT    NOT NULL,
+  made_by   TEXT    NOT NULL CHECK (length(made_by) BETWEEN 1 AND 80),
+  CHECK (was_minor IS NOT NULL OR is_minor IS NOT NULL)
+) STRICT;
+CREATE INDEX charge_change_by_job ON charge_change (job_id, id);
+
+-- Money that came in, from a client or a payer; neither once the client's data was deleted. Never changed: a mistaken one is
+-- taken back by a counter-entry of the same amount below zero.
+CREATE TABLE payment (
+  id           INTEGER PRIMARY KEY AUTOINCREMENT,
+  client_id    INTEGER REFERENCES client (id),
+  payer_id     INTEGER REFERENCES payer (id),
+  paid_on      TEXT    NOT NULL CHECK (paid_on GLOB '????-??-??'),
+  method       TEXT    NOT NULL CHECK (method IN ('Cash', 'Card', 'Transfer', 'Before')),
+  amount_minor INTEGER NOT NULL CHECK (amount_minor BETWEEN -100000000 AND 100000000),
+  undoes_id    INTEGER UNIQUE REFERENCES payment (id),
+  note         TEXT    NOT NULL DEFAULT '' CHECK (length(note) <= 120),
+  made_at      TEXT    NOT NULL,
+  made_by      TEXT    NOT NULL CHECK (length(made_by) BETWEEN 1 AND 80),
+  CHECK (client_id IS NULL OR payer_id IS NULL),
+  CHECK (undoes_id IS NOT NULL OR amount_minor >= 0)
+) STRICT;
+CREATE INDEX payment_by_client ON payment (client_id, id) WHERE client_id IS NOT NULL;
+CREATE INDEX payment_by_payer  ON payment (payer_id, id) WHERE payer_id IS NOT NULL;
+CREATE INDEX payment_by_day    ON payment (paid_on, id);
+
+CREATE TRIGGER payment_stays BEFORE UPDATE OF amount_minor, method, undoes_id ON payment BEGIN
+  SELECT RAISE(ABORT, 'A payment is never changed.');
+END;
+CREATE TRIGGER payment_never_goes BEFORE DELETE ON payment BEGIN
+  SELECT RAISE(ABORT, 'A payment is never deleted.');
+END;
+
+-- What of a payment is laid against which job; below zero where some was taken off it again. What is laid against none is
+-- credit. Of a client whose data was deleted, the ticket's number stands for the job.
+CREATE TABLE payment_share (
+  id           INTEGER PRIMARY KEY AUTOINCREMENT,
+  payment_id   INTEGER NOT NULL REFERENCES payment (id),
+  job_id       INTEGER REFERENCES job (id),
+  past_ticket  INTEGER REFERENCES past_job (ticket),
+  amount_minor INTEGER NOT NULL,
+  made_at      TEXT    NOT NULL,
+  made_by      TEXT    NOT NULL CHECK (length(made_by) BETWEEN 1 AND 80),
+  CHECK ((job_id IS NULL) <> (past_ticket IS NULL))
+) STRICT;
+CREATE INDEX payment_share_by_job     ON payment_share (job_id) WHERE job_id IS NOT NULL;
+CREATE INDEX payment_share_by_payment ON payment_share (payment_id);
+CREATE INDEX payment_share_by_past    ON payment_share (past_ticket) WHERE past_ticket IS NOT NULL;
+
+CREATE TRIGGER payment_share_stays BEFORE UPDATE OF payment_id, amount_minor ON payment_share BEGIN
+  SELECT RAISE(ABORT, 'What was laid against a job is never changed.');
+END;
+
+-- ==== Beds ====
 
 -- The strings now in each racket, or last in it: its newest strung job.
 CREATE VIEW bed AS
@@ -626,7 +737,7 @@ SELECT j.id, j.ticket, j.state, j.version, j.racket_id, r.number, r.frame, r.tap
        j.crosses_id, x.name AS crosses_name, x.material AS crosses_material, x.gauge_mm AS crosses_gauge_mm, j.crosses_supplied_by,
        j.crosses_tension, j.tension_unit, j.mains_pre_stretch, j.crosses_pre_stretch, j.pieces,
        j.received_on, j.received_where, j.promised_for, j.strung_on, j.strung_by, j.machine, j.told_ready_at, j.collected_on,
-       j.price_minor, j.paid_on, j.note, j.ended_on, j.ended_how,
+       j.price_minor, (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.job_id = j.id) AS laid_minor, j.paid_on, j.note, j.ended_on, j.ended_how,
        q.asked_in, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.expected, 0) AS expected,
        COALESCE(q.drop_off_where, '') AS drop_off_where, q.drop_off_by, q.needed_by,
        g.value AS reading, g.instrument_id, i.name AS instrument

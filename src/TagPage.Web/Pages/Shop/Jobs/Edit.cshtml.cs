@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Jobs;
+using TagPage.Records.Money;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -8,7 +9,7 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class EditModel(EditJobStore store, JobStore jobs, JobChoicesReader choices, UsualStore usual, ReadingStore readings, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
+public sealed class EditModel(EditJobStore store, JobStore jobs, JobChoicesReader choices, UsualStore usual, ReadingStore readings, ChargeStore charges, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
 {
     [BindProperty]
     public EditInput Input { get; set; } = new();
@@ -31,6 +32,7 @@ public sealed class EditModel(EditJobStore store, JobStore jobs, JobChoicesReade
             .. order.Oddities(Saved.Sport, Saved),
             .. Input.ToDays().Oddities(shops.Get().Opening, Saved.PromisedFor),
             .. store.Oddities(Saved, Input.StrungOn),
+            .. charges.Get(Who.Shop, Id)!.Oddities(nameof(Input.Price), Input.Price is { } price ? Currencies.ToMinor(price, shops.Get().Currency) : null),
             .. FirstReading.Oddities(usual, Saved, Input.Reading, Input.InstrumentId, readings.Of(Id)),
         ], Input.Confirmed))
             return Page();

@@ -23,8 +23,6 @@ public sealed record EditInput : JobInput
 
     public DateOnly? CollectedOn { get; init; }
 
-    public DateOnly? PaidOn { get; init; }
-
     public DateOnly? EndedOn { get; init; }
 
     public BedEnd? EndedHow { get; init; }
@@ -36,7 +34,6 @@ public sealed record EditInput : JobInput
         PromisedFor = PromisedFor,
         StrungOn = StrungOn,
         CollectedOn = CollectedOn,
-        PaidOn = PaidOn,
         EndedOn = EndedOn,
         EndedHow = EndedHow,
     };
@@ -50,7 +47,6 @@ public sealed record EditInput : JobInput
         Reading = Reading,
         InstrumentId = InstrumentId,
         CollectedOn = CollectedOn,
-        PaidOn = PaidOn,
         EndedOn = EndedOn,
         EndedHow = EndedHow,
     });

@@ -34,14 +34,17 @@ internal sealed record FoldedWords(string Words, bool IsUnusual)
     }
 
     /// <summary>"25 Nov 2026, academy desk, 24.50 GBP".</summary>
-    public static FoldedWords Coming(JobInput input, ShopDetails shop)
+    /// <param name="input">As far as it is filled in.</param>
+    /// <param name="shop">Whose currency it is.</param>
+    /// <param name="listed">The price list knows what it costs.</param>
+    public static FoldedWords Coming(JobInput input, ShopDetails shop, bool listed)
     {
         var words = string.Join(", ", new[]
         {
             Formats.Day(input.ReceivedOn),
             string.IsNullOrWhiteSpace(input.ReceivedWhere) ? null : input.ReceivedWhere,
-            input.Price is { } price && Currencies.ToMinor(price, shop.Currency) is { } minor ? Formats.Money(minor, shop) : "no price",
+            input.Price is { } price && Currencies.ToMinor(price, shop.Currency) is { } minor ? Formats.Money(minor, shop) : listed ? "price from the list" : "no price",
         }.OfType<string>());
-        return new FoldedWords(words, !string.IsNullOrWhiteSpace(input.Note) || input.Price is null);
+        return new FoldedWords(words, !string.IsNullOrWhiteSpace(input.Note) || (input.Price is null && !listed));
     }
 }

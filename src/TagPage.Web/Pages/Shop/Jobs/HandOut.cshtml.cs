@@ -1,15 +1,22 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Jobs;
+using TagPage.Records.Money;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class HandOutModel(JobStore jobs, MoveStore moves, ShopClock clock) : RecordPage<JobRow>
+public sealed class HandOutModel(JobStore jobs, MoveStore moves, PaymentStore payments, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
 {
     [BindProperty]
     public HandOutInput Input { get; set; } = new();
+
+    public ShopDetails Shop => shops.Get();
+
+    /// <summary>What whoever pays has in credit.</summary>
+    public long? Credit => payments.CreditFor(Who.Shop, Id);
 
     protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
 
@@ -19,7 +26,12 @@ public sealed class HandOutModel(JobStore jobs, MoveStore moves, ShopClock clock
     {
         if (!ModelState.IsValid)
             return Page();
-        return this.After(moves.Collect(Who.Shop, Id, Input.ToEntry()),
-            _ => this.GoOn("/shop", $"Ticket {Saved.Ticket} is handed out{(Input.Paid ? " and paid" : "")}.", "Undo", $"/shop/jobs/back/{Id}"));
+        return this.After(moves.Collect(Who.Shop, Id, Input.ToEntry(Shop)),
+            _ => this.GoOn("/shop", $"Ticket {Saved.Ticket} is handed out{Paid(jobs.Get(Who.Shop, Id)!)}.", "Undo", $"/shop/jobs/back/{Id}"));
     }
+
+    private string Paid(JobRow job) =>
+        job.PaidOn is not null ? " and paid"
+        : job.LaidMinor > 0 ? $"; {Formats.Money(job.OpenMinor!.Value, Shop)} is still to be paid"
+        : "";
 }

@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Records.Jobs;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
@@ -9,11 +10,14 @@ public sealed record HandOutInput
     [Required(ErrorMessage = "Enter the day it was collected.")]
     public DateOnly? CollectedOn { get; init; }
 
-    public bool Paid { get; init; }
+    public PayHow How { get; init; }
 
-    public HandOutEntry ToEntry() => new()
+    /// <summary>Null for all that is open.</summary>
+    public decimal? Amount { get; init; }
+
+    public HandOutEntry ToEntry(ShopDetails shop) => new()
     {
         CollectedOn = CollectedOn!.Value,
-        Paid = Paid,
+        Payment = PaidInput.Entry(How, CollectedOn.Value, Amount, shop),
     };
 }

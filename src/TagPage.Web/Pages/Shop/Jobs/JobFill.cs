@@ -9,7 +9,12 @@ internal static class JobFill
     private const int PromisedDays = 2;
 
     /// <summary>The same again, received today.</summary>
-    public static NewInput New(JobRow? last, string formKey, DateOnly today, ShopDetails shop)
+    /// <param name="last">The job to do again; null for none.</param>
+    /// <param name="formKey">Of the form.</param>
+    /// <param name="today">The shop's day.</param>
+    /// <param name="shop">Its units and opening days.</param>
+    /// <param name="listed">The price list knows what the job costs; else it costs what the last one did.</param>
+    public static NewInput New(JobRow? last, string formKey, DateOnly today, ShopDetails shop, bool listed)
     {
         var input = last is null ? new NewInput { TensionUnit = shop.TensionUnit } : (NewInput)Order(new NewInput(), last, shop);
         return input with
@@ -17,6 +22,7 @@ internal static class JobFill
             FormKey = formKey,
             ReceivedOn = today,
             PromisedFor = shop.Opening.NextOpen(today.AddDays(PromisedDays)) ?? today.AddDays(PromisedDays),
+            Price = listed ? null : input.Price,
             Note = null,
         };
     }
@@ -33,7 +39,6 @@ internal static class JobFill
         Reading = job.Reading,
         InstrumentId = job.InstrumentId,
         CollectedOn = job.CollectedOn,
-        PaidOn = job.PaidOn,
         EndedOn = job.EndedOn,
         EndedHow = job.EndedHow,
     };

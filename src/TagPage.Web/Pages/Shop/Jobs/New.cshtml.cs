@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.DueDates;
 using TagPage.Records.Jobs;
+using TagPage.Records.Money;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -9,7 +10,7 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, ReadingStore readings, DoubtStore doubts, JobChoicesReader choices, ShopStore shops, ShopClock clock) : RecordPage<NewJobStore.RacketRow>
+public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, ReadingStore readings, DoubtStore doubts, JobChoicesReader choices, PriceListStore prices, ShopStore shops, ShopClock clock) : RecordPage<NewJobStore.RacketRow>
 {
     [BindProperty(SupportsGet = true, Name = "racket")]
     public long RacketId { get; set; }
@@ -35,6 +36,8 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
     public JobChoices Choices => choices.Of(Last);
 
     public ShopDetails Shop => shops.Get();
+
+    public PriceList Prices => prices.Get();
 
     protected override long Asked => RacketId;
 
@@ -63,7 +66,7 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
         return Save();
     }
 
-    private NewInput Filled(string formKey) => JobFill.New(Last, formKey, clock.Today, Shop) with { OldInstrumentId = Measured?.InstrumentId };
+    private NewInput Filled(string formKey) => JobFill.New(Last, formKey, clock.Today, Shop, Prices.Prices(Saved.Sport)) with { OldInstrumentId = Measured?.InstrumentId };
 
     private IActionResult Save()
     {

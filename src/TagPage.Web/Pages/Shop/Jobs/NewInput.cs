@@ -19,8 +19,12 @@ public sealed record NewInput : JobInput
 
     public long? OldInstrumentId { get; init; }
 
+    /// <summary>Numbers of what the price list has on top, as far as they were ticked.</summary>
+    public List<long> Extras { get; init; } = [];
+
     public NewJobEntry ToEntry() => Fill(new NewJobEntry
     {
+        Extras = Extras,
         FormKey = FormKey,
         OldEndedHow = OldEndedHow,
         OldEndedOn = OldEndedOn,

@@ -1,25 +1,36 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Jobs;
+using TagPage.Records.Money;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class PaidModel(JobStore jobs, MoveStore moves, ShopClock clock) : RecordPage<JobRow>
+public sealed class PaidModel(JobStore jobs, PaymentStore payments, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
 {
     [BindProperty]
     public PaidInput Input { get; set; } = new();
 
+    public ShopDetails Shop => shops.Get();
+
+    public long? Credit => payments.CreditFor(Who.Shop, Id);
+
+    public IReadOnlyList<PaymentStore.Row> Payments => payments.OfJob(Who.Shop, Id);
+
     protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
 
-    public void OnGet() => Input = new PaidInput { PaidOn = Saved.PaidOn is null ? clock.Today : null };
+    public void OnGet() => Input = new PaidInput { FormKey = FormKey.New(), PaidOn = clock.Today };
 
     public IActionResult OnPost()
     {
         if (!ModelState.IsValid)
             return Page();
-        return this.After(moves.Pay(Who.Shop, Id, Input.PaidOn),
-            _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is marked as {(Input.PaidOn is null ? "not paid" : "paid")}."));
+        return this.After(payments.PayJob(Who.Shop, Id, Input.ToEntry(Shop)), _ => this.GoOn($"/shop/jobs/{Id}", Done(jobs.Get(Who.Shop, Id)!)));
     }
+
+    private string Done(JobRow job) => job.PaidOn is not null
+        ? $"Ticket {job.Ticket} is paid."
+        : $"The payment is noted. {Formats.Money(job.OpenMinor!.Value, Shop)} of ticket {job.Ticket} is still to be paid.";
 }

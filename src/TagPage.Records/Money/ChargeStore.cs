@@ -1,0 +1,79 @@
+using Dapper;
+using TagPage.Core.Money;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Money;
+
+/// <summary>The price of a job in lines. The shop alone sees and writes them.</summary>
+public sealed class ChargeStore(Database database, ShopClock clock)
+{
+    public sealed record Sheet
+    {
+        public long JobId { get; init; }
+        public long Ticket { get; init; }
+        public long? PriceMinor { get; init; }
+        public long LaidMinor { get; init; }
+        public DateOnly? PaidOn { get; init; }
+        public string Currency { get; init; } = "";
+
+        /// <summary>The job's.</summary>
+        public int Version { get; init; }
+        public IReadOnlyList<ChargeLine> Lines { get; init; } = [];
+
+        public long OpenMinor => (PriceMinor ?? 0) - LaidMinor;
+
+        /// <summary>Asked before the amount of something paid changes.</summary>
+        /// <param name="place">Of the amount in the form.</param>
+        /// <param name="price">The new one.</param>
+        public IEnumerable<Oddity> Oddities(string place, long? price) => LaidMinor > 0 && price != PriceMinor
+            ? [new PaidPriceChanges(place, Ticket, PriceMinor ?? 0, price ?? 0, LaidMinor, Currency)]
+            : [];
+    }
+
+    public Sheet? Get(Who who, long job) => database.Read(c =>
+        c.QuerySingleOrDefault<Sheet>(GetSql, new { who.IsShop, job }) is { } sheet ? sheet with { Lines = ChargeLineStore.Of(c, job) } : null);
+
+    private const string GetSql = """
+        SELECT j.id AS job_id, j.ticket, j.price_minor, j.paid_on, j.version, COALESCE((SELECT currency FROM shop), 'GBP') AS currency,
+               (SELECT COALESCE(SUM(amount_minor), 0) FROM payment_share WHERE job_id = j.id) AS laid_minor
+        FROM job j
+        WHERE j.id = @job AND @IsShop
+        """;
+
+    public sealed record Change
+    {
+        public ChargeKind Kind { get; init; }
+        public long? WasMinor { get; init; }
+        public long? IsMinor { get; init; }
+        public DateTimeOffset MadeAt { get; init; }
+        public string MadeBy { get; init; } = "";
+    }
+
+    /// <summary>Every change of an amount, the newest first.</summary>
+    public IReadOnlyList<Change> Changes(Who who, long job) => database.Read(c => c.Query<Change>(ChangesSql, new { who.IsShop, job }).AsList());
+
+    private const string ChangesSql = """
+        SELECT kind, was_minor, is_minor, made_at, made_by FROM charge_change WHERE job_id = @job AND @IsShop ORDER BY id DESC
+        """;
+
+    /// <param name="who">Only the shop may.</param>
+    /// <param name="job">Its number.</param>
+    /// <param name="version">Of the job, as the form showed it.</param>
+    /// <param name="lines">All lines from now on.</param>
+    public Outcome Save(Who who, long job, int version, IReadOnlyList<ChargeLine> lines)
+    {
+        var now = clock.Now;
+        return database.WriteAsShop(who, c =>
+        {
+            if (c.QuerySingleOrDefault<Sheet>(GetSql, new { who.IsShop, job }) is not { } sheet)
+                return new Outcome.Absent();
+            if (sheet.Version != version)
+                return Outcome.Stale;
+            if (lines.Any(line => line.AmountMinor is < -MinorUnits.Most or > MinorUnits.Most) || lines.Sum(line => line.AmountMinor) is < 0 or > MinorUnits.Most)
+                return new Outcome.Refused(new PriceImpossible());
+            ChargeLineStore.Replace(c, job, lines, who, now);
+            return new Outcome.Done(job);
+        });
+    }
+}

@@ -1,0 +1,36 @@
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Money;
+
+/// <param name="Ticket">The job's.</param>
+/// <param name="On">When it was paid.</param>
+public sealed record PaidAlready(long Ticket, DateOnly On) : Refusal;
+
+/// <summary>A payment on a day after today.</summary>
+public sealed record PaidInFuture(DateOnly Today) : Refusal(nameof(PaymentEntry.PaidOn));
+
+/// <summary>Before any shop's records begin: a typo in the year.</summary>
+public sealed record PaidLongAgo() : Refusal(nameof(PaymentEntry.PaidOn));
+
+/// <summary>Part of a price that nobody has set.</summary>
+public sealed record PriceMissing() : Refusal(PaymentEntry.AmountField);
+
+/// <summary>More than is still to be paid for the job.</summary>
+public sealed record MoreThanOpen(long OpenMinor, string Currency) : Refusal(PaymentEntry.AmountField);
+
+/// <summary>There is no such amount to be paid.</summary>
+public sealed record AmountMissing() : Refusal(PaymentEntry.AmountField);
+
+/// <summary>The payer has less in credit than is still to be paid.</summary>
+public sealed record CreditTooSmall(long FreeMinor, string Currency) : Refusal;
+
+public sealed record TakenBackAlready() : Refusal;
+
+/// <summary>Money was laid against the ticket, even if it was taken back since.</summary>
+public sealed record PaymentsOnIt() : Refusal;
+
+/// <summary>The lines come to less than nothing, or to more than anybody charges.</summary>
+public sealed record PriceImpossible() : Refusal;
+
+/// <summary>The amount of a job that was paid for, in whole or in part, is about to change.</summary>
+public sealed record PaidPriceChanges(string Place, long Ticket, long WasMinor, long IsMinor, long LaidMinor, string Currency) : Oddity(Place);

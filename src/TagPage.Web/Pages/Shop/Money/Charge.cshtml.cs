@@ -1,0 +1,69 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Jobs;
+using TagPage.Core.Money;
+using TagPage.Records.Jobs;
+using TagPage.Records.Money;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+
+namespace TagPage.Web.Pages.Shop.Money;
+
+public sealed class ChargeModel(ChargeStore charges, PriceListStore prices, JobStore jobs, ShopStore shops, ShopClock clock) : RecordPage<ChargeStore.Sheet>
+{
+    [BindProperty]
+    public ChargeInput Input { get; set; } = new();
+
+    public ShopDetails Shop => shops.Get();
+
+    public IReadOnlyList<ChargeStore.Change> Changes => charges.Changes(Who.Shop, Id);
+
+    public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
+
+    protected override ChargeStore.Sheet? Find(long id) => charges.Get(Who.Shop, id);
+
+    /// <param name="list">Filled in from the price list instead of what is charged now.</param>
+    public void OnGet(bool list)
+    {
+        var known = prices.Get();
+        Input = ChargeInput.Of(Saved.Version, list ? known.Lines(Priced(), null) : Saved.Lines, Shop, known.TaxBp);
+    }
+
+    private PricedJob Priced()
+    {
+        var job = jobs.Get(Who.Shop, Id)!;
+        return new PricedJob
+        {
+            Sport = job.Sport,
+            MainsId = job.MainsId,
+            CrossesId = job.CrossesId,
+            MainsByShop = job.MainsSuppliedBy == Supplier.Shop,
+            CrossesByShop = job.CrossesSuppliedBy == Supplier.Shop,
+        };
+    }
+
+    public IActionResult OnPost()
+    {
+        if (!ModelState.IsValid)
+            return Page();
+        List<ChargeLine> lines = [.. Input.Lines.Select(Line).OfType<ChargeLine>()];
+        if (!ModelState.IsValid || this.Asks(Saved.Oddities("Lines[0].Amount", lines.Count == 0 ? null : lines.Sum(line => line.AmountMinor)), Input.Confirmed))
+            return Page();
+        return this.After(charges.Save(Who.Shop, Id, Input.Version, lines),
+            _ => this.GoOn($"/shop/jobs/{Id}", $"The price of ticket {Saved.Ticket} is saved."), Saved.Version);
+    }
+
+    /// <summary>Null for a line left empty. A length with a price of a metre gives the amount.</summary>
+    private ChargeLine? Line(ChargeLineInput typed, int index)
+    {
+        var place = $"Lines[{index}].";
+        var metre = this.Minor(place + nameof(typed.MetrePrice), typed.MetrePrice, Shop);
+        var line = new ChargeLine { Kind = typed.Kind, Words = typed.Words ?? "", TaxBp = typed.TaxBp };
+        if (typed.Metres is { } metres && metre is { } each)
+        {
+            var centimetres = (int)Math.Round(metres * 100);
+            return line with { Centimetres = centimetres, MetreMinor = each, AmountMinor = StringPrice.ByMetre(each, centimetres) };
+        }
+        return this.Minor(place + nameof(typed.Amount), typed.Amount, Shop, mayBeBelowZero: true) is { } amount ? line with { AmountMinor = amount } : null;
+    }
+}

@@ -1,0 +1,71 @@
+using TagPage.Core.Money;
+using TagPage.Records.Money;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Web.Words;
+
+/// <summary>What money is for and how it came in, and why something about it was not saved, as the shop reads it.</summary>
+public static class PriceWords
+{
+    public static string Of(ChargeKind kind) => kind switch
+    {
+        ChargeKind.Whole => "restring, all in one",
+        ChargeKind.Labour => "labour",
+        ChargeKind.Strings => "strings",
+        ChargeKind.Mains => "mains",
+        ChargeKind.Crosses => "crosses",
+        ChargeKind.Grip => "grip",
+        ChargeKind.Grommets => "grommets",
+        ChargeKind.Rush => "rush",
+        ChargeKind.Extra => "extra",
+        _ => "price agreed",
+    };
+
+    public static string Of(PaymentMethod method) => method switch
+    {
+        PaymentMethod.Cash => "cash",
+        PaymentMethod.Card => "card",
+        PaymentMethod.Transfer => "transfer",
+        _ => "before these records",
+    };
+
+    /// <summary>A line as it stands on the ticket: grip (overgrip), mains (6 m at 1.50 a metre).</summary>
+    public static string Of(ChargeLine line, ShopDetails shop)
+    {
+        string?[] more =
+        [
+            line.Words.Length > 0 ? line.Words : null,
+            line is { Centimetres: { } cm, MetreMinor: { } metre } ? $"{Formats.Number(cm / 100m)} m at {Formats.Amount(metre, shop)} a metre" : null,
+        ];
+        var inBrackets = string.Join(", ", more.OfType<string>());
+        return line.Kind == ChargeKind.Extra && line.Words.Length > 0 ? line.Words : inBrackets.Length > 0 ? $"{Of(line.Kind)} ({inBrackets})" : Of(line.Kind);
+    }
+
+    /// <summary>20 %, 7.7 %.</summary>
+    public static string Rate(int basisPoints) => $"{Formats.Number(basisPoints / 100m)} %";
+
+    internal static string? Of(Refusal why) => why switch
+    {
+        PaidAlready paid => $"Ticket {paid.Ticket} was already paid on {Formats.Day(paid.On)}. Nothing was changed.",
+        PaidInFuture { Today: var today } => $"This day is in the future; today is {Formats.Day(today)}.",
+        PaidLongAgo => "Check the year.",
+        PriceMissing => "This ticket has no price yet. Set it under “Change the price” first.",
+        MoreThanOpen more => $"Only {Formats.Money(more.OpenMinor, more.Currency)} is still to be paid. What somebody pays beyond that goes on their account: take it there.",
+        AmountMissing => "Enter an amount above zero.",
+        CreditTooSmall small => $"There is {Formats.Money(small.FreeMinor, small.Currency)} in credit, less than is still to be paid.",
+        TakenBackAlready => "This payment was already taken back. Nothing was changed.",
+        PriceImpossible => "The lines come to less than nothing, or to more than a price can be.",
+        PaymentsOnIt => "A payment was laid against this ticket, and payments stay on record. Cancel the ticket instead.",
+        _ => null,
+    };
+
+    internal static string Of(PaidPriceChanges odd)
+    {
+        string Money(long minor) => Formats.Money(minor, odd.Currency);
+        var left = odd.IsMinor - odd.LaidMinor;
+        return $"{Money(odd.LaidMinor)} of ticket {odd.Ticket} is paid, and its price would go from {Money(odd.WasMinor)} to {Money(odd.IsMinor)}. "
+            + (left > 0 ? $"{Money(left)} would still be owed." : left < 0 ? $"{Money(-left)} would be in credit." : "Nothing more would be owed.")
+            + " The change stays on record. Correct it, or tick below to make it.";
+    }
+}
