@@ -37,7 +37,7 @@ public static class Purposes
             Measured("balance", facts.Balance, 2),
             Measured("swing weight", facts.SwingWeight, 3),
             Measured("stiffness", facts.Stiffness, 4),
-            new LabelLine("the date measured", facts.Measured) { Rank = 5 },
+            new LabelLine("the date measured", facts.Measured) { Rank = 5, Parts = Clauses(facts.Measured) },
             Own(facts.OwnLine, 6),
             Whose(facts.Whose, 7),
         ]),
@@ -112,6 +112,13 @@ public static class Purposes
     private static LabelLine Own(string text, int rank) => new("the player's line", text) { Rank = rank, MayBeCut = true };
 
     private static LabelLine Whose(string text, int rank) => new("whose it is", text) { Rank = rank, MayBeCut = true, IsBold = true };
+
+    // Each with the comma that ends it: "26 Nov 2026, ", "unstrung".
+    private static IReadOnlyList<string> Clauses(string text)
+    {
+        var parts = text.Split(", ");
+        return [.. parts.Select((part, i) => i < parts.Length - 1 ? part + ", " : part)];
+    }
 
     private static string Before(string words, string value) => value.Length == 0 ? "" : words;
 }

@@ -1,3 +1,4 @@
+using TagPage.Core.Colour;
 using TagPage.Labels.Content;
 using TagPage.Labels.Geometry;
 
@@ -17,6 +18,8 @@ public static class Layouter
         var (square, fit) = Square(content.Tag, stock);
         var whole = content with { Panels = Panels(content, fit) };
         List<string> warnings = fit is { IsPrinted: false } ? [Refusal(fit, stock)] : [];
+        if (Contrast.Ratio(stock.Tape.Ink, stock.Tape.Colour) < Contrast.Text)
+            warnings.Add("Ink and tape are rather alike: small type is hard to read in poor light. Another ink or tape reads better.");
         var canvas = new Canvas(stock, square, content.Logo);
         var type = canvas.Fill(whole);
         if (canvas.HasLogo && (type is null ? whole.Panels.Count > 0 : type.Loss > 0))

@@ -13,6 +13,9 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
     private const double MostTallMm = 14;
     private const double LeastAirMm = 0.15;
 
+    /// <summary>Of plain type that are tried in lists.</summary>
+    private const int Sizes = 6;
+
     private static readonly double[] Ratios = [2.5, 2.1, 1.7, 1.3];
 
     private static readonly double[] RowPrices = [0.5, 2, 8];
@@ -24,7 +27,10 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
     private readonly Typing _typing = new();
     private readonly double _dot = stock.Printer.DotMm;
     private readonly int _least = (int)Math.Ceiling(stock.Printer.PointsToDots(Layouter.LeastPoints) - 1e-9);
-    private readonly int _most = (int)(stock.Printer.PointsToDots(stock.LargestPoints) * (content.Grows ? 2.5 : 1));
+    // Height against that of tape of 12 mm, whose type is what the settings speak of.
+    private readonly double _tall = height * stock.Printer.DotMm / 10;
+
+    private int _most;
 
     private readonly int _air = Math.Max(1, (int)Math.Round(LeastAirMm / stock.Printer.DotMm));
 
@@ -33,6 +39,7 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
     /// <summary>Null where there is nothing to print or no room for any of it.</summary>
     public Filling? Best()
     {
+        _most = (int)(stock.Printer.PointsToDots(stock.LargestPoints) * (content.Grows ? 2.5 : 1) * Math.Max(1, _tall));
         _readable = LeastReadable();
         var panels = Printable.Of(content.Panels, _typing);
         if (panels.Count == 0)
@@ -57,7 +64,7 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
             var least = price + Price(plan) + 200 * (1 - share);
             if (least < best.Cost
                 && Filling.Of(plan, panels, isBrief, _typing, room, rowPrice, best.Cost - least, () => Tall(panels, share)) is { } filling
-                && least + filling.Loss + 8 * filling.EmptyRows + (content.Grows ? 0 : filling.Width * _dot) is var cost && cost < best.Cost)
+                && least + filling.Loss + 8 * filling.EmptyRows + (content.Grows ? 0 : Area(filling.Width)) is var cost && cost < best.Cost)
                 best = (filling, cost);
         }
         return best;
@@ -69,7 +76,7 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
         if (content.Grows)
             return 10_000 * Math.Abs(plan.Shape.Details - content.Panels.Sum(panel => panel.Lines.Count)) + 0.1 * (_most - plan.Plain);
         var small = plan.Plain < _readable ? 2500 + 1000 * _dot * (_readable - plan.Plain) : 0;
-        var figures = plan.Shape.Figures == 0 ? 0 : 1.4 * height * _dot * (Ratios[0] - plan.Shape.Ratio);
+        var figures = plan.Shape.Figures == 0 ? 0 : 14 * (Ratios[0] - plan.Shape.Ratio);
         return small + figures + Strain(plan) + 15 * plan.Spared * _dot;
     }
 
@@ -77,14 +84,17 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
     private int LeastReadable()
     {
         var size = _least;
-        while (size < _most && XHeight(size) < 1.3 * Math.Min(1, Math.Pow(height * _dot / 10, 0.25)))
+        while (size < _most && XHeight(size) < 1.3 * Math.Min(1, Math.Pow(_tall, 0.25)))
             size++;
         return size;
     }
 
     private double XHeight(int size) => X.InkUp(size) * _dot;
 
-    private double Strain(RowPlan plan) => 25 * Math.Max(0, 1.3 * Math.Sqrt(height * _dot / 10) - XHeight(plan.Plain));
+    private double Strain(RowPlan plan) => 100 * Math.Max(0, 1.3 * Math.Pow(_tall, 0.6) - XHeight(plan.Plain));
+
+    // A mm of wide tape is more tape.
+    private double Area(int width) => width * _dot * Math.Sqrt(Math.Max(1, _tall));
 
     private IEnumerable<RowPlan> Plans(IReadOnlyList<LabelPanel> panels)
     {
@@ -96,7 +106,7 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
                 continue;
             yield return largest;
             // Lists may be smaller than the height allows, where that makes the label much shorter, or fits at all.
-            var sizes = shape.Figures > 0 ? [] : content.Grows ? Enumerable.Range(_least, largest.Plain - _least).Where(size => (largest.Plain - size) % 3 == 0) : [_readable];
+            var sizes = shape.Figures > 0 ? [] : content.Grows ? Enumerable.Range(_least, largest.Plain - _least).Where(size => (largest.Plain - size) % 3 == 0) : Between(_readable, largest.Plain);
             foreach (var size in sizes.Where(size => size < largest.Plain))
             {
                 if (RowPlan.Largest(shape, ink, height, _air, _least, size) is { } smaller)
@@ -106,6 +116,9 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
 
         RowPlan? Largest(RowShape shape) => RowPlan.Largest(shape, ink, height, _air, _least, Math.Max(_least, _most));
     }
+
+    private static IEnumerable<int> Between(int least, int most) =>
+        Enumerable.Range(0, Sizes).Select(step => least + step * (most - least) / Sizes).Distinct();
 
     private static IEnumerable<RowShape> Shapes(IReadOnlyList<LabelPanel> panels)
     {

@@ -111,7 +111,7 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Pub
         Weight = With(spec.WeightG is { } grams ? Math.Round(grams, 1) : null, "g"),
         Balance = spec.BalanceMm is { } balance ? $"{Formats.Number(balance, 1)} mm" : "",
         SwingWeight = spec.SwingWeight is { } swing ? Formats.Number(swing, 0) : "",
-        Stiffness = spec.Stiffness is { } stiffness ? string.Join(' ', Formats.Number(stiffness), spec.StiffnessScale).TrimEnd() : "",
+        Stiffness = spec.Stiffness is { } stiffness ? Formats.Number(stiffness) : "",
         Measured = string.Create(CultureInfo.InvariantCulture, $"{Formats.Day(spec.MeasuredOn)}, {(spec.Strung ? "strung" : "unstrung")}{(spec.Kind == SpecKind.Customised ? ", customised" : "")}"),
         OwnLine = line,
         Whose = whose,

@@ -68,6 +68,65 @@ public class LookTests
         }
     }
 
+    // Tape of 6 and 9 mm carries no square, so that its labels hold something else.
+    [Theory]
+    [InlineData(180)]
+    [InlineData(300)]
+    [InlineData(360)]
+    public void Wider_tape_has_larger_type_that_uses_its_height(int dpi)
+    {
+        foreach (var (name, content) in Samples.Purposes.Where(purpose => purpose.Name is "done" or "done, one string" or "measures"))
+        {
+            var labels = ((int[])[12, 18, 24, 36]).Select(tape => Lay(content, tape, dpi)).ToList();
+            var heights = labels.Select(label => label.Pieces.OfType<TextPiece>().Min(piece => Text.Shaper.Shape("x").InkUp(piece.Size)) * label.Stock.Printer.DotMm).ToList();
+            Assert.All(heights.Zip(heights.Skip(1)), pair => Assert.True(pair.Second >= pair.First - 0.01, $"{name} at {dpi} dpi: {string.Join(' ', heights.Select(h => h.ToString("0.00", null)))}"));
+            Assert.True(heights[3] >= 1.05 * heights[2], $"{name} at {dpi} dpi: {string.Join(' ', heights.Select(h => h.ToString("0.00", null)))}");
+            Assert.All(labels, label => Assert.True(Used(label) >= 0.8, $"{name} on {label.Stock.Tape.WidthMm} mm at {dpi} dpi: {Used(label):0.00} of the height"));
+        }
+    }
+
+    [Theory]
+    [InlineData("return")]
+    [InlineData("blank")]
+    [InlineData("measures")]
+    public void Tape_of_36_mm_is_read_from_farther_away_than_tape_of_24(string purpose)
+    {
+        var content = Samples.Purposes.Single(other => other.Name == purpose).Content;
+        var (narrow, wide) = (Lay(content, 24).Pieces.OfType<TextPiece>().Min(piece => piece.Size), Lay(content, 36).Pieces.OfType<TextPiece>().Min(piece => piece.Size));
+        Assert.True(wide >= 1.2 * narrow, $"{narrow} and {wide} dots");
+    }
+
+    // At 300 dpi one string on 18 mm happens to pack so well that 24 mm, with type a third larger, comes out longer.
+    [Theory]
+    [InlineData(180)]
+    [InlineData(360)]
+    public void Label_of_what_was_done_is_hardly_longer_on_tape_of_24_mm_than_on_18(int dpi)
+    {
+        foreach (var facts in new[] { Samples.Done, Samples.Plain })
+        {
+            var (narrow, wide) = (Lay(Purposes.Done(facts, Samples.Tag), 18, dpi).LengthMm, Lay(Purposes.Done(facts, Samples.Tag), 24, dpi).LengthMm);
+            Assert.True(wide <= 1.06 * narrow, $"at {dpi} dpi: {narrow:0.0} and {wide:0.0} mm");
+        }
+    }
+
+    // From the highest ink to the lowest line, of what can be printed.
+    private static double Used(LaidLabel label)
+    {
+        var text = label.Pieces.OfType<TextPiece>().ToList();
+        return (double)(text.Max(piece => piece.Baseline) - text.Min(piece => piece.Baseline - piece.Text.InkUp(piece.Size))) / label.Stock.Printer.PrintableDots(label.Stock.Tape.WidthMm);
+    }
+
+    [Theory]
+    [InlineData("#B08D2E", true)]
+    [InlineData("#B3261E", false)]
+    [InlineData("#000000", false)]
+    public void Faint_ink_is_named(string ink, bool isFaint)
+    {
+        var label = Layouter.Lay(Purposes.Done(Samples.Plain, Samples.Tag), LabelStock.Usual with { Tape = Tape.Usual with { Ink = Core.Colour.Rgb.Parse(ink) } });
+
+        Assert.Equal(isFaint, label.Warnings.Any(warning => warning.StartsWith("Ink and tape are rather alike", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void All_columns_share_one_set_of_baselines()
     {

@@ -119,4 +119,21 @@ public sealed class LabelColourTests : IDisposable
         page.Document.QuerySelector(".label-preview svg > g")!.GetAttribute("fill"));
 
     private static string Words(WebPage page) => string.Join('\n', page.Document.QuerySelectorAll(".label-preview title").Select(t => t.TextContent));
+
+    [Theory]
+    [InlineData("go 🎾", "Labels have no letters for 🎾. Leave it out.")]
+    [InlineData("화이팅", "Labels have no letters for 화 이 팅. Leave them out.")]
+    public async Task Letters_that_no_label_has_are_told_at_the_field_and_nothing_is_printed(string line, string sentence)
+    {
+        var owner = _shop.Owner();
+        foreach (var (page, field) in new[] { (Page, "Input.OwnLine"), ("/shop/labels/free", "Input.First"), ("/shop/labels/settings", "Input.ReturnWords") })
+        {
+            var refused = await owner.Send(await owner.Open(page), (field, line));
+
+            Assert.Equal(sentence, Assert.Single(refused.Errors));
+            Assert.NotNull(refused.Document.QuerySelector($"[name='{field}'][aria-invalid]"));
+        }
+        Assert.Equal(0, _shop.Records.Count("racket", "label_line <> ''"));
+        Assert.Equal(0, _shop.Records.Count("label_setting"));
+    }
 }

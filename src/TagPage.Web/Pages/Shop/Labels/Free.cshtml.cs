@@ -36,6 +36,9 @@ public sealed class FreeModel(LabelMaker maker) : PageModel
     {
         if (maker.Settings.InkFault(Input.TapeColour, Input.InkColour) is { } fault)
             this.Note([new FieldFault(nameof(Input.InkColour), fault)]);
+        foreach (var (field, line) in new[] { (nameof(Input.First), Input.First), (nameof(Input.Second), Input.Second), (nameof(Input.Third), Input.Third) })
+            if (LabelLetters.Fault(line) is { } letters)
+                this.Note([new FieldFault(field, letters)]);
         if (!ModelState.IsValid)
             return Page();
         Label = maker.Make(Purposes.Free(new[] { Input.First, Input.Second, Input.Third }.OfType<string>()), Input.ToEntry());

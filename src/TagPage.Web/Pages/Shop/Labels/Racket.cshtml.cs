@@ -59,6 +59,8 @@ public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock cl
             this.Note([new FieldFault(nameof(Input.AgreedName), "Enter a given name or a nickname only: a family name leads to a child.")]);
         if (Settings.InkFault(Input.TapeColour, Input.InkColour) is { } fault)
             this.Note([new FieldFault(nameof(Input.InkColour), fault)]);
+        if (LabelLetters.Fault(Input.OwnLine) is { } letters)
+            this.Note([new FieldFault(nameof(Input.OwnLine), letters)]);
         if (Input.MarksRacket && TapeColours.IsClear(Input.TapeOr(Settings.TapeColour)))
             this.Note([new FieldFault(nameof(Input.MarksRacket), "Clear tape has no colour to tell a racket by.")]);
         if (ModelState.IsValid)

@@ -33,6 +33,8 @@ public sealed class SettingsModel(LabelSettingsStore store, PublicAddress addres
 
     public IActionResult OnPost()
     {
+        if (LabelLetters.Fault(Input.ReturnWords) is { } letters)
+            this.Note([new FieldFault(nameof(Input.ReturnWords), letters)]);
         if (!ModelState.IsValid)
             return Page();
         return this.After(store.Save(Who.Shop, Input.ToSettings()), _ => this.GoOn("/shop/labels/settings",
