@@ -25,8 +25,8 @@ public static class WhoseOnLabel
     /// <summary>Whether an agreed name gives away more than a given name or nickname: any later part of the full name.</summary>
     public static bool GivesAwayMore(string agreedName, string name)
     {
-        var parts = name.Split([' ', '-'], StringSplitOptions.RemoveEmptyEntries);
-        var agreed = agreedName.Split([' ', '-'], StringSplitOptions.RemoveEmptyEntries);
+        var parts = name.Split([' ', Text.PersonName.Tie, '-'], StringSplitOptions.RemoveEmptyEntries);
+        var agreed = agreedName.Split([' ', Text.PersonName.Tie, '-'], StringSplitOptions.RemoveEmptyEntries);
         return parts.Skip(1).Any(part => agreed.Contains(part, StringComparer.CurrentCultureIgnoreCase));
     }
 }

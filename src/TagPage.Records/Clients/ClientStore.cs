@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Core.Text;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
@@ -100,7 +101,7 @@ public sealed class ClientStore(Database database, ShopStore shops, ShopClock cl
     {
         Id = id,
         input.Version,
-        input.Name,
+        Name = PersonName.Kept(input.Name),
         Phone = ReadPhone(input.Phone),
         input.Mail,
         input.Language,

@@ -11,5 +11,5 @@ public static class GivenNames
         return all.ToDictionary(n => n, n => isClear ? First(n) : n, StringComparer.Ordinal);
     }
 
-    private static string First(string name) => name.Split([' ', '\u3000'], StringSplitOptions.RemoveEmptyEntries).FirstOrDefault() ?? name;
+    private static string First(string name) => name.Split([' ', '\u00A0', '\u3000'], StringSplitOptions.RemoveEmptyEntries).FirstOrDefault() ?? name;
 }

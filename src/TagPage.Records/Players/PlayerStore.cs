@@ -2,6 +2,7 @@ using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Forecast;
 using TagPage.Core.Players;
+using TagPage.Core.Text;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Players;
@@ -71,7 +72,7 @@ public sealed class PlayerStore(Database database, TimeProvider clock)
     {
         Id = id,
         input.Version,
-        input.Name,
+        Name = PersonName.Kept(input.Name),
         input.Junior,
         TimesAWeek = input.TimesAWeek ?? 0,
         HoursATime = input.HoursATime ?? 0,

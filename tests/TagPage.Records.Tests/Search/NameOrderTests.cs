@@ -1,6 +1,8 @@
 using Dapper;
 using TagPage.Records.Clients;
 using TagPage.Records.Search;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Records.Tests.Cast;
 
 namespace TagPage.Records.Tests.Search;
@@ -37,6 +39,17 @@ public sealed class NameOrderTests : IDisposable
 
         Assert.Equal("Zoe Ferr, Bea Ferran, Odalys Ferran, Ewan Lockyer", Clients);
         Assert.Equal("Ewan Lockyer", new ClientListStore(_street.Database).Page("g", null)[0].Name);
+    }
+
+    [Fact]
+    public void Family_names_of_several_words_stand_together()
+    {
+        _street.Records.Change("UPDATE shop SET by_last_word = 1");
+        var store = new ClientStore(_street.Database, new ShopStore(_street.Database), _street.Clock);
+        foreach (var name in new[] { "Jan van der Berg", "García Márquez, Ana", "Ana Zorn", "Eva de la Cruz" })
+            Assert.IsType<Outcome.Done>(store.Add(Who.Shop, new ClientEntry { FormKey = FormKey.New(), Name = name, Language = "en" }));
+
+        Assert.Equal("Eva de la Cruz, Odalys Ferran, Ana García\u00A0Márquez, Ewan Lockyer, Jan van der Berg, Ana Zorn", Clients);
     }
 
     [Fact]

@@ -34,6 +34,18 @@ public sealed class NameOrderTests : IDisposable
     }
 
     [Fact]
+    public async Task Family_name_before_a_comma_reads_as_a_name_and_stays_one_when_the_form_is_saved_again()
+    {
+        var owner = _shop.Owner();
+        var saved = await owner.Send(await owner.Open("/shop/clients/new"), ("Input.Name", "García Márquez, Ana"));
+        var edit = saved.Location!.Replace("/shop/clients/", "/shop/clients/edit/", StringComparison.Ordinal);
+        await owner.Send(await owner.Open(edit), ("Input.Note", "rings at nine"));
+
+        Assert.Equal("Ana García\u00A0Márquez|rings at nine", _shop.Records.Text("SELECT name || '|' || note FROM client WHERE note = 'rings at nine'"));
+        Assert.Contains("Ana García", (await owner.Open((await owner.Open("/shop/find?q=marquez")).Location!)).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Search_finds_letters_that_the_keyboard_lacks()
     {
         var owner = _shop.Owner();
