@@ -13,7 +13,7 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
         "/shop", "/shop/due", "/shop/find?q=a", "/shop/clients", "/shop/clients/1", "/shop/clients/new", "/shop/clients/edit/1",
         "/shop/clients/first-visit", "/shop/clients/found/1", "/shop/payers", "/shop/payers/new", "/shop/players/1", "/shop/pauses/new/1",
         "/shop/rackets/1", "/shop/rackets/edit/1", "/shop/rackets/spec/1", "/shop/rackets/hand-over/1", "/shop/rackets/lost/1",
-        "/shop/rackets/pendulum/1?Input.WeightG=320&Input.BalanceMm=325&Input.AxisMm=0&Input.Rounds=30.4", "/shop/customise/1?Input.Weight=325&Input.SwingWeight=330",
+        "/shop/rackets/pendulum/1", "/shop/customise/pieces/1", "/shop/customise/1?Input.Weight=325&Input.SwingWeight=330",
         "/shop/customise/places/1", "/shop/customise/set/1?Input.Match=true&Input.Frames=1&Input.Frames=2", "/shop/settings/customising",
         "/shop/rackets/what-if/1?Input.TimesAWeek=6", "/shop/hours/new/1", "/shop/readings/new/1", "/shop/found",
         "/shop/jobs/new?racket=1", "/shop/jobs/1", "/shop/jobs/edit/1", "/shop/jobs/strung/1", "/shop/jobs/move/1", "/shop/jobs/move/1?to=2",

@@ -8,8 +8,11 @@ public sealed record Spread(double Least, double Most, double Off)
 {
     public double Apart => Most - Least;
 
+    /// <summary>How far off that may be: both readings are.</summary>
+    public double ApartOff => Math.Sqrt(2) * Off;
+
     /// <summary>Whether it is more than two readings of one and the same frame would differ by.</summary>
-    public bool CanBeTold => Apart > Math.Sqrt(2) * Off;
+    public bool CanBeTold => Apart > ApartOff;
 
     /// <param name="values">One or more.</param>
     /// <param name="off">How far off each may be.</param>

@@ -1,29 +1,19 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
-using TagPage.Core.Customising;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Customising;
 
-/// <summary>What was added to frames, piece by piece, and taken off again.</summary>
-public sealed class AddedMassStore(Database database)
+/// <summary>What is on frames, piece by piece, and what was taken off again: by a plan, or noted by hand.</summary>
+public sealed class AddedMassStore(Database database, TimeProvider clock)
 {
-    public sealed record Row
+    public sealed record Row : PieceEntry
     {
         public long Id { get; init; }
-        public string Place { get; init; } = "";
-        public double AtCm { get; init; }
-        public double OffAxisCm { get; init; }
-        public bool OnStrings { get; init; }
-        public double Grams { get; init; }
-        public AddedMaterial Material { get; init; }
-        public DateOnly AddedOn { get; init; }
         public DateOnly? RemovedOn { get; init; }
-
-        public AddedMass Mass => new(Grams, AtCm, OffAxisCm);
     }
 
-    private const string Columns = "a.id, a.place, a.at_cm, a.off_axis_cm, a.on_strings, a.grams, a.material, a.added_on, a.removed_on";
+    private const string Columns = "a.id, a.place, a.at, a.off_axis, a.length_unit, a.on_strings, a.weight, a.weight_unit, a.material, a.added_on, a.removed_on";
 
     /// <summary>All that was ever added to a racket, what is still on it first.</summary>
     public IReadOnlyList<Row> Of(long racket) => database.Read(c => c.Query<Row>(OfSql, new { racket }).AsList());
@@ -44,24 +34,46 @@ public sealed class AddedMassStore(Database database)
         ORDER BY a.id
         """;
 
-    internal static void Add(SqliteConnection connection, long racket, Row mass) => connection.Execute(AddSql, new
+    internal static long? Add(SqliteConnection connection, long racket, PieceEntry mass) => connection.ExecuteScalar<long?>(AddSql, new
     {
         racket,
         mass.Place,
-        mass.AtCm,
-        mass.OffAxisCm,
+        mass.At,
+        mass.OffAxis,
+        LengthUnit = mass.LengthUnit.ToString(),
         mass.OnStrings,
-        mass.Grams,
+        mass.Weight,
+        WeightUnit = mass.WeightUnit.ToString(),
         Material = mass.Material.ToString(),
         mass.AddedOn,
     });
 
     private const string AddSql = """
-        INSERT INTO added_mass (racket_id, place, at_cm, off_axis_cm, on_strings, grams, material, added_on)
-        VALUES (@racket, @Place, @AtCm, @OffAxisCm, @OnStrings, @Grams, @Material, @AddedOn)
+        INSERT INTO added_mass (racket_id, place, at, off_axis, length_unit, on_strings, weight, weight_unit, material, added_on)
+        SELECT r.id, @Place, @At, @OffAxis, @LengthUnit, @OnStrings, @Weight, @WeightUnit, @Material, @AddedOn
+        FROM racket r
+        WHERE r.id = @racket
+        RETURNING id
         """;
 
-    internal static void Remove(SqliteConnection connection, long id, DateOnly on) => connection.Execute(RemoveSql, new { id, on });
+    internal static bool Remove(SqliteConnection connection, long racket, long id, DateOnly on) => connection.Execute(RemoveSql, new { racket, id, on }) == 1;
 
-    private const string RemoveSql = "UPDATE added_mass SET removed_on = @on WHERE id = @id AND removed_on IS NULL";
+    private const string RemoveSql = "UPDATE added_mass SET removed_on = @on WHERE id = @id AND racket_id = @racket AND removed_on IS NULL AND added_on <= @on";
+
+    /// <summary>Notes what is on a frame already. No spec changes: it was measured with it, or has to be measured again.</summary>
+    public Outcome Note(Who who, long racket, PieceEntry piece) => database.WriteOnceAsShop(who, piece.FormKey, clock.GetUtcNow(), c =>
+        Add(c, racket, piece) is { } id ? new Outcome.Done(id) : new Outcome.Absent());
+
+    public Outcome TakeOff(Who who, long racket, long id, DateOnly on) => database.WriteAsShop(who, c =>
+        Remove(c, racket, id, on) ? new Outcome.Done(id)
+        : c.ExecuteScalar<bool>(LaterSql, new { racket, id, on }) ? new Outcome.Refused(new AddedLater())
+        : new Outcome.Absent());
+
+    private const string LaterSql = "SELECT EXISTS (SELECT 1 FROM added_mass WHERE id = @id AND racket_id = @racket AND removed_on IS NULL AND added_on > @on)";
+
+    /// <summary>For a piece that was noted by mistake and never was on the frame.</summary>
+    public Outcome Forget(Who who, long racket, long id) => database.WriteAsShop(who, c =>
+        c.Execute(ForgetSql, new { racket, id }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
+
+    private const string ForgetSql = "DELETE FROM added_mass WHERE id = @id AND racket_id = @racket";
 }

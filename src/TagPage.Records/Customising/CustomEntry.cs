@@ -12,7 +12,7 @@ public sealed record CustomEntry
     public int SpecVersion { get; init; }
 
     /// <summary>Only what is left open of it is kept; the figures follow from the pieces. Null leaves open what the instruments do.</summary>
-    public (Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight)? After { get; init; }
+    public MeasuredBody? After { get; init; }
     public AddedMaterial Material { get; init; }
     public IReadOnlyList<(FramePlace Place, double Grams)> Added { get; init; } = [];
 

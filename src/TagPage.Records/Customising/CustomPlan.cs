@@ -22,8 +22,7 @@ public sealed record CustomPlan
     public bool IsReached => Miss.BeyondRounding == Figures.None;
 
     /// <summary>Rules of its sport that the frame would leave.</summary>
-    public IReadOnlyList<RuleBreak> Broken => FrameRules.Broken(
-        Frame.Racket.Sport, (double?)Frame.Spec?.LengthMm ?? (double?)Frame.Racket.LengthCm * 10, Rounded.After.MassG, Frame.Present.Any(mass => mass.OnStrings));
+    public IReadOnlyList<RuleBreak> Broken => Frame.Broken(Rounded.After.MassG, Frame.Present.Where(mass => !Removed.Contains((mass, mass.Grams))));
 
     /// <summary>Pieces to put on.</summary>
     public IReadOnlyList<(FramePlace Place, double Grams)> Added =>
@@ -37,19 +36,26 @@ public sealed record CustomPlan
     public string Mark => string.Create(CultureInfo.InvariantCulture,
         $"{Frame.Spec!.Id}.{Frame.Spec.Version} {string.Join(' ', Added.Select(a => $"{a.Place.AtCm}:{a.Grams}"))} {string.Join(' ', Removed.Select(r => $"-{r.Mass.Id}:{r.Grams}"))} {Material}");
 
-    /// <summary>Weight, balance and swing weight afterwards, with what instruments, pieces and places leave open.</summary>
-    public (Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight) After(Tolerances tolerances) =>
-        IsOfEstimate ? After(Frame.StrungFigures, tolerances) : AsMeasured(tolerances);
+    /// <summary>The figures before, with what measuring leaves open, and the estimate of strings where it is one.</summary>
+    public MeasuredBody Before => IsOfEstimate ? Frame.StrungFigures : AsMeasured();
+
+    /// <summary>The figures afterwards, with what instruments, pieces and places leave open.</summary>
+    public MeasuredBody After(Tolerances tolerances) =>
+        After(Before, Rounded, tolerances);
+
+    /// <summary>The same before anything is rounded.</summary>
+    public MeasuredBody Planned(Tolerances tolerances) => After(Before, Exact, tolerances);
+
+    public Uncertain TwistChange(Tolerances tolerances) => Measured.TwistChange(Rounded.Masses, tolerances);
 
     /// <summary>Whether strings that were not in it when it was measured are counted in.</summary>
     public bool IsOfEstimate => Frame.IsEstimated && Rounded.Frame.Now != Frame.Figures.Body;
 
-    // What its next spec says: without strings where it was measured without.
-    private (Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight) AsMeasured(Tolerances tolerances) =>
-        After((Frame.Figures.MassG!.Value, Frame.Figures.BalanceCm!.Value, Frame.Figures.SwingWeight!.Value), tolerances);
+    // Without strings where it was measured without.
+    private MeasuredBody AsMeasured() => Measured.With(Frame.Figures.MassG!.Value, Frame.Figures.BalanceCm!.Value, Frame.Figures.SwingWeight!.Value);
 
-    private (Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight) After((Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight) now, Tolerances tolerances) =>
-        Measured.After(now.MassG, now.BalanceCm, now.SwingWeight, Rounded.Masses, tolerances);
+    private static MeasuredBody After(MeasuredBody now, Plan plan, Tolerances tolerances) =>
+        Measured.After(now.MassG, now.BalanceCm, now.SwingWeight, plan.Masses, tolerances);
 
     public static CustomPlan Of(FrameOnFile frame, Wanted wanted, PlanLocks locks, AddedMaterial material, CustomisingValues values)
     {
@@ -82,7 +88,7 @@ public sealed record CustomPlan
     public CustomEntry ToEntry(DateOnly on, Tolerances tolerances) => new()
     {
         On = on,
-        After = AsMeasured(tolerances),
+        After = After(AsMeasured(), Rounded, tolerances),
         SpecId = Frame.Spec!.Id,
         SpecVersion = Frame.Spec.Version,
         Material = Material,

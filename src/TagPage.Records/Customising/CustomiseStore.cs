@@ -53,21 +53,21 @@ public sealed class CustomiseStore(Database database, TimeProvider clock)
         {
             if (entry.Removed.FirstOrDefault(removed => removed.Id == mass.Id) is not { Grams: > 0 and var grams })
                 continue;
-            AddedMassStore.Remove(connection, mass.Id, entry.On);
+            AddedMassStore.Remove(connection, racket, mass.Id, entry.On);
             if (mass.Grams - grams > 0.001)
-                AddedMassStore.Add(connection, racket, mass with { Grams = mass.Grams - grams });
+                AddedMassStore.Add(connection, racket, mass with { Weight = (decimal)(mass.Grams - grams), WeightUnit = WeightUnit.G });
             masses.Add(mass.Mass with { Grams = -grams });
         }
         return masses;
     }
 
-    private static AddedMassStore.Row Piece(FramePlace place, double grams, CustomEntry entry) => new()
+    private static PieceEntry Piece(FramePlace place, double grams, CustomEntry entry) => new()
     {
         Place = place.Name,
-        AtCm = place.AtCm,
-        OffAxisCm = place.OffAxisCm,
+        At = (decimal)place.AtCm,
+        OffAxis = (decimal)place.OffAxisCm,
         OnStrings = place.OnStrings,
-        Grams = grams,
+        Weight = (decimal)grams,
         Material = entry.Material,
         AddedOn = entry.On,
     };
@@ -90,7 +90,7 @@ public sealed class CustomiseStore(Database database, TimeProvider clock)
         SwingWeightOff = (decimal?)entry.After?.SwingWeight.Off,
         SwingWeight = Math.Round((decimal)body.SwingWeight, 1),
         SwingSource = SwingSource.WorkedOut,
-        PendulumAxisMm = null,
+        PendulumAxis = null,
         PendulumPeriodS = null,
         PendulumOffS = null,
         Note = "",

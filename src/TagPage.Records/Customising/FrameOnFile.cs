@@ -28,13 +28,22 @@ public sealed record FrameOnFile
     public Body? Strung => IsEstimated ? Figures.Body?.With(StringBed.AtHead(StringBedG, Racket.Sport, LengthCm)) : Figures.Body;
 
     /// <summary>What measuring and the estimate of its strings leave open, for a frame that has a spec.</summary>
-    public (Uncertain MassG, Uncertain BalanceCm, Uncertain SwingWeight) StrungFigures =>
+    public MeasuredBody StrungFigures =>
         Measured.With(Figures.MassG!.Value, Figures.BalanceCm!.Value, Figures.SwingWeight!.Value, IsEstimated ? [StringBed.Estimate(StringBedG, Racket.Sport, LengthCm)] : []);
 
     /// <summary>Whether it was measured without strings, so that with strings it is an estimate.</summary>
     public bool IsEstimated => Spec is { Strung: false };
 
-    public PlanFrame ToPlan(Body now, PlanLocks locks) => new(now, [.. Places.Where(place => locks.Allow(Places, place))])
+    /// <summary>Rules of its sport that it leaves.</summary>
+    /// <param name="massG">What it weighs then; null where nobody measured it.</param>
+    /// <param name="pieces">What is on it then.</param>
+    public IReadOnlyList<RuleBreak> Broken(double? massG, IEnumerable<PieceEntry> pieces) =>
+        FrameRules.Broken(Racket.Sport, (double?)Spec?.LengthMm ?? (double?)Racket.LengthCm * 10, massG, pieces.Any(piece => piece.OnStrings));
+
+    /// <summary>Whether a piece went on or came off after the day of the newest spec: it has to be measured again.</summary>
+    public bool HasChanged { get; init; }
+
+    public PlanFrame ToPlan(Body now, PlanLocks locks) => new(now, [.. Places.Where(place => locks.Allow(Places, place)).Select(locks.Limited)])
     {
         Removable = locks.TakeOff ? [.. Present.Select(mass => mass.Mass)] : [],
     };

@@ -32,9 +32,12 @@ public sealed class FrameOnFileStore(Database database, ShopStore shops)
             Figures = spec is null ? new SpecFigures() : SpecFigures.Of(spec, values),
             Places = FramePlaceStore.Of(connection, racket),
             Present = AddedMassStore.Present(connection, id),
+            HasChanged = spec is not null && connection.ExecuteScalar<bool>(ChangedSql, new { id, spec.MeasuredOn }),
             StringBedG = StringBeds.Grams(connection, id),
         };
     }
+
+    private const string ChangedSql = "SELECT EXISTS (SELECT 1 FROM added_mass WHERE racket_id = @id AND (added_on > @MeasuredOn OR removed_on > @MeasuredOn))";
 
     private const string JuniorSql = "SELECT p.junior FROM racket r JOIN player p ON p.id = r.player_id WHERE r.id = @id";
 }

@@ -9,49 +9,57 @@ namespace TagPage.Records.Customising;
 /// <summary>Where each frame can carry mass: its own list, or the one its sport starts with.</summary>
 public sealed class FramePlaceStore(Database database)
 {
-    private sealed record Row
-    {
-        public string Name { get; init; } = "";
-        public double AtCm { get; init; }
-        public double OffAxisCm { get; init; }
-        public bool Paired { get; init; }
-        public double MostG { get; init; }
-        public bool OnStrings { get; init; }
-    }
-
     /// <summary>From the butt upwards.</summary>
     public IReadOnlyList<FramePlace> Of(RacketStore.Row racket) => database.Read(c => Of(c, racket));
 
     internal static IReadOnlyList<FramePlace> Of(SqliteConnection connection, RacketStore.Row racket)
     {
-        var own = connection.Query<Row>(OfSql, new { racket = racket.Id }).ToList();
+        var own = connection.Query<FramePlaceEntry>(OfSql, new { racket = racket.Id }).ToList();
         return own.Count == 0
             ? StartingPlaces.Of(racket.Sport, (double?)racket.LengthCm)
-            : [.. own.Select(p => new FramePlace(p.Name, p.AtCm) { OffAxisCm = p.OffAxisCm, Paired = p.Paired, MostG = p.MostG, OnStrings = p.OnStrings })];
+            : [.. own.Select(place => place.Place)];
     }
 
     private const string OfSql = """
-        SELECT name, at_cm, off_axis_cm, paired, most_g, on_strings
+        SELECT name, at, off_axis, length_unit, paired, most, weight_unit, on_strings
         FROM frame_place
         WHERE racket_id = @racket
         ORDER BY at_cm, id
         """;
 
     /// <summary>Replaces the racket's list; an empty one, or the one its sport starts with, stands for the latter.</summary>
-    public Outcome Save(Who who, long racket, IReadOnlyList<FramePlace> places) => database.WriteAsShop(who, c =>
+    public Outcome Save(Who who, long racket, IReadOnlyList<FramePlaceEntry> places) => database.WriteAsShop(who, c =>
     {
         if (RacketStore.Get(c, racket) is not { } row)
             return new Outcome.Absent();
         c.Execute(ClearSql, new { racket });
-        if (!places.SequenceEqual(StartingPlaces.Of(row.Sport, (double?)row.LengthCm)))
-            c.Execute(AddSql, places.Select(p => new { racket, p.Name, p.AtCm, p.OffAxisCm, p.Paired, p.MostG, p.OnStrings }));
+        if (!Same(places, StartingPlaces.Of(row.Sport, (double?)row.LengthCm)))
+            c.Execute(AddSql, places.Select(p => new
+            {
+                racket,
+                p.Name,
+                p.At,
+                p.OffAxis,
+                LengthUnit = p.LengthUnit.ToString(),
+                p.Paired,
+                p.Most,
+                WeightUnit = p.WeightUnit.ToString(),
+                p.OnStrings,
+            }));
         return new Outcome.Done(racket);
     });
+
+    // A form shows inches and ounces with few decimals: what differs less than that was not changed.
+    private static bool Same(IReadOnlyList<FramePlaceEntry> places, IReadOnlyList<FramePlace> others) =>
+        places.Count == others.Count && places.Zip(others).All(pair => Coarse(pair.First.Place) == Coarse(pair.Second));
+
+    private static FramePlace Coarse(FramePlace place) =>
+        place with { AtCm = Math.Round(place.AtCm, 1), OffAxisCm = Math.Round(place.OffAxisCm, 1), MostG = Math.Round(place.MostG, 1) };
 
     private const string ClearSql = "DELETE FROM frame_place WHERE racket_id = @racket";
 
     private const string AddSql = """
-        INSERT INTO frame_place (racket_id, name, at_cm, off_axis_cm, paired, most_g, on_strings)
-        VALUES (@racket, @Name, @AtCm, @OffAxisCm, @Paired, @MostG, @OnStrings)
+        INSERT INTO frame_place (racket_id, name, at, off_axis, length_unit, paired, most, weight_unit, on_strings)
+        VALUES (@racket, @Name, @At, @OffAxis, @LengthUnit, @Paired, @Most, @WeightUnit, @OnStrings)
         """;
 }

@@ -120,13 +120,13 @@ internal static class OnFileStore
 
     private static void MarkSpecs(SqliteConnection connection, ImportBatch batch)
     {
-        var known = connection.Query<(long RacketId, DateOnly MeasuredOn, decimal? WeightG, decimal? BalanceMm, decimal? SwingWeight)>(SpecsSql, Ids(batch.Rackets.Rows)).ToHashSet();
+        var known = connection.Query<(long RacketId, DateOnly MeasuredOn, decimal? Weight, string WeightUnit, decimal? Balance, string BalanceUnit, decimal? SwingWeight)>(SpecsSql, Ids(batch.Rackets.Rows)).ToHashSet();
         foreach (var spec in batch.Specs.Where(s => s.Racket!.IsOnFile))
-            spec.IsOnFile = known.Contains((spec.RacketId, spec.MeasuredOn, spec.WeightG, spec.BalanceMm, spec.SwingWeight));
+            spec.IsOnFile = known.Contains((spec.RacketId, spec.MeasuredOn, spec.Weight, spec.WeightUnitName, spec.Balance, spec.BalanceUnitName, spec.SwingWeight));
     }
 
     private const string SpecsSql = """
-        SELECT racket_id, measured_on, weight_g, balance_mm, swing_weight FROM spec WHERE racket_id IN (SELECT value FROM json_each(@ids))
+        SELECT racket_id, measured_on, weight, weight_unit, balance, balance_unit, swing_weight FROM spec WHERE racket_id IN (SELECT value FROM json_each(@ids))
         """;
 
     private static void MarkStrings(SqliteConnection connection, ImportBatch batch, List<ImportClash> clashes)

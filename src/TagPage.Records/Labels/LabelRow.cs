@@ -1,7 +1,8 @@
-using TagPage.Core.Customising;
 using TagPage.Core.Players;
+using TagPage.Core.Sports;
 using TagPage.Core.Tags;
 using TagPage.Core.Units;
+using TagPage.Records.Specs;
 
 namespace TagPage.Records.Labels;
 
@@ -10,6 +11,7 @@ public sealed record LabelRow
 {
     public long RacketId { get; init; }
     public int Number { get; init; }
+    public Sport Sport { get; init; }
     public string Frame { get; init; } = "";
     public string TapeColour { get; init; } = "";
 
@@ -23,7 +25,9 @@ public sealed record LabelRow
     public string LabelName { get; init; } = "";
     public TagCode? Code { get; init; }
     public JobPart? Job { get; init; }
-    public SpecPart? Spec { get; init; }
+
+    /// <summary>What the racket measured last.</summary>
+    public SpecEntry? Spec { get; init; }
 
     public string Whose => WhoseOnLabel.Of(Junior, PlayerName, LabelName, Number, Job?.Ticket);
 
@@ -48,18 +52,5 @@ public sealed record LabelRow
         public TensionUnit TensionUnit { get; init; }
         public decimal? Reading { get; init; }
         public string? Instrument { get; init; }
-    }
-
-    /// <summary>What the racket measured last.</summary>
-    public sealed record SpecPart
-    {
-        public DateOnly MeasuredOn { get; init; }
-        public SpecKind Kind { get; init; }
-        public decimal? WeightG { get; init; }
-        public decimal? BalanceMm { get; init; }
-        public decimal? SwingWeight { get; init; }
-        public decimal? Stiffness { get; init; }
-        public string StiffnessScale { get; init; } = "";
-        public bool Strung { get; init; }
     }
 }

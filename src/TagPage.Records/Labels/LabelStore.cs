@@ -1,4 +1,5 @@
 using Dapper;
+using TagPage.Records.Specs;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Labels;
@@ -14,11 +15,11 @@ public sealed class LabelStore(Database database)
         var part = c.QueryFirstOrDefault<LabelRow.JobPart>(JobSql, new { racket, job });
         return job is not null && part is null
             ? null
-            : row with { Job = part, Spec = c.QueryFirstOrDefault<LabelRow.SpecPart>(SpecSql, new { racket }) };
+            : row with { Job = part, Spec = SpecStore.Of(c, racket) is [var newest, ..] ? newest : null };
     });
 
     private const string RacketSql = """
-        SELECT r.id AS racket_id, r.number, r.frame, r.tape_colour, r.label_tape, r.label_ink, r.label_line,
+        SELECT r.id AS racket_id, r.number, r.sport, r.frame, r.tape_colour, r.label_tape, r.label_ink, r.label_line,
                p.id AS player_id, p.name AS player_name, p.junior, p.label_name, t.code
         FROM racket r
         JOIN player p ON p.id = r.player_id
@@ -40,14 +41,6 @@ public sealed class LabelStore(Database database)
         LEFT JOIN instrument i ON i.id = g.instrument_id
         WHERE j.racket_id = @racket AND j.strung_on IS NOT NULL AND (@job IS NULL OR j.id = @job)
         ORDER BY j.strung_on DESC, j.id DESC
-        LIMIT 1
-        """;
-
-    private const string SpecSql = """
-        SELECT measured_on, kind, weight_g, balance_mm, swing_weight, stiffness, stiffness_scale, strung
-        FROM spec
-        WHERE racket_id = @racket
-        ORDER BY measured_on DESC, id DESC
         LIMIT 1
         """;
 

@@ -40,10 +40,10 @@ public static class ExportPlan
             "id player_id number state sport frame tape_colour head_size head_size_unit pattern_mains pattern_crosses length_cm grip own_date "
             + "own_date_note lost_since lost_note not_before elsewhere_on played_as left_on due_on due_because label_tape label_ink label_line specs_on_tag note", "came_from_id due_soon_on calendar_uid calendar_number version"),
         new("spec", $"racket_id IN ({Rackets})",
-            "id racket_id measured_on kind weight weight_unit length length_unit balance balance_unit tip_weight swing_weight swing_source pendulum_axis_mm "
+            "id racket_id measured_on kind weight weight_unit length length_unit balance balance_unit tip_weight swing_weight swing_source pendulum_axis "
             + "pendulum_period_s pendulum_off_s weight_off_g balance_off_mm swing_weight_off stiffness stiffness_scale strung grip_on dampener_on note", "version"),
-        new("frame_place", $"racket_id IN ({Rackets})", "id racket_id name at_cm off_axis_cm paired most_g on_strings"),
-        new("added_mass", $"racket_id IN ({Rackets})", "id racket_id place at_cm off_axis_cm on_strings grams material added_on removed_on"),
+        new("frame_place", $"racket_id IN ({Rackets})", "id racket_id name at off_axis length_unit paired most weight_unit on_strings"),
+        new("added_mass", $"racket_id IN ({Rackets})", "id racket_id place at off_axis length_unit on_strings weight weight_unit material added_on removed_on"),
         new("tag", $"racket_id IN ({Rackets})", "code state racket_id made_at linked_at retired_at found_blocked_at", "roll_id"),
         new("job", $"id IN ({Jobs})",
             "id ticket racket_id state mains_id crosses_id mains_supplied_by crosses_supplied_by mains_tension crosses_tension tension_unit "

@@ -5,8 +5,8 @@ using TagPage.Records.Tags;
 namespace TagPage.Records.Rackets;
 
 /// <summary>
-/// A racket goes to another player. The frame gets a new record there; the old record is sold, keeps its history, and
-/// its tag retires, so that neither side can read the other's. All of it happens, or nothing.
+/// A racket goes to another player. The frame gets a new record there, with what it measures and carries; the old record is
+/// sold, keeps its history, and its tag retires, so that neither side can read the other's. All of it happens, or nothing.
 /// </summary>
 public sealed class HandOverStore(Database database, TimeProvider clock)
 {
@@ -26,7 +26,10 @@ public sealed class HandOverStore(Database database, TimeProvider clock)
         if (c.Execute(SellSql, new { racket, input.Version }) == 0)
             return Outcome.Stale;
         TagStore.RetireOf(c, racket, clock.GetUtcNow());
-        return new Outcome.Done(c.ExecuteScalar<long>(MoveSql, new { racket, toPlayer, input.Number }));
+        var moved = c.ExecuteScalar<long>(MoveSql, new { racket, toPlayer, input.Number });
+        foreach (var sql in new[] { SpecsSql, PlacesSql, PiecesSql })
+            c.Execute(sql, new { racket, moved });
+        return new Outcome.Done(moved);
     });
 
     private const string PlayerSql = "SELECT id FROM player WHERE id = @toPlayer";
@@ -49,5 +52,34 @@ public sealed class HandOverStore(Database database, TimeProvider clock)
         FROM racket
         WHERE id = @racket
         RETURNING id
+        """;
+
+    // Of the frame, not of whoever had it: the shop's notes may name them.
+    private const string SpecsSql = """
+        INSERT INTO spec (racket_id, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight,
+                          swing_weight, swing_source, pendulum_axis, pendulum_period_s, pendulum_off_s,
+                          weight_off_g, balance_off_mm, swing_weight_off, stiffness, stiffness_scale, strung, grip_on, dampener_on)
+        SELECT @moved, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight,
+               swing_weight, swing_source, pendulum_axis, pendulum_period_s, pendulum_off_s,
+               weight_off_g, balance_off_mm, swing_weight_off, stiffness, stiffness_scale, strung, grip_on, dampener_on
+        FROM spec
+        WHERE racket_id = @racket
+        ORDER BY id
+        """;
+
+    private const string PlacesSql = """
+        INSERT INTO frame_place (racket_id, name, at, off_axis, length_unit, paired, most, weight_unit, on_strings)
+        SELECT @moved, name, at, off_axis, length_unit, paired, most, weight_unit, on_strings
+        FROM frame_place
+        WHERE racket_id = @racket
+        ORDER BY id
+        """;
+
+    private const string PiecesSql = """
+        INSERT INTO added_mass (racket_id, place, at, off_axis, length_unit, on_strings, weight, weight_unit, material, added_on, removed_on)
+        SELECT @moved, place, at, off_axis, length_unit, on_strings, weight, weight_unit, material, added_on, removed_on
+        FROM added_mass
+        WHERE racket_id = @racket
+        ORDER BY id
         """;
 }

@@ -21,7 +21,9 @@ public record SpecEntry
     public decimal? TipWeight { get; init; }
     public decimal? SwingWeight { get; init; }
     public SwingSource SwingSource { get; init; }
-    public decimal? PendulumAxisMm { get; init; }
+
+    /// <summary>Where it hung, from the butt, in the length's unit.</summary>
+    public decimal? PendulumAxis { get; init; }
     public decimal? PendulumPeriodS { get; init; }
 
     /// <summary>Standard error of the period.</summary>
@@ -49,6 +51,8 @@ public record SpecEntry
     public decimal? WeightG => Weight is { } weight ? new Weight(weight, WeightUnit).Grams : null;
 
     public decimal? LengthMm => Length is { } length ? new Distance(length, LengthUnit).Mm : null;
+
+    public decimal? PendulumAxisMm => PendulumAxis is { } axis ? new Distance(axis, LengthUnit).Mm : null;
 
     public decimal? BalanceMm => Balance is { } balance ? new Balance(balance, BalanceUnit).Mm(LengthMm) : null;
 }

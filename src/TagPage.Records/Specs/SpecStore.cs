@@ -14,7 +14,7 @@ public sealed class SpecStore(Database database, TimeProvider clock)
 
     private const string Columns = """
         id, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight, swing_weight, swing_source,
-        pendulum_axis_mm, pendulum_period_s, pendulum_off_s, weight_off_g, balance_off_mm, swing_weight_off, stiffness, stiffness_scale, strung, grip_on, dampener_on, note, version
+        pendulum_axis, pendulum_period_s, pendulum_off_s, weight_off_g, balance_off_mm, swing_weight_off, stiffness, stiffness_scale, strung, grip_on, dampener_on, note, version
         """;
 
     /// <summary>All specs of a racket, newest first.</summary>
@@ -45,10 +45,10 @@ public sealed class SpecStore(Database database, TimeProvider clock)
 
     private const string AddSql = """
         INSERT INTO spec (racket_id, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight,
-                          swing_weight, swing_source, pendulum_axis_mm, pendulum_period_s, pendulum_off_s,
+                          swing_weight, swing_source, pendulum_axis, pendulum_period_s, pendulum_off_s,
                           weight_off_g, balance_off_mm, swing_weight_off, stiffness, stiffness_scale, strung, grip_on, dampener_on, note)
         SELECT r.id, @MeasuredOn, @Kind, @Weight, @WeightUnit, @Length, @LengthUnit, @Balance, @BalanceUnit, @TipWeight,
-               @SwingWeight, @SwingSource, @PendulumAxisMm, @PendulumPeriodS, @PendulumOffS,
+               @SwingWeight, @SwingSource, @PendulumAxis, @PendulumPeriodS, @PendulumOffS,
                @WeightOffG, @BalanceOffMm, @SwingWeightOff, @Stiffness, @StiffnessScale, @Strung, @GripOn, @DampenerOn, @Note
         FROM racket r
         WHERE r.id = @Racket
@@ -66,7 +66,7 @@ public sealed class SpecStore(Database database, TimeProvider clock)
         UPDATE spec
         SET measured_on = @MeasuredOn, kind = @Kind, weight = @Weight, weight_unit = @WeightUnit, length = @Length, length_unit = @LengthUnit,
             balance = @Balance, balance_unit = @BalanceUnit, tip_weight = @TipWeight, swing_weight = @SwingWeight, swing_source = @SwingSource,
-            pendulum_axis_mm = @PendulumAxisMm, pendulum_period_s = @PendulumPeriodS, pendulum_off_s = @PendulumOffS,
+            pendulum_axis = @PendulumAxis, pendulum_period_s = @PendulumPeriodS, pendulum_off_s = @PendulumOffS,
             weight_off_g = @WeightOffG, balance_off_mm = @BalanceOffMm, swing_weight_off = @SwingWeightOff,
             stiffness = @Stiffness, stiffness_scale = @StiffnessScale, strung = @Strung, grip_on = @GripOn,
             dampener_on = @DampenerOn, note = @Note, version = version + 1
@@ -104,7 +104,7 @@ public sealed class SpecStore(Database database, TimeProvider clock)
         input.TipWeight,
         input.SwingWeight,
         SwingSource = input.SwingSource.ToString(),
-        input.PendulumAxisMm,
+        input.PendulumAxis,
         input.PendulumPeriodS,
         input.PendulumOffS,
         input.WeightOffG,

@@ -27,8 +27,8 @@ public static class Kinds
 
     public static CellKind<bool?> YesNo { get; } = new("yes or no", text => text.ToUpperInvariant() switch
     {
-        "YES" => new Cell<bool?>(true, null),
-        "NO" => new Cell<bool?>(false, null),
+        "YES" or "1" => new Cell<bool?>(true, null),
+        "NO" or "0" => new Cell<bool?>(false, null),
         _ => Wrong<bool?>($"Enter yes or no, not “{Clip(text)}”."),
     });
 
@@ -51,12 +51,12 @@ public static class Kinds
         : number != Math.Round(number, places) ? Wrong<decimal?>(places == 0 ? "Enter a whole number." : $"Enter at most {places} decimal places.")
         : new Cell<decimal?>(number, null));
 
-    /// <summary>The names of an enumeration in lower case with underscores: in_turn.</summary>
+    /// <summary>The names of an enumeration in lower case with underscores, in_turn, or as the records name them, InTurn.</summary>
     public static CellKind<T?> OneOf<T>() where T : struct, Enum
     {
         var values = Enum.GetValues<T>().ToDictionary(v => JsonNamingPolicy.SnakeCaseLower.ConvertName(v.ToString()));
         var takes = Join([.. values.Keys]);
-        return new CellKind<T?>(takes, text => values.TryGetValue(Names.Plain(text), out var value)
+        return new CellKind<T?>(takes, text => values.TryGetValue(Names.Plain(text), out var value) || (Enum.GetNames<T>().Contains(text, StringComparer.Ordinal) && Enum.TryParse(text, out value))
             ? new Cell<T?>(value, null)
             : Wrong<T?>($"Enter {takes}, not “{Clip(text)}”."));
     }

@@ -1,6 +1,8 @@
-using TagPage.Core.Sports;
+using TagPage.Core.Customising;
+using TagPage.Core.Units;
 using TagPage.Records.Import;
 using TagPage.Web.Csv;
+using Col = TagPage.Web.Import.SpecColumns;
 
 namespace TagPage.Web.Import;
 
@@ -9,45 +11,78 @@ internal static class SpecSheet
 {
     public const string File = "specs.csv";
 
-    private static readonly Column<string> Racket = new("racket", CellKinds.Key, "The key of a racket.") { Needed = true };
-    private static readonly Column<DateOnly?> MeasuredOn = new("measured_on", Kinds.Day, "The day it was measured.") { Needed = true };
-    private static readonly Column<decimal?> Weight = new("weight_g", Kinds.Number(50, 500, 2), "Weight in g.");
-    private static readonly Column<decimal?> Balance = new("balance_mm", Kinds.Number(100, 500, 2), "Balance point in mm from the butt.");
-    private static readonly Column<decimal?> SwingWeight = new("swing_weight", Kinds.Number(30, 500, 2), "In kg·cm².");
-    private static readonly Column<decimal?> Stiffness = new("stiffness", Kinds.Number(0, 200, 2), "On the scale named beside it.");
-    private static readonly Column<string> StiffnessScale = new("stiffness_scale", Kinds.Line(20), "Which scale that is.");
-    private static readonly Column<decimal?> Length = new("length_mm", Kinds.Number(SportFacts.MinLengthMm, SportFacts.MaxLengthMm, 1), "Overall length in mm.");
-    private static readonly Column<bool?> Strung = new("strung", Kinds.YesNo, "Whether it was strung when measured. Empty means yes.");
-    private static readonly Column<bool?> GripOn = new("grip_on", Kinds.YesNo, "Whether the grip was on. Empty means yes.");
-    private static readonly Column<bool?> DampenerOn = new("dampener_on", Kinds.YesNo, "Whether a dampener was on. Empty means no.");
-    private static readonly Column<string> Note = new("note", Kinds.Note(ImportLimits.Note), "Only the shop sees it.");
-
-    private static readonly Column[] Measured = [Weight, Balance, SwingWeight, Stiffness, Length];
-
-    public static Sheet Sheet { get; } = new(File, "What a racket measured, and when. You can leave this file out.",
-        [Racket, MeasuredOn, Weight, Balance, SwingWeight, Stiffness, StiffnessScale, Length, Strung, GripOn, DampenerOn, Note]);
+    public static Sheet Sheet { get; } = new(File, "What a racket measured, and when. You can leave this file out.", Col.All);
 
     public static void Read(SheetRow row, ImportContext context)
     {
-        context.Batch.Specs.Add(new SpecRow
+        var (weight, length, balance) = (row.Get(Col.WeightG) ?? row.Get(Col.Weight), row.Get(Col.LengthMm) ?? row.Get(Col.Length), row.Get(Col.BalanceMm) ?? row.Get(Col.Balance));
+        var spec = new SpecRow
         {
             Line = row.Line,
-            Racket = context.Batch.Rackets.Find(row, Racket, RacketSheet.File),
-            MeasuredOn = context.Past(row, MeasuredOn) ?? default,
-            WeightG = row.Get(Weight),
-            BalanceMm = row.Get(Balance),
-            SwingWeight = row.Get(SwingWeight),
-            Stiffness = row.Get(Stiffness),
-            StiffnessScale = row.Get(StiffnessScale) ?? "",
-            LengthMm = row.Get(Length),
-            Strung = row.Get(Strung) ?? true,
-            GripOn = row.Get(GripOn) ?? true,
-            DampenerOn = row.Get(DampenerOn) ?? false,
-            Note = row.Get(Note) ?? "",
-        });
-        if (Measured.All(row.IsEmpty))
-            row.Refuse(Weight, "Nothing was measured here. Enter at least one number, or remove the line.");
-        if (!row.IsEmpty(Stiffness) && row.IsEmpty(StiffnessScale))
-            row.Refuse(StiffnessScale, "Name the scale of the stiffness; numbers of different scales cannot be compared.");
+            Racket = context.Batch.Rackets.Find(row, Col.Racket, RacketSheet.File),
+            MeasuredOn = context.Past(row, Col.MeasuredOn) ?? default,
+            Kind = row.Get(Col.Kind) ?? SpecKind.Received,
+            Weight = weight,
+            WeightUnit = row.Get(Col.WeightUnit) ?? default,
+            Length = length,
+            LengthUnit = row.Get(Col.LengthUnit) ?? default,
+            Balance = balance,
+            BalanceUnit = row.Get(Col.BalanceUnit) ?? default,
+            TipWeight = row.Get(Col.TipWeight),
+            SwingWeight = row.Get(Col.SwingWeight),
+            SwingSource = row.Get(Col.SwingSource) ?? default,
+            PendulumAxis = row.Get(Col.PendulumAxis),
+            PendulumPeriodS = row.Get(Col.PendulumPeriod),
+            PendulumOffS = row.Get(Col.PendulumOff),
+            WeightOffG = row.Get(Col.WeightOff),
+            BalanceOffMm = row.Get(Col.BalanceOff),
+            SwingWeightOff = row.Get(Col.SwingWeightOff),
+            Stiffness = row.Get(Col.Stiffness),
+            StiffnessScale = row.Get(Col.StiffnessScale) ?? "",
+            Strung = row.Get(Col.Strung) ?? true,
+            GripOn = row.Get(Col.GripOn) ?? true,
+            DampenerOn = row.Get(Col.DampenerOn) ?? false,
+            Note = row.Get(Col.Note) ?? "",
+        };
+        context.Batch.Specs.Add(spec);
+        Check(row, spec);
+    }
+
+    private static void Check(SheetRow row, SpecRow spec)
+    {
+        if (Col.Measured.All(row.IsEmpty))
+            row.Refuse(Col.WeightG, "Nothing was measured here. Enter at least one number, or remove the line.");
+        if (!row.IsEmpty(Col.Stiffness) && row.IsEmpty(Col.StiffnessScale))
+            row.Refuse(Col.StiffnessScale, "Name the scale of the stiffness; numbers of different scales cannot be compared.");
+        if (spec.SwingSource == SwingSource.Pendulum && spec.PendulumPeriodS is null)
+            row.Refuse(Col.PendulumPeriod, "Enter how long a swing took: the swing weight comes from a pendulum.");
+        Once(row, Col.WeightG, Col.Weight, Col.WeightUnit, spec.WeightUnit != WeightUnit.G);
+        Once(row, Col.LengthMm, Col.Length, Col.LengthUnit, spec.LengthUnit != LengthUnit.Mm);
+        Once(row, Col.BalanceMm, Col.Balance, Col.BalanceUnit, spec.BalanceUnit != BalanceUnit.Mm);
+        CheckRanges(row, spec);
+    }
+
+    private static void Once(SheetRow row, Column fixedUnit, Column anyUnit, Column unit, bool isOther)
+    {
+        if (!row.IsEmpty(fixedUnit) && !row.IsEmpty(anyUnit))
+            row.Refuse(anyUnit, $"Fill in either {fixedUnit.Name} or {anyUnit.Name}.");
+        else if (!row.IsEmpty(fixedUnit) && isOther)
+            row.Refuse(unit, $"{fixedUnit.Name} has its own unit. Write it into {anyUnit.Name}.");
+    }
+
+    // After the cells: what is typed in another unit has the same limits.
+    private static void CheckRanges(SheetRow row, SpecRow spec)
+    {
+        var length = spec.Length is { } whole ? new Distance(whole, spec.LengthUnit).Mm : (decimal?)null;
+        if (!row.IsEmpty(Col.Weight) && spec.Weight is { } weight && new Weight(weight, spec.WeightUnit).Grams is < 50 or > 500)
+            row.Refuse(Col.Weight, "A racket weighs between 50 and 500 g.");
+        if (!row.IsEmpty(Col.Length) && length is (< 300 or > 800))
+            row.Refuse(Col.Length, "A racket is between 300 and 800 mm long.");
+        if (spec.Balance is not null && spec.BalanceUnit == BalanceUnit.Points && length is null)
+            row.Refuse(Col.Balance, "Enter the length as well: points count from the frame’s middle.");
+        else if (!row.IsEmpty(Col.Balance) && spec.Balance is { } balance && new Balance(balance, spec.BalanceUnit).Mm(length) is < 100 or > 500)
+            row.Refuse(Col.Balance, "A balance point lies between 100 and 500 mm from the butt.");
+        if (spec.PendulumAxis is { } axis && new Distance(axis, spec.LengthUnit).Mm > 800)
+            row.Refuse(Col.PendulumAxis, "It hangs between 0 and 800 mm from the butt.");
     }
 }

@@ -4,14 +4,15 @@ using TagPage.Labels.Content;
 using TagPage.Labels.Layout;
 using TagPage.Labels.Printing;
 using TagPage.Records.Labels;
+using TagPage.Records.Shop;
+using TagPage.Records.Specs;
 using TagPage.Web.Http;
 using TagPage.Web.Words;
-using SpecPart = TagPage.Records.Labels.LabelRow.SpecPart;
 
 namespace TagPage.Web.Labels;
 
 /// <summary>Turns records into labels.</summary>
-public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, PublicAddress address)
+public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, ShopStore shops, PublicAddress address)
 {
     private const string Purpose = "Scan for this racket’s page";
     private const string BlankPurpose = "Racket tag";
@@ -75,7 +76,7 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Pub
         return input.Purpose switch
         {
             LabelPurpose.Return => Purposes.Return(Settings.ReturnWords, tag!),
-            LabelPurpose.Measures => Purposes.Measures(Measures(row.Spec!, row.Number, line, whose), tag),
+            LabelPurpose.Measures => Purposes.Measures(Measures(row, row.Spec!, line, whose), tag),
             _ => Purposes.Done(Done(row.Job!, line, whose) with { NameLeads = Settings.NameLeads }, tag),
         };
     }
@@ -105,17 +106,20 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Pub
     private static StringFact String(string name, decimal gaugeMm) =>
         new(name, Formats.StringName(name, gaugeMm)[name.Length..].Trim());
 
-    private static MeasureFacts Measures(SpecPart spec, int number, string line, string whose) => new()
+    private MeasureFacts Measures(LabelRow row, SpecEntry spec, string line, string whose)
     {
-        Racket = $"Racket {number}",
-        Weight = With(spec.WeightG is { } grams ? Math.Round(grams, 1) : null, "g"),
-        Balance = spec.BalanceMm is { } balance ? $"{Formats.Number(balance, 1)} mm" : "",
-        SwingWeight = spec.SwingWeight is { } swing ? Formats.Number(swing, 0) : "",
-        Stiffness = spec.Stiffness is { } stiffness ? Formats.Number(stiffness) : "",
-        Measured = string.Create(CultureInfo.InvariantCulture, $"{Formats.Day(spec.MeasuredOn)}, {(spec.Strung ? "strung" : "unstrung")}{(spec.Kind == SpecKind.Customised ? ", customised" : "")}"),
-        OwnLine = line,
-        Whose = whose,
-    };
-
-    private static string With(decimal? value, string unit) => value is { } known ? $"{Formats.Number(known)} {unit}" : "";
+        var words = new SpecWords(shops.Get().CustomisingValues, row.Sport);
+        var figures = SpecFigures.Of(spec, words.Values);
+        return new()
+        {
+            Racket = $"Racket {row.Number}",
+            Weight = figures.MassG is { } mass ? words.Mass(mass.Value) : "",
+            Balance = words.LabelBalance(figures),
+            SwingWeight = spec.SwingWeight is { } swing ? Formats.Number(swing, 0) : "",
+            Stiffness = spec.Stiffness is { } stiffness ? Formats.Number(stiffness) : "",
+            Measured = string.Create(CultureInfo.InvariantCulture, $"{Formats.Day(spec.MeasuredOn)}, {(spec.Strung ? "strung" : "unstrung")}{(spec.Kind == SpecKind.Customised ? ", customised" : "")}"),
+            OwnLine = line,
+            Whose = whose,
+        };
+    }
 }

@@ -5,7 +5,7 @@ using TagPage.Records.Customising;
 namespace TagPage.Web.Words;
 
 /// <summary>What the picture of a frame shows, from butt to tip.</summary>
-public sealed record FrameDrawing(Sport Sport, double LengthCm, double BalanceCm, double BalanceAfterCm, IReadOnlyList<FrameDrawing.Row> Rows)
+public sealed record FrameDrawing(Sport Sport, double LengthCm, double BalanceCm, double BalanceAfterCm, IReadOnlyList<FrameDrawing.Row> Rows, SpecWords Words)
 {
     /// <summary>A place, or an earlier piece that lies on none.</summary>
     public sealed record Row(string Name, double AtCm, double OffAxisCm)
@@ -15,9 +15,9 @@ public sealed record FrameDrawing(Sport Sport, double LengthCm, double BalanceCm
         public double RoundedG { get; init; }
     }
 
-    public static FrameDrawing Of(CustomPlan plan) => new(
+    public static FrameDrawing Of(CustomPlan plan, SpecWords words) => new(
         plan.Frame.Racket.Sport, plan.Frame.LengthCm, plan.Rounded.Frame.Now.BalanceCm, plan.Rounded.After.BalanceCm,
-        [.. PlacesOf(plan).Concat(PiecesOf(plan)).OrderBy(row => row.AtCm)]);
+        [.. PlacesOf(plan).Concat(PiecesOf(plan)).OrderBy(row => row.AtCm)], words);
 
     private static IEnumerable<Row> PlacesOf(CustomPlan plan) => plan.Rounded.Frame.Places.Select((place, i) => new Row(place.Name, place.AtCm, place.OffAxisCm)
     {
@@ -27,7 +27,7 @@ public sealed record FrameDrawing(Sport Sport, double LengthCm, double BalanceCm
     });
 
     private static IEnumerable<Row> PiecesOf(CustomPlan plan) =>
-        plan.Frame.Present.Where(mass => !plan.Rounded.Frame.Places.Any(place => IsAt(place, mass))).Select(mass => new Row(mass.Place, mass.AtCm, mass.OffAxisCm)
+        plan.Frame.Present.Where(mass => !plan.Rounded.Frame.Places.Any(place => IsAt(place, mass))).Select(mass => new Row(mass.Place, mass.AtCm, mass.Mass.OffAxisCm)
         {
             EarlierG = mass.Grams,
             ExactG = -Taken(plan, plan.Exact.RemovedG, other => other == mass),

@@ -19,7 +19,7 @@ public static class FrameSvg
             .AppendHtml($"<svg class=\"frame-picture\" viewBox=\"0 0 {N((frame.LengthCm * PerCm) + (2 * Side))} {Height}\" role=\"img\" aria-label=\"").Append(Says(frame)).AppendHtml("\">");
         Outline(svg, frame);
         foreach (var row in frame.Rows)
-            Place(svg, row);
+            Place(svg, row, frame.Words);
         // One above and one below the axis: they are often a millimetre apart.
         Balance(svg, frame.BalanceCm, "before", Middle - 36, -1);
         Balance(svg, frame.BalanceAfterCm, "after", Middle + 36, 1);
@@ -27,8 +27,8 @@ public static class FrameSvg
     }
 
     private static string Says(FrameDrawing frame) =>
-        $"The frame from butt to tip. It balances at {SpecWords.Number(frame.BalanceCm * 10, 0)} mm before and {SpecWords.Number(frame.BalanceAfterCm * 10, 0)} mm after. "
-        + string.Join(", ", frame.Rows.Where(row => row.RoundedG != 0).Select(row => $"{SpecWords.Grams(row.RoundedG)} at {row.Name}"));
+        $"The frame from butt to tip. It balances at {frame.Words.FromButt(frame.BalanceCm)} before and {frame.Words.FromButt(frame.BalanceAfterCm)} after. "
+        + string.Join(", ", frame.Rows.Where(row => row.RoundedG != 0).Select(row => $"{frame.Words.Piece(row.RoundedG)} at {row.Name}"));
 
     private static void Outline(IHtmlContentBuilder svg, FrameDrawing frame)
     {
@@ -40,7 +40,7 @@ public static class FrameSvg
             .AppendHtml($"<rect class=\"outline\" x=\"{N(X(0))}\" y=\"{N(Middle - (handle * PerCm))}\" width=\"{18 * PerCm}\" height=\"{N(2 * handle * PerCm)}\" rx=\"4\"/>");
     }
 
-    private static void Place(IHtmlContentBuilder svg, FrameDrawing.Row row)
+    private static void Place(IHtmlContentBuilder svg, FrameDrawing.Row row, SpecWords words)
     {
         foreach (var side in row.OffAxisCm > 0 ? new[] { -1, 1 } : [0])
         {
@@ -50,7 +50,7 @@ public static class FrameSvg
             Dot(svg, row.AtCm, y, row.EarlierG * share, "earlier");
             Dot(svg, row.AtCm, y, Math.Abs(row.RoundedG) * share, row.RoundedG < 0 ? "off" : "added");
             if (row.RoundedG != 0)
-                svg.AppendHtml($"<text x=\"{N(X(row.AtCm))}\" y=\"{N(y - 14)}\" text-anchor=\"middle\">").Append(SpecWords.Grams(row.RoundedG * share)).AppendHtml("</text>");
+                svg.AppendHtml($"<text x=\"{N(X(row.AtCm))}\" y=\"{N(y - 14)}\" text-anchor=\"middle\">").Append(words.Piece(row.RoundedG * share)).AppendHtml("</text>");
         }
     }
 

@@ -26,6 +26,7 @@ public static class ShopRefusals
         FormKeyUnknown => "Reload this page, then send it again.",
         PlanOutdated => "The racket was measured or changed after this plan was made. Make the plan again.",
         NothingPlanned => "There is nothing to add or to take off.",
+        AddedLater => "It was put on after that day. Enter the day it came off.",
         _ => OfPeople(why) ?? OfRackets(why) ?? JobRefusalWords.Of(why) ?? ReadingRefusalWords.Of(why) ?? EventRefusalWords.Of(why) ?? OfReminders(why) ?? PriceWords.Of(why)
             ?? throw new ArgumentOutOfRangeException(nameof(why), why.GetType().Name, "No words for this reason."),
     };

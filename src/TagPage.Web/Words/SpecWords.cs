@@ -28,6 +28,29 @@ public sealed record SpecWords(CustomisingValues Values, Sport Sport)
     /// <summary>A distance from the butt, or between two.</summary>
     public string FromButt(double cm) => $"{Number(cm * FromButtUnit.PerCm, FromButtUnit.Decimals)} {FromButtUnit.Name}";
 
+    /// <summary>A place along a frame.</summary>
+    public string At(double cm) => $"{Number(cm * PlaceUnit.PerCm, PlaceUnit.Decimals)} {PlaceUnit.Name}";
+
+    /// <summary>A piece, which is lighter than what a scale for rackets shows.</summary>
+    public string Piece(double grams) => $"{Number(grams * MassUnit.PerG, PieceDecimals)} {MassUnit.Name}";
+
+    public int PieceDecimals => Values.WeightUnit == WeightUnit.Oz ? 3 : 2;
+
+    /// <summary>Of places and tape: who thinks in millimetres reads centimetres.</summary>
+    public (string Name, double PerCm, int Decimals) PlaceUnit => Values.LengthUnit == LengthUnit.In ? ("in", 1 / 2.54, 2) : ("cm", 1, 1);
+
+    /// <summary>What forms about places call it.</summary>
+    public LengthUnit PlaceLengthUnit => Values.LengthUnit == LengthUnit.In ? LengthUnit.In : LengthUnit.Cm;
+
+    /// <summary>How long a tape that weighs so much is, after a comma; nothing where the material is no tape.</summary>
+    public string TapeOf(double grams, AddedMaterial material) => Values.Tape.LengthCm(grams, material) is { } cm ? $", {At(cm)} of tape" : "";
+
+    /// <summary>The balance on a label: points say on which side in two letters.</summary>
+    public string LabelBalance(SpecFigures figures) => figures.BalanceCm is not { } balance ? ""
+        : BalanceUnit == BalanceUnit.Points && figures.Points is { } points
+            ? $"{Number(Math.Abs(points.Value), 1)} ± {Number(points.Off, 1)} pt {(points.Value < 0 ? "HH" : "HL")}"
+        : FromButt(balance.Value);
+
     public static string Swing(double swing) => $"{Number(swing, 1)} kg·cm²";
 
     /// <summary>All three, with commas between them.</summary>
@@ -62,7 +85,7 @@ public sealed record SpecWords(CustomisingValues Values, Sport Sport)
         spec is { Balance: { } balance, BalanceUnit: not BalanceUnit.Mm } ? $"balance {Formats.Number(balance, 4)} {Of(spec.BalanceUnit)}" : "",
         spec is { Length: { } length, LengthUnit: not LengthUnit.Mm } ? $"length {Formats.Number(length, 4)} {Of(spec.LengthUnit)}" : "",
         spec.TipWeight is { } tip ? $"{Formats.Number(tip, 4)} {Of(spec.WeightUnit)} under the tip" : "",
-        spec.PendulumPeriodS is { } period ? $"swings in {Formats.Number(period, 4)} s, hung at {Formats.Number(spec.PendulumAxisMm ?? 0)} mm" : "",
+        spec.PendulumPeriodS is { } period ? $"swings in {Formats.Number(period, 4)} s, hung at {Formats.Number(spec.PendulumAxis ?? 0, 4)} {Of(spec.LengthUnit)}" : "",
     }.Where(w => w.Length > 0));
 
     public static string State(SpecEntry spec) =>
@@ -110,31 +133,30 @@ public sealed record SpecWords(CustomisingValues Values, Sport Sport)
     /// <summary>Which figures give way, and by how much: "swing weight ends 31.7 kg·cm² below".</summary>
     public string Missed(Miss miss) => string.Join(", ", new[]
     {
-        Gap("weight", miss.MassG, Mass, miss.BeyondRounding.HasFlag(Core.Customising.Planning.Figures.Mass)),
+        Gap("weight", miss.MassG, grams => Mass(grams), miss.BeyondRounding.HasFlag(Core.Customising.Planning.Figures.Mass)),
         Gap("balance", miss.BalanceMm / 10, FromButt, miss.BeyondRounding.HasFlag(Core.Customising.Planning.Figures.Balance)),
         Gap("swing weight", miss.SwingWeight, Swing, miss.BeyondRounding.HasFlag(Core.Customising.Planning.Figures.SwingWeight)),
     }.Where(w => w.Length > 0));
 
-    public static string Broken(RuleBreak broken, Sport sport)
+    public static string Broken(RuleBreak broken, Sport sport, bool isNow = false)
     {
         var limits = SportFacts.Of(sport).Limits;
         var what = broken switch
         {
             RuleBreak.TooLong => $"longer than {limits.MaxLengthMm} mm",
             RuleBreak.TooHeavy => $"heavier than {limits.MaxMassG} g",
-            _ => "carries mass on its strings",
+            _ => "carries mass on its strings, where only what dampens vibration may be, outside the crossed strings",
         };
-        return $"The frame would be against the rules: {what} ({limits.Source}; check the current edition). Fine for practice, not for matches.";
+        return $"The frame {(isNow ? "is" : "would be")} against the rules: {what} ({limits.Source}; check the current edition). Fine for practice, not for matches.";
     }
-
-    public static string Grams(double grams) => $"{Number(grams, 2)} g";
 
     public static string Number(double value, int decimals) => Formats.Number((decimal)Math.Round(value, decimals), decimals);
 
     private static string Gap(string figure, double by, Func<double, string> says, bool gives) =>
         gives ? $"{figure} ends {says(Math.Abs(by))} {(by < 0 ? "below" : "above")}" : "";
 
-    private static string With(Uncertain value, int decimals, string unit) => $"{Number(value.Value, decimals)} ± {Number(value.Off, decimals)} {unit}";
+    /// <summary>With what is open: "312 ± 0.2 g".</summary>
+    public static string With(Uncertain value, int decimals, string unit) => $"{Number(value.Value, decimals)} ± {Number(value.Off, decimals)} {unit}";
 
     private static Uncertain Times(Uncertain value, double factor) => new(value.Value * factor, value.Off * factor);
 }

@@ -65,11 +65,44 @@ public class MeasuredTests
     public void Racket_after_masses_carries_theirs_and_their_places()
     {
         // By hand, 4 g at 68 cm on 300 g: two scales; and S' off by 1, by 58²/1000 of a tenth of a gram, by 2 · 0.004 · 58 of a millimetre.
-        var (mass, _, swing) = Measured.After(Instruments.Mass(300), Instruments.Length(32), Instruments.Swing(290), [new AddedMass(4, 68)], Instruments);
+        var (mass, _, swing, _) = Measured.After(Instruments.Mass(300), Instruments.Length(32), Instruments.Swing(290), [new AddedMass(4, 68)], Instruments);
 
         Assert.Equal(Math.Sqrt(0.02), mass.Off, 9);
         Assert.Equal(303.456, swing.Value, 6);
         Assert.Equal(Math.Sqrt(1 + Math.Pow(3.364 * 0.1, 2) + Math.Pow(0.464 * 0.1, 2)), swing.Off, 6);
+    }
+
+    [Fact]
+    public void Recoil_weight_after_a_mass_carries_what_is_open_about_all_five_figures()
+    {
+        // By hand, m grams at x cm: R' = S − M/1000·(B − 10)² + m/1000·M/(M + m)·(x − B)².
+        var (m, b, g, x) = (300.0, 32.0, 4.0, 68.0);
+        var share = m / (m + g);
+        double[] effects =
+        [
+            1,
+            ((b - 10) * (b - 10) / 1000) - (g * g / 1000 / (m + g) / (m + g) * (x - b) * (x - b)),
+            (2 * m / 1000 * (b - 10)) + (2 * g / 1000 * share * (x - b)),
+            m * m / 1000 / (m + g) / (m + g) * (x - b) * (x - b),
+            2 * g / 1000 * share * (x - b),
+        ];
+        double[] off = [1, 0.1, 0.1, 0.1, 0.1];
+
+        var recoil = Measured.After(Instruments.Mass(m), Instruments.Length(b), Instruments.Swing(290), [new AddedMass(g, x)], Instruments).RecoilWeight;
+
+        Assert.Equal(290 - (0.3 * 22 * 22) + (0.004 * share * 36 * 36), recoil.Value, 9);
+        Assert.Equal(Math.Sqrt(effects.Zip(off, (effect, by) => effect * by * effect * by).Sum()), recoil.Off, 3);
+    }
+
+    [Fact]
+    public void Change_of_the_twist_weight_carries_the_scale_and_the_place_and_nothing_on_the_axis()
+    {
+        // By hand: m·y²/1000 is off by y²/1000 of a tenth of a gram and by 2·m·y/1000 of a millimetre.
+        var twist = Measured.TwistChange([new AddedMass(6, 53, 12.5), new AddedMass(4, 68)], Instruments);
+
+        Assert.Equal(0.9375, twist.Value, 9);
+        Assert.Equal(Math.Sqrt(Math.Pow(0.15625 * 0.1, 2) + Math.Pow(0.15 * 0.1, 2)), twist.Off, 6);
+        Assert.Equal(new Uncertain(0, 0), Measured.TwistChange([], Instruments));
     }
 
     [Fact]

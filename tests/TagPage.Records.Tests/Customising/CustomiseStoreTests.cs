@@ -23,7 +23,7 @@ public sealed class CustomiseStoreTests : IDisposable
     {
         _store = new CustomiseStore(_street.Database, _street.Time);
         _specs = new SpecStore(_street.Database, _street.Time);
-        _masses = new AddedMassStore(_street.Database);
+        _masses = new AddedMassStore(_street.Database, _street.Time);
         _specs.Add(Who.Shop, _street.Racket, new SpecEntry
         {
             FormKey = FormKey.New(),
@@ -204,7 +204,7 @@ public sealed class CustomiseStoreTests : IDisposable
         var racket = new RacketStore(_street.Database, _street.Time).Get(_street.Racket)!;
         Assert.Equal(StartingPlaces.Of(racket.Sport, (double?)racket.LengthCm), places.Of(racket));
 
-        _street.Check(true, () => places.Save(Who.Shop, _street.Racket, [Tip with { MostG = 6 }, new FramePlace("On the strings", 55) { OnStrings = true }]));
+        _street.Check(true, () => places.Save(Who.Shop, _street.Racket, [FramePlaceEntry.Of(Tip with { MostG = 6 }), FramePlaceEntry.Of(new FramePlace("On the strings", 55) { OnStrings = true })]));
 
         Assert.Equal([new FramePlace("On the strings", 55) { OnStrings = true }, Tip with { MostG = 6 }], places.Of(racket));
         _street.Check(true, () => places.Save(Who.Shop, _street.Racket, []));

@@ -118,6 +118,7 @@ public sealed class Scene : IDisposable
     public StringStore Strings => new(Database, Street.Time);
     public SpecStore Specs => new(Database, Street.Time);
     public FramePlaceStore Places => new(Database);
+    public AddedMassStore Pieces => new(Database, Street.Time);
     public CustomiseStore Customising => new(Database, Street.Time);
     public InstrumentStore Instruments => new(Database, Street.Time);
     public ReadingStore Readings => new(Database, Street.Clock);

@@ -4,6 +4,7 @@ using TagPage.Core.Money;
 using TagPage.Core.Rackets;
 using TagPage.Core.Strings;
 using TagPage.Records.Clients;
+using TagPage.Records.Customising;
 using TagPage.Records.Jobs;
 using TagPage.Records.Labels;
 using TagPage.Records.LostAndFound;
@@ -66,6 +67,8 @@ internal static class Table
 
     private const string Complete = "UPDATE spec SET balance = 320, swing_weight = 290";
 
+    private const string APiece = "INSERT INTO added_mass (racket_id, place, at, weight, material, added_on) VALUES (1, 'Handle', 8, 3, 'Lead', '2026-11-01')";
+
     private const string AGuide = "INSERT INTO care_guide (title, name, markdown) VALUES ('In the sun', 'sun', 'Put it in the shade.')";
 
     public static IReadOnlyList<Row> Rows { get; } = [.. Bench(), .. Money(), .. OnFile(), .. Desk(), .. Play(), .. Reminders(), .. LostAndFound(), .. OwnPage(), .. EventDesk()];
@@ -121,7 +124,10 @@ internal static class Table
         new(Shop, (s, who) => s.Specs.Add(who, s.Racket, new SpecEntry { FormKey = Scene.Key, MeasuredOn = Street.Today, Weight = 301 })),
         new(Shop, (s, who) => s.Specs.Change(who, s.Racket, 1, new SpecEntry { Version = 1, MeasuredOn = Street.Today, Weight = 302 })),
         new(Shop, (s, who) => s.Specs.ShowOnTag(who, s.Racket, true)),
-        new(Shop, (s, who) => s.Places.Save(who, s.Racket, new FramePlace[] { new("Throat", 35) })),
+        new(Shop, (s, who) => s.Places.Save(who, s.Racket, new FramePlaceEntry[] { new() { Name = "Throat", At = 35, Most = 20 } })),
+        new(Shop, (s, who) => s.Pieces.Note(who, s.Racket, new PieceEntry { FormKey = Scene.Key, Place = "Handle", At = 8, Weight = 3, AddedOn = Street.Today })),
+        new(Shop, (s, who) => s.Pieces.TakeOff(who, s.Racket, 1, Street.Today), APiece),
+        new(Shop, (s, who) => s.Pieces.Forget(who, s.Racket, 1), APiece),
         new(Shop, (s, who) => s.Customising.Apply(who, Scene.Key, s.Custom), Complete),
         new(Shop, (s, who) => s.Instruments.Add(who, new InstrumentEntry { FormKey = Scene.Key, Name = "old gauge", Scale = ReadingScale.Hertz })),
         new(Shop, (s, who) => s.Instruments.Change(who, 1, new InstrumentEntry { Version = 1, Name = "old gauge", Scale = ReadingScale.Stiffness })),

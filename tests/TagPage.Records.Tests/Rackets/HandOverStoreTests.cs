@@ -1,3 +1,4 @@
+using Dapper;
 using TagPage.Core.Rackets;
 using TagPage.Records.Rackets;
 using TagPage.Records.Storage;
@@ -72,6 +73,31 @@ public sealed class HandOverStoreTests : IDisposable
         Assert.Equal(0, _street.Records.Count("tag", "state = 'Live'"));
         Assert.Equal(0, _street.Records.Count("job", $"racket_id = {gone}"));
     }
+
+    [Fact]
+    public void What_the_frame_measures_and_carries_goes_along_without_a_word_about_who_had_it()
+    {
+        _street.Records.Change("""
+            INSERT INTO spec (racket_id, measured_on, kind, weight, weight_unit, balance, swing_weight, strung, grip_on, dampener_on, note)
+            VALUES (@Racket, '2026-10-01', 'Remeasured', 11.2, 'Oz', 320, 300, 0, 1, 0, 'Pim likes it light');
+            INSERT INTO frame_place (racket_id, name, at, most) VALUES (@Racket, 'Collar', 9.5, 20);
+            INSERT INTO added_mass (racket_id, place, at, weight, material, added_on, removed_on)
+            VALUES (@Racket, 'Collar', 9.5, 4, 'Lead', '2026-09-01', NULL), (@Racket, 'Handle', 8, 2, 'Lead', '2026-08-01', '2026-09-01');
+            """, new { _street.Racket });
+        var left = OfFrame(_street.Racket);
+
+        var gone = Assert.IsType<Outcome.Done>(_store.HandOver(Who.Shop, _street.Racket, _bo, Entry())).Id;
+
+        Assert.Equal(left, OfFrame(_street.Racket));
+        Assert.Equal(left.Replace("Pim likes it light", "", StringComparison.Ordinal), OfFrame(gone));
+        Assert.Contains("11.2 Oz 317.514659 ", left, StringComparison.Ordinal);
+    }
+
+    private string OfFrame(long racket) => string.Join('\n', _street.Database.Read(c => c.Query<string>("""
+        SELECT measured_on || ' ' || kind || ' ' || weight || ' ' || weight_unit || ' ' || round(weight_g, 6) || ' ' || balance || ' ' || swing_weight || ' ' || strung || ' ' || note FROM spec WHERE racket_id = @racket
+        UNION ALL SELECT name || ' ' || at_cm || ' ' || most_g FROM frame_place WHERE racket_id = @racket
+        UNION ALL SELECT place || ' ' || at_cm || ' ' || grams || ' ' || material || ' ' || added_on || ' ' || COALESCE(removed_on, '') FROM added_mass WHERE racket_id = @racket
+        """, new { racket }).ToList()));
 
     [Theory]
     [InlineData(99, null)]

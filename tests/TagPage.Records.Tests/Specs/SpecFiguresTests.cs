@@ -84,7 +84,7 @@ public sealed class SpecFiguresTests
     [Fact]
     public void Pendulum_carries_the_spread_of_its_taps()
     {
-        var spec = new SpecEntry { Weight = 320, Balance = 325, SwingWeight = 420.9m, SwingSource = SwingSource.Pendulum, PendulumAxisMm = 0, PendulumPeriodS = 1.52m, PendulumOffS = 0.004m };
+        var spec = new SpecEntry { Weight = 320, Balance = 325, SwingWeight = 420.9m, SwingSource = SwingSource.Pendulum, PendulumAxis = 0, PendulumPeriodS = 1.52m, PendulumOffS = 0.004m };
 
         var (sure, shaky) = (SpecFigures.Of(spec with { PendulumOffS = 0 }, Values).SwingWeight!.Value, SpecFigures.Of(spec, Values).SwingWeight!.Value);
 

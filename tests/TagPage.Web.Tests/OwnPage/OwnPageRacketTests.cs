@@ -61,7 +61,7 @@ public sealed class OwnPageRacketTests : IAsyncLifetime
         _shop.Records.Change("""
             INSERT INTO spec (racket_id, measured_on, kind, weight, balance, swing_weight, strung, grip_on, dampener_on, note)
             VALUES (@_racket, '2026-10-01', 'Received', 300, 320, 290, 1, 1, 0, 'canary'), (@_racket, '2026-10-02', 'Customised', 304, 324.7, 303.5, 1, 1, 0, 'canary');
-            INSERT INTO added_mass (racket_id, place, at_cm, grams, material, added_on) VALUES (@_racket, 'canary', 68, 4, 'Lead', '2026-10-02');
+            INSERT INTO added_mass (racket_id, place, at, weight, material, added_on) VALUES (@_racket, 'canary', 68, 4, 'Lead', '2026-10-02');
             """, new { _racket });
 
         var specs = (await _phone.Open($"/my/rackets/{_racket}")).Document.QuerySelector("#specs")!;

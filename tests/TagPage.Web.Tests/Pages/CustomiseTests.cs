@@ -10,6 +10,8 @@ public sealed class CustomiseTests : IDisposable
 {
     private const string Reachable = "?Input.Weight=312&Input.Balance=322&Input.SwingWeight=312";
 
+    private static readonly string[] Worked = ["Before", "Planned", "After rounding"];
+
     private readonly TestShop _shop = new();
     private readonly long _player, _racket;
 
@@ -36,7 +38,7 @@ public sealed class CustomiseTests : IDisposable
 
         Assert.Equal(200, (int)page.Status);
         Assert.Contains("312 ± 0.2 g", page.Main, StringComparison.Ordinal);
-        Assert.Contains("The twist weight changes by 0 kg·cm², worked out from the places", page.Main, StringComparison.Ordinal);
+        Assert.Contains("The twist weight changes by 0 ± 0 kg·cm², worked out from the places", page.Main, StringComparison.Ordinal);
         Assert.NotEmpty(page.Document.QuerySelectorAll(".ticks li"));
         Assert.NotNull(page.Document.QuerySelector("svg.frame-picture[role=img]"));
         Assert.Equal(7, page.Document.QuerySelectorAll("#the-plan table")[1].QuerySelectorAll("tbody tr").Length);
@@ -147,6 +149,63 @@ public sealed class CustomiseTests : IDisposable
         await owner.Send(await owner.Open(Page + "?Input.Weight=308&Input.OnlyHandle=true&Input.LeaveOut=0&Input.LeaveOut=2"));
 
         Assert.Equal(("Handle", 8.0), (Assert.Single(Pieces).Place, Pieces[0].Grams));
+    }
+
+    [Fact]
+    public async Task Every_figure_of_a_plan_shows_what_is_open_about_it()
+    {
+        var page = await _shop.Owner().Open(Page + Reachable);
+
+        var rows = page.Document.QuerySelectorAll("#the-plan table")[0].QuerySelectorAll("tbody tr");
+        Assert.Equal(["Weight", "Balance", "Swing weight", "Recoil weight", "Points head light"], rows.Select(row => row.QuerySelector("th")!.TextContent));
+        Assert.All(rows.SelectMany(row => Worked.Select(column => row.QuerySelector($"td[data-label='{column}']")!.TextContent)),
+            cell => Assert.Contains(" ± ", cell, StringComparison.Ordinal));
+        // By hand: R = S − M/1000·(B − 10)², so 290 − 0.3·22² is off by √(1² + (0.1·0.484)² + (0.1·2·0.3·22)²).
+        Assert.Equal("144.8 ± 1.7 kg·cm²", rows[3].QuerySelector("td[data-label=Before]")!.TextContent);
+        // And (68.5/2 − 32)/0.3175 by √((0.1/2)² + 0.1²)/0.3175.
+        Assert.Equal("7.1 ± 0.4", rows[4].QuerySelector("td[data-label=Before]")!.TextContent.Trim());
+        Assert.Matches("twist weight changes by [0-9.-]+ ± [0-9.]+ kg·cm²", page.Main);
+    }
+
+    [Fact]
+    public async Task Limit_set_on_the_plan_itself_holds_for_this_plan_alone()
+    {
+        var owner = _shop.Owner();
+        var asked = Page + "?Input.Weight=312&Input.Balance=330";
+        Assert.True(Grams((await owner.Open(asked)).Main, "Twelve o’clock") > 6);
+
+        var places = (await owner.Open(Page)).Document.QuerySelectorAll("main input[name$='.Place']").Select(input => $"&{input.GetAttribute("name")}={input.GetAttribute("value")}");
+        var page = await owner.Open($"{asked}{string.Concat(places)}&Input.Most[6].Weight=6");
+
+        Assert.InRange(Grams(page.Main, "Twelve o’clock"), 0.5, 6);
+        Assert.Equal("6", page.Document.QuerySelector("#Input_Most_6__Weight")!.GetAttribute("value"));
+        await owner.Send(page);
+        Assert.InRange(Pieces.Where(piece => piece.Place == "Twelve o’clock").Sum(piece => piece.Grams), 0.5, 6);
+        Assert.Equal(0, _shop.Records.Count("frame_place"));
+
+        static double Grams(string main, string place) => double.Parse(
+            System.Text.RegularExpressions.Regex.Match(main, $@"Add ([0-9.]+) g of lead tape[^:]*: {place},").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
+    public async Task Shop_that_thinks_in_ounces_and_inches_finds_them_in_places_pieces_and_labels()
+    {
+        var owner = _shop.Owner();
+        await owner.Send(await owner.Open("/shop/settings/customising"), ("Input.WeightUnit", "Oz"), ("Input.LengthUnit", "In"), ("Input.BalanceUnit", "Points"));
+
+        var page = await owner.Open(Page + "?Input.Weight=11&Input.Balance=6.5&Input.SwingWeight=312");
+
+        var plan = page.Document.QuerySelector("#the-plan")!;
+        Assert.DoesNotMatch(@"[0-9] (g|cm|mm)\b(?!²)", plan.TextContent);
+        Assert.Matches(@"Add 0\.[0-9]+ oz of lead tape, [0-9.]+ in of tape", plan.QuerySelector(".ticks")!.TextContent);
+        Assert.Contains("Twelve o’clock, at 26.57 in, at most 0.705 oz", page.Main, StringComparison.Ordinal);
+        var label = (await owner.Open($"/shop/labels/racket/{_racket}?purpose=Measures")).Document.QuerySelector(".label-preview")!.TextContent;
+        Assert.Contains("10.582 oz", label, StringComparison.Ordinal);
+        Assert.Contains("7.1 ± 0.4 pt HL", label, StringComparison.Ordinal);
+        var places = await owner.Open($"/shop/customise/places/{_racket}");
+        Assert.Equal("26.575", places.Document.QuerySelector("[name='Input[6].At']")!.GetAttribute("value"));
+        await owner.Send(places, (AngleSharp.Html.Dom.IHtmlFormElement)places.Document.QuerySelector("#places")!, ("Input[6].At", "26.25"));
+        Assert.Equal("26.25 In", _shop.Records.Text("SELECT at || ' ' || length_unit FROM frame_place ORDER BY at_cm DESC LIMIT 1"));
     }
 
     [Fact]

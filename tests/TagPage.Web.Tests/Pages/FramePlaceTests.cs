@@ -30,7 +30,7 @@ public sealed class FramePlaceTests : IDisposable
         var places = await owner.Open($"/shop/customise/places/{_racket}");
         var form = (IHtmlFormElement)places.Document.QuerySelector("#places")!;
 
-        await owner.Send(places, form, ("Input[6].MostG", "6"), ("Input[7].Name", "On the strings"), ("Input[7].AtCm", "54,5"), ("Input[7].OnStrings", "true"));
+        await owner.Send(places, form, ("Input[6].Most", "6"), ("Input[7].Name", "On the strings"), ("Input[7].At", "54,5"), ("Input[7].OnStrings", "true"));
 
         var page = await owner.Open(Page + Reachable);
         Assert.Contains("Twelve o’clock, at 67.5 cm, at most 6 g", page.Main, StringComparison.Ordinal);
@@ -40,9 +40,9 @@ public sealed class FramePlaceTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input[0].AtCm", "", "Enter how far it is from the butt.")]
+    [InlineData("Input[0].At", "", "Enter how far it is from the butt.")]
     [InlineData("Input[0].Name", "", "Name the place, or empty the whole line.")]
-    [InlineData("Input[3].AtCm", "350", "A place lies between 0 and 80 cm from the butt.")]
+    [InlineData("Input[3].At", "350", "A place lies between 0 and 80 cm from the butt.")]
     public async Task Impossible_places_are_refused(string field, string typed, string sentence)
     {
         var owner = _shop.Owner();

@@ -45,9 +45,9 @@ public sealed class MatchedSetTests : IDisposable
 
         Assert.NotNull(page.Document.QuerySelector("svg.set-picture[role=img]"));
         var rows = page.Document.QuerySelectorAll("section[aria-labelledby=apart] tbody tr").Select(row => row.TextContent).ToList();
-        Assert.Contains("4.5 g", rows[0], StringComparison.Ordinal);
-        Assert.Contains("6 mm", rows[1], StringComparison.Ordinal);
-        Assert.Contains("5 kg·cm²", rows[2], StringComparison.Ordinal);
+        Assert.Contains("4.5 ± 0.1 g", rows[0], StringComparison.Ordinal);
+        Assert.Contains("6 ± 1.4 mm", rows[1], StringComparison.Ordinal);
+        Assert.Contains("5 ± 1.4 kg·cm²", rows[2], StringComparison.Ordinal);
         Assert.Null(page.Document.QuerySelector("#the-plan"));
     }
 
@@ -69,6 +69,44 @@ public sealed class MatchedSetTests : IDisposable
             Assert.InRange(spec.BalanceMm!.Value, specs[0].BalanceMm!.Value - 1.5m, specs[0].BalanceMm!.Value + 1.5m);
             Assert.InRange(spec.SwingWeight!.Value, specs[0].SwingWeight!.Value - 1.5m, specs[0].SwingWeight!.Value + 1.5m);
         });
+    }
+
+    [Fact]
+    public async Task Set_is_drawn_before_and_after_the_plan_on_one_scale()
+    {
+        var rackets = Three();
+
+        var page = await _shop.Owner().Open($"{SetPage}?Input.Match=true&{string.Join('&', rackets.Select(r => $"Input.Frames={r}"))}");
+
+        var (before, after) = (page.Document.QuerySelector("svg.set-picture.before")!, page.Document.QuerySelector("svg.set-picture.after")!);
+        Assert.Equal(9, before.QuerySelectorAll("circle").Length);
+        Assert.Equal(9, after.QuerySelectorAll("path.open").Length);
+        Assert.Equal(before.QuerySelectorAll("path.target").Select(path => path.GetAttribute("d")), after.QuerySelectorAll("path.target").Select(path => path.GetAttribute("d")));
+        Assert.True(Wide(after) < Wide(before) / 3, $"{Wide(before)} before, {Wide(after)} after");
+        var rows = page.Document.QuerySelectorAll("section[aria-labelledby=apart] tbody tr").Select(row => row.TextContent).ToList();
+        Assert.Contains("303.2 ± 0.1 g", rows[0], StringComparison.Ordinal);
+        Assert.Contains("4.5 ± 0.1 g", rows[0], StringComparison.Ordinal);
+        Assert.Contains("Weight, after", rows[1], StringComparison.Ordinal);
+
+        // Of the weights, which come first.
+        static double Wide(AngleSharp.Dom.IElement picture)
+        {
+            var x = picture.QuerySelectorAll("circle").Take(3).Select(dot => double.Parse(dot.GetAttribute("cx")!, CultureInfo.InvariantCulture)).ToList();
+            return x.Max() - x.Min();
+        }
+    }
+
+    [Fact]
+    public async Task Limit_set_on_the_plan_holds_for_every_frame_of_the_set()
+    {
+        var rackets = Three();
+        var owner = _shop.Owner();
+        var address = $"{SetPage}?Input.Match=true&{string.Join('&', rackets.Select(r => $"Input.Frames={r}"))}";
+        Assert.Contains(": Butt cap,", (await owner.Open(address)).Document.QuerySelector("#the-plan")!.TextContent, StringComparison.Ordinal);
+
+        var page = await owner.Open($"{address}&Input.Most[0].Place=Butt cap&Input.Most[0].Weight=0");
+
+        Assert.DoesNotContain(": Butt cap,", page.Document.QuerySelector("#the-plan")!.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -108,12 +146,12 @@ public sealed class MatchedSetTests : IDisposable
         var set = await owner.Open(SetPage);
         var plan = await owner.Open(Page + "?Input.Weight=11");
 
-        Assert.Contains("10.695 oz", set.Document.QuerySelector("section[aria-labelledby=apart] table")!.TextContent, StringComparison.Ordinal);
-        Assert.Contains("12.64 in", set.Document.QuerySelector("section[aria-labelledby=apart] table")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("10.695 ± 0.004 oz", set.Document.QuerySelector("section[aria-labelledby=apart] table")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("12.64 ± 0.04 in", set.Document.QuerySelector("section[aria-labelledby=apart] table")!.TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain(" mm", set.Document.QuerySelector("svg.set-picture")!.TextContent, StringComparison.Ordinal);
         var figures = plan.Document.QuerySelector("#the-plan table")!.TextContent;
         Assert.Contains("11 oz", figures, StringComparison.Ordinal);
-        Assert.Contains("12.64 in", figures, StringComparison.Ordinal);
+        Assert.Contains("12.64 ± 0.04 in", figures, StringComparison.Ordinal);
         Assert.DoesNotContain(" g", figures, StringComparison.Ordinal);
         Assert.DoesNotContain(" mm", figures, StringComparison.Ordinal);
     }
@@ -140,10 +178,10 @@ public sealed class MatchedSetTests : IDisposable
 
         var page = await _shop.Owner().Open(SetPage);
 
-        Assert.Contains("They are compared with strings, as an estimate: racket 2 with 16.6 g of strings at the middle of the head.", page.Main, StringComparison.Ordinal);
-        Assert.Contains("301.6 g", page.Main, StringComparison.Ordinal);
+        Assert.Contains("They are compared with strings, as an estimate: racket 2 with 16.6 ± 1.5 g of strings at the middle of the head.", page.Main, StringComparison.Ordinal);
+        Assert.Contains("301.6 ± 1.5 g", page.Main, StringComparison.Ordinal);
         // 1.5 g of strings more or less, and a scale on either side: two frames 1.6 g apart cannot be told from each other.
-        Assert.Contains("1.6 g, no more than measuring leaves open", page.Main, StringComparison.Ordinal);
+        Assert.Contains("1.6 ± 2.1 g, no more than measuring leaves open", page.Main, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,7 @@
 using System.Globalization;
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
+using Microsoft.AspNetCore.WebUtilities;
 using TagPage.Core.Customising;
 using TagPage.Records.Specs;
 using TagPage.Web.Tests.Cast;
@@ -8,7 +11,7 @@ namespace TagPage.Web.Tests.Pages;
 /// <summary>A racket without a swing weight machine: 320 g, 320 mm, hung at the butt.</summary>
 public sealed class PendulumTests : IDisposable
 {
-    private const string Hung = "?Input.WeightG=320&Input.BalanceMm=320&Input.AxisMm=0";
+    private const string Hung = "?Input.Weight=320&Input.Balance=320&Input.PendulumAxis=0";
 
     private readonly TestShop _shop = new();
     private readonly long _racket;
@@ -24,10 +27,10 @@ public sealed class PendulumTests : IDisposable
     {
         var owner = _shop.Owner();
         // 20 swings in 27 s are 1.35 s each. Recomputed independently with NumPy: 290.783994.
-        var page = await owner.Open(Page + Hung + "&Input.Swings=20&Input.Rounds=27+27,0+27.0");
+        var page = await Time(owner, Hung + "&Times.Swings=20&Times.Rounds=27+27,0+27.0");
         Assert.StartsWith("290.8 ± ", page.Document.QuerySelector("#result")!.TextContent, StringComparison.Ordinal);
 
-        var spec = await owner.Open(page.Document.QuerySelector("section[aria-labelledby=result] a")!.GetAttribute("href")!);
+        var spec = await owner.Send(page, page.Document.QuerySelector<IHtmlFormElement>("#keep")!);
         await owner.Send(spec);
 
         Assert.True(Assert.Single(_shop.Get<SpecStore>().Of(_racket)) is
@@ -42,7 +45,7 @@ public sealed class PendulumTests : IDisposable
     {
         var taps = string.Join('+', Enumerable.Range(0, 21).Where(i => i != 7).Select(i => (i * 1.35).ToString("0.000", CultureInfo.InvariantCulture)));
 
-        var page = await _shop.Owner().Open($"{Page}{Hung}&Input.Taps={taps}");
+        var page = await Time(_shop.Owner(), $"{Hung}&Times.Taps={taps}");
 
         Assert.StartsWith("290.8 ± ", page.Document.QuerySelector("#result")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("from 20 swings", page.Main, StringComparison.Ordinal);
@@ -50,33 +53,33 @@ public sealed class PendulumTests : IDisposable
     }
 
     [Theory]
-    [InlineData("&Input.Taps=0+1.5+3", "Tap at least 4 times, better twenty.")]
-    [InlineData("&Input.Taps=0+1.5+1.2+4+5", "Enter the seconds of each tap, one a line, rising, like 1.42.")]
-    [InlineData("&Input.Taps=soon", "Enter the seconds of each tap, one a line, rising, like 1.42.")]
-    [InlineData("&Input.Rounds=0", "Enter the seconds of each round, with spaces between them, like 28.4 28.6.")]
-    [InlineData("&Input.Rounds=30&Input.AxisMm=330", "It hangs at its balance point and cannot swing. Hang it at least 20 mm from there.")]
+    [InlineData("&Times.Taps=0+1.5+3", "Tap at least 4 times, better twenty.")]
+    [InlineData("&Times.Taps=0+1.5+1.2+4+5", "Enter the seconds of each tap, one a line, rising, like 1.42.")]
+    [InlineData("&Times.Taps=soon", "Enter the seconds of each tap, one a line, rising, like 1.42.")]
+    [InlineData("&Times.Rounds=0", "Enter the seconds of each round, with spaces between them, like 28.4 28.6.")]
+    [InlineData("&Times.Rounds=30&Input.PendulumAxis=330", "It hangs at its balance point and cannot swing. Hang it at least 20 mm from there.")]
     public async Task Times_that_cannot_be_are_told(string query, string sentence)
     {
-        var hung = query.Contains("AxisMm", StringComparison.Ordinal) ? Hung.Replace("&Input.AxisMm=0", "", StringComparison.Ordinal) : Hung;
+        var hung = query.Contains("PendulumAxis", StringComparison.Ordinal) ? Hung.Replace("&Input.PendulumAxis=0", "", StringComparison.Ordinal) : Hung;
 
-        var page = await _shop.Owner().Open(Page + hung + query);
+        var page = await Time(_shop.Owner(), hung + query);
 
         Assert.Equal(sentence, Assert.Single(page.Errors));
         Assert.Null(page.Document.QuerySelector("#result"));
     }
 
     [Theory]
-    [InlineData("&Input.Rounds=1.52", "One swing there and back takes between 0.3 and 5 s; these times make it 0.076 s. Look at the number of swings in a round.")]
-    [InlineData("&Input.Rounds=2+2+2", "One swing there and back takes between 0.3 and 5 s; these times make it 0.1 s. Look at the number of swings in a round.")]
-    [InlineData("&Input.Rounds=8", "No racket swings like that: it would come to -132.1 kg·cm², and a swing weight lies between 30 and 500. Count whole swings, there and back, and check where it hangs.")]
-    [InlineData("&Input.Rounds=60", "No racket swings like that: it would come to 2116.5 kg·cm², and a swing weight lies between 30 and 500. Count whole swings, there and back, and check where it hangs.")]
+    [InlineData("&Times.Rounds=1.52", "One swing there and back takes between 0.3 and 5 s; these times make it 0.076 s. Look at the number of swings in a round.")]
+    [InlineData("&Times.Rounds=2+2+2", "One swing there and back takes between 0.3 and 5 s; these times make it 0.1 s. Look at the number of swings in a round.")]
+    [InlineData("&Times.Rounds=8", "No racket swings like that: it would come to -132.1 kg·cm², and a swing weight lies between 30 and 500. Count whole swings, there and back, and check where it hangs.")]
+    [InlineData("&Times.Rounds=60", "No racket swings like that: it would come to 2116.5 kg·cm², and a swing weight lies between 30 and 500. Count whole swings, there and back, and check where it hangs.")]
     public async Task Swings_that_no_racket_makes_give_no_figure_to_keep(string query, string sentence)
     {
-        var page = await _shop.Owner().Open(Page + Hung + query);
+        var page = await Time(_shop.Owner(), Hung + query);
 
         Assert.Equal(sentence, Assert.Single(page.Errors));
         Assert.Null(page.Document.QuerySelector("#result"));
-        Assert.Empty(page.Document.QuerySelectorAll("a[href*='period=']"));
+        Assert.Empty(page.Document.QuerySelectorAll("#keep"));
     }
 
     [Fact]
@@ -84,7 +87,7 @@ public sealed class PendulumTests : IDisposable
     {
         _shop.Records.Change("INSERT INTO spec (racket_id, measured_on, length, strung, grip_on, dampener_on) VALUES (@_racket, '2026-11-20', 680, 1, 1, 0)", new { _racket });
 
-        var page = await _shop.Owner().Open(Page + Hung.Replace("AxisMm=0", "AxisMm=760", StringComparison.Ordinal) + "&Input.Rounds=27");
+        var page = await Time(_shop.Owner(), Hung.Replace("PendulumAxis=0", "PendulumAxis=760", StringComparison.Ordinal) + "&Times.Rounds=27");
 
         Assert.Equal("This frame is 680 mm long, so it cannot hang at 760 mm. Measure from the butt.", Assert.Single(page.Errors));
         Assert.Null(page.Document.QuerySelector("#result"));
@@ -97,7 +100,11 @@ public sealed class PendulumTests : IDisposable
 
         var page = await _shop.Owner().Open(Page);
 
-        Assert.Equal(("311.8", "330"), (page.Document.QuerySelector("#Input_WeightG")!.GetAttribute("value"), page.Document.QuerySelector("#Input_BalanceMm")!.GetAttribute("value")));
+        Assert.Equal(("11", "Oz", "330"), (page.Document.QuerySelector("#Input_Weight")!.GetAttribute("value"), page.Document.QuerySelector<IHtmlSelectElement>("#Input_WeightUnit")!.Value,
+            page.Document.QuerySelector("#Input_Balance")!.GetAttribute("value")));
         Assert.True(page.Document.QuerySelector("[data-swings]")!.HasAttribute("hidden"));
     }
+
+    private async Task<WebPage> Time(Visitor owner, string typed) =>
+        await owner.Send(await owner.Open(Page), [.. QueryHelpers.ParseQuery(typed).Select(field => (field.Key, field.Value.ToString()))]);
 }

@@ -321,8 +321,9 @@ CREATE TABLE spec (
   tip_weight          REAL    CHECK (tip_weight > 0),
   swing_weight        REAL    CHECK (swing_weight BETWEEN 30 AND 500),
   swing_source        TEXT    NOT NULL DEFAULT 'Machine' CHECK (swing_source IN ('Machine', 'Pendulum', 'WorkedOut')),
-  -- Of a pendulum: where it hung, how long a swing took, and what the times left open.
-  pendulum_axis_mm    REAL    CHECK (pendulum_axis_mm BETWEEN 0 AND 800),
+  -- Of a pendulum: where it hung, in the length's unit from the butt, how long a swing took, and what the times left open.
+  pendulum_axis       REAL,
+  pendulum_axis_mm    REAL    AS (pendulum_axis * CASE length_unit WHEN 'In' THEN 25.4 WHEN 'Cm' THEN 10 ELSE 1 END) STORED CHECK (pendulum_axis_mm BETWEEN 0 AND 800),
   pendulum_period_s   REAL    CHECK (pendulum_period_s > 0),
   pendulum_off_s      REAL    CHECK (pendulum_off_s >= 0),
   -- What sums left open of a figure that was worked out; without it, what the shop's instruments do.
@@ -341,31 +342,41 @@ CREATE TABLE spec (
 ) STRICT;
 CREATE INDEX spec_by_racket ON spec (racket_id, measured_on DESC);
 
--- Where a frame can carry mass, where the shop changed the list that its sport starts with.
+-- Where a frame can carry mass, where the shop changed the list that its sport starts with. As entered, like a spec.
 CREATE TABLE frame_place (
   id          INTEGER PRIMARY KEY AUTOINCREMENT,
   racket_id   INTEGER NOT NULL REFERENCES racket (id),
   name        TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 40),
-  at_cm       REAL    NOT NULL CHECK (at_cm BETWEEN 0 AND 80),
-  off_axis_cm REAL    NOT NULL DEFAULT 0 CHECK (off_axis_cm BETWEEN 0 AND 20),
+  at          REAL    NOT NULL,
+  off_axis    REAL    NOT NULL DEFAULT 0,
+  length_unit TEXT    NOT NULL DEFAULT 'Cm' CHECK (length_unit IN ('Mm', 'Cm', 'In')),
+  at_cm       REAL    AS (at * CASE length_unit WHEN 'In' THEN 2.54 WHEN 'Mm' THEN 0.1 ELSE 1 END) STORED CHECK (at_cm BETWEEN 0 AND 80),
+  off_axis_cm REAL    AS (off_axis * CASE length_unit WHEN 'In' THEN 2.54 WHEN 'Mm' THEN 0.1 ELSE 1 END) STORED CHECK (off_axis_cm BETWEEN 0 AND 20),
   paired      INTEGER NOT NULL DEFAULT 0 CHECK (paired IN (0, 1)),
-  most_g      REAL    NOT NULL CHECK (most_g BETWEEN 0 AND 100),
+  most        REAL    NOT NULL,
+  weight_unit TEXT    NOT NULL DEFAULT 'G' CHECK (weight_unit IN ('G', 'Oz')),
+  most_g      REAL    AS (CASE weight_unit WHEN 'Oz' THEN most * 28.349523125 ELSE most END) STORED CHECK (most_g BETWEEN 0 AND 100),
   on_strings  INTEGER NOT NULL DEFAULT 0 CHECK (on_strings IN (0, 1))
 ) STRICT;
 CREATE INDEX frame_place_by_racket ON frame_place (racket_id, at_cm);
 
--- What was added to a frame, both sides of a pair together, and when it came off again.
+-- What was added to a frame, both sides of a pair together, and when it came off again. As entered, like a spec.
 CREATE TABLE added_mass (
   id          INTEGER PRIMARY KEY AUTOINCREMENT,
   racket_id   INTEGER NOT NULL REFERENCES racket (id),
   place       TEXT    NOT NULL CHECK (length(place) BETWEEN 1 AND 40),
-  at_cm       REAL    NOT NULL CHECK (at_cm BETWEEN 0 AND 80),
-  off_axis_cm REAL    NOT NULL DEFAULT 0 CHECK (off_axis_cm BETWEEN 0 AND 20),
+  at          REAL    NOT NULL,
+  off_axis    REAL    NOT NULL DEFAULT 0,
+  length_unit TEXT    NOT NULL DEFAULT 'Cm' CHECK (length_unit IN ('Mm', 'Cm', 'In')),
+  at_cm       REAL    AS (at * CASE length_unit WHEN 'In' THEN 2.54 WHEN 'Mm' THEN 0.1 ELSE 1 END) STORED CHECK (at_cm BETWEEN 0 AND 80),
+  off_axis_cm REAL    AS (off_axis * CASE length_unit WHEN 'In' THEN 2.54 WHEN 'Mm' THEN 0.1 ELSE 1 END) STORED CHECK (off_axis_cm BETWEEN 0 AND 20),
   on_strings  INTEGER NOT NULL DEFAULT 0 CHECK (on_strings IN (0, 1)),
-  grams       REAL    NOT NULL CHECK (grams > 0 AND grams <= 100),
+  weight      REAL    NOT NULL,
+  weight_unit TEXT    NOT NULL DEFAULT 'G' CHECK (weight_unit IN ('G', 'Oz')),
+  grams       REAL    AS (CASE weight_unit WHEN 'Oz' THEN weight * 28.349523125 ELSE weight END) STORED CHECK (grams > 0 AND grams <= 100),
   material    TEXT    NOT NULL CHECK (material IN ('Lead', 'Tungsten', 'Silicone', 'Other')),
   added_on    TEXT    NOT NULL CHECK (added_on GLOB '????-??-??'),
-  removed_on  TEXT    CHECK (removed_on GLOB '????-??-??')
+  removed_on  TEXT    CHECK (removed_on GLOB '????-??-??' AND removed_on >= added_on)
 ) STRICT;
 CREATE INDEX added_mass_by_racket ON added_mass (racket_id, id);
 

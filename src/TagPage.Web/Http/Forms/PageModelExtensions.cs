@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.ModelBinding;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Storage;
 using TagPage.Web.Words;
@@ -76,6 +77,27 @@ public static class PageModelExtensions
         if (questions.Count > 0)
             page.ViewData[Questions] = asked;
         return questions.Count > 0;
+    }
+
+    /// <summary>Of a form that goes elsewhere before it is saved: what is still missing is no fault, what was typed wrong is.</summary>
+    /// <param name="page">Shows the form again.</param>
+    /// <param name="asked">Fields that it asks for itself; null for all. What is wrong with others is told where they can be changed.</param>
+    public static void ForgiveMissing(this PageModel page, params string[]? asked)
+    {
+        foreach (var (name, entry) in page.ModelState.FindKeysWithPrefix("Input"))
+        {
+            if (!string.IsNullOrWhiteSpace(entry.AttemptedValue) && (asked is null || asked.Contains(name["Input.".Length..])))
+                continue;
+            entry.Errors.Clear();
+            entry.ValidationState = ModelValidationState.Skipped;
+        }
+    }
+
+    /// <summary>Forgets what was typed, so that fields show what the page has made of it.</summary>
+    public static void ShowAnew(this PageModel page, string field)
+    {
+        foreach (var key in page.ModelState.FindKeysWithPrefix(field).Select(entry => entry.Key).ToList())
+            page.ModelState.Remove(key);
     }
 
     /// <summary>Shows on the next page what was done.</summary>

@@ -1,50 +1,73 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Customising;
+using TagPage.Core.Units;
+using TagPage.Records.Customising;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Customising;
 
-/// <summary>One line of a frame's list of places. A line without a name is left out.</summary>
+/// <summary>One line of a frame's list of places, in the shop's units. A line without a name is left out.</summary>
 public sealed record PlaceInput : IValidatableObject
 {
     [StringLength(40, ErrorMessage = "Keep the name within 40 characters.")]
     public string? Name { get; init; }
 
-    [Range(0.0, 80.0, ErrorMessage = "A place lies between 0 and 80 cm from the butt.")]
-    public decimal? AtCm { get; init; }
+    public decimal? At { get; init; }
 
-    [Range(0.0, 20.0, ErrorMessage = "It lies between 0 and 20 cm from the middle.")]
-    public decimal? OffAxisCm { get; init; }
+    public decimal? OffAxis { get; init; }
+
+    /// <summary>The unit that both distances were shown in.</summary>
+    public LengthUnit LengthUnit { get; init; } = LengthUnit.Cm;
 
     public bool Paired { get; init; }
 
-    [Range(0.0, 100.0, ErrorMessage = "Enter between 0 and 100 g.")]
-    public decimal? MostG { get; init; }
+    public decimal? Most { get; init; }
+
+    public WeightUnit WeightUnit { get; init; }
 
     public bool OnStrings { get; init; }
 
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
     {
-        if (Name is not null && AtCm is null)
-            yield return new ValidationResult("Enter how far it is from the butt.", [nameof(AtCm)]);
-        if (Name is null && AtCm is not null)
+        if (Name is not null && At is null)
+            yield return new ValidationResult("Enter how far it is from the butt.", [nameof(At)]);
+        if (Name is null && At is not null)
             yield return new ValidationResult("Name the place, or empty the whole line.", [nameof(Name)]);
+        if (Cm(At) is < 0 or > 80)
+            yield return new ValidationResult($"A place lies between 0 and {Limit(80)} from the butt.", [nameof(At)]);
+        if (Cm(OffAxis) is < 0 or > 20)
+            yield return new ValidationResult($"It lies between 0 and {Limit(20)} from the middle.", [nameof(OffAxis)]);
+        if (Most is { } most && new Weight(most, WeightUnit).Grams is < 0 or > 100)
+            yield return new ValidationResult("Enter between 0 and 100 g.", [nameof(Most)]);
     }
 
-    public static PlaceInput Of(FramePlace place) => new()
+    private decimal? Cm(decimal? distance) => distance is { } known ? new Distance(known, LengthUnit).Mm / 10 : null;
+
+    private string Limit(int cm) => LengthUnit == LengthUnit.In ? $"{Formats.Number(cm / 2.54m, 1)} in" : $"{cm} cm";
+
+    public static PlaceInput Empty(SpecWords words) => new() { LengthUnit = words.PlaceLengthUnit, WeightUnit = words.Values.WeightUnit };
+
+    public static PlaceInput Of(FramePlace place, SpecWords words) => Empty(words) with
     {
         Name = place.Name,
-        AtCm = (decimal)place.AtCm,
-        OffAxisCm = (decimal)place.OffAxisCm,
+        At = Round(place.AtCm * words.PlaceUnit.PerCm),
+        OffAxis = Round(place.OffAxisCm * words.PlaceUnit.PerCm),
         Paired = place.Paired,
-        MostG = (decimal)place.MostG,
+        Most = Round(place.MostG * words.MassUnit.PerG),
         OnStrings = place.OnStrings,
     };
 
-    public FramePlace ToPlace() => new(Name!, (double)AtCm!)
+    private static decimal Round(double value) => Math.Round((decimal)value, 3);
+
+    public FramePlaceEntry ToEntry() => new()
     {
-        OffAxisCm = (double)(OffAxisCm ?? 0),
+        Name = Name!,
+        At = At!.Value,
+        OffAxis = OffAxis ?? 0,
+        LengthUnit = LengthUnit,
         Paired = Paired,
-        MostG = (double)(MostG ?? (decimal)FramePlace.StartingMostG),
+        Most = Most ?? new Weight((decimal)FramePlace.StartingMostG, WeightUnit.G).In(WeightUnit),
+        WeightUnit = WeightUnit,
         OnStrings = OnStrings,
     };
 }

@@ -1,15 +1,16 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Core.Customising;
 using TagPage.Records.Customising;
 using TagPage.Records.Rackets;
+using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Customising;
 
 /// <summary>Where this frame can carry mass, and how much.</summary>
-public sealed class PlacesModel(RacketStore rackets, FramePlaceStore store) : RecordPage<RacketStore.Row>
+public sealed class PlacesModel(RacketStore rackets, FramePlaceStore store, ShopStore shops) : RecordPage<RacketStore.Row>
 {
     private const int Lines = 12;
 
@@ -18,13 +19,15 @@ public sealed class PlacesModel(RacketStore rackets, FramePlaceStore store) : Re
 
     protected override RacketStore.Row? Find(long id) => rackets.Get(id);
 
-    public void OnGet() => Input = Filled(store.Of(Saved).Select(PlaceInput.Of));
+    public SpecWords Words => new(shops.Get().CustomisingValues, Saved.Sport);
+
+    public void OnGet() => Input = Filled(store.Of(Saved).Select(place => PlaceInput.Of(place, Words)));
 
     public IActionResult OnPost()
     {
         if (!ModelState.IsValid)
             return Again();
-        return Save([.. Input.Where(line => line.Name is not null).Select(line => line.ToPlace()).OrderBy(place => place.AtCm)], "The places are saved.");
+        return Save([.. Input.Where(line => line.Name is not null).Select(line => line.ToEntry()).OrderBy(entry => entry.Place.AtCm)], "The places are saved.");
     }
 
     /// <summary>Back to the list that its sport starts with.</summary>
@@ -36,14 +39,14 @@ public sealed class PlacesModel(RacketStore rackets, FramePlaceStore store) : Re
         return Page();
     }
 
-    private IActionResult Save(IReadOnlyList<FramePlace> places, string said) =>
+    private IActionResult Save(IReadOnlyList<FramePlaceEntry> places, string said) =>
         this.After(store.Save(Who.Shop, Id, places), _ => this.GoOn($"/shop/customise/{Id}", said));
 
-    private static List<PlaceInput> Filled(IEnumerable<PlaceInput> lines)
+    private List<PlaceInput> Filled(IEnumerable<PlaceInput> lines)
     {
         List<PlaceInput> filled = [.. lines];
         while (filled.Count < Lines)
-            filled.Add(new PlaceInput());
+            filled.Add(PlaceInput.Empty(Words));
         return filled;
     }
 }

@@ -9,7 +9,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Shop.Customising;
 
 /// <summary>From what a racket measures to what is wanted: the plan, its check list, and that it was done.</summary>
-public sealed class PlanModel(FrameOnFileStore frames, CustomiseStore store, AddedMassStore masses, ShopStore shops, ShopClock clock) : RecordPage<FrameOnFile>
+public sealed class PlanModel(FrameOnFileStore frames, CustomiseStore store, ShopStore shops, ShopClock clock) : RecordPage<FrameOnFile>
 {
     [BindProperty(SupportsGet = true)]
     public WantedInput Input { get; set; } = new();
@@ -22,16 +22,13 @@ public sealed class PlanModel(FrameOnFileStore frames, CustomiseStore store, Add
 
     public DateOnly Today => clock.Today;
 
-    /// <summary>All that was ever added.</summary>
-    public IReadOnlyList<AddedMassStore.Row> Pieces => masses.Of(Id);
-
     private bool IsAsked => (Input.Weight ?? Input.Balance ?? Input.SwingWeight) is not null;
 
     protected override FrameOnFile? Find(long id) => frames.Get(id);
 
     public void OnGet()
     {
-        Input = Input with { Material = Input.Material ?? Tape.Usual(Saved.Junior), TakeOff = IsAsked ? Input.TakeOff : Saved.Present.Count > 0 };
+        Input = Input with { Most = MostOf(Saved.Places), Material = Input.Material ?? Tape.Usual(Saved.Junior), TakeOff = IsAsked ? Input.TakeOff : Saved.Present.Count > 0 };
         if (!IsAsked && Request.Query.ContainsKey("Input.Weight") && ModelState.IsValid)
             ModelState.AddModelError("Input.Weight", "Enter at least one: weight, balance or swing weight.");
         if (ModelState.IsValid && IsAsked && Saved.Spec is not null)
@@ -51,10 +48,14 @@ public sealed class PlanModel(FrameOnFileStore frames, CustomiseStore store, Add
             "Print its spec label", $"/shop/labels/racket/{Id}?purpose=Measures"));
     }
 
+    // By name: what was typed for a place stays with it, whatever was asked.
+    private List<MostInput> MostOf(IEnumerable<FramePlace> places) =>
+        [.. places.Where(place => !place.OnStrings).Select(place => Input.Most.FirstOrDefault(most => most.Place == place.Name) ?? new MostInput { Place = place.Name })];
+
     private void Show()
     {
         var wanted = Input.ToWanted(Values, Words.BalanceUnit, Saved.LengthCm);
-        Plan = CustomPlan.Of(Saved, wanted, Input.Locks, Input.Material ?? Tape.Usual(Saved.Junior), Values);
+        Plan = CustomPlan.Of(Saved, wanted, Input.Locks(Values), Input.Material ?? Tape.Usual(Saved.Junior), Values);
         Input = Input with { Seen = Plan.Mark, FormKey = Input.FormKey.Length > 0 ? Input.FormKey : FormKey.New() };
         ModelState.Remove("Input.Seen");
     }

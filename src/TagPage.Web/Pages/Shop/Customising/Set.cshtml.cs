@@ -59,11 +59,21 @@ public sealed class SetModel(PlayerStore players, FrameOnFileStore frames, Custo
         if (Input.Frames.Count == 0 && !Input.Match)
             Input = Input with { Frames = [.. measured.Where(frame => frame.Racket.Sport == measured[0].Racket.Sport).Take(MostFrames).Select(frame => frame.Racket.Id)] };
         Chosen = [.. measured.Where(frame => Input.Frames.Contains(frame.Racket.Id))];
+        Input = Input with { Most = MostOf(Chosen.SelectMany(frame => frame.Places)) };
+        if (ModelState.IsValid)
+            this.ShowAnew("Input.Most");
         if (ModelState.IsValid && Input.Match && Fault() is { } fault)
             ModelState.AddModelError("", fault);
         if (ModelState.IsValid && Input.Match)
             Match();
     }
+
+    // By name: what was typed for a place stays with it, whichever frames are chosen.
+    private List<MostInput> MostOf(IEnumerable<FramePlace> places) =>
+    [
+        .. places.Where(place => !place.OnStrings).OrderBy(place => place.AtCm).Select(place => place.Name).Distinct()
+            .Select(name => Input.Most.FirstOrDefault(most => most.Place == name) ?? new MostInput { Place = name }),
+    ];
 
     private string? Fault() =>
         Chosen.Count < 2 ? "Choose at least two frames that were measured."
@@ -76,7 +86,7 @@ public sealed class SetModel(PlayerStore players, FrameOnFileStore frames, Custo
     {
         var like = Chosen.FirstOrDefault(frame => frame.Racket.Id == Input.Like);
         var wanted = like is null ? Input.ToWanted(Values, Words.BalanceUnit, Chosen[0].LengthCm) : Wanted.Of(like.Strung!.Value);
-        Plan = SetPlan.Of([.. Chosen.Where(frame => frame != like)], wanted, Input.Locks, Input.Material!.Value, Values);
+        Plan = SetPlan.Of([.. Chosen.Where(frame => frame != like)], wanted, Input.Locks(Values), Input.Material!.Value, Values);
         Input = Input with
         {
             Seen = string.Join(" | ", Plan.Plans.Select(plan => plan.Mark)),

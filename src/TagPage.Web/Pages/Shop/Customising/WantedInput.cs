@@ -32,7 +32,17 @@ public record WantedInput
     /// <summary>Places to leave out, by where they stand in the frame's list.</summary>
     public IList<int> LeaveOut { get; init; } = [];
 
-    public PlanLocks Locks => new() { OnlyHandle = OnlyHandle, TakeOff = TakeOff, LeftOut = [.. LeaveOut] };
+    /// <summary>What places carry at most in this plan; an empty one keeps to the frame's list.</summary>
+    public IList<MostInput> Most { get; init; } = [];
+
+    public PlanLocks Locks(CustomisingValues values) => new()
+    {
+        OnlyHandle = OnlyHandle,
+        TakeOff = TakeOff,
+        LeftOut = [.. LeaveOut],
+        MostG = Most.Where(most => most is { Place.Length: > 0, Weight: not null }).GroupBy(most => most.Place)
+            .ToDictionary(place => place.Key, place => place.Min(most => (double)new Weight(most.Weight!.Value, values.WeightUnit).Grams), StringComparer.Ordinal),
+    };
 
     public Wanted ToWanted(CustomisingValues values, BalanceUnit balance, double lengthCm) => new()
     {

@@ -1,5 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.WebUtilities;
+using Microsoft.AspNetCore.Mvc.ModelBinding;
 using TagPage.Core.Customising;
 using TagPage.Records.Rackets;
 using TagPage.Records.Shop;
@@ -9,52 +9,107 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
-/// <summary>A stop-watch for a racket that swings like a pendulum. It works the swing weight out and saves nothing.</summary>
-public sealed class PendulumModel(RacketStore rackets, SpecStore specs, ShopStore shops) : RecordPage<RacketStore.Row>
+/// <summary>
+/// A stop-watch for a racket that swings like a pendulum. It works the swing weight out and saves nothing: what was typed
+/// into the form of the spec comes along and goes back there.
+/// </summary>
+public sealed class PendulumModel(RacketStore rackets, SpecStore specs, ShopStore shops, ShopClock clock) : RecordPage<RacketStore.Row>
 {
+    /// <summary>The spec that is being changed; null for a new one.</summary>
     [BindProperty(SupportsGet = true)]
-    public PendulumInput Input { get; set; } = new();
+    public long? Spec { get; set; }
+
+    [BindProperty]
+    public SpecInput Input { get; set; } = new();
+
+    [BindProperty]
+    public SwingTimesInput Times { get; set; } = new();
 
     public SwingTimes? Timed { get; private set; }
 
     public Uncertain SwingWeight { get; private set; }
 
+    /// <summary>Where the spec is typed.</summary>
+    public string Back => Spec is { } spec ? $"/shop/rackets/spec/{Id}/{spec}" : $"/shop/rackets/spec/{Id}";
+
+    private CustomisingValues Values => shops.Get().CustomisingValues;
+
+    private decimal? LengthMm => Input.LengthMm ?? specs.Of(Id).Select(spec => spec.LengthMm).FirstOrDefault(mm => mm is not null) ?? Saved.LengthCm * 10;
+
+    private decimal? BalanceMm => Input.BalanceMm ?? (Input.Balance is { } balance ? new Balance(balance, Input.BalanceUnit).Mm(LengthMm) : null);
+
     protected override RacketStore.Row? Find(long id) => rackets.Get(id);
 
-    public void OnGet()
+    public void OnGet() => Input = Start();
+
+    /// <summary>From the form of the spec, and from this page's own.</summary>
+    public void OnPost()
     {
-        if (Input.IsEmpty)
-            Input = Input with { WeightG = Input.WeightG ?? Last(s => s.WeightG, 1), BalanceMm = Input.BalanceMm ?? Last(s => s.BalanceMm, 1), AxisMm = Input.AxisMm ?? 0 };
-        else if (ModelState.IsValid && LengthMm is { } length && Input.AxisMm > length)
-            ModelState.AddModelError("Input.AxisMm", $"This frame is {Formats.Number(length)} mm long, so it cannot hang at {Formats.Number(Input.AxisMm.Value)} mm. Measure from the butt.");
-        else if (ModelState.IsValid)
-            WorkOut(Input.Timed!);
+        this.ForgiveMissing(nameof(Input.Weight), nameof(Input.Balance), nameof(Input.PendulumAxis));
+        if (Times.IsEmpty)
+            return;
+        this.Note(Faults().Where(fault => ModelState.GetFieldValidationState($"Input.{fault.Field}") != ModelValidationState.Invalid).ToList());
+        if (ModelState.IsValid)
+            WorkOut(Times.Timed!);
     }
 
-    private decimal? LengthMm => Last(s => s.LengthMm, 1) ?? Saved.LengthCm * 10;
+    // What it weighed and where it balanced last, as it was entered.
+    private SpecInput Start()
+    {
+        var past = specs.Of(Id);
+        var start = SpecInput.Start(past is [var newest, ..] ? newest : null, Saved.Sport, Values, clock.Today, null) with { PendulumAxis = 0 };
+        if (past.FirstOrDefault(spec => spec.Weight is not null) is { } weighed)
+            start = start with { Weight = weighed.Weight, WeightUnit = weighed.WeightUnit };
+        return past.FirstOrDefault(spec => spec.Balance is not null) is { } balanced ? start with { Balance = balanced.Balance, BalanceUnit = balanced.BalanceUnit } : start;
+    }
+
+    private IEnumerable<FieldFault> Faults()
+    {
+        if (Input.WeightG is not { } grams)
+            yield return new(nameof(Input.Weight), "Enter the weight.");
+        else if (grams is < 50 or > 500)
+            yield return new(nameof(Input.Weight), "A racket weighs between 50 and 500 g.");
+        if (BalanceMm is not { } balance)
+            yield return new(nameof(Input.Balance), "Enter the balance point; in points the length as well.");
+        else if (balance is < 100 or > 500)
+            yield return new(nameof(Input.Balance), "A balance point lies between 100 and 500 mm from the butt.");
+        if (AxisFault() is { } fault)
+            yield return new(nameof(Input.PendulumAxis), fault);
+    }
+
+    private string? AxisFault() => Input.PendulumAxisMm switch
+    {
+        null => "Enter where it hangs: the edge it rests on, from the butt.",
+        < 0 or > 800 => "It hangs between 0 and 800 mm from the butt.",
+        { } axis when axis > LengthMm => $"This frame is {Formats.Number(LengthMm!.Value)} mm long, so it cannot hang at {Formats.Number(axis)} mm. Measure from the butt.",
+        { } axis when Math.Abs((axis - BalanceMm) ?? 100) < 20 => "It hangs at its balance point and cannot swing. Hang it at least 20 mm from there.",
+        _ => null,
+    };
 
     private void WorkOut(SwingTimes timed)
     {
-        var values = shops.Get().CustomisingValues;
-        var (mass, balance, axis) = ((double)Input.WeightG!.Value, (double)Input.BalanceMm!.Value / 10, (double)Input.AxisMm!.Value / 10);
-        var swing = Measured.PendulumSwingWeight(
-            values.Tolerances.Mass(mass), values.Tolerances.Length(balance), values.Tolerances.Length(axis), timed.PeriodS, values.Gravity);
+        var tolerances = Values.Tolerances;
+        var swing = Measured.PendulumSwingWeight(tolerances.Mass((double)Input.WeightG!.Value), tolerances.Length((double)BalanceMm!.Value / 10),
+            tolerances.Length((double)Input.PendulumAxisMm!.Value / 10), timed.PeriodS, Values.Gravity);
         if (swing.Value is < 30 or > 500)
-            ModelState.AddModelError($"Input.{Input.TimesField}", $"No racket swings like that: it would come to {SpecWords.Swing(swing.Value)}, and a swing weight lies between 30 and 500. Count whole swings, there and back, and check where it hangs.");
+            ModelState.AddModelError($"Times.{Times.TimesField}", $"No racket swings like that: it would come to {SpecWords.Swing(swing.Value)}, and a swing weight lies between 30 and 500. Count whole swings, there and back, and check where it hangs.");
         else
             (Timed, SwingWeight) = (timed, swing);
     }
 
-    private decimal? Last(Func<SpecStore.Row, decimal?> figure, int decimals) =>
-        specs.Of(Id).Select(figure).FirstOrDefault(value => value is not null) is { } last ? Math.Round(last, decimals) : null;
+    /// <summary>What this page does not ask for, as it was typed.</summary>
+    public IReadOnlyList<(string Name, string Value)> Carried =>
+    [
+        Typed("FormKey", Input.FormKey), Typed("Version", Formats.Number(Input.Version)), Typed("MeasuredOn", Input.MeasuredOn is { } day ? DayField.Of(day) : ""),
+        Typed("Kind", $"{Input.Kind}"), Typed("Length", Text(Input.Length)), Typed("LengthUnit", $"{Input.LengthUnit}"), Typed("TipWeight", Text(Input.TipWeight)),
+        Typed("SwingSource", $"{Input.SwingSource}"), Typed("Stiffness", Text(Input.Stiffness)), Typed("StiffnessScale", Input.StiffnessScale ?? ""), Typed("Note", Input.Note ?? ""),
+        ("Strung", Yes(Input.Strung)), ("GripOn", Yes(Input.GripOn)), ("DampenerOn", Yes(Input.DampenerOn)),
+    ];
 
-    /// <summary>The form that keeps it, filled with what was timed.</summary>
-    public string Keep => QueryHelpers.AddQueryString($"/shop/rackets/spec/{Id}", new Dictionary<string, string?>
-    {
-        ["grams"] = Formats.Number(Input.WeightG!.Value),
-        ["balanceMm"] = Formats.Number(Input.BalanceMm!.Value),
-        ["axis"] = Formats.Number(Input.AxisMm!.Value),
-        ["period"] = SpecWords.Number(Timed!.PeriodS.Value, 4),
-        ["off"] = SpecWords.Number(Timed.PeriodS.Off, 4),
-    });
+    public (string Name, string Value) Typed(string name, string otherwise) =>
+        (name, ModelState.TryGetValue($"Input.{name}", out var entry) && entry.AttemptedValue is { } typed ? typed : otherwise);
+
+    private static string Text(decimal? number) => number is { } known ? Formats.Number(known, 4) : "";
+
+    private static string Yes(bool value) => value ? "true" : "false";
 }

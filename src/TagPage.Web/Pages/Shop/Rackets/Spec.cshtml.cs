@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Customising;
-using TagPage.Core.Units;
 using TagPage.Records.Rackets;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
@@ -18,33 +18,17 @@ public sealed class SpecModel(RacketStore rackets, SpecStore store, ShopStore sh
 
     private CustomisingValues Values => shops.Get().CustomisingValues;
 
-    /// <param name="axis">From the stop-watch: where it hung, in mm.</param>
-    /// <param name="period">Seconds a swing took.</param>
-    /// <param name="off">Its standard error.</param>
-    /// <param name="grams">What the racket weighed there.</param>
-    /// <param name="balanceMm">Where it balanced there.</param>
-    public void OnGet(decimal? axis, decimal? period, decimal? off, decimal? grams, decimal? balanceMm)
+    public void OnGet()
     {
-        var last = store.Of(Id) is [var newest, ..] ? newest : null;
-        Input = new SpecInput
-        {
-            FormKey = FormKey.New(),
-            MeasuredOn = clock.Today,
-            Kind = last is null ? SpecKind.Received : SpecKind.Remeasured,
-            Weight = grams,
-            WeightUnit = grams is null ? Values.WeightUnit : WeightUnit.G,
-            Balance = balanceMm,
-            Length = last?.Length,
-            LengthUnit = last is { Length: not null } ? last.LengthUnit : Values.LengthUnit,
-            BalanceUnit = balanceMm is not null ? BalanceUnit.Mm : Saved.Sport == Core.Sports.Sport.Tennis || Values.BalanceUnit != BalanceUnit.Points ? Values.BalanceUnit : BalanceUnit.Mm,
-            PendulumAxisMm = axis,
-            PendulumPeriodS = period,
-            PendulumOffS = off,
-            StiffnessScale = store.Scales() is [var scale, ..] ? scale : null,
-            Strung = last?.Strung ?? true,
-            GripOn = last?.GripOn ?? true,
-            DampenerOn = last?.DampenerOn ?? false,
-        };
+        var (last, scale) = (store.Of(Id) is [var newest, ..] ? newest : null, store.Scales() is [var used, ..] ? used : null);
+        Input = SpecInput.Start(last, Saved.Sport, Values, clock.Today, scale);
+    }
+
+    /// <summary>Back from the stop-watch, with all that was typed before.</summary>
+    public PageResult OnPostTyped()
+    {
+        this.ForgiveMissing(null);
+        return Page();
     }
 
     public IActionResult OnPost()

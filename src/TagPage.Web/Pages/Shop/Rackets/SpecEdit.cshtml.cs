@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Rackets;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
@@ -20,6 +21,13 @@ public sealed class SpecEditModel(RacketStore rackets, SpecStore store, ShopStor
     protected override SpecStore.Row? Find(long id) => store.Get(RacketId, id);
 
     public void OnGet() => Input = SpecInput.Of(Saved);
+
+    /// <summary>Back from the stop-watch, with all that was typed before.</summary>
+    public PageResult OnPostTyped()
+    {
+        this.ForgiveMissing(null);
+        return Page();
+    }
 
     public IActionResult OnPost()
     {

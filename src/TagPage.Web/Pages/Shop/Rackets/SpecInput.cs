@@ -1,7 +1,9 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Customising;
+using TagPage.Core.Sports;
 using TagPage.Core.Units;
 using TagPage.Records.Specs;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -44,8 +46,9 @@ public sealed record SpecInput : IValidatableObject
     /// <summary>Of the swing weight that stands in the form; a pendulum's is worked out anew.</summary>
     public SwingSource SwingSource { get; init; }
 
+    /// <summary>In the length's unit.</summary>
     [Range(0.0, 800.0, ErrorMessage = "It hangs between 0 and 800 mm from the butt.")]
-    public decimal? PendulumAxisMm { get; init; }
+    public decimal? PendulumAxis { get; init; }
 
     [Range(0.3, 5.0, ErrorMessage = "One swing there and back takes between 0.3 and 5 s. Divide the time by the number of swings.")]
     public decimal? PendulumPeriodS { get; init; }
@@ -71,9 +74,11 @@ public sealed record SpecInput : IValidatableObject
 
     private bool HasPendulum => PendulumPeriodS is not null && SwingWeight is null;
 
-    private decimal? WeightG => Weight is { } weight ? new Weight(weight, WeightUnit).Grams : null;
+    public decimal? WeightG => Weight is { } weight ? new Weight(weight, WeightUnit).Grams : null;
 
-    private decimal? LengthMm => Length is { } length ? new Distance(length, LengthUnit).Mm : null;
+    public decimal? LengthMm => Length is { } length ? new Distance(length, LengthUnit).Mm : null;
+
+    public decimal? PendulumAxisMm => PendulumAxis is { } axis ? new Distance(axis, LengthUnit).Mm : null;
 
     private bool FromTip => TipWeight is not null && Balance is null;
 
@@ -87,7 +92,7 @@ public sealed record SpecInput : IValidatableObject
             yield return new ValidationResult("A racket is between 300 and 800 mm long.", [nameof(Length)]);
         if (TipWeight is not null && Balance is not null)
             yield return new ValidationResult("Empty this or the balance point: only one of them can count.", [nameof(TipWeight)]);
-        if (SwingWeight is not null && (PendulumPeriodS ?? PendulumAxisMm) is not null)
+        if (SwingWeight is not null && (PendulumPeriodS ?? PendulumAxis) is not null)
             yield return new ValidationResult("Empty the swing weight or what the pendulum showed: only one of them can count.", [nameof(SwingWeight)]);
         if (BalanceFault() is { } fault)
             yield return new ValidationResult(fault, [FromTip ? nameof(TipWeight) : nameof(Balance)]);
@@ -116,12 +121,14 @@ public sealed record SpecInput : IValidatableObject
     {
         if (PendulumAxisMm is null || WeightG is null || BalanceMm is null)
             return "Enter weight, balance and where it hangs as well: the swing weight follows from all four.";
+        if (PendulumAxisMm > 800)
+            return "It hangs between 0 and 800 mm from the butt.";
         if (PendulumAxisMm > LengthMm)
             return "It cannot hang beyond its tip. Measure from the butt.";
         return SwingOf(Pendulum.StandardGravity) is < 30 or > 500 ? "No racket swings like that. Count whole swings, there and back, and check where it hangs." : null;
     }
 
-    private decimal? BalanceMm => FromTip && WeightG > 0 && LengthMm is { } length
+    public decimal? BalanceMm => FromTip && WeightG > 0 && LengthMm is { } length
         ? Math.Round((decimal)BalancePoint.FromTip((double)new Weight(TipWeight!.Value, WeightUnit).Grams, (double)WeightG, (double)length), 1)
         : Balance is { } balance ? new Balance(balance, BalanceUnit).Mm(LengthMm) : null;
 
@@ -144,7 +151,7 @@ public sealed record SpecInput : IValidatableObject
         TipWeight = FromTip ? TipWeight : null,
         SwingWeight = HasPendulum ? SwingOf(values.Gravity) : SwingWeight,
         SwingSource = HasPendulum ? SwingSource.Pendulum : SwingWeight is not null && SwingSource == SwingSource.WorkedOut ? SwingSource.WorkedOut : SwingSource.Machine,
-        PendulumAxisMm = HasPendulum ? PendulumAxisMm : null,
+        PendulumAxis = HasPendulum ? PendulumAxis : null,
         PendulumPeriodS = HasPendulum ? PendulumPeriodS : null,
         PendulumOffS = HasPendulum ? PendulumOffS : null,
         Stiffness = Stiffness,
@@ -153,6 +160,22 @@ public sealed record SpecInput : IValidatableObject
         GripOn = GripOn,
         DampenerOn = DampenerOn,
         Note = Note,
+    };
+
+    /// <summary>What a new spec starts from: how the racket was last, in the shop's units.</summary>
+    public static SpecInput Start(SpecStore.Row? last, Sport sport, CustomisingValues values, DateOnly today, string? scale) => new()
+    {
+        FormKey = Records.Storage.FormKey.New(),
+        MeasuredOn = today,
+        Kind = last is null ? SpecKind.Received : SpecKind.Remeasured,
+        WeightUnit = values.WeightUnit,
+        Length = last?.Length,
+        LengthUnit = last is { Length: not null } ? last.LengthUnit : values.LengthUnit,
+        BalanceUnit = new SpecWords(values, sport).BalanceUnit,
+        StiffnessScale = scale,
+        Strung = last?.Strung ?? true,
+        GripOn = last?.GripOn ?? true,
+        DampenerOn = last?.DampenerOn ?? false,
     };
 
     /// <summary>As it was entered: what was worked out is left empty, so that it follows from what is changed.</summary>
@@ -170,7 +193,7 @@ public sealed record SpecInput : IValidatableObject
         TipWeight = spec.TipWeight,
         SwingWeight = spec.SwingSource == SwingSource.Pendulum ? null : spec.SwingWeight,
         SwingSource = spec.SwingSource,
-        PendulumAxisMm = spec.PendulumAxisMm,
+        PendulumAxis = spec.PendulumAxis,
         PendulumPeriodS = spec.PendulumPeriodS,
         PendulumOffS = spec.PendulumOffS,
         Stiffness = spec.Stiffness,

@@ -5,22 +5,13 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
-/// <summary>What the stop-watch asks for: taps on one button, or the times of whole rounds.</summary>
-public sealed record PendulumInput : IValidatableObject
+/// <summary>What a stop-watch showed: taps on one button, or the times of whole rounds.</summary>
+public sealed record SwingTimesInput : IValidatableObject
 {
     private const int MostTimes = 400;
 
     // As the form that keeps it.
     private const double ShortestS = 0.3, LongestS = 5;
-
-    [Range(50.0, 500.0, ErrorMessage = "A racket weighs between 50 and 500 g.")]
-    public decimal? WeightG { get; init; }
-
-    [Range(100.0, 500.0, ErrorMessage = "A balance point lies between 100 and 500 mm from the butt.")]
-    public decimal? BalanceMm { get; init; }
-
-    [Range(0.0, 800.0, ErrorMessage = "It hangs between 0 and 800 mm from the butt.")]
-    public decimal? AxisMm { get; init; }
 
     [Range(1, 200, ErrorMessage = "Enter 1 to 200 swings.")]
     public int? Swings { get; init; } = 20;
@@ -54,14 +45,6 @@ public sealed record PendulumInput : IValidatableObject
             yield return new ValidationResult(
                 $"One swing there and back takes between {ShortestS} and {LongestS} s; these times make it {SpecWords.Number(period, 3)} s. Look at the number of swings in a round.",
                 [TimesField]);
-        if (WeightG is null)
-            yield return new ValidationResult("Enter the weight.", [nameof(WeightG)]);
-        if (BalanceMm is null)
-            yield return new ValidationResult("Enter the balance point.", [nameof(BalanceMm)]);
-        if (AxisMm is null)
-            yield return new ValidationResult("Enter where it hangs: the edge it rests on, from the butt.", [nameof(AxisMm)]);
-        else if (Math.Abs((AxisMm - BalanceMm) ?? 100) < 20)
-            yield return new ValidationResult("It hangs at its balance point and cannot swing. Hang it at least 20 mm from there.", [nameof(AxisMm)]);
     }
 
     private static List<double>? Read(string? typed)
