@@ -22,6 +22,9 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
         "/shop/labels/logo", "/shop/labels/settings",
         "/shop/settings", "/shop/settings/shop", "/shop/settings/hours", "/shop/settings/closed", "/shop/settings/page", "/shop/settings/lives", "/shop/settings/lives/reset",
         "/shop/settings/tension", "/shop/settings/instruments", "/shop/settings/address", "/shop/settings/program", "/shop/settings/care", "/shop/settings/care/new",
+        "/shop/events", "/shop/events/new", "/shop/events/1", "/shop/events/edit/1", "/shop/events/1/technician/1", "/shop/events/day/1",
+        "/desk/1", "/desk/1/board", "/desk/1/technician/1", "/desk/1/in?q=a", "/desk/1/in/visitor", "/desk/1/in/racket/1", "/desk/1/out?q=9", "/desk/1/shift", "/desk/1/sheet",
+        "/desk/1/entry/1", "/desk/1/entry/2", "/shop/events/bill/1?team=Norden",
         "/shop/settings/messages", "/shop/settings/reminders", "/shop/import", "/shop/help", "/shop/help/restring-by", "/account/password",
     ];
 
@@ -37,6 +40,7 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
     {
         await using var runa = await Journey.Phone(stage);
         await runa.SignIn();
+        BusyDesk.Fill(stage);
         await Walk(runa, [.. SignedIn, $"/shop/rackets/{stage.Get<DemoStore>().Lost!.RacketId}", $"/shop/tags/finders/{stage.Get<DemoShop>().Showcase}"]);
     }
 

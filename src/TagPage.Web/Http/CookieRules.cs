@@ -17,6 +17,9 @@ public sealed class CookieRules(ConfiguredAddress configured)
     /// <summary>Of clients' sessions.</summary>
     public const string OwnPage = "corner";
 
+    /// <summary>Of helpers' tablets at an event.</summary>
+    public const string Desk = "desk";
+
     public bool AlwaysSecure { get; } = configured.Base?.StartsWith("https:", StringComparison.Ordinal) == true;
 
     public string Name(string name) => AlwaysSecure ? "__Host-" + name : name;

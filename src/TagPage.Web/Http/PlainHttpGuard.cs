@@ -8,7 +8,7 @@ namespace TagPage.Web.Http;
 /// </summary>
 public sealed class PlainHttpGuard(RequestDelegate next, CookieRules cookies)
 {
-    private static readonly PathString[] Private = ["/shop", "/account", "/my"];
+    private static readonly PathString[] Private = ["/shop", "/account", "/my", "/desk"];
 
     public Task InvokeAsync(HttpContext context)
     {

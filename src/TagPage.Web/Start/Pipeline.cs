@@ -26,6 +26,7 @@ internal static class Pipeline
         app.MapHealth();
         app.MapSecurityText();
         app.MapAccentSheet();
+        app.MapDeskLine();
         app.MapStaticAssets().AllowAnonymous();
         app.MapRazorPages().WithStaticAssets();
     }

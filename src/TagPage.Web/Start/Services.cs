@@ -65,6 +65,7 @@ internal static class Services
         services.AddSingleton<Uploads>();
         services.AddHostedService<UploadSweeper>();
         services.AddSingleton<DemoFinder>();
+        services.AddSingleton<DemoEvent>();
         services.AddSingleton<DemoGuides>();
         services.AddSingleton<DemoReadings>();
         services.AddSingleton<DemoMoney>();
@@ -78,6 +79,7 @@ internal static class Services
         services.AddSingleton<BatchWorker>();
         services.AddHostedService(provider => provider.GetRequiredService<BatchWorker>());
         services.AddOwnPage();
+        services.AddEvents();
         services.AddLabels();
         services.AddPages(cookies);
         services.AddSignIn(cookies);
@@ -113,6 +115,9 @@ internal static class Services
             o.Conventions.AllowAnonymousToPage("/OwnPage/Enter");
             o.Conventions.AllowAnonymousToPage("/OwnPage/Link");
             o.Conventions.AllowAnonymousToPage("/OwnPage/Out");
+            o.Conventions.AuthorizeFolder("/Desk", DeskCookie.Policy);
+            o.Conventions.AllowAnonymousToPage("/Desk/Enter");
+            o.Conventions.AllowAnonymousToPage("/Desk/Leave");
             o.Conventions.AllowAnonymousToPage("/Account/SignIn");
             o.Conventions.AllowAnonymousToPage("/Account/SignOut");
             o.Conventions.AllowAnonymousToPage("/Account/SetUp");

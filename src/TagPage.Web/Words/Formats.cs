@@ -13,6 +13,10 @@ public static class Formats
 
     public static string Weekday(DateOnly day) => $"{day.ToString("dddd", CultureInfo.InvariantCulture)}, {Day(day)}";
 
+    /// <summary>9:00–12:30; a day that ends with midnight ends at 24:00.</summary>
+    public static string Hours(DateTime from, DateTime to, string dash = "–") => string.Create(CultureInfo.InvariantCulture,
+        $"{from:H:mm}{dash}{(to.TimeOfDay == TimeSpan.Zero ? "24:00" : to.ToString("H:mm", CultureInfo.InvariantCulture))}");
+
     /// <summary>At most <paramref name="decimals"/> places, none that are zero.</summary>
     public static string Number(decimal value, int decimals = 2) =>
         Math.Round(value, decimals).ToString("0.####", CultureInfo.InvariantCulture);

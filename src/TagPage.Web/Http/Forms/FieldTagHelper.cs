@@ -172,6 +172,7 @@ public sealed class FieldTagHelper : TagHelper
         var input = Self(Kind switch
         {
             FieldKind.Date => "date",
+            FieldKind.Time => "time",
             FieldKind.Tel => "tel",
             FieldKind.Mail => "email",
             FieldKind.Password => "password",

@@ -83,7 +83,7 @@ internal sealed class RefusedForm : IAsyncResourceFilter, IAsyncResultFilter
     {
         var cookie = http.RequestServices.GetRequiredService<CookieRules>().Name(CookieRules.Form);
         return http.Request.Cookies[cookie] is { Length: > 0 } form
-            ? string.Join('\n', form, http.User.SessionId(), http.User.FindFirst(WhichClient.SessionClaim)?.Value, http.Request.Path)
+            ? string.Join('\n', form, http.User.SessionId(), http.User.FindFirst(WhichClient.SessionClaim)?.Value, http.User.FindFirst(WhichDesk.SessionClaim)?.Value, http.Request.Path)
             : null;
     }
 }

@@ -1,0 +1,49 @@
+using System.Globalization;
+using TagPage.Core.EventDesk;
+using TagPage.Core.Jobs;
+using TagPage.Records.Events;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Desk;
+
+/// <summary>How a desk writes times, strings and how a racket stands.</summary>
+public static class DeskWords
+{
+    /// <summary>14:20; on another day than today with its day.</summary>
+    public static string Time(DateTime? time, DateTime now) => time switch
+    {
+        null => "–",
+        { } at when at.Date == now.Date => at.ToString("HH:mm", CultureInfo.InvariantCulture),
+        { } at => at.ToString("d MMM HH:mm", CultureInfo.InvariantCulture),
+    };
+
+    public static string Tension(EntryRow entry) => entry.MainsTension == entry.CrossesTension
+        ? $"{Formats.Number(entry.MainsTension)} {EnglishNames.Of(entry.TensionUnit)}"
+        : $"{Formats.Number(entry.MainsTension)} / {Formats.Number(entry.CrossesTension)} {EnglishNames.Of(entry.TensionUnit)}";
+
+    public static string Strings(EntryRow entry) => entry.IsHybrid
+        ? $"{Formats.StringName(entry.MainsName, entry.MainsGaugeMm)} / {Formats.StringName(entry.CrossesName, entry.CrossesGaugeMm)}"
+        : Formats.StringName(entry.MainsName, entry.MainsGaugeMm);
+
+    /// <summary>Null where nothing presses.</summary>
+    public static (string Word, string Look)? Of(Pressure pressure) => pressure switch
+    {
+        Pressure.Late => ("late", "over"),
+        Pressure.Tight => ("close", "soon"),
+        _ => null,
+    };
+
+    public static string Of(JobState state) => state switch
+    {
+        JobState.Waiting => "waiting",
+        JobState.OnMachine => "on a machine",
+        JobState.Strung => "ready",
+        JobState.Collected => "handed out",
+        _ => "withdrawn",
+    };
+
+    /// <summary>One racket's slip: number 7, promised for 14:20, would be ready at 14:40.</summary>
+    public static string Of(Slip slip, DateTime now) => slip.After is { } after
+        ? $"Number {slip.Number}, promised for {Time(slip.Due, now)}, would be ready at {Time(after, now)}."
+        : $"Number {slip.Number}, promised for {Time(slip.Due, now)}, would not be strung in the hours that are left.";
+}

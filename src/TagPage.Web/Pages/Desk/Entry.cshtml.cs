@@ -1,0 +1,76 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.EventDesk;
+using TagPage.Labels.Content;
+using TagPage.Labels.Render.Pdf;
+using TagPage.Records.Events;
+using TagPage.Records.Labels;
+using TagPage.Records.Shop;
+using TagPage.Web.Http;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Labels;
+
+namespace TagPage.Web.Pages.Desk;
+
+/// <summary>One racket at the desk, by its number.</summary>
+public sealed class EntryModel(DeskStore desks, LiveDesks live, DeskMoveStore moves, LabelMaker maker, ShopStore shops) : DeskPage(desks, live)
+{
+    public EntryRow Racket { get; private set; } = new();
+
+    public ShopDetails Shop => shops.Get();
+
+    public IReadOnlyList<Slip> IfPulled => Saved.Desk.Slips(Saved.ToDesk(Racket) with { PulledForward = true });
+
+    public IReadOnlyList<Slip> IfOnCourt => Saved.Desk.Slips(Saved.ToDesk(Racket) with { OnCourt = true });
+
+    private string Here => $"{Home}/entry/{Racket.Number}";
+
+    protected override DeskBoard? Find(long id)
+    {
+        var board = base.Find(id);
+        if (board?.Of(int.Parse((string)RouteData.Values["number"]!, CultureInfo.InvariantCulture)) is not { } racket)
+            return null;
+        Racket = racket;
+        return board;
+    }
+
+    public void OnGet()
+    {
+    }
+
+    /// <summary>One label for the racket, one for its bag, with number and time.</summary>
+    public IActionResult OnGetLabels()
+    {
+        var facts = new DeskFacts
+        {
+            Number = Racket.Number.ToString(CultureInfo.InvariantCulture),
+            Tension = DeskWords.Tension(Racket),
+            Strings = DeskWords.Strings(Racket),
+            When = (Racket.StrungAt ?? Saved.Now).ToString("d MMM yyyy HH:mm", CultureInfo.InvariantCulture),
+            Name = Racket.Junior ? Racket.LabelName : Racket.Player,
+        };
+        var how = new LabelEntry { TapeColour = Saved.Event.LabelTape };
+        var labels = new[] { maker.Make(Purposes.DeskRacket(facts, null), how), maker.Make(Purposes.DeskBag(facts), how) };
+        return File(LabelPdf.Of(maker.Pages(labels, how.Pages)), "application/pdf");
+    }
+
+    public IActionResult OnPostTake(long technician) => Done(moves.Take(Me, Id, Racket.Number, technician), $"{Home}/technician/{technician}", $"Number {Racket.Number} is on the machine.");
+
+    public IActionResult OnPostStrung() => this.After(moves.Strung(Me, Id, Racket.Number),
+        _ => this.GoOn(Here, $"Number {Racket.Number} is strung.", "Print the pair", $"{Here}?handler=labels"));
+
+    public IActionResult OnPostBack() => Done(moves.PutBack(Me, Id, Racket.Number), Here, $"Number {Racket.Number} waits again.");
+
+    public IActionResult OnPostOut(bool paid) => ModelState.IsValid
+        ? Done(moves.HandOut(Me, Id, Racket.Number, paid), $"{Home}/out", $"Number {Racket.Number} is handed out.")
+        : NotFound();
+
+    public IActionResult OnPostForward() => Done(moves.PullForward(Me, Id, Racket.Number, true), Home, $"Number {Racket.Number} is pulled forward.");
+
+    public IActionResult OnPostCourt() => Done(moves.PutOnCourt(Me, Id, Racket.Number, true), Home, $"Number {Racket.Number} goes first.");
+
+    public IActionResult OnPostInTurn() => Done(
+        Racket.OnCourt ? moves.PutOnCourt(Me, Id, Racket.Number, false) : moves.PullForward(Me, Id, Racket.Number, false), Here, $"Number {Racket.Number} waits for its turn.");
+
+    public IActionResult OnPostWithdraw() => Done(moves.Withdraw(Me, Id, Racket.Number), Home, $"Number {Racket.Number} is withdrawn. No other racket gets its number.");
+}

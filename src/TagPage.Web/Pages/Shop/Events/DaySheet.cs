@@ -1,0 +1,78 @@
+using System.Globalization;
+using TagPage.Core.Jobs;
+using TagPage.Records.Events;
+using TagPage.Records.Shop;
+using TagPage.Web.Csv;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Events;
+
+/// <summary>What a day, or a whole event, came to.</summary>
+/// <param name="Rackets">By desk number; withdrawn ones among them.</param>
+/// <param name="Shop">Whose currency prices are in.</param>
+public sealed record DaySheet(IReadOnlyList<EntryRow> Rackets, ShopDetails Shop)
+{
+    private IEnumerable<EntryRow> Kept => Rackets.Where(entry => entry.State != JobState.Cancelled);
+
+    public int Strung => Rackets.Count(entry => entry.StrungAt is not null);
+
+    /// <summary>Minutes on the machine of those that were timed.</summary>
+    public double? AverageMinutes => Rackets.Select(Minutes).OfType<int>().DefaultIfEmpty(-1).Average() is >= 0 and var average ? average : null;
+
+    public IReadOnlyList<EntryRow> Late => [.. Rackets.Where(entry => MinutesLate(entry) > 0)];
+
+    public IReadOnlyList<EntryRow> Uncollected => [.. Rackets.Where(entry => entry.State == JobState.Strung)];
+
+    public long Total => Kept.Sum(entry => entry.PriceMinor ?? 0);
+
+    public long Unpaid => Kept.Where(entry => entry.IsUnpaid).Sum(entry => entry.PriceMinor ?? 0);
+
+    /// <summary>Strings that were used, each with how many beds took it and how many of those came from the desk; half a bed for each of a hybrid.</summary>
+    public IEnumerable<(string String, decimal Beds, decimal FromDesk)> Strings =>
+        Rackets.Where(entry => entry.StrungAt is not null)
+            .SelectMany(entry => entry.IsHybrid
+                ? [(Name: Formats.StringName(entry.MainsName, entry.MainsGaugeMm), Beds: 0.5m, Desk: entry.MainsSuppliedBy == Supplier.Shop),
+                    (Formats.StringName(entry.CrossesName, entry.CrossesGaugeMm), 0.5m, entry.CrossesSuppliedBy == Supplier.Shop)]
+                : new[] { (Name: Formats.StringName(entry.MainsName, entry.MainsGaugeMm), Beds: 1m, Desk: entry.MainsSuppliedBy == Supplier.Shop) })
+            .GroupBy(used => used.Name)
+            .Select(used => (used.Key, used.Sum(one => one.Beds), used.Where(one => one.Desk).Sum(one => one.Beds)))
+            .OrderBy(used => used.Key, StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>By player, or by country or club.</summary>
+    public IEnumerable<(string Key, string Name, int Rackets, long Total, long Unpaid)> Bills(bool byTeam) =>
+        Kept.Where(entry => !byTeam || entry.Team.Length > 0)
+            .GroupBy(entry => byTeam ? (Key: entry.Team, Name: entry.Team) : (Key: entry.PlayerId.ToString(CultureInfo.InvariantCulture), Name: entry.Player))
+            .Select(bill => (bill.Key.Key, bill.Key.Name, bill.Count(), bill.Sum(entry => entry.PriceMinor ?? 0), bill.Where(entry => entry.IsUnpaid).Sum(entry => entry.PriceMinor ?? 0)))
+            .OrderBy(bill => bill.Name, StringComparer.CurrentCultureIgnoreCase);
+
+    public static int? Minutes(EntryRow entry) => entry is { StartedAt: { } started, StrungAt: { } strung } ? (int)(strung - started).TotalMinutes : null;
+
+    /// <summary>Above zero for too late; null where nothing was promised or it is not strung.</summary>
+    public static int? MinutesLate(EntryRow entry) =>
+        entry.StrungAt is { } strung && (entry.NeededBy ?? entry.Promised) is { } need ? (int)(strung - need).TotalMinutes : null;
+
+    /// <summary>A line a racket, as RFC 4180 has it.</summary>
+    public string Csv() => string.Concat(Lines().Select(cells => string.Join(',', cells.Select(Cell)) + "\r\n"));
+
+    private IEnumerable<string[]> Lines() =>
+    [
+        ["number", "player", "team", "ticket", "mains", "crosses", "tension", "came", "needed_by", "promised", "started", "strung", "handed_out", "strung_by", "minutes", "minutes_late", "price", "paid_on", "state"],
+        .. Rackets.Select(entry => (string[])
+        [
+            Text(entry.Number), entry.Player, entry.Team, Text(entry.Ticket), Formats.StringName(entry.MainsName, entry.MainsGaugeMm), Formats.StringName(entry.CrossesName, entry.CrossesGaugeMm),
+            $"{Formats.Number(entry.MainsTension)} / {Formats.Number(entry.CrossesTension)} {EnglishNames.Of(entry.TensionUnit)}",
+            At(entry.CameAt), At(entry.NeededBy), At(entry.Promised), At(entry.StartedAt), At(entry.StrungAt), At(entry.HandedAt), entry.StrungBy,
+            Text(Minutes(entry)), Text(MinutesLate(entry)), entry.PriceMinor is { } price ? Formats.Amount(price, Shop) : "", entry.PaidOn?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "", entry.State.ToString(),
+        ]),
+    ];
+
+    private static string Text(long? number) => number?.ToString(CultureInfo.InvariantCulture) ?? "";
+
+    private static string At(DateTime? time) => time?.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) ?? "";
+
+    private static string Cell(string text)
+    {
+        var guarded = FormulaGuard.Guard(text);
+        return guarded.AsSpan().IndexOfAny(",\"\r\n;") < 0 ? guarded : $"\"{guarded.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+    }
+}

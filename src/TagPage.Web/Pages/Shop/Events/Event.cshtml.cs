@@ -1,0 +1,44 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Records.Events;
+using TagPage.Records.Storage;
+using TagPage.Web.Http;
+using TagPage.Web.Http.Forms;
+
+namespace TagPage.Web.Pages.Shop.Events;
+
+/// <summary>An event as the owner sets it up: who strings, which tablets help, and its end.</summary>
+public sealed class EventModel(EventStore events, DeskStore desks, TechnicianStore technicians, EventSessionStore sessions, PublicAddress address) : RecordPage<DeskBoard>
+{
+    [BindProperty]
+    public TechnicianInput Input { get; set; } = new();
+
+    public int Tablets => sessions.Count(Id);
+
+    /// <summary>Null once the event is closed.</summary>
+    public string? Link => Saved.Event.IsOpen ? address.Of($"/desk/enter/{sessions.Token(Saved.Event)}") : null;
+
+    public string? Warning => address.IsHttps ? null : $"{address.Base} is not https. Tablets open the desk over https only; set an https address under Settings, Web address, first.";
+
+    private string Here => $"/shop/events/{Id}";
+
+    protected override DeskBoard? Find(long id) => desks.Get(Who.Shop, id);
+
+    public void OnGet() => Input = new TechnicianInput { FormKey = FormKey.New(), Hours = "9:00-12:30, 13:00-18:00" };
+
+    public IActionResult OnPost() => ModelState.IsValid
+        ? this.After(technicians.Add(Who.Shop, Id, Input.ToEntry()), _ => this.GoOn(Here, $"{Input.Name} strings at this event."))
+        : Page();
+
+    public IActionResult OnPostSignOut() => Without(events.SignHelpersOut(Who.Shop, Id), "All tablets are signed out. The square is a new one.");
+
+    public IActionResult OnPostClose() => Without(events.Close(Who.Shop, Id), "The event is closed.");
+
+    public IActionResult OnPostReopen() => Without(events.Reopen(Who.Shop, Id), "The event is open again.");
+
+    /// <summary>Presses that send no technician, whose fields are then not asked for.</summary>
+    private IActionResult Without(Outcome outcome, string sentence)
+    {
+        ModelState.Clear();
+        return this.After(outcome, _ => this.GoOn(Here, sentence));
+    }
+}

@@ -1,0 +1,269 @@
+using System.Net;
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
+using TagPage.Records.Events;
+using TagPage.Records.Storage;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Events;
+
+/// <summary>A day at the desk over HTTP: Runa owns the shop, a helper has a tablet.</summary>
+public sealed class DeskTests : IDisposable
+{
+    private readonly TestShop _shop = new();
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public async Task Owner_sets_an_event_up_and_a_helper_joins_by_the_square()
+    {
+        _shop.Records.Shop();
+        var runa = _shop.Owner();
+        var made = await runa.Send(await runa.Open("/shop/events/new"), ("Input.Name", "Harbour Open"), ("Input.PriceOwn", "12"));
+        var page = await runa.Open(made.Location!);
+        await runa.Send(page, ("Input.Name", "Runa"), ("Input.Machine", "Table"), ("Input.Hours", "9-12, 13-19"));
+
+        page = await runa.Open(made.Location!);
+        Assert.Contains("9:00–12:00, 13:00–19:00", page.Main, StringComparison.Ordinal);
+        Assert.NotNull(page.Document.QuerySelector("svg[aria-label='QR that joins the desk']"));
+
+        var desk = _shop.Get<EventStore>().Get(Who.Shop, 1)!;
+        var tablet = _shop.Stranger();
+        var joined = await tablet.Send(await tablet.Open("/desk/enter/" + _shop.Get<EventSessionStore>().Token(desk)));
+        Assert.Contains("Harbour Open", (await tablet.Open(joined.Location!)).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Racket_goes_from_the_queue_to_its_player()
+    {
+        var fair = new Fairground(_shop);
+        var kind = _shop.Records.Kind();
+        var tablet = await fair.Tablet();
+        var taken = await tablet.Send(await tablet.Open(fair.Home + "/in/visitor"),
+            ("Input.Visitor.Name", "Tove Alling"), ("Input.MainsTension", "52"), ("Input.MainsId", $"{kind}"), ("Input.NeededAt", "12:30"), ("Input.Team", "Norden"));
+        Assert.Contains("Number 1: promised for 12:30", (await tablet.Open(taken.Location!)).Main, StringComparison.Ordinal);
+
+        var mine = await tablet.Open($"{fair.Home}/technician/{fair.Runa}");
+        Assert.Contains("My next racket", mine.Main, StringComparison.Ordinal);
+        await Press(tablet, mine, "Take number 1");
+        _shop.Clock.Advance(TimeSpan.FromMinutes(22));
+        var strung = await Press(tablet, await tablet.Open($"{fair.Home}/technician/{fair.Runa}"), "Strung, and print the pair");
+        var said = await tablet.Open(strung.Location!);
+        var labels = await tablet.Get(said.Document.QuerySelector(".said a")!.GetAttribute("href")!);
+        Assert.Equal((HttpStatusCode.OK, "application/pdf"), (labels.StatusCode, labels.Content.Headers.ContentType?.MediaType));
+
+        var found = await tablet.Get(fair.Home + "/out?q=1");
+        var racket = await tablet.Open(found.Headers.Location!.ToString());
+        Assert.Contains("not paid 12.00 GBP", racket.Main.Trim().ReplaceLineEndings(" "), StringComparison.Ordinal);
+        await Press(tablet, racket, "Handed out, not paid yet");
+
+        Assert.Equal(1, _shop.Records.Count("job", "state = 'Collected' AND strung_on = '2026-11-25' AND paid_on IS NULL AND strung_by = 'Runa'"));
+        var sheet = await _shop.Owner().Open($"/shop/events/day/{fair.Id}");
+        Assert.Contains("1, 1 strung", sheet.Main, StringComparison.Ordinal);
+        Assert.Contains("12.00 GBP, of it not paid 12.00 GBP", sheet.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Scanned_tag_leads_to_the_form_filled_in_from_the_last_ticket_and_one_press_takes_it_in()
+    {
+        var fair = new Fairground(_shop);
+        var family = _shop.Records.Family();
+        var tablet = await fair.Tablet();
+
+        var led = await tablet.Get($"{fair.Home}/in?q={family.Tag}");
+        var form = await tablet.Open(led.Headers.Location!.ToString());
+        Assert.Equal("52", form.Document.QuerySelector<IHtmlInputElement>("[name='Input.MainsTension']")!.Value);
+        await tablet.Send(form);
+
+        Assert.Equal((1, family.Racket), (fair.Board.Entries.Single().Number, fair.Board.Entries.Single().RacketId));
+    }
+
+    [Fact]
+    public async Task Wish_that_breaks_a_promise_is_asked_about_before_it_is_given()
+    {
+        var fair = new Fairground(_shop);
+        var kind = _shop.Records.Kind();
+        fair.TakeIn(neededBy: Fairground.At(10, 30));
+        fair.TakeIn(neededBy: Fairground.At(10, 30));
+        var tablet = await fair.Tablet();
+
+        var asked = await tablet.Send(await tablet.Open(fair.Home + "/in/visitor"),
+            ("Input.Visitor.Name", "Edda Brink"), ("Input.MainsTension", "52"), ("Input.MainsId", $"{kind}"), ("Input.NeededAt", "10:29"));
+
+        Assert.Contains("Ready by 11:00 makes nobody late", asked.Main, StringComparison.Ordinal);
+        Assert.Contains("Number 2, promised for 10:30, would be ready at 11:00", asked.Main, StringComparison.Ordinal);
+        Assert.Equal(2, fair.Board.Entries.Count);
+
+        await tablet.Send(asked, ("Answer", "later"));
+        Assert.Equal(Fairground.At(11), fair.Board.Of(3)!.Promised);
+        Assert.Empty(fair.Board.ToTell);
+    }
+
+    [Fact]
+    public async Task Of_two_tablets_that_take_the_same_racket_the_second_is_told_who_has_it()
+    {
+        var fair = new Fairground(_shop);
+        fair.TakeIn();
+        var (one, other) = (await fair.Tablet(), await fair.Tablet());
+        var (first, second) = (await one.Open(fair.Home + "/entry/1"), await other.Open(fair.Home + "/entry/1"));
+
+        await Press(one, first, "Runa takes it");
+        var told = await Press(other, second, "Bram takes it");
+
+        Assert.Contains("Somebody was quicker: Runa has number 1 on the machine.", told.Main, StringComparison.Ordinal);
+        Assert.Equal(fair.Runa, fair.Board.Of(1)!.TechnicianId);
+    }
+
+    [Fact]
+    public async Task Before_a_racket_is_pulled_forward_its_page_says_whom_that_makes_late()
+    {
+        var fair = new Fairground(_shop);
+        fair.TakeIn(neededBy: Fairground.At(10, 30));
+        fair.TakeIn(neededBy: Fairground.At(10, 30));
+        fair.TakeIn();
+        var tablet = await fair.Tablet();
+
+        var page = await tablet.Open(fair.Home + "/entry/3");
+        Assert.Contains("Number 2, promised for 10:30, would be ready at 11:00", page.Main, StringComparison.Ordinal);
+        var after = await tablet.Open((await Press(tablet, page, "Pull it forward")).Location!);
+
+        Assert.Contains("Promises that had to move", after.Main, StringComparison.Ordinal);
+        await Press(tablet, after, "Told");
+        Assert.DoesNotContain("Promises that had to move", (await tablet.Open(fair.Home)).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Board_shows_numbers_and_no_names()
+    {
+        var fair = new Fairground(_shop);
+        fair.TakeIn("Pim Ferran", junior: true, Fairground.At(10, 20));
+        fair.TakeIn("Tove Alling");
+
+        var board = await (await fair.Tablet()).Open(fair.Home + "/board");
+
+        Assert.Contains("1", board.Document.QuerySelector("[aria-labelledby=risk]")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("late", board.Document.QuerySelector("[aria-labelledby=risk]")!.TextContent, StringComparison.Ordinal);
+        foreach (var name in (string[])["Pim", "Ferran", "Tove", "Norden"])
+            Assert.DoesNotContain(name, board.Text, StringComparison.Ordinal);
+        Assert.NotNull(board.Document.QuerySelector("noscript"));
+        Assert.Contains("http-equiv=\"refresh\"", board.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Juniors_name_stands_on_no_page_of_the_desk()
+    {
+        var fair = new Fairground(_shop);
+        fair.TakeIn("Pim Ferran", junior: true);
+        var tablet = await fair.Tablet();
+
+        foreach (var path in new[] { "", "/board", "/entry/1", "/out", "/sheet", $"/technician/{fair.Runa}" })
+            Assert.DoesNotContain("Pim", (await tablet.Open(fair.Home + path)).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task After_rain_all_times_move()
+    {
+        var fair = new Fairground(_shop);
+        fair.TakeIn(neededBy: Fairground.At(14));
+        var tablet = await fair.Tablet();
+
+        await tablet.Send(await tablet.Open(fair.Home + "/shift"), ("Input.Minutes", "75"));
+
+        Assert.Equal(Fairground.At(15, 15), fair.Board.Of(1)!.Promised);
+    }
+
+    [Fact]
+    public async Task Day_sheet_as_csv_runs_no_formula_and_bills_are_by_player_and_team()
+    {
+        var fair = new Fairground(_shop);
+        fair.TakeIn("=cmd()");
+        fair.TakeIn("Tove Alling");
+        var runa = _shop.Owner();
+
+        var csv = await (await runa.Get($"/shop/events/day/{fair.Id}?handler=csv")).Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        Assert.Contains("1,'=cmd(),Norden,", csv, StringComparison.Ordinal);
+        var sheet = await runa.Open($"/shop/events/day/{fair.Id}");
+        var bill = await runa.Open(sheet.Document.QuerySelector("[aria-labelledby=bills-teams] a")!.GetAttribute("href")!);
+        Assert.Contains("24.00 GBP", bill.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Typed_time_that_is_none_and_a_tension_no_machine_pulls_are_asked_for_again()
+    {
+        var fair = new Fairground(_shop);
+        var tablet = await fair.Tablet();
+
+        var page = await tablet.Send(await tablet.Open(fair.Home + "/in/visitor"), ("Input.Visitor.Name", "Tove"), ("Input.MainsTension", "520"), ("Input.NeededAt", "25:10"));
+
+        Assert.Contains("Enter a time like 14:30.", page.Errors);
+        Assert.Contains(page.Errors, error => error.StartsWith("No machine pulls that", StringComparison.Ordinal));
+        Assert.Empty(fair.Board.Entries);
+    }
+
+    [Fact]
+    public async Task Technicians_hours_until_midnight_can_be_saved_as_they_are_shown()
+    {
+        var fair = new Fairground(_shop);
+        var runa = _shop.Owner();
+        var address = $"/shop/events/{fair.Id}/technician/{fair.Runa}";
+        await runa.Send(await runa.Open(address), ("Input.Hours", "0-24"));
+
+        var saved = await runa.Send(await runa.Open(address));
+
+        Assert.Empty(saved.Errors);
+        Assert.Equal(24, fair.Board.Technician(fair.Runa)!.Hours.Sum(time => (time.To - time.From).TotalHours));
+    }
+
+    [Fact]
+    public async Task Rackets_that_cannot_all_reach_their_matches_are_named_in_time()
+    {
+        var fair = new Fairground(_shop);
+        for (var racket = 0; racket < 4; racket++)
+            fair.TakeIn(neededBy: Fairground.At(10, 55));
+
+        var desk = await (await fair.Tablet()).Open(fair.Home);
+
+        Assert.Equal(2, desk.Document.QuerySelectorAll("[aria-labelledby=aside] a").Length);
+    }
+
+    [Theory]
+    [InlineData("/entry/1?handler=out", "paid", "perhaps")]
+    [InlineData("?handler=away&technician=1", "away", "perhaps")]
+    public async Task Press_with_an_answer_that_is_none_changes_nothing(string path, string field, string value)
+    {
+        var fair = new Fairground(_shop);
+        fair.TakeIn();
+        Fairground.Done(_shop.Get<DeskMoveStore>().Take(Who.Shop, fair.Id, 1, fair.Bram));
+        Fairground.Done(_shop.Get<DeskMoveStore>().Strung(Who.Shop, fair.Id, 1));
+        Fairground.Done(_shop.Get<TechnicianStore>().SetAway(Who.Shop, fair.Id, fair.Runa, true));
+        var tablet = await fair.Tablet();
+        var page = await tablet.Open(fair.Home);
+        var form = (IHtmlFormElement)page.Document.QuerySelector("main form[method=post]")!;
+        form.SetAttribute("action", fair.Home + path);
+        var before = _shop.Database.Dump();
+
+        var answer = await tablet.Post(page, form, (field, value));
+
+        Assert.Equal(HttpStatusCode.NotFound, answer.Status);
+        Assert.Equal(before, _shop.Database.Dump());
+    }
+
+    [Fact]
+    public async Task Closed_event_is_gone_from_the_tablet_and_stays_with_the_owner()
+    {
+        var fair = new Fairground(_shop);
+        var tablet = await fair.Tablet();
+        var runa = _shop.Owner();
+        await Press(runa, await runa.Open($"/shop/events/{fair.Id}"), "Close the event");
+
+        Assert.StartsWith("/account/sign-in", (await tablet.Get(fair.Home)).Headers.Location?.ToString(), StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.OK, (await runa.Get(fair.Home)).StatusCode);
+    }
+
+    private static async Task<WebPage> Press(Visitor visitor, WebPage page, string words)
+    {
+        var button = page.Document.QuerySelectorAll<IHtmlButtonElement>("main button").First(b => b.TextContent.Trim() == words);
+        var form = (IHtmlFormElement)button.Closest("form")!;
+        return button.Name is { Length: > 0 } name ? await visitor.Send(page, form, (name, button.Value)) : await visitor.Send(page, form);
+    }
+}

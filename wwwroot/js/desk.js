@@ -1,0 +1,75 @@
+// Keeps a desk's page as it is on the server: a mark comes whenever something changed, and the page is read again. What was
+// missed while offline is read with the first mark that comes after it.
+const region = document.querySelector('[data-live]')
+const state = document.querySelector('[data-live-state]')
+const patience = 40_000
+
+let mark = region?.dataset.mark
+let line
+let heard = Date.now()
+let minute = new Date().getMinutes()
+let reading = false
+let again = false
+
+function tell(live) {
+  if (live === state.hidden) return
+  state.hidden = live
+  state.textContent = live ? '' : `× Not live since ${new Date(heard).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })}. What you see may be old.`
+}
+
+async function read() {
+  again = reading
+  if (reading) return
+  reading = true
+  try {
+    const answer = await fetch(location.href, { cache: 'no-store' })
+    // The event ended, or this device was signed out: let the page say so.
+    if (!answer.ok || answer.redirected) {
+      location.reload()
+      return
+    }
+    const fresh = new DOMParser().parseFromString(await answer.text(), 'text/html').querySelector('[data-live]')
+    if (!fresh) return
+    const focused = document.activeElement?.id
+    region.replaceChildren(...fresh.childNodes)
+    if (focused) document.getElementById(focused)?.focus()
+    mark = fresh.dataset.mark
+    minute = new Date().getMinutes()
+  } catch {
+    tell(false)
+  } finally {
+    reading = false
+    if (again) read()
+  }
+}
+
+function hear() {
+  heard = Date.now()
+  tell(true)
+}
+
+function connect() {
+  line?.close()
+  line = new EventSource(region.dataset.live)
+  line.addEventListener('desk', event => {
+    hear()
+    if (event.data !== mark) read()
+  })
+  // Times go on by themselves.
+  line.addEventListener('beat', () => {
+    hear()
+    if (new Date().getMinutes() !== minute) read()
+  })
+  line.addEventListener('error', () => tell(false))
+}
+
+if (region && state) {
+  connect()
+  window.addEventListener('online', connect)
+  window.addEventListener('offline', () => tell(false))
+  setInterval(() => {
+    if (Date.now() - heard < patience) return
+    tell(false)
+    connect()
+  }, 10_000)
+}
