@@ -20,6 +20,8 @@ internal static class DeskLine
             return TypedResults.StatusCode(StatusCodes.Status405MethodNotAllowed);
         var gone = CancellationTokenSource.CreateLinkedTokenSource(context.RequestAborted, life.ApplicationStopping);
         context.Response.RegisterForDispose(gone);
+        // A proxy that gathers answers would keep every tablet waiting.
+        context.Response.Headers["X-Accel-Buffering"] = "no";
         return TypedResults.ServerSentEvents(desks.Of(id, gone.Token));
     }
 }

@@ -48,8 +48,7 @@ public sealed class DeskTests : IDisposable
         await Press(tablet, mine, "Take number 1");
         _shop.Clock.Advance(TimeSpan.FromMinutes(22));
         var strung = await Press(tablet, await tablet.Open($"{fair.Home}/technician/{fair.Runa}"), "Strung, and print the pair");
-        var said = await tablet.Open(strung.Location!);
-        var labels = await tablet.Get(said.Document.QuerySelector(".said a")!.GetAttribute("href")!);
+        var labels = await tablet.Get(strung.Location!);
         Assert.Equal((HttpStatusCode.OK, "application/pdf"), (labels.StatusCode, labels.Content.Headers.ContentType?.MediaType));
 
         var found = await tablet.Get(fair.Home + "/out?q=1");
@@ -158,6 +157,35 @@ public sealed class DeskTests : IDisposable
 
         foreach (var path in new[] { "", "/board", "/entry/1", "/out", "/sheet", $"/technician/{fair.Runa}" })
             Assert.DoesNotContain("Pim", (await tablet.Open(fair.Home + path)).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Form_says_what_could_be_promised_before_anything_is_typed()
+    {
+        var fair = new Fairground(_shop);
+        for (var racket = 0; racket < 2; racket++)
+            fair.TakeIn(neededBy: Fairground.At(10, 30));
+
+        var form = await (await fair.Tablet()).Open(fair.Home + "/in/visitor");
+
+        Assert.Contains("Empty: ready by 11:00", form.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Ticket_that_is_moved_at_the_shops_bench_is_moved_at_the_desk()
+    {
+        var fair = new Fairground(_shop);
+        fair.TakeIn();
+        var job = fair.Board.Of(1)!.JobId;
+        var runa = _shop.Owner();
+        await runa.Send(await runa.Open($"/shop/jobs/start/{job}"));
+
+        Assert.Contains("Put on a machine at the shop’s bench", (await runa.Open(fair.Home)).Main, StringComparison.Ordinal);
+
+        await runa.Send(await runa.Open($"/shop/jobs/strung/{job}"));
+        Assert.Contains("1, 1 strung", (await runa.Open($"/shop/events/day/{fair.Id}")).Main, StringComparison.Ordinal);
+        await runa.Send(await runa.Open($"/shop/jobs/back/{job}"));
+        Assert.Contains("1, 0 strung", (await runa.Open($"/shop/events/day/{fair.Id}")).Main, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.Rendering;
+using TagPage.Core.EventDesk;
 using TagPage.Core.Sports;
 using TagPage.Records.Events;
 using TagPage.Records.Jobs;
@@ -19,6 +20,12 @@ public abstract class IntakePage(DeskStore desks, LiveDesks live, IntakeStore in
     protected IntakeStore Intakes { get; } = intakes;
 
     public ShopDetails Shop => shops.Get();
+
+    /// <summary>What a racket without a match would be promised for now; null where the hours do not suffice.</summary>
+    public DateTime? Earliest => Saved.Desk.EarliestPromise(new DeskEntry(Saved.Event.LastNumber + 1, Sport));
+
+    /// <summary>Of the racket, as far as it is known.</summary>
+    protected virtual Sport Sport => Sport.Tennis;
 
     public IEnumerable<SelectListItem> Mains => [new("Choose", ""), .. Strings];
 

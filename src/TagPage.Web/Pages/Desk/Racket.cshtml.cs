@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Sports;
 using TagPage.Records.Events;
 using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
@@ -26,6 +27,8 @@ public sealed class RacketModel(DeskStore desks, LiveDesks live, IntakeStore int
 
     /// <summary>Where the form was filled in from.</summary>
     public string? FilledFrom => Round is { } round ? $"number {round.Number}, the last round" : Last is { } last ? $"ticket {last.Ticket}" : null;
+
+    protected override Sport Sport => Racket.Sport;
 
     private EntryRow? Round { get; set; }
 

@@ -43,8 +43,11 @@ public sealed class TechnicianModel(DeskStore desks, LiveDesks live, DeskMoveSto
 
     public IActionResult OnPostTake(int number) => Done(moves.Take(Me, Id, number, Person.Id), Here, $"Number {number} is yours.");
 
-    public IActionResult OnPostStrung(int number) => this.After(moves.Strung(Me, Id, number),
-        _ => this.GoOn(Here, $"Number {number} is strung.", "Print the pair", $"{Home}/entry/{number}?handler=labels"));
+    /// <summary>The pair of labels comes at once where it was asked for, and can be asked for afterwards.</summary>
+    public IActionResult OnPostStrung(int number, bool print) => this.After(moves.Strung(Me, Id, number), _ =>
+        this.GoOn(print ? Labels(number) : Here, $"Number {number} is strung.", "Print the pair", Labels(number)));
+
+    private string Labels(int number) => $"{Home}/entry/{number}?handler=labels";
 
     public IActionResult OnPostBack(int number) => Done(moves.PutBack(Me, Id, number), Here, $"Number {number} waits again.");
 

@@ -14,12 +14,15 @@ public sealed record DaySheet(IReadOnlyList<EntryRow> Rackets, ShopDetails Shop)
 {
     private IEnumerable<EntryRow> Kept => Rackets.Where(entry => entry.State != JobState.Cancelled);
 
-    public int Strung => Rackets.Count(entry => entry.StrungAt is not null);
+    public int Strung => Done.Count();
+
+    // By the ticket, which may have been moved at the shop's bench.
+    private IEnumerable<EntryRow> Done => Rackets.Where(entry => entry.State is JobState.Strung or JobState.Collected);
 
     /// <summary>Minutes on the machine of those that were timed.</summary>
-    public double? AverageMinutes => Rackets.Select(Minutes).OfType<int>().DefaultIfEmpty(-1).Average() is >= 0 and var average ? average : null;
+    public double? AverageMinutes => Done.Select(Minutes).OfType<int>().DefaultIfEmpty(-1).Average() is >= 0 and var average ? average : null;
 
-    public IReadOnlyList<EntryRow> Late => [.. Rackets.Where(entry => MinutesLate(entry) > 0)];
+    public IReadOnlyList<EntryRow> Late => [.. Done.Where(entry => MinutesLate(entry) > 0)];
 
     public IReadOnlyList<EntryRow> Uncollected => [.. Rackets.Where(entry => entry.State == JobState.Strung)];
 
@@ -29,8 +32,7 @@ public sealed record DaySheet(IReadOnlyList<EntryRow> Rackets, ShopDetails Shop)
 
     /// <summary>Strings that were used, each with how many beds took it and how many of those came from the desk; half a bed for each of a hybrid.</summary>
     public IEnumerable<(string String, decimal Beds, decimal FromDesk)> Strings =>
-        Rackets.Where(entry => entry.StrungAt is not null)
-            .SelectMany(entry => entry.IsHybrid
+        Done.SelectMany(entry => entry.IsHybrid
                 ? [(Name: Formats.StringName(entry.MainsName, entry.MainsGaugeMm), Beds: 0.5m, Desk: entry.MainsSuppliedBy == Supplier.Shop),
                     (Formats.StringName(entry.CrossesName, entry.CrossesGaugeMm), 0.5m, entry.CrossesSuppliedBy == Supplier.Shop)]
                 : new[] { (Name: Formats.StringName(entry.MainsName, entry.MainsGaugeMm), Beds: 1m, Desk: entry.MainsSuppliedBy == Supplier.Shop) })
