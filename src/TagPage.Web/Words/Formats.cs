@@ -32,10 +32,10 @@ public static class Formats
         _ => $"{mains} / {crosses}",
     };
 
-    /// <summary>Minor units to an amount with its currency: 2450 → 24.50 GBP.</summary>
+    /// <summary>Minor units to an amount with its currency: 2450 → £24.50. The shop reads English, and its clients their own language.</summary>
     public static string Money(long minor, ShopDetails shop) => Money(minor, shop.Currency);
 
-    public static string Money(long minor, string currency) => $"{Amount(minor, currency)} {currency}";
+    public static string Money(long minor, string currency) => Languages.English.Money(minor, currency);
 
     public static string Amount(long minor, ShopDetails shop) => Amount(minor, shop.Currency);
 

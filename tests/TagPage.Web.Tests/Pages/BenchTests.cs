@@ -88,7 +88,7 @@ public sealed class BenchTests : IDisposable
 
         var ready = (await _shop.Owner().Open("/shop")).Document.QuerySelector("section[aria-labelledby=ready]")!;
 
-        Assert.Contains("not paid: 24.50 GBP", ready.TextContent, StringComparison.Ordinal);
+        Assert.Contains("not paid: £24.50", ready.TextContent, StringComparison.Ordinal);
         Assert.NotNull(ready.QuerySelector($"a[href='/shop/jobs/collect/{job}']"));
     }
 

@@ -40,7 +40,7 @@ public sealed class MoneyTests : IDisposable
         var made = await owner.Send(form, ("Input.Extras", $"{list.Extras[1].Id}"));
 
         var ticket = await owner.Open(made.Location!);
-        Assert.Contains("29.00 GBP", ticket.Main, StringComparison.Ordinal);
+        Assert.Contains("£29.00", ticket.Main, StringComparison.Ordinal);
         Assert.Contains("Stencil", ticket.Main, StringComparison.Ordinal);
     }
 
@@ -87,8 +87,8 @@ public sealed class MoneyTests : IDisposable
 
         var asked = await owner.Send(await owner.Open($"{address}{_job}"), (field, "20.00"));
 
-        Assert.Contains("24.50 GBP of ticket", Assert.Single(asked.Errors), StringComparison.Ordinal);
-        Assert.Contains("4.50 GBP would be in credit", Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.Contains("£24.50 of ticket", Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.Contains("£4.50 would be in credit", Assert.Single(asked.Errors), StringComparison.Ordinal);
         Assert.Equal(2450, Job.PriceMinor);
         await owner.Send(asked, ("Input.Confirmed", asked.Document.QuerySelector("[name='Input.Confirmed']")!.GetAttribute("value")!));
         Assert.Equal((2000, 450), (Job.PriceMinor, _shop.Get<PaymentStore>().CreditFor(Who.Shop, _job)));
@@ -100,7 +100,7 @@ public sealed class MoneyTests : IDisposable
         var owner = _shop.Owner();
         await owner.Send(await owner.Open($"/shop/jobs/paid/{_job}"), ("Input.How", "Cash"), ("Input.Amount", "10"));
         var ticket = await owner.Open($"/shop/jobs/{_job}");
-        Assert.Contains("14.50 GBP still to be paid", ticket.Main, StringComparison.Ordinal);
+        Assert.Contains("£14.50 still to be paid", ticket.Main, StringComparison.Ordinal);
         await owner.Send(ticket, ticket.Form($"/shop/jobs/paid/{_job}"), ("Input.How", "Transfer"));
         Assert.Equal((TestShop.Today, 2450), (Job.PaidOn!.Value, Job.LaidMinor));
 
@@ -133,7 +133,7 @@ public sealed class MoneyTests : IDisposable
 
         var answer = await owner.Send(await owner.Open($"/shop/jobs/collect/{_job}"), ("Input.How", "Cash"), ("Input.Amount", "99"));
 
-        Assert.StartsWith("Only 24.50 GBP is still to be paid.", Assert.Single(answer.Errors), StringComparison.Ordinal);
+        Assert.StartsWith("Only £24.50 is still to be paid.", Assert.Single(answer.Errors), StringComparison.Ordinal);
         Assert.Equal((Core.Jobs.JobState.Strung, 0), (Job.State, Job.LaidMinor));
     }
 

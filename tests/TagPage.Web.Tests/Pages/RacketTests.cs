@@ -137,7 +137,7 @@ public sealed class RacketTests : IDisposable
         Assert.Contains(limits, l => l.Contains("hours played", StringComparison.Ordinal) && l.Contains("decides", StringComparison.Ordinal));
         Assert.Contains(limits, l => l.Contains("2 May 2027", StringComparison.Ordinal) && l.Contains("yes", StringComparison.Ordinal));
         Assert.Contains("52 / 50 lb", card.Document.QuerySelector("[aria-labelledby=in-it]")!.TextContent.Replace("\n", "", StringComparison.Ordinal), StringComparison.Ordinal);
-        Assert.Contains("24.50 GBP", card.Document.QuerySelector("[aria-labelledby=history]")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("£24.50", card.Document.QuerySelector("[aria-labelledby=history]")!.TextContent, StringComparison.Ordinal);
         Assert.Contains(family.Tag.Display, card.Main, StringComparison.Ordinal);
         Assert.NotNull(card.Document.QuerySelector($"a.primary[href='/shop/jobs/new?racket={family.Racket}']"));
         Assert.NotNull(card.Document.QuerySelector("svg.life"));

@@ -33,15 +33,16 @@ internal sealed record FoldedWords(string Words, bool IsUnusual)
         return new FoldedWords(words, input.NewString.ToEntry().IsGiven || (input.MainsSuppliedBy, crosses) is not (Supplier.Shop, Supplier.Shop) || input.Pieces == 1 || stretch is not null);
     }
 
-    /// <summary>"25 Nov 2026, academy desk, 24.50 GBP".</summary>
+    /// <summary>"25 Nov 2026, academy desk, £24.50".</summary>
     /// <param name="input">As far as it is filled in.</param>
     /// <param name="shop">Whose currency it is.</param>
+    /// <param name="today">Said as such.</param>
     /// <param name="listed">The price list knows what it costs.</param>
-    public static FoldedWords Coming(JobInput input, ShopDetails shop, bool listed)
+    public static FoldedWords Coming(JobInput input, ShopDetails shop, DateOnly today, bool listed)
     {
         var words = string.Join(", ", new[]
         {
-            Formats.Day(input.ReceivedOn),
+            input.ReceivedOn == today ? "today" : Formats.Day(input.ReceivedOn),
             string.IsNullOrWhiteSpace(input.ReceivedWhere) ? null : input.ReceivedWhere,
             input.Price is { } price && Currencies.ToMinor(price, shop.Currency) is { } minor ? Formats.Money(minor, shop) : listed ? "price from the list" : "no price",
         }.OfType<string>());
