@@ -48,6 +48,9 @@ public sealed class Journey : IAsyncDisposable
 
     public Task Follow(string name) => Arrive(Page.GetByRole(AriaRole.Link, new() { Name = name }).First);
 
+    /// <summary>Opens a folded part by words of its summary.</summary>
+    public Task Unfold(string words) => Page.Locator("summary").Filter(new() { HasText = words }).ClickAsync();
+
     public Task Fill(string label, string value) => Page.GetByLabel(label, new() { Exact = true }).FillAsync(value);
 
     public Task Choose(string label, string option) => Page.GetByLabel(label, new() { Exact = true }).SelectOptionAsync(new SelectOptionValue { Label = option });

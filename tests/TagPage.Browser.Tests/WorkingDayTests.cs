@@ -64,6 +64,7 @@ public sealed partial class WorkingDayTests(DemoStage stage) : IClassFixture<Dem
         await runa.Follow("New job");
         await runa.Page.GetByLabel("Mains", new() { Exact = true }).SelectOptionAsync(new SelectOptionValue { Index = 1 });
         await runa.Fill("Tension, mains", "52");
+        await runa.Unfold("price from the list");
         await runa.Fill("Price", "25,50");
         await runa.FitsTheScreen();
         await runa.Press("Save the job");
