@@ -18,8 +18,10 @@ public class EarlierShareTests
     {
         var played = HoursPlayed.Of(Shared(20), Case.Strung, Case.Strung.AddDays(25));
 
-        Assert.Equal([5, 10, 11, 18], new[] { 10, 20, 21, 28 }.Select(day => played.By(Case.Strung.AddDays(day))));
+        Assert.Equal((5.0, 10.0, 11.0, 18.0), (By(10), By(20), By(21), By(28)));
         Assert.Equal(Case.Strung.AddDays(28), Shared(20).AfterDays(25).Due);
+
+        double By(int day) => played.By(Case.Strung.AddDays(day));
     }
 
     [Theory]
