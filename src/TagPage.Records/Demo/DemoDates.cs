@@ -22,6 +22,8 @@ public static class DemoDates
         ["past_job"] = ["received_on", "strung_on", "paid_on"],
         ["event"] = ["from_on", "to_on"],
         ["payment"] = ["paid_on"],
+        ["bill"] = ["from_on", "to_on", "issued_on"],
+        ["bill_line"] = ["strung_on"],
         ["demo"] = ["day"],
     };
 

@@ -26,6 +26,18 @@ public sealed record CreditTooSmall(long FreeMinor, string Currency) : Refusal;
 
 public sealed record TakenBackAlready() : Refusal;
 
+/// <summary>Nothing of that month has still to be billed.</summary>
+public sealed record NothingToBill() : Refusal;
+
+/// <summary>The bill is cancelled, or cancels another one.</summary>
+public sealed record CancelledAlready() : Refusal;
+
+/// <summary>Neither the bill's addressee nor the shop can do without an email address.</summary>
+public sealed record BillUnaddressed() : Refusal;
+
+/// <summary>Nothing is in credit, or nothing is owed that it could pay.</summary>
+public sealed record NothingToLay() : Refusal;
+
 /// <summary>Money was laid against the ticket, even if it was taken back since.</summary>
 public sealed record PaymentsOnIt() : Refusal;
 

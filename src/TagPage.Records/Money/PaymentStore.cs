@@ -82,6 +82,46 @@ public sealed class PaymentStore(Database database, ShopClock clock)
         });
     }
 
+    /// <summary>
+    /// What somebody pays on their account: laid against what they owe, the oldest first; the rest stays in credit. Without a
+    /// kind of payment, what they have in credit is laid so. Done carries how much was laid.
+    /// </summary>
+    public Outcome PayAccount(Who who, Party party, PaymentEntry input)
+    {
+        var (now, today) = (clock.Now, clock.Today);
+        return database.WriteAsShop(who, c =>
+        {
+            if (!c.ExecuteScalar<bool>(IsThereSql, new { party.ClientId, party.PayerId }))
+                return new Outcome.Absent();
+            return FormKeys.Once(c, who, input.FormKey, now, () =>
+            {
+                if (input.Fault(today) is { } why)
+                    return new Outcome.Refused(why);
+                if (input.Method is { } method && input.AmountMinor is { } amount)
+                    PaymentLineStore.Add(c, party, input.PaidOn, method, amount, input.Note ?? "", who, now);
+                else if (input.Method is not null)
+                    return new Outcome.Refused(new AmountMissing());
+                var laid = PaymentLineStore.LayFree(c, ShareStore.Free(c, party), ShareStore.OpenJobs(c, party), who, now);
+                return laid == 0 && input.Method is null ? new Outcome.Refused(new NothingToLay()) : new Outcome.Done(laid);
+            });
+        });
+    }
+
+    private const string IsThereSql = "SELECT EXISTS (SELECT 1 FROM client WHERE id = @ClientId) OR EXISTS (SELECT 1 FROM payer WHERE id = @PayerId)";
+
+    /// <summary>A party's payments, the newest first.</summary>
+    public IReadOnlyList<Row> OfParty(Who who, Party party) => database.Read(c => c.Query<Row>(OfPartySql, new { who.IsShop, party.ClientId, party.PayerId }).AsList());
+
+    private const string OfPartySql = $"""
+        SELECT {Columns}, (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.payment_id = p.id) AS laid_minor
+        FROM payment p
+        LEFT JOIN client c ON c.id = p.client_id
+        LEFT JOIN payer y ON y.id = p.payer_id
+        WHERE (p.client_id = @ClientId OR p.payer_id = @PayerId) AND @IsShop
+        ORDER BY p.id DESC
+        LIMIT 100
+        """;
+
     /// <summary>Takes a payment back by a counter-entry; both stay. Done carries a job it was laid against, or nothing.</summary>
     public Outcome TakeBack(Who who, long id)
     {

@@ -66,8 +66,14 @@ internal static class ShareStore
         connection.Execute(SettleSql, new { job });
     }
 
+    // What was taken back lies on the job twice, above and below zero: taken off once more, it would be lost.
     private const string LaidSql = """
-        SELECT payment_id, SUM(amount_minor) AS laid FROM payment_share WHERE job_id = @job GROUP BY payment_id HAVING laid > 0 ORDER BY payment_id DESC
+        SELECT s.payment_id, SUM(s.amount_minor) AS laid
+        FROM payment_share s
+        WHERE s.job_id = @job AND NOT EXISTS (SELECT 1 FROM payment u WHERE u.undoes_id = s.payment_id)
+        GROUP BY s.payment_id
+        HAVING laid > 0
+        ORDER BY s.payment_id DESC
         """;
 
     /// <summary>

@@ -18,6 +18,9 @@ public sealed record NewMail(MailKind Kind, long? ToClientId, string Subject, Ma
     /// <summary>Of a OwnPageCode: the code it brings.</summary>
     public long? CodeId { get; init; }
 
+    /// <summary>The bill that goes with it as a PDF.</summary>
+    public long? BillId { get; init; }
+
     /// <summary>Where it goes instead of the client's address on file.</summary>
     public string? ToAddress { get; init; }
 

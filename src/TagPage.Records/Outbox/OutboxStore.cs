@@ -19,6 +19,7 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         public string? LinkSecret { get; init; }
         public long? CodeId { get; init; }
         public string? CodeSecret { get; init; }
+        public long? BillId { get; init; }
         public string MessageId { get; init; } = "";
         public string? ToName { get; init; }
         public string? ToMail { get; init; }
@@ -43,6 +44,7 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         mail.EventId,
         mail.LinkId,
         mail.CodeId,
+        mail.BillId,
         mail.ToAddress,
         MessageId = Guid.NewGuid().ToString("N"),
         mail.Subject,
@@ -52,8 +54,8 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
     });
 
     private const string QueueSql = """
-        INSERT INTO outbox (kind, to_client_id, to_address, reminder_id, event_id, link_id, code_id, message_id, subject, body, not_before, made_at)
-        VALUES (@Kind, @ToClientId, @ToAddress, @ReminderId, @EventId, @LinkId, @CodeId, @MessageId, @Subject, @Body, @NotBefore, @Now)
+        INSERT INTO outbox (kind, to_client_id, to_address, reminder_id, event_id, link_id, code_id, bill_id, message_id, subject, body, not_before, made_at)
+        VALUES (@Kind, @ToClientId, @ToAddress, @ReminderId, @EventId, @LinkId, @CodeId, @BillId, @MessageId, @Subject, @Body, @NotBefore, @Now)
         RETURNING id
         """;
 
@@ -86,7 +88,7 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         """;
 
     private const string NextSql = """
-        SELECT o.id, o.kind, o.reminder_id, n.secret AS reminder_secret, n.stop_secret, o.link_id, l.secret AS link_secret, o.code_id, k.secret AS code_secret, o.message_id, o.subject, o.body, o.tries,
+        SELECT o.id, o.kind, o.reminder_id, n.secret AS reminder_secret, n.stop_secret, o.link_id, l.secret AS link_secret, o.code_id, k.secret AS code_secret, o.bill_id, o.message_id, o.subject, o.body, o.tries,
                CASE o.kind WHEN 'ShopNotice' THEN s.name WHEN 'FinderAnswer' THEN NULL ELSE c.name END AS to_name,
                CASE o.kind WHEN 'ShopNotice' THEN s.mail WHEN 'FinderAnswer' THEN e.contact ELSE COALESCE(o.to_address, c.mail) END AS to_mail
         FROM outbox o

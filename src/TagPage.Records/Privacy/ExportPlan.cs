@@ -53,6 +53,8 @@ public static class ExportPlan
         new("charge_change", $"job_id IN ({Jobs}) AND {PaysThemselves}", "job_id ticket kind was_minor is_minor made_at", "id made_by"),
         new("payment", "client_id = @client", "id paid_on method amount_minor undoes_id note made_at", "client_id payer_id made_by"),
         new("payment_share", "payment_id IN (SELECT id FROM payment WHERE client_id = @client)", "payment_id job_id past_ticket amount_minor made_at", "id made_by"),
+        new("bill", "client_id = @client", "id year number to_name from_on to_on issued_on currency paid_minor cancels_id", "client_id payer_id shop made_at made_by"),
+        new("bill_line", "bill_id IN (SELECT id FROM bill WHERE client_id = @client)", "bill_id position ticket strung_on whose kind words amount_minor tax_bp", "job_id"),
         new("job_request", $"job_id IN ({Jobs})", "job_id asked_in asked_words expected drop_off_where drop_off_by needed_by"),
         new("event_entry", $"job_id IN ({Jobs})",
             "job_id number team came_at needed_by not_before promised on_court minutes stencil stencil_colour started_at strung_at handed_at",
@@ -72,7 +74,7 @@ public static class ExportPlan
         new("own_page_code", "client_id = @client", "made_at used_at", "id client_id secret expires_at tries"),
         new("client_request", "client_id = @client", "kind words made_at done_at", "id client_id"),
         new("outbox", "to_client_id = @client", "kind subject body state made_at sent_at to_address",
-            "id to_client_id reminder_id event_id link_id code_id message_id not_before tries last_error maybe_sent") { Mail = "body" },
+            "id to_client_id reminder_id event_id link_id code_id bill_id message_id not_before tries last_error maybe_sent") { Mail = "body" },
         new("reminder_batch_client", "client_id = @client", "state", "batch_id client_id why reminder_id"),
     ];
 

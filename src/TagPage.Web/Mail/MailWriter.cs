@@ -1,12 +1,15 @@
 using MimeKit;
+using TagPage.Records.Money;
 using TagPage.Records.Outbox;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Web.Http;
+using TagPage.Web.Papers;
 
 namespace TagPage.Web.Mail;
 
 /// <summary>Writes the finished email of an outbox row. Only here are private links put into its text.</summary>
-public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkTokens keys)
+public sealed class MailWriter(ShopStore shops, BillStore bills, PublicAddress address, LinkTokens keys)
 {
     /// <exception cref="UndeliverableException">The shop or the addressee has no email address.</exception>
     public MimeMessage Write(OutboxStore.Row row)
@@ -28,8 +31,27 @@ public sealed class MailWriter(ShopStore shops, PublicAddress address, LinkToken
         Func<MailPart, string> made = part => Made(row, part);
         // Each mail goes as text and once more as a simple page; the owner's Markdown as it is meant to look.
         var html = row.Kind is MailKind.Reminder or MailKind.ClientNotice ? MailHtml.Of(body, made) : MailHtml.OfPlain(body, made);
-        mail.Body = new MultipartAlternative(new TextPart("plain") { Text = PlainMail.Of(body, made) }, new TextPart("html") { Text = html });
+        mail.Body = With(row.BillId, new MultipartAlternative(new TextPart("plain") { Text = PlainMail.Of(body, made) }, new TextPart("html") { Text = html }));
         return mail;
+    }
+
+    /// <summary>With the bill's PDF, where it brings one.</summary>
+    private MimeEntity With(long? billId, MimeEntity text)
+    {
+        if (billId is not { } id)
+            return text;
+        var bill = bills.Get(Who.Shop, id) ?? throw new UndeliverableException("The bill that goes with this email is gone.");
+        return new Multipart("mixed")
+        {
+            text,
+            new MimePart("application", "pdf")
+            {
+                Content = new MimeContent(new MemoryStream(BillPaper.Pdf(bill))),
+                ContentDisposition = new ContentDisposition(ContentDisposition.Attachment),
+                ContentTransferEncoding = ContentEncoding.Base64,
+                FileName = BillPaper.FileName(bill),
+            },
+        };
     }
 
     /// <summary>RFC 8058: one press stops the reminders; mail programs offer it for https only.</summary>

@@ -42,6 +42,10 @@ public static class PriceWords
         return line.Kind == ChargeKind.Extra && line.Words.Length > 0 ? line.Words : inBrackets.Length > 0 ? $"{Of(line.Kind)} ({inBrackets})" : Of(line.Kind);
     }
 
+    /// <summary>A line of a bill.</summary>
+    public static string Of(ChargeKind kind, string words) =>
+        words.Length == 0 ? Of(kind) : kind == ChargeKind.Extra ? words : $"{Of(kind)} ({words})";
+
     /// <summary>20 %, 7.7 %.</summary>
     public static string Rate(int basisPoints) => $"{Formats.Number(basisPoints / 100m)} %";
 
@@ -55,6 +59,10 @@ public static class PriceWords
         AmountMissing => "Enter an amount above zero.",
         CreditTooSmall small => $"There is {Formats.Money(small.FreeMinor, small.Currency)} in credit, less than is still to be paid.",
         TakenBackAlready => "This payment was already taken back. Nothing was changed.",
+        NothingToBill => "Nothing of that month has still to be billed.",
+        CancelledAlready => "This bill is cancelled, or cancels another one. Nothing was changed.",
+        BillUnaddressed => "No email can be sent: whoever pays, or the shop, has no email address on file.",
+        NothingToLay => "Nothing is in credit, or nothing is owed that it could pay.",
         PriceImpossible => "The lines come to less than nothing, or to more than a price can be.",
         PaymentsOnIt => "A payment was laid against this ticket, and payments stay on record. Cancel the ticket instead.",
         _ => null,

@@ -1,7 +1,9 @@
 using TagPage.Core.Money;
 using TagPage.Records.Import;
+using TagPage.Records.Money;
 using TagPage.Records.Outbox;
 using TagPage.Records.Privacy;
+using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Records.Tests.Cast;
 
@@ -31,6 +33,16 @@ public sealed class ErasedMoneyTests : IDisposable
             "SELECT paid_on || '|' || method || '|' || p.amount_minor || '|' || note || '|' || past_ticket || '|' || s.amount_minor FROM payment p JOIN payment_share s ON s.payment_id = p.id WHERE p.client_id IS NULL"));
         Assert.Equal(2, _street.Records.Count("charge_change", $"job_id IS NULL AND ticket = {ticket}"));
         Assert.Equal((0, 1), (_street.Records.Count("charge"), _street.Records.Count("past_job", $"ticket = {ticket} AND price_minor = 2600")));
+    }
+
+    [Fact]
+    public void Bills_keep_their_numbers_and_amounts_and_lose_whose_they_were()
+    {
+        new BillStore(_street.Database, new ShopStore(_street.Database), _street.Clock).Make(Who.Shop, Party.Client(_street.Odalys), Street.Today);
+
+        Erase();
+
+        Assert.Equal("1||1001||2450", _street.Records.Text("SELECT number || '|' || to_name || '|' || ticket || '|' || whose || '|' || amount_minor FROM bill JOIN bill_line ON bill_id = id WHERE client_id IS NULL AND job_id IS NULL"));
     }
 
     [Fact]

@@ -114,6 +114,20 @@ public sealed class PaymentStoreTests : IDisposable
     }
 
     [Fact]
+    public void Price_that_falls_after_a_mistake_gives_credit_from_what_was_really_paid()
+    {
+        Pay(Till.Paid());
+        _till.Payments.TakeBack(Who.Shop, Payments[0].Id);
+        Pay(Till.Paid());
+        _till.Payments.TakeBack(Who.Shop, Payments[2].Id);
+        Pay(Till.Paid(2000));
+
+        _till.Reprice(_job, 500);
+
+        Assert.Equal((1500, 500), (_till.Payments.CreditFor(Who.Shop, _job), _till.Job(_job).LaidMinor));
+    }
+
+    [Fact]
     public void Job_paid_again_after_a_mistake_is_paid_on_the_later_day()
     {
         Pay(Till.Paid() with { PaidOn = new(2026, 11, 24) });

@@ -131,6 +131,10 @@ public sealed class Scene : IDisposable
     public ClientRequestStore Requests => new(Database, Street.Time);
     public ChargeStore Charges => new(Database, Street.Clock);
     public PaymentStore Payments => new(Database, Street.Clock);
+    public OwedStore Owed => new(Database);
+    public BillStore Bills => new(Database, Shops, Street.Clock);
+    public BillMailStore BillMails => new(Database, Outbox);
+    public Party OfOdalys => Party.Client(Street.Odalys);
     public PriceListStore Prices => new(Database);
     public FinderReplyStore FinderReplies => new(Database, Outbox, new Mails(), Street.Time);
     public PassOnStore PassOns => new(Database, Street.Clock);

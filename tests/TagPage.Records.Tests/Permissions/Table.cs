@@ -9,6 +9,7 @@ using TagPage.Records.Jobs;
 using TagPage.Records.Labels;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.Money;
+using TagPage.Records.Outbox;
 using TagPage.Records.OwnPages;
 using TagPage.Records.PlayTime;
 using TagPage.Records.Rackets;
@@ -65,6 +66,12 @@ internal static class Table
         INSERT INTO payment_share (payment_id, job_id, amount_minor, made_at, made_by) VALUES (1, 2, 1000, '2026-11-25T09:00:00.000Z', 'Shop');
         """;
 
+    private const string ABill = """
+        INSERT INTO bill (year, number, client_id, to_name, from_on, to_on, issued_on, shop, currency, paid_minor, made_at, made_by)
+        VALUES (2026, 1, 1, 'Odalys Ferran', '2026-11-01', '2026-11-30', '2026-11-25', '{}', 'GBP', 0, '2026-11-25T09:00:00.000Z', 'Shop');
+        INSERT INTO bill_line (bill_id, position, job_id, ticket, strung_on, kind, amount_minor, tax_bp) VALUES (1, 1, 1, 1001, '2026-11-01', 'Whole', 2450, 0);
+        """;
+
     private const string Complete = "UPDATE spec SET balance = 320, swing_weight = 290";
 
     private const string APiece = "INSERT INTO added_mass (racket_id, place, at, weight, material, added_on) VALUES (1, 'Handle', 8, 3, 'Lead', '2026-11-01')";
@@ -102,6 +109,16 @@ internal static class Table
         new(Shop, (s, who) => s.Payments.CreditFor(who, s.Waiting)),
         new(Shop, (s, who) => s.Payments.PayJob(who, s.Waiting, new PaymentEntry { PaidOn = Street.Today, Method = PaymentMethod.Cash })),
         new(Shop, (s, who) => s.Payments.TakeBack(who, 1), APayment),
+        new(Shop, (s, who) => s.Payments.PayAccount(who, s.OfOdalys, new PaymentEntry { FormKey = Scene.Key, PaidOn = Street.Today, Method = PaymentMethod.Cash, AmountMinor = 500 })),
+        new(Shop, (s, who) => s.Payments.OfParty(who, s.OfOdalys), APayment),
+        new(Shop, (s, who) => s.Owed.List(who)),
+        new(Shop, (s, who) => s.Owed.Get(who, s.OfOdalys)),
+        new(Shop, (s, who) => s.Bills.Months(who, s.OfOdalys)),
+        new(Shop, (s, who) => s.Bills.Make(who, s.OfOdalys, new DateOnly(2026, 11, 1))),
+        new(Shop, (s, who) => s.Bills.Of(who, s.OfOdalys), ABill),
+        new(Shop, (s, who) => s.Bills.Get(who, 1), ABill),
+        new(Shop, (s, who) => s.Bills.Cancel(who, 1), ABill),
+        new(Shop, (s, who) => s.BillMails.Send(who, 1, new WrittenMail("Bill", MailText.Words("Attached.")), true), ABill),
         new(Shop, (s, who) => s.Prices.Save(who, new PriceList { LabourMinor = 1800 })),
     ];
 

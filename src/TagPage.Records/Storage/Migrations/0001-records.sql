@@ -614,6 +614,62 @@ CREATE TRIGGER payment_share_stays BEFORE UPDATE OF payment_id, amount_minor ON 
   SELECT RAISE(ABORT, 'What was laid against a job is never changed.');
 END;
 
+-- Bills, numbered without gaps within a year. Never changed and never deleted: a mistaken one is cancelled by another with
+-- the same amounts below zero. Whom it went to and what its lines say go when the client's data is deleted.
+CREATE TABLE bill (
+  id         INTEGER PRIMARY KEY AUTOINCREMENT,
+  year       INTEGER NOT NULL CHECK (year BETWEEN 1970 AND 9999),
+  number     INTEGER NOT NULL CHECK (number > 0),
+  client_id  INTEGER REFERENCES client (id),
+  payer_id   INTEGER REFERENCES payer (id),
+  to_name    TEXT    NOT NULL,
+  -- Rackets strung on these days.
+  from_on    TEXT    NOT NULL CHECK (from_on GLOB '????-??-??'),
+  to_on      TEXT    NOT NULL CHECK (to_on GLOB '????-??-??' AND to_on >= from_on),
+  issued_on  TEXT    NOT NULL CHECK (issued_on GLOB '????-??-??'),
+  -- Name, address, tax number and account of the shop as they were, and its currency.
+  shop       TEXT    NOT NULL CHECK (json_valid(shop)),
+  currency   TEXT    NOT NULL CHECK (currency GLOB '[A-Z][A-Z][A-Z]'),
+  -- What of it was paid when it was written.
+  paid_minor INTEGER NOT NULL,
+  cancels_id INTEGER UNIQUE REFERENCES bill (id),
+  made_at    TEXT    NOT NULL,
+  made_by    TEXT    NOT NULL CHECK (length(made_by) BETWEEN 1 AND 80),
+  UNIQUE (year, number),
+  CHECK (client_id IS NULL OR payer_id IS NULL)
+) STRICT;
+CREATE INDEX bill_by_client ON bill (client_id, id) WHERE client_id IS NOT NULL;
+CREATE INDEX bill_by_payer  ON bill (payer_id, id) WHERE payer_id IS NOT NULL;
+
+CREATE TABLE bill_line (
+  bill_id      INTEGER NOT NULL REFERENCES bill (id),
+  position     INTEGER NOT NULL CHECK (position > 0),
+  job_id       INTEGER REFERENCES job (id) ON DELETE SET NULL,
+  ticket       INTEGER NOT NULL,
+  strung_on    TEXT    NOT NULL CHECK (strung_on GLOB '????-??-??'),
+  -- Whose racket; empty once their data was deleted.
+  whose        TEXT    NOT NULL DEFAULT '' CHECK (length(whose) <= 120),
+  kind         TEXT    NOT NULL,
+  words        TEXT    NOT NULL DEFAULT '' CHECK (length(words) <= 120),
+  amount_minor INTEGER NOT NULL,
+  tax_bp       INTEGER NOT NULL CHECK (tax_bp BETWEEN 0 AND 10000),
+  PRIMARY KEY (bill_id, position)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX bill_line_by_job ON bill_line (job_id) WHERE job_id IS NOT NULL;
+
+CREATE TRIGGER bill_stays BEFORE UPDATE OF year, number, currency, paid_minor, cancels_id, shop ON bill BEGIN
+  SELECT RAISE(ABORT, 'A bill is never changed.');
+END;
+CREATE TRIGGER bill_never_goes BEFORE DELETE ON bill BEGIN
+  SELECT RAISE(ABORT, 'A bill is never deleted.');
+END;
+CREATE TRIGGER bill_line_stays BEFORE UPDATE OF bill_id, position, ticket, amount_minor, tax_bp ON bill_line BEGIN
+  SELECT RAISE(ABORT, 'A bill is never changed.');
+END;
+CREATE TRIGGER bill_line_never_goes BEFORE DELETE ON bill_line BEGIN
+  SELECT RAISE(ABORT, 'A bill is never changed.');
+END;
+
 -- ==== Beds ====
 
 -- The strings now in each racket, or last in it: its newest strung job.
@@ -966,6 +1022,8 @@ CREATE TABLE outbox (
   -- Of an OwnPageLink and an OwnPageCode: what is derived when the mail is written.
   link_id      INTEGER REFERENCES own_page_link (id) ON DELETE CASCADE,
   code_id      INTEGER REFERENCES own_page_code (id) ON DELETE CASCADE,
+  -- The bill that goes with it as a PDF, drawn when the mail is written.
+  bill_id      INTEGER REFERENCES bill (id),
   message_id   TEXT    NOT NULL UNIQUE,
   subject      TEXT    NOT NULL DEFAULT '',
   -- Pieces of the mail as JSON; see Mail/MailText.
@@ -992,6 +1050,7 @@ CREATE INDEX outbox_by_client   ON outbox (to_client_id, kind, made_at);
 CREATE INDEX outbox_by_event    ON outbox (event_id) WHERE event_id IS NOT NULL;
 CREATE INDEX outbox_by_reminder ON outbox (reminder_id) WHERE reminder_id IS NOT NULL;
 CREATE INDEX outbox_by_link     ON outbox (link_id) WHERE link_id IS NOT NULL;
+CREATE INDEX outbox_by_bill     ON outbox (bill_id) WHERE bill_id IS NOT NULL;
 CREATE INDEX outbox_by_code     ON outbox (code_id) WHERE code_id IS NOT NULL;
 
 -- ==== Due dates: all they depend on, and what marks them to be worked out again ====

@@ -1,6 +1,7 @@
 using TagPage.Core.Jobs;
 using TagPage.Core.Money;
 using TagPage.Core.Strings;
+using TagPage.Records.Clients;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
@@ -9,8 +10,8 @@ using TagPage.Records.Strings;
 
 namespace TagPage.Web.Start.Demo;
 
-/// <summary>The invented shop's price list, the lines of what is on its bench, and a part that somebody paid.</summary>
-public sealed class DemoMoney(PriceListStore prices, StringStore strings, BenchStore bench, ChargeStore charges, PaymentStore payments, ShopClock clock)
+/// <summary>The invented shop's price list, the lines of what is on its bench, a part that somebody paid, and a bill.</summary>
+public sealed class DemoMoney(PriceListStore prices, StringStore strings, BenchStore bench, ChargeStore charges, PaymentStore payments, BillStore bills, PayerStore payers, ShopClock clock)
 {
     private const long PartMinor = 1000;
 
@@ -22,6 +23,18 @@ public sealed class DemoMoney(PriceListStore prices, StringStore strings, BenchS
             Done(charges.Save(Who.Shop, job.Id, job.Version, list.Lines(Priced(job), job.PriceMinor)));
         if (bench.Ready().FirstOrDefault(job => job.PaidOn is null && job.PriceMinor > PartMinor) is { } ready)
             Done(payments.PayJob(Who.Shop, ready.Id, new PaymentEntry { FormKey = FormKey.New(), PaidOn = clock.Today, Method = PaymentMethod.Cash, AmountMinor = PartMinor }));
+        Bill();
+    }
+
+    /// <summary>The month of the newest stringing that has to be billed to somebody who pays for others.</summary>
+    private void Bill()
+    {
+        foreach (var party in payers.List().Select(payer => Party.Payer(payer.Id)))
+            if (bills.Months(Who.Shop, party) is [var newest, ..])
+            {
+                Done(bills.Make(Who.Shop, party, newest.FromOn));
+                return;
+            }
     }
 
     private PriceList List() => new()

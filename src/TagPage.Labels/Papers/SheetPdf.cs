@@ -1,0 +1,200 @@
+using SkiaSharp;
+using TagPage.Labels.Text;
+
+namespace TagPage.Labels.Papers;
+
+/// <summary>Draws a sheet on A4 pages as a PDF, with the bundled fonts. Lines that are too long are broken between words.</summary>
+public static class SheetPdf
+{
+    public static byte[] Of(Sheet sheet)
+    {
+        // Drawn twice: how many pages there are is known only afterwards.
+        var pages = new SheetPages(sheet, 0).Draw(out _);
+        return new SheetPages(sheet, pages).File();
+    }
+}
+
+/// <summary>The pages of one sheet, filled from top to bottom. In points, 72 an inch.</summary>
+internal sealed class SheetPages(Sheet sheet, int pages) : IDisposable
+{
+    private const float Width = 595, Height = 842, Left = 62, Right = 533, Top = 62, Bottom = 772;
+    private const int Text = 10, Large = 20;
+    private const float Line = 14, SquareSide = 110;
+
+    private readonly MemoryStream _file = new();
+    private SKDocument? _document;
+    private SKCanvas? _canvas;
+    private float _y;
+    private int _page;
+
+    public byte[] File()
+    {
+        Draw(out var bytes);
+        return bytes;
+    }
+
+    public int Draw(out byte[] bytes)
+    {
+        using (_document = SKDocument.CreatePdf(_file, new SKDocumentPdfMetadata { Title = sheet.Title, Producer = "TagPage" }))
+        {
+            Begin();
+            Head();
+            foreach (var row in sheet.Rows)
+                Row(row);
+            Sums();
+            Square();
+            foreach (var note in sheet.Notes)
+                Paragraph(note);
+            End();
+            _document.Close();
+        }
+        bytes = _file.ToArray();
+        return _page;
+    }
+
+    private void Begin()
+    {
+        _canvas = _document!.BeginPage(Width, Height);
+        (_page, _y) = (_page + 1, Top);
+    }
+
+    private void End()
+    {
+        if (pages > 1)
+            Write(sheet.PageOf(_page, pages), Right, 806, 8, isRight: true);
+        _document!.EndPage();
+    }
+
+    /// <summary>A new page where that much no longer fits.</summary>
+    private void Need(float height)
+    {
+        if (_y + height <= Bottom)
+            return;
+        End();
+        Begin();
+    }
+
+    private void Head()
+    {
+        var right = _y;
+        foreach (var (line, i) in sheet.From.Select((line, i) => (line, i)))
+            Write(line, Right, right += Line, Text, i == 0, isRight: true);
+        foreach (var line in sheet.To)
+            Write(line, Left, _y += Line, Text);
+        _y = Math.Max(_y, right) + 2 * Line + Large;
+        Write(sheet.Title, Left, _y, Large, isBold: true);
+        _y += 8;
+        foreach (var (name, value) in sheet.Facts)
+        {
+            Write(name, Left, _y += Line, Text);
+            Write(value, Left + 110, _y, Text);
+        }
+        _y += Line;
+    }
+
+    private void Row(SheetRow row)
+    {
+        var lines = Broken(row.Text, Right - Left - 90, row.IsHeading);
+        Need(lines.Count * Line + (row.IsHeading ? 2 * Line : 6));
+        if (row.IsHeading)
+            Rule();
+        foreach (var (line, i) in lines.Select((line, i) => (line, i)))
+        {
+            Write(line, row.IsHeading ? Left : Left + 12, _y += Line, Text, row.IsHeading);
+            if (i == 0)
+                Write(row.Amount, Right, _y, Text, isRight: true);
+        }
+        _y += row.IsHeading ? 0 : 2;
+    }
+
+    private void Sums()
+    {
+        Need(sheet.Sums.Count * Line + Line);
+        Rule();
+        foreach (var (sum, i) in sheet.Sums.Select((sum, i) => (sum, i)))
+        {
+            var isLast = i == sheet.Sums.Count - 1;
+            Write(sum.Name, Left, _y += Line + 2, Text, isLast);
+            Write(sum.Value, Right, _y, Text, isLast, isRight: true);
+        }
+        _y += Line;
+    }
+
+    private void Square()
+    {
+        if (sheet.Square is not { } square)
+            return;
+        Need(SquareSide + 2 * Line);
+        _y += Line;
+        var module = SquareSide / square.Modules;
+        using var path = new SKPathBuilder();
+        foreach (var (column, row, length) in square.Runs)
+            path.AddRect(SKRect.Create(Left + column * module, _y + row * module, length * module, module));
+        using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = false };
+        using var all = path.Detach();
+        _canvas!.DrawPath(all, ink);
+        var words = _y;
+        foreach (var line in sheet.SquareWords.SelectMany(line => Broken(line, Right - Left - SquareSide - 24, false)))
+            Write(line, Left + SquareSide + 24, words += Line, Text);
+        _y += SquareSide + Line;
+    }
+
+    private void Paragraph(string note)
+    {
+        var lines = Broken(note, Right - Left, false);
+        Need(lines.Count * Line + 6);
+        _y += 6;
+        foreach (var line in lines)
+            Write(line, Left, _y += Line, Text);
+    }
+
+    private void Rule()
+    {
+        using var ink = new SKPaint { Color = new SKColor(0x99, 0x99, 0x99), StrokeWidth = 0.5f };
+        _y += 6;
+        _canvas!.DrawLine(Left, _y, Right, _y, ink);
+    }
+
+    private static List<string> Broken(string text, float width, bool isBold)
+    {
+        var lines = new List<string> { "" };
+        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            var longer = lines[^1].Length == 0 ? word : $"{lines[^1]} {word}";
+            if (lines[^1].Length == 0 || WidthOf(longer, Text, isBold) <= width)
+                lines[^1] = longer;
+            else
+                lines.Add(word);
+        }
+        return lines;
+    }
+
+    private static double WidthOf(string text, int size, bool isBold) => Shaper.Shape(text, isBold).Runs.Sum(run => Scale(run, size) * run.Glyphs.Sum(g => (double)g.Advance));
+
+    private static double Scale(GlyphRun run, int size) => (double)size / run.Font.UnitsPerEm;
+
+    private void Write(string text, float x, float y, int size, bool isBold = false, bool isRight = false)
+    {
+        var at = (double)(isRight ? x - (float)WidthOf(text, size, isBold) : x);
+        using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true };
+        foreach (var run in Shaper.Shape(text, isBold).Runs)
+        {
+            var scale = Scale(run, size);
+            using var font = new SKFont(run.Font.Typeface, size);
+            using var builder = new SKTextBlobBuilder();
+            var glyphs = builder.AllocatePositionedRun(font, run.Glyphs.Count);
+            for (var i = 0; i < run.Glyphs.Count; i++)
+            {
+                var glyph = run.Glyphs[i];
+                glyphs.Glyphs[i] = glyph.Id;
+                glyphs.Positions[i] = new SKPoint((float)(at + glyph.OffsetX * scale), (float)(y - glyph.OffsetY * scale));
+                at += glyph.Advance * scale;
+            }
+            using var blob = builder.Build();
+            if (blob is not null)
+                _canvas!.DrawText(blob, 0, 0, ink);
+        }
+    }
+
+    public void Dispose() => _file.Dispose();
+}

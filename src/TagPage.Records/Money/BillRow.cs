@@ -1,0 +1,84 @@
+using System.Text.Json;
+using TagPage.Core.Money;
+
+namespace TagPage.Records.Money;
+
+/// <summary>A bill as it was written.</summary>
+public sealed record BillRow
+{
+    /// <summary>SQL: everything of bills b but their lines, to be followed by a condition.</summary>
+    internal const string Select = """
+        SELECT b.id, b.year, b.number, b.client_id, b.payer_id, b.to_name, b.from_on, b.to_on, b.issued_on, b.shop AS sender_json, b.currency, b.paid_minor, b.cancels_id,
+               (SELECT x.id FROM bill x WHERE x.cancels_id = b.id) AS cancelled_by_id, o.year AS cancels_year, o.number AS cancels_number,
+               (SELECT SUM(l.amount_minor) FROM bill_line l WHERE l.bill_id = b.id) AS total_minor, COALESCE(y.mail, c.mail) AS mail
+        FROM bill b
+        LEFT JOIN bill o ON o.id = b.cancels_id
+        LEFT JOIN client c ON c.id = b.client_id
+        LEFT JOIN payer y ON y.id = b.payer_id
+        """;
+
+    public long Id { get; init; }
+    public int Year { get; init; }
+    public int Number { get; init; }
+    public long? ClientId { get; init; }
+    public long? PayerId { get; init; }
+
+    /// <summary>Empty once their data was deleted.</summary>
+    public string ToName { get; init; } = "";
+    public DateOnly FromOn { get; init; }
+    public DateOnly ToOn { get; init; }
+    public DateOnly IssuedOn { get; init; }
+    public string SenderJson { get; init; } = "{}";
+    public string Currency { get; init; } = "";
+    public long PaidMinor { get; init; }
+
+    /// <summary>The bill that this one cancels, and that which cancels this one.</summary>
+    public long? CancelsId { get; init; }
+    public int? CancelsYear { get; init; }
+    public int? CancelsNumber { get; init; }
+    public long? CancelledById { get; init; }
+    public long TotalMinor { get; init; }
+
+    /// <summary>Where it can be sent today.</summary>
+    public string? Mail { get; init; }
+    public IReadOnlyList<BillLine> Lines { get; init; } = [];
+
+    /// <summary>2026-0007.</summary>
+    public string Name => NameOf(Year, Number);
+
+    public static string NameOf(int year, int number) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{year}-{number:0000}");
+
+    public long ToPayMinor => TotalMinor - PaidMinor;
+
+    public BillSender Sender => JsonSerializer.Deserialize<BillSender>(SenderJson) ?? new BillSender();
+
+    public IReadOnlyList<TaxPart> Taxes => Tax.Of(Lines.Select(line => (line.AmountMinor, line.TaxBp)));
+}
+
+/// <summary>A line of a bill.</summary>
+public sealed record BillLine
+{
+    public long? JobId { get; init; }
+    public long Ticket { get; init; }
+    public DateOnly StrungOn { get; init; }
+
+    /// <summary>Player and number of the racket; empty once their data was deleted.</summary>
+    public string Whose { get; init; } = "";
+    public ChargeKind Kind { get; init; }
+    public string Words { get; init; } = "";
+    public long AmountMinor { get; init; }
+    public int TaxBp { get; init; }
+}
+
+/// <summary>The shop as it stood on the bill.</summary>
+public sealed record BillSender
+{
+    public string Name { get; init; } = "";
+    public string Street { get; init; } = "";
+    public string Town { get; init; } = "";
+    public string? Phone { get; init; }
+    public string? Mail { get; init; }
+    public string TaxNumber { get; init; } = "";
+    public string? Iban { get; init; }
+    public string AccountName { get; init; } = "";
+}

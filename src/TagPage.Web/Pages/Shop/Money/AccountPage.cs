@@ -1,0 +1,60 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Money;
+using TagPage.Records.Money;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+
+namespace TagPage.Web.Pages.Shop.Money;
+
+/// <summary>What one who pays owes, has paid and was billed; a client's and a payer's are alike.</summary>
+public abstract class AccountPage(OwedStore owed, PaymentStore payments, BillStore bills, ShopStore shops, ShopClock clock) : RecordPage<OwedStore.Account>
+{
+    /// <summary>Of the form for a payment alone; the other buttons send nothing of it.</summary>
+    public AccountInput Input { get; private set; } = new();
+
+    public ShopDetails Shop => shops.Get();
+
+    public IReadOnlyList<PaymentStore.Row> Payments => payments.OfParty(Who.Shop, PartyOf(Id));
+
+    public IReadOnlyList<BillStore.Month> Months => bills.Months(Who.Shop, PartyOf(Id));
+
+    public IReadOnlyList<BillRow> Bills => bills.Of(Who.Shop, PartyOf(Id));
+
+    /// <summary>Where the page itself is.</summary>
+    public string Address => $"/shop/money/{Kind}/{Id}";
+
+    /// <summary>Where they are on file.</summary>
+    public abstract string OnFile { get; }
+
+    protected abstract string Kind { get; }
+
+    protected abstract Party PartyOf(long id);
+
+    protected override OwedStore.Account? Find(long id) => owed.Get(Who.Shop, PartyOf(id));
+
+    public void OnGet() => Input = new AccountInput { FormKey = FormKey.New(), PaidOn = clock.Today };
+
+    public IActionResult OnPost([Bind(Prefix = nameof(Input))] AccountInput typed)
+    {
+        Input = typed;
+        var minor = this.Minor(nameof(Input.Amount), Input.Amount, Shop);
+        if (!ModelState.IsValid)
+            return Page();
+        return this.After(payments.PayAccount(Who.Shop, PartyOf(Id), new PaymentEntry
+        {
+            FormKey = Input.FormKey,
+            PaidOn = Input.PaidOn!.Value,
+            Method = Input.How ?? PaymentMethod.Cash,
+            AmountMinor = minor,
+            Note = Input.Note,
+        }), _ => this.GoOn(Address, "The payment is noted and laid against what is owed, the oldest first."));
+    }
+
+    public IActionResult OnPostCredit(string? formKey) => this.After(
+        payments.PayAccount(Who.Shop, PartyOf(Id), new PaymentEntry { FormKey = formKey ?? "", PaidOn = clock.Today }),
+        _ => this.GoOn(Address, "The credit is laid against what is owed, the oldest first."));
+
+    /// <param name="month">Any day of it.</param>
+    public IActionResult OnPostBill(DateOnly month) => this.After(bills.Make(Who.Shop, PartyOf(Id), month), id => this.GoOn($"/shop/money/bill/{id}", "The bill is written."));
+}

@@ -1,0 +1,34 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Labels.Papers;
+using TagPage.Records.Money;
+using TagPage.Records.Outbox;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Papers;
+
+namespace TagPage.Web.Pages.Shop.Money;
+
+public sealed class BillModel(BillStore bills, BillMailStore mails, ShopStore shops) : RecordPage<BillRow>
+{
+    public Sheet Sheet => BillPaper.Of(Saved);
+
+    public bool CanSend => Saved.Mail is not null && shops.Get().Mail is not null;
+
+    protected override BillRow? Find(long id) => bills.Get(Who.Shop, id);
+
+    public void OnGet()
+    {
+    }
+
+    public IActionResult OnGetPdf() => File(BillPaper.Pdf(Saved), "application/pdf", BillPaper.FileName(Saved));
+
+    public IActionResult OnPostMail() => this.After(mails.Send(Who.Shop, Id, Mail(), shops.Get().Mail is not null),
+        _ => this.GoOn($"/shop/money/bill/{Id}", $"The bill is on its way to {Saved.Mail}."));
+
+    private WrittenMail Mail() => new($"{BillPaper.Title(Saved)} from {Saved.Sender.Name}", MailText.Fill(
+        "Dear {name},\n\n{title} is attached.\n\nKind regards,\n{shop}\n", ("name", Saved.ToName), ("title", BillPaper.Title(Saved)), ("shop", Saved.Sender.Name)));
+
+    public IActionResult OnPostCancel() => this.After(bills.Cancel(Who.Shop, Id),
+        id => this.GoOn($"/shop/money/bill/{id}", $"Bill {Saved.Name} is cancelled by this one. Its rackets can be billed again."));
+}

@@ -1,0 +1,17 @@
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Money;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Web.Pages.Shop.Money;
+
+public sealed class IndexModel(OwedStore owed, ShopStore shops, ShopClock clock) : PageModel
+{
+    public IReadOnlyList<OwedStore.Row> Rows { get; private set; } = [];
+
+    public ShopDetails Shop => shops.Get();
+
+    public int DaysSince(DateOnly day) => clock.Today.DayNumber - day.DayNumber;
+
+    public void OnGet() => Rows = owed.List(Who.Shop);
+}

@@ -1,0 +1,23 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Labels.Papers;
+using TagPage.Records.Jobs;
+using TagPage.Records.Money;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Papers;
+
+namespace TagPage.Web.Pages.Shop.Money;
+
+public sealed class ReceiptModel(JobStore jobs, ChargeStore charges, PaymentStore payments, PriceListStore prices, ShopStore shops) : RecordPage<JobRow>
+{
+    public Sheet Sheet => ReceiptPaper.Of(Saved, charges.Get(Who.Shop, Id)!.Lines, payments.OfJob(Who.Shop, Id), shops.Get(), prices.Get());
+
+    protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
+
+    public void OnGet()
+    {
+    }
+
+    public IActionResult OnGetPdf() => File(SheetPdf.Of(Sheet), "application/pdf", $"receipt-{Saved.Ticket}.pdf");
+}

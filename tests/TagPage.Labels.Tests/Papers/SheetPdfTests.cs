@@ -1,0 +1,57 @@
+using System.Text.RegularExpressions;
+using TagPage.Labels.Papers;
+using TagPage.Labels.Tests.Cast;
+
+namespace TagPage.Labels.Tests.Papers;
+
+public sealed class SheetPdfTests
+{
+    private static Sheet Bill(int rows) => new()
+    {
+        Title = "Bill 2026-0007",
+        From = ["Ferrygate Racket Bench", "3 Chandler’s Steps", "Eastmere"],
+        To = ["Odalys Ferrán, שירה, 佐藤"],
+        Facts = [("Number", "2026-0007")],
+        Rows = [.. Enumerable.Range(1, rows).SelectMany(i => new[] { new SheetRow($"Ticket {1000 + i}", "") { IsHeading = true }, new SheetRow("labour", $"{i}.50") })],
+        Sums = [("Total", "154.51 EUR")],
+        Notes = ["Please pay " + string.Concat(Enumerable.Repeat("within the usual time ", 20))],
+        Square = TransferQr.Of("DE89370400440532013000", "Ferrygate Racket Bench", 15451, "Bill 2026-0007"),
+        SquareWords = ["Scan this with your bank’s app to pay"],
+        PageOf = (page, of) => $"page {page} of {of}",
+    };
+
+    [Fact]
+    public void Everything_on_a_long_bill_can_be_read_on_its_pages()
+    {
+        var text = Text(SheetPdf.Of(Bill(60)));
+
+        Assert.Contains("Odalys Ferrán", text, StringComparison.Ordinal);
+        Assert.Contains("佐藤", text, StringComparison.Ordinal);
+        Assert.All(Enumerable.Range(1, 60), i => Assert.Contains($"{i}.50", text, StringComparison.Ordinal));
+        Assert.Contains("154.51 EUR", text, StringComparison.Ordinal);
+        var pages = Rasters.OfPdf(SheetPdf.Of(Bill(60)), 36).Count;
+        Assert.InRange(pages, 3, 8);
+        Assert.Equal(Enumerable.Range(1, pages).Select(page => $"page {page} of {pages}"), Regex.Matches(text, @"page \d+ of \d+").Select(m => m.Value));
+    }
+
+    [Fact]
+    public void Square_on_the_paper_is_read_as_a_phone_would()
+    {
+        var pages = Rasters.OfPdf(SheetPdf.Of(Bill(2)), 150);
+
+        Assert.Equal(Bill(2).Square!.Payload, Scanner.Look(Assert.Single(pages)));
+    }
+
+    [Fact]
+    public void Paper_is_A4()
+    {
+        var page = Assert.Single(Rasters.OfPdf(SheetPdf.Of(Bill(1)), 72));
+        Assert.Equal((595, 842), (page.Width, page.Height));
+    }
+
+    private static string Text(byte[] pdf) => Tools.InFolder(folder =>
+    {
+        File.WriteAllBytes(Path.Combine(folder, "bill.pdf"), pdf);
+        return Tools.Run(Tools.Poppler("pdftotext"), folder, "bill.pdf", "-");
+    });
+}
