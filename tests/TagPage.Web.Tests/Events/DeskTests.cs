@@ -53,13 +53,13 @@ public sealed class DeskTests : IDisposable
 
         var found = await tablet.Get(fair.Home + "/out?q=1");
         var racket = await tablet.Open(found.Headers.Location!.ToString());
-        Assert.Contains("not paid 12.00 GBP", racket.Main.Trim().ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("not paid £12.00", racket.Main.Trim().ReplaceLineEndings(" "), StringComparison.Ordinal);
         await Press(tablet, racket, "Handed out, not paid yet");
 
         Assert.Equal(1, _shop.Records.Count("job", "state = 'Collected' AND strung_on = '2026-11-25' AND paid_on IS NULL AND strung_by = 'Runa'"));
         var sheet = await _shop.Owner().Open($"/shop/events/day/{fair.Id}");
         Assert.Contains("1, 1 strung", sheet.Main, StringComparison.Ordinal);
-        Assert.Contains("12.00 GBP, of it not paid 12.00 GBP", sheet.Main, StringComparison.Ordinal);
+        Assert.Contains("£12.00, of it not paid £12.00", sheet.Main, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -212,7 +212,7 @@ public sealed class DeskTests : IDisposable
         Assert.Contains("1,'=cmd(),Norden,", csv, StringComparison.Ordinal);
         var sheet = await runa.Open($"/shop/events/day/{fair.Id}");
         var bill = await runa.Open(sheet.Document.QuerySelector("[aria-labelledby=bills-teams] a")!.GetAttribute("href")!);
-        Assert.Contains("24.00 GBP", bill.Main, StringComparison.Ordinal);
+        Assert.Contains("£24.00", bill.Main, StringComparison.Ordinal);
     }
 
     [Fact]
