@@ -16,20 +16,37 @@ internal static class DeskChange
 
     /// <summary>
     /// Makes a change and moves the promises of those it makes late, or later; what was promised first stays with them until
-    /// their owners are told.
+    /// their owners are told. Until then it is promised again as soon as it can be kept without hurting anybody.
     /// </summary>
     public static long Make(SqliteConnection connection, Who who, EventRow desk, DateTime now, Func<long> change)
     {
         var before = DeskStore.Of(connection, desk, now);
         var id = change();
         var after = DeskStore.Of(connection, EventStore.Get(connection, who, desk.Id)!, now);
-        foreach (var slip in before.Desk.Slips(after.Desk))
-        {
-            if (slip.After is { } ready && before.Of(slip.Number)?.Promised is not null && after.Of(slip.Number) is { IsOpen: true })
-                connection.Execute(MoveSql, new { desk.Id, slip.Number, Ready = Desk.Stepped(ready) });
-        }
+        var moved = before.Desk.Slips(after.Desk)
+            .Where(slip => slip.After is not null && before.Of(slip.Number)?.Promised is not null && after.Of(slip.Number) is { IsOpen: true }).ToList();
+        connection.Execute(MoveSql, moved.Select(slip => new { desk.Id, slip.Number, Ready = Desk.Stepped(slip.After!.Value) }));
+        if (after.ToTell.Any())
+            Restore(connection, desk, moved.Count == 0 ? after : DeskStore.Of(connection, desk, now));
         return id;
     }
+
+    private static void Restore(SqliteConnection connection, EventRow desk, DeskBoard board)
+    {
+        var plan = board.Desk;
+        foreach (var entry in board.ToTell.Where(entry => entry.IsOpen))
+        {
+            var asFirst = board.ToDesk(entry) with { Promised = entry.MovedFrom };
+            if (!(plan.With(asFirst).Plan.ReadyAt(entry.Number) <= entry.MovedFrom) || plan.Slips(asFirst).Count > 0)
+                continue;
+            connection.Execute(RestoreSql, new { desk.Id, entry.Number });
+            plan = plan.With(asFirst);
+        }
+    }
+
+    private const string RestoreSql = """
+        UPDATE event_entry SET promised = moved_from, moved_from = NULL WHERE event_id = @Id AND number = @Number
+        """;
 
     private const string MoveSql = """
         UPDATE event_entry SET moved_from = COALESCE(moved_from, promised), promised = @Ready WHERE event_id = @Id AND number = @Number

@@ -16,6 +16,7 @@ public sealed class DeskFindStore(Database database)
         public string Frame { get; init; } = "";
         public string TapeColour { get; init; } = "";
         public Sport Sport { get; init; }
+        public long PlayerId { get; init; }
         public string Player { get; init; } = "";
         public string Client { get; init; } = "";
 
@@ -28,7 +29,7 @@ public sealed class DeskFindStore(Database database)
         EventStore.Get(c, who, eventId) is null ? null : c.QuerySingleOrDefault<Row>(ByTagSql, new { eventId, code }));
 
     private const string Columns = """
-        SELECT r.id AS racket_id, r.number AS racket_number, r.frame, r.tape_colour, r.sport, p.name AS player, k.name AS client,
+        SELECT r.id AS racket_id, r.number AS racket_number, r.frame, r.tape_colour, r.sport, p.id AS player_id, p.name AS player, k.name AS client,
                (SELECT MAX(e.number) FROM event_entry e JOIN job j ON j.id = e.job_id
                 WHERE e.event_id = @eventId AND j.racket_id = r.id AND j.state IN ('Waiting', 'OnMachine', 'Strung')) AS desk_number
         FROM racket r

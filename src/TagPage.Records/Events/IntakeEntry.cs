@@ -11,6 +11,9 @@ public sealed record IntakeEntry
     /// <summary>The racket on file; null for a visitor's.</summary>
     public long? RacketId { get; init; }
 
+    /// <summary>A player on file whose racket is not; null for a visitor.</summary>
+    public long? PlayerId { get; init; }
+
     /// <summary>Of the racket's tag, where it was scanned: who has it in hand may take it in.</summary>
     public string? Code { get; init; }
     public VisitorEntry Visitor { get; init; } = new();
@@ -32,7 +35,7 @@ public sealed record IntakeEntry
     public string? StencilColour { get; init; }
 }
 
-/// <summary>Somebody who is not on file: put there with one racket, and asked for nothing else.</summary>
+/// <summary>Somebody who is not on file: put there with one racket, and asked for nothing else. Of a player on file the racket alone.</summary>
 public sealed record VisitorEntry
 {
     public string? Name { get; init; }

@@ -25,7 +25,9 @@ public sealed class IntakeStore(Database database, ClientStore clients, ShopStor
         var racket = input.RacketId is { } known ? KnownRacket(connection, who, desk.Id, known, input.Code) : null;
         if (input.RacketId is not null && racket is null)
             return new Outcome.Absent();
-        if (racket is null && string.IsNullOrWhiteSpace(input.Visitor.Name))
+        if (input.PlayerId is { } player && KnownPlayer(connection, who, desk.Id, player) is null)
+            return new Outcome.Absent();
+        if (racket is null && input.PlayerId is null && string.IsNullOrWhiteSpace(input.Visitor.Name))
             return new Outcome.Refused(new NobodyNamed());
         if (racket?.OpenJobId is { } open)
             return new Outcome.Refused(connection.ExecuteScalar<int?>(NumberSql, new { open, desk.Id }) is { } there ? new AtDeskAlready(there) : new OpenInShop(racket.OpenTicket!.Value));
@@ -40,7 +42,7 @@ public sealed class IntakeStore(Database database, ClientStore clients, ShopStor
         if (StringPickStore.Pick(connection, Job(input, null)).Refused is { } refused)
             return refused;
         // All that can be refused was asked before a visitor is written down.
-        racket ??= NewJobStore.Racket(connection, Who.Shop, Visitor(connection, desk, input))!;
+        racket ??= NewJobStore.Racket(connection, Who.Shop, NewRacket(connection, desk, input))!;
         Keep(connection, who, desk, input, racket.Id, number, promise);
         return new Outcome.Done(number);
     }
@@ -88,6 +90,32 @@ public sealed class IntakeStore(Database database, ClientStore clients, ShopStor
                               OR EXISTS (SELECT 1 FROM tag t WHERE t.racket_id = r.id AND t.state = 'Live' AND t.code = @Code)
                               OR EXISTS (SELECT 1 FROM event_entry e JOIN job j ON j.id = e.job_id JOIN racket o ON o.id = j.racket_id
                                          WHERE e.event_id = @eventId AND o.player_id = r.player_id)))
+        """;
+
+    /// <summary>A player whose racket is not on file yet.</summary>
+    public sealed record PlayerRow
+    {
+        public long Id { get; init; }
+        public string Name { get; init; } = "";
+        public bool Junior { get; init; }
+        public int NextNumber { get; init; }
+        public Sport? LastSport { get; init; }
+    }
+
+    /// <summary>One whose racket may be taken in: any for the shop, for a helper one who is at the event.</summary>
+    public PlayerRow? Player(Who who, long eventId, long player) => database.Read(c =>
+        EventStore.Get(c, who, eventId) is null ? null : KnownPlayer(c, who, eventId, player));
+
+    private static PlayerRow? KnownPlayer(SqliteConnection connection, Who who, long eventId, long player) =>
+        connection.QuerySingleOrDefault<PlayerRow>(PlayerSql, new { who.IsShop, eventId, player });
+
+    private const string PlayerSql = """
+        SELECT p.id, p.name, p.junior, (SELECT COALESCE(MAX(r.number), 0) + 1 FROM racket r WHERE r.player_id = p.id) AS next_number,
+               (SELECT r.sport FROM racket r WHERE r.player_id = p.id ORDER BY r.id DESC LIMIT 1) AS last_sport
+        FROM player p
+        WHERE p.id = @player
+          AND (@IsShop OR EXISTS (SELECT 1 FROM event_entry e JOIN job j ON j.id = e.job_id JOIN racket o ON o.id = j.racket_id
+                                  WHERE e.event_id = @eventId AND o.player_id = p.id))
         """;
 
     private const string NumberSql = "SELECT number FROM event_entry WHERE job_id = @open AND event_id = @Id";
@@ -139,13 +167,26 @@ public sealed class IntakeStore(Database database, ClientStore clients, ShopStor
     private decimal? Price(EventRow desk, IntakeEntry input) =>
         (input.Order.MainsSuppliedBy == Supplier.Shop ? desk.PriceDeskMinor : desk.PriceOwnMinor) is { } minor ? Currencies.ToAmount(minor, shops.Get().Currency) : null;
 
-    // They wanted no reminders when they came by; the shop asks once they become a client.
+    private long NewRacket(SqliteConnection connection, EventRow desk, IntakeEntry input)
+    {
+        var player = input.PlayerId ?? Visitor(connection, desk, input);
+        var number = KnownPlayer(connection, Who.Shop, desk.Id, player)!.NextNumber;
+        return RacketStore.Insert(connection, player, new RacketEntry
+        {
+            Number = number,
+            State = RacketState.InTurn,
+            Sport = input.Visitor.Sport,
+            Frame = input.Visitor.Frame,
+            TapeColour = input.Visitor.TapeColour,
+        });
+    }
+
+    // They asked for no reminders when they came by; the shop asks once they become a client.
     private long Visitor(SqliteConnection connection, EventRow desk, IntakeEntry input)
     {
-        var visitor = input.Visitor;
-        var client = clients.Insert(connection, new ClientEntry { Name = visitor.Name!.Trim(), Language = shops.Get().Language, Reminders = false, Note = $"{desk.Name}: {input.Team}".TrimEnd(' ', ':') });
-        var player = PlayerStore.Insert(connection, client, new PlayerEntry { Name = visitor.Name.Trim(), Junior = visitor.Junior });
-        return RacketStore.Insert(connection, player, new RacketEntry { Number = 1, State = RacketState.InTurn, Sport = visitor.Sport, Frame = visitor.Frame, TapeColour = visitor.TapeColour });
+        var name = input.Visitor.Name!.Trim();
+        var client = clients.Insert(connection, new ClientEntry { Name = name, Language = shops.Get().Language, Reminders = false, Note = $"{desk.Name}: {input.Team}".TrimEnd(' ', ':') });
+        return PlayerStore.Insert(connection, client, new PlayerEntry { Name = name, Junior = input.Visitor.Junior });
     }
 
     private object Values(EventRow desk, IntakeEntry input, long job, int number, DateTime promise) => new

@@ -90,6 +90,33 @@ public sealed class DeskMoveStoreTests : IDisposable
     }
 
     [Fact]
+    public void Promise_that_can_be_kept_after_all_is_promised_again_before_its_owner_was_told()
+    {
+        _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 30) });
+        var second = _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 30) });
+        Fair.Done(_fair.Technicians.SetAway(_fair.Helper, _fair.Id, _fair.Bram, true));
+        Assert.Equal(Fair.At(11), _fair.Of(second).Promised);
+
+        Fair.Done(_fair.Technicians.SetAway(_fair.Helper, _fair.Id, _fair.Bram, false));
+
+        Assert.Empty(_fair.Board.ToTell);
+        Assert.Equal(Fair.At(10, 30), _fair.Of(second).Promised);
+    }
+
+    [Fact]
+    public void Promise_that_was_moved_and_told_stays_as_it_was_told()
+    {
+        _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 30) });
+        var second = _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 30) });
+        Fair.Done(_fair.Technicians.SetAway(_fair.Helper, _fair.Id, _fair.Bram, true));
+        Fair.Done(_fair.Moves.Told(_fair.Helper, _fair.Id, second));
+
+        Fair.Done(_fair.Technicians.SetAway(_fair.Helper, _fair.Id, _fair.Bram, false));
+
+        Assert.Equal(Fair.At(11), _fair.Of(second).Promised);
+    }
+
+    [Fact]
     public void Broken_machine_moves_the_promises_it_would_have_kept_and_gives_its_racket_back()
     {
         _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 30) });

@@ -125,6 +125,16 @@ public sealed class IntakeStoreTests : IDisposable
     }
 
     [Fact]
+    public void Helper_adds_no_racket_to_a_player_who_is_not_at_the_event()
+    {
+        var hers = _fair.Entry() with { PlayerId = _fair.Street.Pim };
+
+        _fair.Street.Check(false, () => _fair.Intakes.Add(_fair.Helper, _fair.Id, hers));
+        Assert.Equal(1, Fair.Done(_fair.Intakes.Add(Who.Shop, _fair.Id, hers)));
+        Assert.Equal((2, "Pim Ferran"), (_fair.Of(1).RacketNumber, _fair.Of(1).Player));
+    }
+
+    [Fact]
     public void Closed_event_takes_nothing_in()
     {
         Fair.Done(_fair.Events.Close(Who.Shop, _fair.Id));

@@ -271,6 +271,7 @@ internal static class Table
         new(AtDesk, (s, who) => s.Intakes.Add(who, 1, Scene.Intake), AnEvent),
         new(AtDesk, (s, who) => s.Intakes.Ask(who, 1, Scene.Intake, Core.Sports.Sport.Tennis), AnEvent),
         new(AtDesk, (s, who) => s.Intakes.Racket(who, 1, s.Second, null), AnEvent),
+        new(AtDesk, (s, who) => s.Intakes.Player(who, 1, s.Street.Pim), AnEvent),
         new(AtDesk, (s, who) => s.DeskFinds.ByTag(who, 1, s.Live), AnEvent),
         new(AtDesk, (s, who) => s.DeskFinds.ByName(who, 1, "Pim"), AnEvent),
         new(AtDesk, (s, who) => s.DeskFinds.LastRound(who, 1, s.Racket), AnEvent),

@@ -78,6 +78,24 @@ public sealed class DeskTests : IDisposable
     }
 
     [Fact]
+    public async Task Second_racket_of_a_visitor_is_theirs_and_asked_for_as_the_first()
+    {
+        var fair = new Fairground(_shop);
+        var kind = _shop.Records.Kind();
+        var tablet = await fair.Tablet();
+        var taken = await tablet.Send(await tablet.Open(fair.Home + "/in/visitor"),
+            ("Input.Visitor.Name", "Tove Alling"), ("Input.MainsTension", "52"), ("Input.MainsId", $"{kind}"), ("Input.Team", "Norden"));
+        var said = await tablet.Open(taken.Location!);
+
+        var another = await tablet.Open(said.Document.QuerySelector(".said a")!.GetAttribute("href")!);
+        Assert.Contains("Tove Alling, racket 2", another.Main, StringComparison.Ordinal);
+        await tablet.Send(another, ("Input.Frame", "Pellmore Meadow 98"));
+
+        Assert.Equal([(1, "Norden", 52m), (2, "Norden", 52m)], fair.Board.Entries.Select(entry => (entry.RacketNumber, entry.Team, entry.MainsTension)));
+        Assert.Equal(1, _shop.Records.Count("client"));
+    }
+
+    [Fact]
     public async Task Wish_that_breaks_a_promise_is_asked_about_before_it_is_given()
     {
         var fair = new Fairground(_shop);

@@ -105,9 +105,9 @@ public record IntakeInput
     private DateTime? At(DateOnly today, string? time) => TimeField.Read(time) is { } at ? (Day ?? today).ToDateTime(at) : null;
 
     /// <summary>The same again as at the last round, or as on the racket's last ticket.</summary>
-    public static IntakeInput Filled(EntryRow? round, JobRow? last, DateOnly day, TensionUnit unit)
+    public static IntakeInput Fill(IntakeInput empty, EntryRow? round, JobRow? last, DateOnly day, TensionUnit unit)
     {
-        var fresh = new IntakeInput { FormKey = Records.Storage.FormKey.New(), Day = day, TensionUnit = unit };
+        var fresh = empty with { FormKey = Records.Storage.FormKey.New(), Day = day, TensionUnit = unit };
         if (round is not null)
         {
             return fresh with

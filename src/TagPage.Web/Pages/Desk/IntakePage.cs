@@ -68,10 +68,10 @@ public abstract class IntakePage(DeskStore desks, LiveDesks live, IntakeStore in
             return Page();
         }
         return this.After(Intakes.Add(Me, Id, entry with { Insist = answer == "anyway" }), number =>
-            this.GoOn($"{Home}/in", $"Number {number}: {Promise((int)number)}", "To its page", $"{Home}/entry/{number}"));
+            Desks.Get(Me, Id)?.Of((int)number) is { } racket ? TakenIn(racket) : NotFound());
     }
 
-    private string Promise(int number) => Desks.Get(Me, Id)?.Of(number) is { } entry
-        ? $"promised for {DeskWords.Time(entry.Promised, Saved.Now)}. Write the number on the racket or its bag."
-        : "taken in.";
+    private IActionResult TakenIn(EntryRow racket) => this.GoOn($"{Home}/in",
+        $"Number {racket.Number}: promised for {DeskWords.Time(racket.Promised, Saved.Now)}. Write the number on the racket or its bag.",
+        "Another racket of the same player", $"{Home}/in/player/{racket.PlayerId}");
 }

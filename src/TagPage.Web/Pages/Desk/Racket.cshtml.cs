@@ -45,7 +45,7 @@ public sealed class RacketModel(DeskStore desks, LiveDesks live, IntakeStore int
         return board;
     }
 
-    public void OnGet() => Input = IntakeInput.Filled(Round, Last, Today, Shop.TensionUnit);
+    public void OnGet() => Input = IntakeInput.Fill(new IntakeInput(), Round, Last, Today, Shop.TensionUnit);
 
     public IActionResult OnPost() => Save(Input, Input.ToEntry(Today) with { RacketId = Racket.Id, Code = Code }, Racket.Sport, Last, Answer);
 }
