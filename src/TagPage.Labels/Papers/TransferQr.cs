@@ -53,14 +53,14 @@ public sealed class TransferQr
         column >= 0 && row >= 0 && column < Modules && row < Modules && _data.ModuleMatrix[row + QuietZone][column + QuietZone];
 
     /// <summary>One svg element with the quiet zone and a light ground.</summary>
-    /// <param name="label">What a screen reader says; it holds no markup.</param>
-    public string Svg(string label)
+    /// <param name="label">What a screen reader says; it holds no markup. Empty where the element around it says so.</param>
+    public string Svg(string label = "")
     {
         var (side, path) = (Modules + 2 * QuietZone, new StringBuilder());
         foreach (var (column, row, length) in Runs)
             path.Append(CultureInfo.InvariantCulture, $"M{column + QuietZone} {row + QuietZone}h{length}v1h-{length}z");
         return string.Create(CultureInfo.InvariantCulture,
-            $"""<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {side} {side}" role="img" aria-label="{label}" shape-rendering="crispEdges"><rect width="{side}" height="{side}" fill="#fff"/><path d="{path}" fill="#000"/></svg>""");
+            $"""<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {side} {side}" {(label.Length > 0 ? $"role=\"img\" aria-label=\"{label}\"" : "aria-hidden=\"true\"")} shape-rendering="crispEdges"><rect width="{side}" height="{side}" fill="#fff"/><path d="{path}" fill="#000"/></svg>""");
     }
 
     internal IEnumerable<(int Column, int Row, int Length)> Runs => QrRuns.Of(Modules, Modules, IsDark);

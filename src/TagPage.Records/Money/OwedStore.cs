@@ -58,6 +58,28 @@ public sealed class OwedStore(Database database)
         LIMIT @Most
         """;
 
+    /// <summary>What a client has to pay for rackets that are strung; null where that is nothing, and where somebody else pays.</summary>
+    public Mine? OfClient(Who who) => database.Read(c => c.QuerySingle<Mine>(MineSql, new { who.ClientId }) is { OwedMinor: > 0 } mine ? mine : null);
+
+    public sealed record Mine
+    {
+        public long OwedMinor { get; init; }
+
+        /// <summary>Numbers, with commas.</summary>
+        public string Tickets { get; init; } = "";
+    }
+
+    private const string MineSql = """
+        SELECT COALESCE(SUM(minor), 0) AS owed_minor, COALESCE(group_concat(ticket, ', '), '') AS tickets
+        FROM (SELECT j.ticket, j.price_minor - (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.job_id = j.id) AS minor
+              FROM client c
+              JOIN player p ON p.client_id = c.id
+              JOIN racket r ON r.player_id = p.id
+              JOIN job j ON j.racket_id = r.id
+              WHERE c.id = @ClientId AND c.payer_id IS NULL AND j.state IN ('Strung', 'Collected') AND j.paid_on IS NULL AND j.price_minor > 0
+              ORDER BY j.ticket)
+        """;
+
     /// <summary>A party's own account.</summary>
     public sealed record Account
     {

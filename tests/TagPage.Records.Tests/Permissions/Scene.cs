@@ -132,6 +132,7 @@ public sealed class Scene : IDisposable
     public ChargeStore Charges => new(Database, Street.Clock);
     public PaymentStore Payments => new(Database, Street.Clock);
     public OwedStore Owed => new(Database);
+    public FigureStore Figures => new(Database);
     public BillStore Bills => new(Database, Shops, Street.Clock);
     public BillMailStore BillMails => new(Database, Outbox);
     public Party OfOdalys => Party.Client(Street.Odalys);

@@ -1,11 +1,15 @@
 using TagPage.Core.Forecast;
+using TagPage.Labels.Papers;
+using TagPage.Records.Money;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Players;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Papers;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-public sealed class IndexModel(ClientOnFileStore clients, OwnPageRacketStore rackets, ShopStore shops, ShopClock clock) : OwnPageModel(clients)
+public sealed class IndexModel(ClientOnFileStore clients, OwnPageRacketStore rackets, OwedStore owed, PriceListStore prices, ShopStore shops, ShopClock clock) : OwnPageModel(clients)
 {
     public sealed record Player(long Id, string Name, IReadOnlyList<(OwnPageRacket Racket, RestringBy By)> Rackets);
 
@@ -15,8 +19,16 @@ public sealed class IndexModel(ClientOnFileStore clients, OwnPageRacketStore rac
 
     public string DayOf(DateTimeOffset instant) => Spoken.Language.Day(clock.DayOf(instant));
 
+    public OwedStore.Mine? Owed { get; private set; }
+
+    /// <summary>Pays it by phone; null where nothing can.</summary>
+    public TransferQr? Square { get; private set; }
+
     public void OnGet()
     {
+        Owed = owed.OfClient(Who.Client(Me.Id));
+        var list = prices.Get();
+        Square = Payment.Square(list.Iban, list.AccountName.Length > 0 ? list.AccountName : Shop.Name, Shop.Currency, Owed?.OwedMinor ?? 0, Owed?.Tickets ?? "");
         var (today, values, mine) = (clock.Today, Shop.StartingValues, rackets.OfClient(Me.Id));
         var names = GivenNames.Of(mine.Select(r => r.Player));
         Players = [.. mine.GroupBy(r => r.PlayerId).Select(p => new Player(p.Key, names[p.First().Player], [.. p.Select(r => (r, r.Work(today, values)))]))];

@@ -94,4 +94,6 @@ public sealed record OwnPageHomePhrases
 {
     public required string Heading { get; init; }
     public required string None { get; init; }
+    public required string ToPay { get; init; }
+    public required string PayByPhone { get; init; }
 }

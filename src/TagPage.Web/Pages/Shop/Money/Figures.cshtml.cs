@@ -1,0 +1,40 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Money;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Web.Papers;
+
+namespace TagPage.Web.Pages.Shop.Money;
+
+public sealed class FiguresModel(FigureStore figures, ShopStore shops, ShopClock clock) : PageModel
+{
+    private const int First = 1970, Last = 9998;
+
+    /// <summary>Null, and what no calendar has, for this one.</summary>
+    [BindProperty(SupportsGet = true, Name = "year")]
+    public int? Asked { get; set; }
+
+    public int Year => Asked is >= First and <= Last ? Asked.Value : clock.Today.Year;
+
+    public ShopDetails Shop => shops.Get();
+
+    public int ThisYear => clock.Today.Year;
+
+    public IReadOnlyList<FigureStore.Month> Months => figures.Year(Who.Shop, Year);
+
+    public IReadOnlyList<FigureStore.StringUse> Strings => figures.Strings(Who.Shop, Year);
+
+    public IReadOnlyList<FigureStore.Away> Away => figures.StayAway(Who.Shop, clock.Today.AddMonths(-Shop.UnseenMonths));
+
+    public void OnGet()
+    {
+    }
+
+    public IActionResult OnGetPayments() => Csv("payments", AccountantCsv.Payments(figures.Payments(Who.Shop, Year), Shop));
+
+    public IActionResult OnGetCharges() => Csv("charges", AccountantCsv.Charges(figures.Charges(Who.Shop, Year), Shop));
+
+    private FileContentResult Csv(string name, byte[] bytes) => File(bytes, "text/csv; charset=utf-8", string.Create(CultureInfo.InvariantCulture, $"{name}-{Year}.csv"));
+}
