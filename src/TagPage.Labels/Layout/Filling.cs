@@ -16,6 +16,7 @@ internal sealed class Filling
     private readonly int _room;
     private readonly double _rowPrice;
     private readonly bool _isBrief;
+    private bool _areNumbersAlone;
     private readonly List<List<Column>> _groups = [];
     private readonly List<(int Rank, string Text)> _said = [];
     private readonly List<string> _warnings = [];
@@ -39,7 +40,8 @@ internal sealed class Filling
     /// <summary>Rows that nothing stands in.</summary>
     public int EmptyRows => _plan.DetailRows.Count(row => !Columns.Any(column => column.Words.Any(word => word.Baseline == row)));
 
-    public int Gap => Math.Max(4, _plan.Plain);
+    // Where nothing but numbers as high as the tape stand, there is no plain type to go by.
+    public int Gap => Math.Max(4, _areNumbersAlone ? Columns.SelectMany(column => column.Words).Select(word => word.Size / 3).DefaultIfEmpty(0).Max() : _plan.Plain);
 
     private IEnumerable<Column> Columns => _groups.SelectMany(group => group).Where(column => column.Width > 0);
 
@@ -56,7 +58,7 @@ internal sealed class Filling
     /// <param name="tall">Size of figures as high as the tape, in dots.</param>
     public static Filling? Of(RowPlan plan, IReadOnlyList<LabelPanel> panels, bool isBrief, Typing typing, int room, double rowPrice, double mostLoss, Func<(int Size, int Baseline)> tall)
     {
-        var filling = new Filling(plan, isBrief, typing, room, rowPrice);
+        var filling = new Filling(plan, isBrief, typing, room, rowPrice) { _areNumbersAlone = panels.All(panel => panel is { Figure.IsTall: true, Lines.Count: 0 }) };
         filling.SetFigures(panels, tall);
         if (filling.Width > room)
             return null;

@@ -61,10 +61,10 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
         var shares = panels.Any(panel => panel.Figure is { IsTall: true }) ? Shares : [1];
         foreach (var (share, plan, rowPrice) in from share in shares from plan in Plans(panels) from rowPrice in breaks select (share, plan, rowPrice))
         {
-            var least = price + Price(plan) + 200 * (1 - share);
+            var least = price + Price(plan) + 4500 * (1 - share);
             if (least < best.Cost
                 && Filling.Of(plan, panels, isBrief, _typing, room, rowPrice, best.Cost - least, () => Tall(panels, share)) is { } filling
-                && least + filling.Loss + 8 * filling.EmptyRows + (content.Grows ? 0 : Area(filling.Width)) is var cost && cost < best.Cost)
+                && least + filling.Loss + 8 * filling.EmptyRows * Math.Max(1, _tall) + (content.Grows ? 0 : Area(filling.Width)) is var cost && cost < best.Cost)
                 best = (filling, cost);
         }
         return best;
@@ -77,7 +77,7 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
             return 10_000 * Math.Abs(plan.Shape.Details - content.Panels.Sum(panel => panel.Lines.Count)) + 0.1 * (_most - plan.Plain);
         var small = plan.Plain < _readable ? 2500 + 1000 * _dot * (_readable - plan.Plain) : 0;
         var figures = plan.Shape.Figures == 0 ? 0 : 14 * (Ratios[0] - plan.Shape.Ratio);
-        return small + figures + Strain(plan) + 15 * plan.Spared * _dot;
+        return small + figures + Strain(plan) + 5 * plan.Spared * _dot;
     }
 
     // An x of 1.3 mm from tape of 12 mm on, a little less on narrower. Wider tape is read from farther away: there more is wished for.
@@ -98,15 +98,15 @@ internal sealed class Search(LabelContent content, LabelStock stock, int height,
 
     private IEnumerable<RowPlan> Plans(IReadOnlyList<LabelPanel> panels)
     {
-        var ink = InkOf(panels);
+        var (ink, hasTall) = (InkOf(panels), panels.Any(panel => panel.Figure is { IsTall: true }));
         foreach (var shape in Shapes(panels))
         {
             var tight = shape is { Figures: 1, Details: > 0 } ? shape with { IsTight = true } : null;
             if ((Largest(shape) ?? (tight is null ? null : Largest(tight))) is not { } largest)
                 continue;
             yield return largest;
-            // Lists may be smaller than the height allows, where that makes the label much shorter, or fits at all.
-            var sizes = shape.Figures > 0 ? [] : content.Grows ? Enumerable.Range(_least, largest.Plain - _least).Where(size => (largest.Plain - size) % 3 == 0) : Between(_readable, largest.Plain);
+            // Lists, and lines beside a number as high as the tape, may be smaller than the height allows, where that makes the label much shorter, or fits at all.
+            var sizes = shape.Figures > 0 && !hasTall ? [] : content.Grows ? Enumerable.Range(_least, largest.Plain - _least).Where(size => (largest.Plain - size) % 3 == 0) : Between(_readable, largest.Plain);
             foreach (var size in sizes.Where(size => size < largest.Plain))
             {
                 if (RowPlan.Largest(shape, ink, height, _air, _least, size) is { } smaller)

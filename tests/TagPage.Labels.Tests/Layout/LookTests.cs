@@ -96,6 +96,22 @@ public class LookTests
         Assert.True(wide >= 1.2 * narrow, $"{narrow} and {wide} dots");
     }
 
+    [Theory]
+    [InlineData(180)]
+    [InlineData(360)]
+    public void Desk_number_stays_the_largest_on_wide_tape_and_nothing_is_cut_beside_it(int dpi)
+    {
+        var sizes = new List<int>();
+        foreach (var tape in (int[])[12, 18, 24, 36])
+        {
+            var label = Lay(Purposes.DeskRacket(Samples.Desk, Samples.Tag), tape, dpi);
+            sizes.Add(SizeOf(label, "117"));
+            Assert.Empty(label.Warnings);
+            Assert.True(sizes[^1] >= 2 * SizeOf(label, "24 / 23 lb"), $"{tape} mm: {sizes[^1]} against {SizeOf(label, "24 / 23 lb")}");
+        }
+        Assert.All(sizes.Zip(sizes.Skip(1)), pair => Assert.True(pair.Second >= pair.First, string.Join(' ', sizes)));
+    }
+
     // At 300 dpi one string on 18 mm happens to pack so well that 24 mm, with type a third larger, comes out longer.
     [Theory]
     [InlineData(180)]
