@@ -17,7 +17,7 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
         "/shop/customise/places/1", "/shop/customise/set/1?Input.Match=true&Input.Frames=1&Input.Frames=2", "/shop/settings/customising",
         "/shop/rackets/what-if/1?Input.TimesAWeek=6", "/shop/hours/new/1", "/shop/readings/new/1", "/shop/found",
         "/shop/jobs/new?racket=1", "/shop/jobs/1", "/shop/jobs/edit/1", "/shop/jobs/strung/1", "/shop/jobs/move/1", "/shop/jobs/move/1?to=2",
-        "/shop/jobs/delete/1", "/shop/jobs/paid/1", "/shop/money/charge/1", "/shop/money/back/1", "/shop/money/prices", "/shop/money", "/shop/money/client/1", "/shop/money/payer/1", "/shop/money/receipt/1", "/shop/money/bill/1", "/shop/money/figures", "/shop/strings", "/shop/strings/new", "/shop/nudges", "/shop/nudges/batch",
+        "/shop/jobs/delete/1", "/shop/jobs/paid/1", "/shop/money/charge/1", "/shop/money/back/1", "/shop/money/prices", "/shop/money", "/shop/money/client/1", "/shop/money/payer/1", "/shop/money/receipt/1", "/shop/money/bill/1", "/shop/money/figures", "/shop/strings", "/shop/strings/new", "/shop/frames", "/shop/frames/new", "/shop/nudges", "/shop/nudges/batch",
         "/shop/labels", "/shop/labels/racket/1", "/shop/labels/today", "/shop/labels/free", "/shop/labels/desk", "/shop/labels/rolls",
         "/shop/labels/logo", "/shop/labels/settings",
         "/shop/settings", "/shop/settings/shop", "/shop/settings/hours", "/shop/settings/closed", "/shop/settings/page", "/shop/settings/lives", "/shop/settings/lives/reset",

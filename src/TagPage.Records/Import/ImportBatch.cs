@@ -17,6 +17,8 @@ public sealed class ImportBatch
 
     public Keyed<StringRow> Strings { get; } = new();
 
+    public List<FrameRow> Frames { get; } = [];
+
     public Keyed<RacketRow> Rackets { get; } = new();
 
     public List<SpecRow> Specs { get; } = [];
@@ -28,5 +30,5 @@ public sealed class ImportBatch
 
     public IEnumerable<TagRow> Tags => Rackets.Rows.SelectMany(r => r.Tags);
 
-    public int Count => Clients.Rows.Count + Players.Rows.Count + Strings.Rows.Count + Rackets.Rows.Count + Specs.Count + Jobs.Count;
+    public int Count => Clients.Rows.Count + Players.Rows.Count + Strings.Rows.Count + Frames.Count + Rackets.Rows.Count + Specs.Count + Jobs.Count;
 }

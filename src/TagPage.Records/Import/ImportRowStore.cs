@@ -14,6 +14,7 @@ internal static class ImportRowStore
         AddClients(connection, batch);
         Insert(connection, "player", PlayerSql, batch.Players.Rows);
         Insert(connection, "string_kind", StringSql, batch.Strings.Rows);
+        Insert(connection, "frame", FrameSql, batch.Frames);
         AddRackets(connection, batch.Rackets.Rows, now);
         Insert(connection, "spec", SpecSql, batch.Specs);
         AddJobs(connection, [.. batch.Jobs.Where(j => !j.IsThere)], now);
@@ -30,6 +31,11 @@ internal static class ImportRowStore
     private const string PlayerSql = """
         INSERT INTO player (id, client_id, name, junior, times_a_week, hours_a_time, hitting, rule, every_weeks, note)
         VALUES (@Id, @ClientId, @Name, @Junior, @TimesAWeek, @HoursATime, @HittingName, @RuleName, @EveryWeeks, @Note)
+        """;
+
+    private const string FrameSql = """
+        INSERT INTO frame (id, sport, name, name_key, pattern_mains, pattern_crosses, skipped_holes, tie_offs, least_tension, most_tension, tension_unit, note)
+        VALUES (@Id, @SportName, @Name, @Key, @Mains, @Crosses, @SkippedHoles, @TieOffs, @Least, @Most, @TensionUnitName, @Note)
         """;
 
     private const string SpecSql = """

@@ -8,6 +8,7 @@ using TagPage.Core.Sports;
 using TagPage.Core.Strings;
 using TagPage.Core.Tags;
 using TagPage.Core.Units;
+using TagPage.Records.Frames;
 
 namespace TagPage.Records.Import;
 
@@ -76,6 +77,23 @@ public sealed record StringRow : ImportRow
     public Material Material { get; init; }
     public string MaterialName => Material.ToString();
     public decimal GaugeMm { get; init; }
+    public string Note { get; init; } = "";
+}
+
+public sealed record FrameRow : ImportRow
+{
+    public string Name { get; init; } = "";
+    public string Key => FrameCatalogue.KeyOf(Name);
+    public Sport Sport { get; init; }
+    public string SportName => Sport.ToString();
+    public int? Mains { get; init; }
+    public int? Crosses { get; init; }
+    public string SkippedHoles { get; init; } = "";
+    public string TieOffs { get; init; } = "";
+    public decimal? Least { get; init; }
+    public decimal? Most { get; init; }
+    public TensionUnit TensionUnit { get; init; }
+    public string TensionUnitName => TensionUnit.ToString();
     public string Note { get; init; } = "";
 }
 

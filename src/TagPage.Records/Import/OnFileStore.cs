@@ -20,6 +20,7 @@ internal static class OnFileStore
         MarkTags(connection, batch, clashes);
         MarkSpecs(connection, batch);
         MarkStrings(connection, batch, clashes);
+        MarkFrames(connection, batch);
         return clashes;
     }
 
@@ -141,6 +142,16 @@ internal static class OnFileStore
                 clashes.Add(new ImportClash.Material(row));
         }
     }
+
+    // A frame that the shop knows stays as it is.
+    private static void MarkFrames(SqliteConnection connection, ImportBatch batch)
+    {
+        var known = connection.Query<(Sport Sport, string Key)>(FramesSql).ToHashSet();
+        foreach (var frame in batch.Frames)
+            frame.IsOnFile = known.Contains((frame.Sport, frame.Key));
+    }
+
+    private const string FramesSql = "SELECT sport, name_key FROM frame";
 
     private static object Ids(IEnumerable<ImportRow> rows) => new { ids = JsonSerializer.Serialize(rows.Where(r => r.IsOnFile).Select(r => r.Id).Distinct()) };
 

@@ -31,6 +31,8 @@ public sealed class EditJobStore(Database database, ShopStore shops, ShopClock c
                 ChargeLineStore.Replace(c, id, PriceListStore.Get(c).Agreed(ChargeLineStore.Of(c, id), values.PriceMinor), who, now);
             ReadingStore.SetFirst(c, id, input.StrungOn ?? input.ReceivedOn, input.Reading, input.InstrumentId);
             BedStore.EndFollowed(c, job.RacketId, BedEnd.Unknown);
+            if (input.Confirmed)
+                RangeConfirmStore.Note(c, id, now);
             return new Outcome.Done(id);
         });
     }

@@ -32,6 +32,9 @@ public record JobEntry
     public IReadOnlyList<long> Extras { get; init; } = [];
     public string? Note { get; init; }
 
+    /// <summary>The form asked about what looks odd, and it was confirmed: kept if a tension is outside the frame's range.</summary>
+    public bool Confirmed { get; init; }
+
     internal JobOrder Order => new()
     {
         MainsId = MainsId,

@@ -1,5 +1,6 @@
 using TagPage.Core.Sports;
 using TagPage.Core.Units;
+using TagPage.Records.Frames;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
@@ -65,6 +66,14 @@ public sealed record JobOrder
         if (Price is { } price && Currencies.ToMinor(price, shop.Currency) is null)
             yield return new PriceUnread(shop);
     }
+
+    /// <summary>
+    /// A tension outside what is recommended for the frame is asked about each time. Where nothing is recommended, nobody knows better
+    /// than the sport's usual range.
+    /// </summary>
+    public IReadOnlyList<Oddity> Oddities(Sport sport, JobRow? asked, FrameEntry? frame) => frame is { Range: { IsKnown: true } range }
+        ? [.. Typed(sport).Where(typed => !range.Holds(typed.Tension)).Select(typed => new TensionOutOfRange(typed.Place, frame.Name, range, typed.Tension))]
+        : Oddities(sport, asked);
 
     /// <summary>
     /// A tension outside the sport's usual range is asked about, not blocked. Tensions as in <paramref name="asked"/>,

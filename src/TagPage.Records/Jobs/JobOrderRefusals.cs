@@ -1,3 +1,4 @@
+using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
 using TagPage.Core.Units;
 using TagPage.Records.Shop;
@@ -32,3 +33,6 @@ public sealed record OtherPlayers(string Place, string Player) : Oddity(Place);
 
 /// <summary>Outside what the sport is mostly strung with; above it a frame can crack.</summary>
 public sealed record TensionUnusual(string Place, Sport Sport, Tension Tension) : Oddity(Place);
+
+/// <summary>Outside what the catalogue recommends for the frame; above it the frame can crack.</summary>
+public sealed record TensionOutOfRange(string Place, string Frame, TensionRange Range, Tension Tension) : Oddity(Place);

@@ -92,6 +92,8 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
         var values = new NewJobValues(racket.Id, input, strings, shop);
         var job = connection.ExecuteScalar<long>(AddSql, values);
         ChargeLineStore.Replace(connection, job, PriceListStore.Get(connection).Lines(Priced(racket.Sport, input, values), values.PriceMinor), who, at.Now);
+        if (input.Confirmed)
+            RangeConfirmStore.Note(connection, job, at.Now);
         return new Outcome.Done(job);
     }
 

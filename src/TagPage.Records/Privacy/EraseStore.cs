@@ -59,6 +59,7 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
         UPDATE bill SET client_id = NULL, to_name = '' WHERE client_id = @client;
         DELETE FROM feel WHERE job_id IN {Jobs};
         DELETE FROM reading WHERE job_id IN {Jobs};
+        DELETE FROM range_confirm WHERE job_id IN {Jobs};
         DELETE FROM job WHERE racket_id IN {Rackets};
         DELETE FROM spec WHERE racket_id IN {Rackets};
         DELETE FROM frame_place WHERE racket_id IN {Rackets};

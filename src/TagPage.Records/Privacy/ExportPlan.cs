@@ -59,6 +59,7 @@ public static class ExportPlan
         new("event_entry", $"job_id IN ({Jobs})",
             "job_id number team came_at needed_by not_before promised on_court minutes stencil stencil_colour started_at strung_at handed_at",
             "event_id moved_from pulled_forward kept_for technician_id"),
+        new("range_confirm", $"job_id IN ({Jobs})", "id job_id confirmed_at mains_tension crosses_tension tension_unit least most range_unit"),
         new("reading", $"job_id IN ({Jobs})", "id job_id first taken_on taken_at instrument_id value hours doubtful note"),
         new("feel", $"job_id IN ({Jobs})", "job_id bed more_spin more_control more_comfort note said_on"),
         new("string_kind", $"id IN (SELECT mains_id FROM job WHERE id IN ({Jobs}) UNION SELECT crosses_id FROM job WHERE id IN ({Jobs}))",
@@ -82,6 +83,7 @@ public static class ExportPlan
     public static IReadOnlyDictionary<string, string> NotGiven { get; } = new Dictionary<string, string>
     {
         ["shop"] = "the shop itself",
+        ["frame"] = "what the shop knows about frames",
         ["money_setting"] = "what the shop charges for labour, its tax and its account",
         ["string_price"] = "what the shop charges for strings",
         ["extra_price"] = "what the shop charges on top",

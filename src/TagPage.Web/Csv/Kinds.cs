@@ -54,12 +54,15 @@ public static class Kinds
     /// <summary>The names of an enumeration in lower case with underscores, in_turn, or as the records name them, InTurn.</summary>
     public static CellKind<T?> OneOf<T>() where T : struct, Enum
     {
-        var values = Enum.GetValues<T>().ToDictionary(v => JsonNamingPolicy.SnakeCaseLower.ConvertName(v.ToString()));
+        var values = Enum.GetValues<T>().ToDictionary(NameOf);
         var takes = Join([.. values.Keys]);
         return new CellKind<T?>(takes, text => values.TryGetValue(Names.Plain(text), out var value) || (Enum.GetNames<T>().Contains(text, StringComparer.Ordinal) && Enum.TryParse(text, out value))
             ? new Cell<T?>(value, null)
             : Wrong<T?>($"Enter {takes}, not “{Clip(text)}”."));
     }
+
+    /// <summary>As files name a value of an enumeration.</summary>
+    public static string NameOf<T>(T value) where T : struct, Enum => JsonNamingPolicy.SnakeCaseLower.ConvertName(value.ToString());
 
     /// <summary>One of a few words, given back as they are written here.</summary>
     public static CellKind<string> Word(params string[] words) => new(Join(words), text =>

@@ -9,6 +9,9 @@ namespace TagPage.Web.Csv;
 public sealed record Sheet(string File, string Purpose, IReadOnlyList<Column> Columns)
 {
     /// <summary>An empty file with its header, marked as UTF-8 for spreadsheet programs.</summary>
-    public byte[] Template() =>
-        [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(string.Join(',', Columns.Select(c => c.Name)) + "\r\n")];
+    public byte[] Template() => Write([]);
+
+    /// <summary>A file with these rows, a value for each column in order.</summary>
+    public byte[] Write(IEnumerable<IReadOnlyList<object?>> rows) =>
+        [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(SheetText.Write(Columns.Select(c => c.Name), rows))];
 }

@@ -1,8 +1,9 @@
+using System.Globalization;
 using System.Text;
 
 namespace TagPage.Web.Csv;
 
-/// <summary>The bytes of a sent file as text.</summary>
+/// <summary>The bytes of a sent file as text, and rows as the text of a file.</summary>
 internal static class SheetText
 {
     public const int MostBytes = 20_000_000;
@@ -23,6 +24,16 @@ internal static class SheetText
         else
             return DecodeUtf8(file, bytes, problems);
         return null;
+    }
+
+    /// <summary>Rows under their header, cells that a spreadsheet program would run guarded.</summary>
+    public static string Write(IEnumerable<string> columns, IEnumerable<IReadOnlyList<object?>> rows) =>
+        string.Concat(new[] { string.Join(',', columns) }.Concat(rows.Select(row => string.Join(',', row.Select(Cell)))).Select(line => line + "\r\n"));
+
+    private static string Cell(object? value)
+    {
+        var text = FormulaGuard.Guard(Convert.ToString(value, CultureInfo.InvariantCulture) ?? "");
+        return text.AsSpan().IndexOfAny(",\"\r\n;") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
     }
 
     private static string? DecodeUtf8(string file, ReadOnlySpan<byte> bytes, Problems problems)

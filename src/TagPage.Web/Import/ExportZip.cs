@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.IO.Compression;
 using System.Text;
 using System.Text.Encodings.Web;
@@ -19,7 +18,7 @@ public static class ExportZip
         using (var archive = new ZipArchive(zip, ZipArchiveMode.Create, leaveOpen: true))
         {
             foreach (var sheet in sheets)
-                Add(archive, sheet.Name + ".csv", Csv(sheet));
+                Add(archive, sheet.Name + ".csv", SheetText.Write(sheet.Columns, sheet.Rows));
             Add(archive, "everything.json", JsonSerializer.Serialize(sheets.ToDictionary(s => s.Name, Rows), Readable));
         }
         return zip.ToArray();
@@ -33,14 +32,5 @@ public static class ExportZip
     {
         using var writer = new StreamWriter(archive.CreateEntry(name).Open(), new UTF8Encoding(encoderShouldEmitUTF8Identifier: name.EndsWith(".csv", StringComparison.Ordinal)));
         writer.Write(text);
-    }
-
-    private static string Csv(ExportStore.Sheet sheet) =>
-        string.Concat(new[] { string.Join(',', sheet.Columns) }.Concat(sheet.Rows.Select(row => string.Join(',', row.Select(Cell)))).Select(line => line + "\r\n"));
-
-    private static string Cell(object? value)
-    {
-        var text = FormulaGuard.Guard(Convert.ToString(value, CultureInfo.InvariantCulture) ?? "");
-        return text.AsSpan().IndexOfAny(",\"\r\n;") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
     }
 }

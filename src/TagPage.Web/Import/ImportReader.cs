@@ -34,6 +34,7 @@ public sealed class ImportReader
         _batch.Clients.IsReadable = ReadSheet(ClientSheet.Sheet, ClientSheet.Read, context);
         _batch.Players.IsReadable = ReadSheet(PlayerSheet.Sheet, PlayerSheet.Read, context);
         _batch.Strings.IsReadable = ReadSheet(StringSheet.Sheet, StringSheet.Read, context);
+        ReadSheet(FrameSheet.Sheet, FrameSheet.Read, context);
         _batch.Rackets.IsReadable = ReadSheet(RacketSheet.Sheet, RacketSheet.Read, context);
         ReadSheet(SpecSheet.Sheet, SpecSheet.Read, context);
         ReadSheet(JobSheet.Sheet, JobSheet.Read, context);

@@ -82,6 +82,7 @@ public sealed record ImportReport
             (Rows(batch.Clients.Rows), "client", "clients"),
             (Rows(batch.Players.Rows), "player", "players"),
             (Rows(batch.Strings.Rows), "string", "strings"),
+            (Rows(batch.Frames), "frame", "frames"),
             (Rows(batch.Rackets.Rows), "racket", "rackets"),
             (batch.Tags.Count(t => Is(t.IsOnFile) && t.IsLive), "live tag", "live tags"),
             (batch.Tags.Count(t => Is(t.IsOnFile) && !t.IsLive), "retired tag", "retired tags"),

@@ -19,6 +19,7 @@ public static class ShopQuestions
     public static string Of(Oddity odd) => odd switch
     {
         TensionUnusual { Tension: var tension } unusual => Of(unusual.Sport, tension),
+        TensionOutOfRange far => FrameWords.Of(far),
         PaidPriceChanges changes => PriceWords.Of(changes),
         OnBenchAlready { Ticket: var ticket } =>
             $"This racket is on the bench already, with ticket {ticket}. Change that ticket, or tick below to open a second one.",

@@ -2,6 +2,7 @@ using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
 using TagPage.Records.Clients;
 using TagPage.Records.Customising;
+using TagPage.Records.Frames;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.OwnPages;
 using TagPage.Records.PlayTime;
@@ -26,6 +27,7 @@ public static class ShopRefusals
         FormKeyUnknown => "Reload this page, then send it again.",
         PlanOutdated => "The racket was measured or changed after this plan was made. Make the plan again.",
         NothingPlanned => "There is nothing to add or to take off.",
+        FrameNameTaken => "The catalogue already has a frame of this name for this sport.",
         AddedLater => "It was put on after that day. Enter the day it came off.",
         _ => OfPeople(why) ?? OfRackets(why) ?? JobRefusalWords.Of(why) ?? ReadingRefusalWords.Of(why) ?? EventRefusalWords.Of(why) ?? OfReminders(why) ?? PriceWords.Of(why)
             ?? throw new ArgumentOutOfRangeException(nameof(why), why.GetType().Name, "No words for this reason."),

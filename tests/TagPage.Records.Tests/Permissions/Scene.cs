@@ -5,6 +5,7 @@ using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
 using TagPage.Records.Clients;
 using TagPage.Records.Customising;
+using TagPage.Records.Frames;
 using TagPage.Records.Events;
 using TagPage.Records.FirstVisits;
 using TagPage.Records.Jobs;
@@ -117,6 +118,8 @@ public sealed class Scene : IDisposable
     public AnswerStore.Given NotYet => new([new RacketAnswer(Racket, AnswerKind.NotYet) { Weeks = 3 }], null);
     public StringStore Strings => new(Database, Street.Time);
     public SpecStore Specs => new(Database, Street.Time);
+    public FrameStore Frames => new(Database, Street.Time);
+    public RangeConfirmStore Confirms => new(Database, Street.Clock);
     public FramePlaceStore Places => new(Database);
     public AddedMassStore Pieces => new(Database, Street.Time);
     public CustomiseStore Customising => new(Database, Street.Time);

@@ -5,6 +5,7 @@ using TagPage.Core.Rackets;
 using TagPage.Core.Strings;
 using TagPage.Records.Clients;
 using TagPage.Records.Customising;
+using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.Labels;
 using TagPage.Records.LostAndFound;
@@ -74,6 +75,8 @@ internal static class Table
 
     private const string Complete = "UPDATE spec SET balance = 320, swing_weight = 290";
 
+    private const string AFrame = "INSERT INTO frame (sport, name, name_key, most_tension) SELECT sport, frame, upper(frame), 40 FROM racket WHERE id = 1";
+
     private const string APiece = "INSERT INTO added_mass (racket_id, place, at, weight, material, added_on) VALUES (1, 'Handle', 8, 3, 'Lead', '2026-11-01')";
 
     private const string AGuide = "INSERT INTO care_guide (title, name, markdown) VALUES ('In the sun', 'sun', 'Put it in the shade.')";
@@ -94,6 +97,7 @@ internal static class Table
         new(Shop, (s, who) => s.News.Add(who, s.Racket, Scene.Order)),
         new(Shop, (s, who) => s.News.Racket(who, s.Racket)),
         new(Shop, (s, who) => s.Ready.Tell(who, s.Waiting), StrungNow),
+        new(Shop, (s, who) => s.Confirms.Confirm(who, s.Waiting), AFrame),
         new(Shop, (s, who) => s.Jobs.Get(who, s.Waiting)),
         new(Household, (s, who) => s.Feels.Get(who, s.Strung)),
         new(Household, (s, who) => s.Feels.Save(who, s.Strung, new FeelStore.Row { Bed = FeelBed.Right })),
@@ -144,6 +148,8 @@ internal static class Table
         new(Shop, (s, who) => s.Clients.Change(who, s.Street.Odalys, Scene.Client)),
         new(Shop, (s, who) => s.Strings.Add(who, Scene.NewString)),
         new(Shop, (s, who) => s.Strings.Change(who, 1, Scene.NewString)),
+        new(Shop, (s, who) => s.Frames.Add(who, new FrameEntry { FormKey = Scene.Key, Name = "Heron 100" })),
+        new(Shop, (s, who) => s.Frames.Change(who, 1, new FrameEntry { Version = 1, Name = "Heron 100" }), AFrame),
         new(Shop, (s, who) => s.Specs.Add(who, s.Racket, new SpecEntry { FormKey = Scene.Key, MeasuredOn = Street.Today, Weight = 301 })),
         new(Shop, (s, who) => s.Specs.Change(who, s.Racket, 1, new SpecEntry { Version = 1, MeasuredOn = Street.Today, Weight = 302 })),
         new(Shop, (s, who) => s.Specs.ShowOnTag(who, s.Racket, true)),

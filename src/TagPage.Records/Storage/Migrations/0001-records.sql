@@ -380,6 +380,26 @@ CREATE TABLE added_mass (
 ) STRICT;
 CREATE INDEX added_mass_by_racket ON added_mass (racket_id, id);
 
+-- What the shop knows about stringing a frame. Rackets find theirs by sport and name; name_key is what two spellings share.
+CREATE TABLE frame (
+  id              INTEGER PRIMARY KEY AUTOINCREMENT,
+  sport           TEXT    NOT NULL CHECK (sport IN ('Tennis', 'Badminton', 'Squash')),
+  name            TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 80),
+  name_key        TEXT    NOT NULL CHECK (length(name_key) >= 1),
+  pattern_mains   INTEGER CHECK (pattern_mains BETWEEN 8 AND 40),
+  pattern_crosses INTEGER CHECK (pattern_crosses BETWEEN 8 AND 40),
+  skipped_holes   TEXT    NOT NULL DEFAULT '' CHECK (length(skipped_holes) <= 120),
+  tie_offs        TEXT    NOT NULL DEFAULT '' CHECK (length(tie_offs) <= 120),
+  -- What the maker recommends, as printed on it.
+  least_tension   REAL    CHECK (least_tension > 0 AND least_tension <= 100),
+  most_tension    REAL    CHECK (most_tension > 0 AND most_tension <= 100),
+  tension_unit    TEXT    NOT NULL DEFAULT 'Lb' CHECK (tension_unit IN ('Lb', 'Kg')),
+  note            TEXT    NOT NULL DEFAULT '' CHECK (length(note) <= 500),
+  version         INTEGER NOT NULL DEFAULT 1,
+  UNIQUE (sport, name_key),
+  CHECK (least_tension <= most_tension)
+) STRICT;
+
 -- Hours that somebody noted for one racket; in their weeks they stand instead of the habit. 0 says it was not played with.
 CREATE TABLE logged_hours (
   id        INTEGER PRIMARY KEY AUTOINCREMENT,
@@ -454,6 +474,20 @@ CREATE TABLE job_request (
   needed_by      TEXT    CHECK (needed_by GLOB '????-??-??'),
   CHECK (asked_in = 'OwnPage' OR (drop_off_where = '' AND drop_off_by IS NULL AND needed_by IS NULL))
 ) STRICT;
+
+-- That the shop confirmed tensions outside what its catalogue recommends for the frame: both as they were then.
+CREATE TABLE range_confirm (
+  id              INTEGER PRIMARY KEY AUTOINCREMENT,
+  job_id          INTEGER NOT NULL REFERENCES job (id) ON DELETE CASCADE,
+  confirmed_at    TEXT    NOT NULL,
+  mains_tension   REAL    NOT NULL,
+  crosses_tension REAL    NOT NULL,
+  tension_unit    TEXT    NOT NULL CHECK (tension_unit IN ('Lb', 'Kg')),
+  least           REAL,
+  most            REAL,
+  range_unit      TEXT    NOT NULL CHECK (range_unit IN ('Lb', 'Kg'))
+) STRICT;
+CREATE INDEX range_confirm_by_job ON range_confirm (job_id);
 
 -- Whatever way it got onto the machine, it was brought.
 CREATE TRIGGER job_brought AFTER UPDATE OF state ON job WHEN new.state IN ('OnMachine', 'Strung', 'Collected') BEGIN

@@ -1,13 +1,14 @@
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Jobs;
 using TagPage.Records.DueDates;
+using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Bench;
 
-public sealed class IndexModel(BenchStore bench, DueStore due, ClientRequestStore requests, ShopStore shops, ShopClock clock) : PageModel
+public sealed class IndexModel(BenchStore bench, FrameStore frames, DueStore due, ClientRequestStore requests, ShopStore shops, ShopClock clock) : PageModel
 {
     private const int MostHouseholds = 8, MostRequests = 8;
 
@@ -44,6 +45,7 @@ public sealed class IndexModel(BenchStore bench, DueStore due, ClientRequestStor
         Ready = bench.Ready();
         CameIn = bench.CameIn(Today);
         Due = due.List(withUnseen: false, most: MostHouseholds);
+        ViewData["Frames"] = frames.Catalogue();
         Requests = requests.Open(most: MostRequests);
     }
 }

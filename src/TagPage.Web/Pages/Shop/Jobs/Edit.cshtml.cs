@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Readings;
@@ -9,10 +10,16 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class EditModel(EditJobStore store, JobStore jobs, JobChoicesReader choices, UsualStore usual, ReadingStore readings, ChargeStore charges, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
+public sealed class EditModel(EditJobStore store, JobStore jobs, FrameStore frames, RangeConfirmStore confirms, JobChoicesReader choices, UsualStore usual, ReadingStore readings, ChargeStore charges, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
 {
     [BindProperty]
     public EditInput Input { get; set; } = new();
+
+    private FrameStore.Row? Frame => frames.Find(Saved.Sport, Saved.Frame);
+
+    // What stands on the ticket and was confirmed there is not asked about again.
+    private bool IsConfirmed(JobOrder order) => (order.MainsTension, order.CrossesTension ?? order.MainsTension) == (Saved.Mains, Saved.Crosses)
+        && Frame is { } frame && confirms.Of(Id).Any(confirmed => RangeConfirmStore.Says(confirmed, Saved, frame.Range));
 
     public JobChoices Choices => choices.Of(Saved);
 
@@ -29,7 +36,7 @@ public sealed class EditModel(EditJobStore store, JobStore jobs, JobChoicesReade
             .. Input.ToDays().Faults(clock.Today)]);
         if (!ModelState.IsValid || this.Asks(
         [
-            .. order.Oddities(Saved.Sport, Saved),
+            .. order.Oddities(Saved.Sport, Saved, Frame).Where(odd => odd is not TensionOutOfRange || !IsConfirmed(order)),
             .. Input.ToDays().Oddities(shops.Get().Opening, Saved.PromisedFor),
             .. store.Oddities(Saved, Input.StrungOn),
             .. charges.Get(Who.Shop, Id)!.Oddities(nameof(Input.Price), Input.Price is { } price ? Currencies.ToMinor(price, shops.Get().Currency) : null),

@@ -1,3 +1,6 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Rackets;
+using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Readings;
@@ -7,7 +10,7 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class IndexModel(JobStore jobs, FeelStore feels, ReadingStore readings, ChargeStore charges, PaymentStore payments, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
+public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmStore confirms, FeelStore feels, ReadingStore readings, ChargeStore charges, PaymentStore payments, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
 {
     /// <summary>What the player said about the strings before these.</summary>
     public FeelStore.Row? Felt { get; private set; }
@@ -30,6 +33,14 @@ public sealed class IndexModel(JobStore jobs, FeelStore feels, ReadingStore read
     /// <summary>The day promised, if the shop is closed on it.</summary>
     public PromisedClosed? Closed => Saved.IsPromisedClosed(Shop.Opening, Today) ? PromisedClosed.On(Saved.PromisedFor!.Value, Shop.Opening) : null;
 
+    /// <summary>What is recommended for its frame, if the ticket is outside.</summary>
+    public TensionRange? Outside => frames.Find(Saved.Sport, Saved.Frame) is { } frame && RangeConfirmStore.IsOutside(frame.Range, Saved) ? frame.Range : null;
+
+    /// <summary>What was confirmed about tensions outside, the newest first.</summary>
+    public IReadOnlyList<RangeConfirmStore.Row> Confirmed => confirms.Of(Id);
+
+    public bool IsConfirmed(TensionRange range) => Confirmed.Any(confirmed => RangeConfirmStore.Says(confirmed, Saved, range));
+
     protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
 
     public void OnGet()
@@ -39,4 +50,7 @@ public sealed class IndexModel(JobStore jobs, FeelStore feels, ReadingStore read
         Payments = payments.OfJob(Who.Shop, Id);
         Later = [.. readings.Of(Id).Where(reading => !reading.First)];
     }
+
+    /// <summary>For tickets that no form asked about: answers to reminders, orders of clients, events.</summary>
+    public IActionResult OnPostRange() => this.After(confirms.Confirm(Who.Shop, Id), _ => this.GoOn($"/shop/jobs/{Id}", "It is kept that you confirmed this tension."));
 }

@@ -72,6 +72,7 @@ public record JobInput
         PromisedFor = PromisedFor,
         Price = Price,
         Note = Note,
+        Confirmed = !string.IsNullOrEmpty(Confirmed),
     });
 
     /// <summary>As far as it was typed.</summary>

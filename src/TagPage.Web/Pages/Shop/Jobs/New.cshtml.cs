@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.DueDates;
+using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Readings;
@@ -10,7 +11,7 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, ReadingStore readings, DoubtStore doubts, JobChoicesReader choices, PriceListStore prices, ShopStore shops, ShopClock clock) : RecordPage<NewJobStore.RacketRow>
+public sealed class NewModel(NewJobStore store, JobStore jobs, FrameStore frames, FeelStore feels, ReadingStore readings, DoubtStore doubts, JobChoicesReader choices, PriceListStore prices, ShopStore shops, ShopClock clock) : RecordPage<NewJobStore.RacketRow>
 {
     [BindProperty(SupportsGet = true, Name = "racket")]
     public long RacketId { get; set; }
@@ -32,6 +33,9 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
     /// <summary>Whether something was typed about the strings it came with, or is wrong there.</summary>
     public bool IsOldBedOpen => Input is not { OldEndedHow: null, OldEndedOn: null, OldReading: null }
         || ModelState.Any(entry => entry.Key.StartsWith("Input.Old", StringComparison.Ordinal) && entry.Value!.Errors.Count > 0);
+
+    /// <summary>What the catalogue knows about its frame.</summary>
+    public FrameStore.Row? Frame => frames.Find(Saved.Sport, Saved.Frame);
 
     public JobChoices Choices => choices.Of(Last);
 
@@ -77,7 +81,7 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FeelStore feels, 
             .. days.Faults(clock.Today),
             .. DayRule.Faults(nameof(Input.OldEndedOn), Input.OldEndedOn, clock.Today),
             .. ReadingRules.Faults(Input.OldReading, Input.OldInstrumentId, nameof(Input.OldReading), nameof(Input.OldInstrumentId))]);
-        if (!ModelState.IsValid || this.Asks([.. OnBench, .. order.Oddities(Saved.Sport, Last), .. days.Oddities(Shop.Opening), .. ReadingOddities], Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks([.. OnBench, .. order.Oddities(Saved.Sport, Last, Frame), .. days.Oddities(Shop.Opening), .. ReadingOddities], Input.Confirmed))
             return Page();
         return this.After(store.Add(Who.Shop, RacketId, Input.ToEntry()),
             id => this.GoOn($"/shop/jobs/{id}", $"Ticket {jobs.Get(Who.Shop, id)!.Ticket} is waiting at the bench.", "To the bench", "/shop"));
