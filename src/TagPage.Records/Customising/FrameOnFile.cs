@@ -43,8 +43,18 @@ public sealed record FrameOnFile
     /// <summary>Whether a piece went on or came off after the day of the newest spec: it has to be measured again.</summary>
     public bool HasChanged { get; init; }
 
-    public PlanFrame ToPlan(Body now, PlanLocks locks) => new(now, [.. Places.Where(place => locks.Allow(Places, place)).Select(locks.Limited)])
+    public PlanFrame ToPlan(Body now, PlanLocks locks) => new(now, [.. Places.Where(place => locks.Allow(Places, place)).Select(locks.Limited).Select(Left)])
     {
         Removable = locks.TakeOff ? [.. Present.Select(mass => mass.Mass)] : [],
+    };
+
+    // Half a millimetre: both were kept as entered, in units that need not be the same.
+    private static bool IsAt(FramePlace place, AddedMass piece) =>
+        Math.Abs(piece.AtCm - place.AtCm) < 0.05 && Math.Abs(piece.OffAxisCm - place.OffAxisCm) < 0.05;
+
+    // What a place carries already is part of its limit.
+    private FramePlace Left(FramePlace place) => place with
+    {
+        MostG = Math.Max(0, place.MostG - Present.Where(piece => IsAt(place, piece.Mass)).Sum(piece => piece.Mass.Grams)),
     };
 }

@@ -14,11 +14,13 @@ public sealed class LastUsedStore(Database database)
         public long? InstrumentId { get; init; }
     }
 
-    public Last LastStrung() => database.Read(c => c.QuerySingleOrDefault<Last>(LastSql)) ?? new Last();
+    /// <param name="racket">Whose own instrument comes before the one used last.</param>
+    public Last LastStrung(long racket) => database.Read(c => c.QuerySingleOrDefault<Last>(LastSql, new { racket })) ?? new Last();
 
     private const string LastSql = """
         SELECT j.strung_by, j.machine,
-               (SELECT g.instrument_id FROM reading g WHERE g.first = 1 ORDER BY g.id DESC LIMIT 1) AS instrument_id
+               COALESCE((SELECT g.instrument_id FROM reading g JOIN job o ON o.id = g.job_id WHERE o.racket_id = @racket AND g.first = 1 ORDER BY g.id DESC LIMIT 1),
+                        (SELECT g.instrument_id FROM reading g WHERE g.first = 1 ORDER BY g.id DESC LIMIT 1)) AS instrument_id
         FROM job j
         WHERE j.id = (SELECT MAX(id) FROM (SELECT id, strung_on FROM job ORDER BY id DESC LIMIT 200) WHERE strung_on IS NOT NULL)
         """;

@@ -25,9 +25,9 @@ public static class FormKeys
     /// any check could trip over that very record. What was refused can be sent again. A key is answered only to whoever
     /// sent it first; ask before whether they may.
     /// </summary>
-    public static Outcome Once(SqliteConnection connection, Who who, string formKey, DateTimeOffset now, Func<Outcome> make)
+    public static Outcome Once(SqliteConnection connection, Who who, string? formKey, DateTimeOffset now, Func<Outcome> make)
     {
-        if (formKey.Length != KeyLength)
+        if (formKey is not { Length: KeyLength })
             return new Outcome.Refused(new FormKeyUnknown());
         if (!who.IsShop)
             formKey = who.EventId is { } desk ? $"{formKey} desk {desk}" : $"{formKey} {who.ClientId}";

@@ -9,6 +9,6 @@ internal static class ShopWrites
         who.IsShop ? database.Write(work) : new Outcome.Absent();
 
     /// <summary>The same once per form key: the form sent again gets the first answer.</summary>
-    public static Outcome WriteOnceAsShop(this Database database, Who who, string formKey, DateTimeOffset now, Func<SqliteConnection, Outcome> make) =>
+    public static Outcome WriteOnceAsShop(this Database database, Who who, string? formKey, DateTimeOffset now, Func<SqliteConnection, Outcome> make) =>
         database.WriteAsShop(who, c => FormKeys.Once(c, who, formKey, now, () => make(c)));
 }

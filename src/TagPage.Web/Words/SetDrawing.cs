@@ -19,7 +19,7 @@ public sealed record SetDrawing(IReadOnlyList<int> Numbers, IReadOnlyList<SetDra
 
         public Spread? SpreadAfter => After is { } after ? Of(after) : null;
 
-        private static Spread Of(IReadOnlyList<Uncertain> values) => Spread.Of([.. values.Select(value => value.Value)], values.Max(value => value.Off));
+        private static Spread Of(IReadOnlyList<Uncertain> values) => Spread.Of([.. values]);
     }
 
     /// <param name="frames">Measured ones, as if all had strings in them.</param>

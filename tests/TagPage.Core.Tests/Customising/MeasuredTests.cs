@@ -113,5 +113,14 @@ public class MeasuredTests
     [InlineData(300.0, 300.1, false)]
     [InlineData(300.0, 300.2, true)]
     public void Frames_closer_than_two_readings_of_one_frame_cannot_be_told_apart(double one, double other, bool told) =>
-        Assert.Equal(told, Spread.Of([one, other], 0.1).CanBeTold);
+        Assert.Equal(told, Spread.Of([new(one, 0.1), new(other, 0.1)]).CanBeTold);
+
+    [Fact]
+    public void Difference_of_a_figure_measured_badly_and_one_measured_well_is_off_by_both()
+    {
+        var spread = Spread.Of([new(311.8, 0.1), new(330, 4), new(350.2, 1.5)]);
+
+        Assert.Equal(38.4, spread.Apart, 9);
+        Assert.Equal(Math.Sqrt(0.1 * 0.1 + 1.5 * 1.5), spread.Off, 9);
+    }
 }

@@ -213,6 +213,18 @@ public sealed class CustomiseStoreTests : IDisposable
     }
 
     [Fact]
+    public void What_a_place_carries_already_counts_towards_its_limit()
+    {
+        Apply(Entry() with { Added = [(Tip with { AtCm = Frames.Get(_street.Racket)!.Places.Max(place => place.AtCm) }, 14)] });
+        var frame = Frames.Get(_street.Racket)!;
+
+        var places = frame.ToPlan(frame.Figures.Body!.Value, new PlanLocks()).Places;
+
+        Assert.Equal(FramePlace.StartingMostG - 14, places.MaxBy(place => place.AtCm)!.MostG, 6);
+        Assert.Equal(FramePlace.StartingMostG, places.MinBy(place => place.AtCm)!.MostG);
+    }
+
+    [Fact]
     public void String_bed_of_a_frame_is_that_of_its_last_strings()
     {
         _street.Records.Change("UPDATE string_kind SET material = 'Polyester', gauge_mm = 1.3");

@@ -37,10 +37,11 @@ public sealed class FormKeysTests : IDisposable
     }
 
     [Theory]
+    [InlineData(null)]
     [InlineData("")]
     [InlineData("0123456789abcdef0123456789abcde")]
     [InlineData("0123456789abcdef0123456789abcdef0")]
-    public void Key_that_was_never_given_out_makes_nothing(string key)
+    public void Key_that_was_never_given_out_makes_nothing(string? key)
     {
         _street.Refused<FormKeyUnknown>(() => _street.Database.Write(c => FormKeys.Once(c, Who.Shop, key, _street.Clock.Now, () => Make(c))));
         Assert.Equal(0, _street.Records.Count("client", "name = 'Ilse'"));

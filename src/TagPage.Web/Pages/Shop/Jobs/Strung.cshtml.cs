@@ -27,7 +27,7 @@ public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader
 
     public void OnGet()
     {
-        var last = habits.LastStrung();
+        var last = habits.LastStrung(Saved.RacketId);
         Input = new StrungInput
         {
             StrungOn = clock.Today,
