@@ -43,14 +43,21 @@ public static class FewestLate
                 continue;
             if (Longest(kept, plan) is not { } longest)
                 continue;
-            kept.Remove(longest);
-            aside.Add(longest.Number);
+            // Gone from another machine, the longest need not make room for this one.
+            var given = MayWait(entry) && !IsOnTime(desk, kept.Where(other => other != longest), entry) ? entry : longest;
+            kept.Remove(given);
+            aside.Add(given.Number);
         }
         return aside;
     }
 
+    private static bool IsOnTime(Desk desk, IEnumerable<DeskEntry> kept, DeskEntry entry) =>
+        new DeskPlan(desk.Now, desk.Technicians, [.. kept]).ReadyAt(entry.Number) <= entry.Due;
+
+    private static bool MayWait(DeskEntry entry) => entry is { On: null, OnCourt: false, PulledForward: false };
+
     // One that found no place at all takes longer than any.
     private static DeskEntry? Longest(List<DeskEntry> kept, DeskPlan plan) =>
-        kept.Where(entry => entry is { On: null, OnCourt: false, PulledForward: false })
+        kept.Where(MayWait)
             .MaxBy(entry => plan.Of(entry.Number) is { } placed ? placed.Ready - placed.Start : TimeSpan.MaxValue);
 }

@@ -43,6 +43,11 @@ public class FewestLateTests
             return kept.Count == 0 || Court.Desk(machines, kept).Late() == 0;
         });
 
+    // Without the second racket the fourth would start after 5 minutes instead of 8 and still end at 13, two too late.
+    [Fact]
+    public void Racket_that_nobody_can_make_room_for_is_set_aside_itself() =>
+        Assert.Equal([4], FewestLate.Heuristic(Court.Desk(2, Court.Rackets((6, 9), (8, 10), (5, 11), (8, 11)))));
+
     [Fact]
     public void On_one_machine_the_heuristic_is_the_theorem() =>
         Gen.Select(Gen.Int[1, 40], Gen.Int[1, 120]).Array[1, 20].Sample(jobs =>
