@@ -1,9 +1,10 @@
+using TagPage.Records.Events;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Accounts;
 
-/// <summary>All that is signed in, the shop's browsers and the clients'.</summary>
+/// <summary>All that is signed in, the shop's browsers, the clients' and the tablets of events.</summary>
 public sealed class EverySessionStore(Database database)
 {
     /// <summary>Signs every browser out.</summary>
@@ -11,5 +12,6 @@ public sealed class EverySessionStore(Database database)
     {
         SessionStore.EndEverybodys(c);
         OwnPageSessionStore.EndEverybodys(c);
+        EventSessionStore.EndEverybodys(c);
     });
 }

@@ -1,8 +1,6 @@
-using System.Buffers.Text;
-using System.Security.Cryptography;
-using System.Text;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Storage;
 
 namespace TagPage.Records.Accounts;
 
@@ -17,8 +15,8 @@ internal static class OneTimeLinkStore
     public static string New(SqliteConnection connection, DateTimeOffset now)
     {
         connection.Execute("DELETE FROM setup_link");
-        var token = Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(24));
-        connection.Execute(NewSql, new { Hash = Hash(token), Expires = now + Lifetime });
+        var token = Secret.New(24);
+        connection.Execute(NewSql, new { Hash = Secret.Hash(token), Expires = now + Lifetime });
         return token;
     }
 
@@ -26,16 +24,14 @@ internal static class OneTimeLinkStore
 
     /// <summary>False where it is used, too old or wrong.</summary>
     public static bool IsOpen(SqliteConnection connection, string token, DateTimeOffset now) =>
-        connection.ExecuteScalar<bool>(IsOpenSql, new { Hash = Hash(token), Now = now });
+        connection.ExecuteScalar<bool>(IsOpenSql, new { Hash = Secret.Hash(token), Now = now });
 
     private const string IsOpenSql = """
         SELECT EXISTS (SELECT 1 FROM setup_link WHERE token_hash = @Hash AND used_at IS NULL AND expires_at > @Now)
         """;
 
     public static void Use(SqliteConnection connection, string token, DateTimeOffset now) =>
-        connection.Execute(UseSql, new { Hash = Hash(token), Now = now });
+        connection.Execute(UseSql, new { Hash = Secret.Hash(token), Now = now });
 
     private const string UseSql = "UPDATE setup_link SET used_at = @Now WHERE token_hash = @Hash";
-
-    private static string Hash(string token) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(token)));
 }

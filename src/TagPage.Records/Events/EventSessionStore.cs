@@ -1,7 +1,5 @@
-using System.Buffers.Text;
-using System.Security.Cryptography;
-using System.Text;
 using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Records.Outbox;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -29,8 +27,8 @@ public sealed class EventSessionStore(Database database, LinkTokens keys, ShopCl
     /// <summary>The cookie's value for a new session; null if the link has become void meanwhile.</summary>
     public string? Begin(EventRow desk)
     {
-        var secret = Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(16));
-        var values = new { Hash = Hash(secret), desk.Id, desk.Secret, clock.Now, Yesterday };
+        var secret = Secret.New(16);
+        var values = new { Hash = Secret.Hash(secret), desk.Id, desk.Secret, clock.Now, Yesterday };
         return database.Write(c => c.Execute(BeginSql, values)) == 1 ? secret : null;
     }
 
@@ -41,7 +39,7 @@ public sealed class EventSessionStore(Database database, LinkTokens keys, ShopCl
 
     /// <summary>Null once the event is over, or its helpers were signed out.</summary>
     public Row? Find(string? secret) => secret is { Length: > 0 and < 100 }
-        && database.Read(c => c.ExecuteScalar<long?>(FindSql, new { Hash = Hash(secret), Yesterday })) is { } found ? new Row(found, Hash(secret)) : null;
+        && database.Read(c => c.ExecuteScalar<long?>(FindSql, new { Hash = Secret.Hash(secret), Yesterday })) is { } found ? new Row(found, Secret.Hash(secret)) : null;
 
     private const string FindSql = """
         SELECT v.id FROM event_session s JOIN event v ON v.id = s.event_id
@@ -51,13 +49,14 @@ public sealed class EventSessionStore(Database database, LinkTokens keys, ShopCl
     public void End(string? secret)
     {
         if (secret is { Length: > 0 and < 100 })
-            database.Write(c => c.Execute("DELETE FROM event_session WHERE id_hash = @Hash", new { Hash = Hash(secret) }));
+            database.Write(c => c.Execute("DELETE FROM event_session WHERE id_hash = @Hash", new { Hash = Secret.Hash(secret) }));
     }
+
+    /// <summary>Of all events, in the caller's transaction.</summary>
+    internal static void EndEverybodys(SqliteConnection connection) => connection.Execute("DELETE FROM event_session");
 
     public int Count(long eventId) => database.Read(c => c.ExecuteScalar<int>("SELECT COUNT(*) FROM event_session WHERE event_id = @eventId", new { eventId }));
 
     // The last evening may go on past midnight.
     private DateOnly Yesterday => clock.Today.AddDays(-1);
-
-    private static string Hash(string secret) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(secret)));
 }

@@ -1,6 +1,3 @@
-using System.Buffers.Text;
-using System.Security.Cryptography;
-using System.Text;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Records.Storage;
@@ -22,7 +19,7 @@ public sealed class OwnPageSessionStore(Database database, TimeProvider clock)
 
     /// <summary>Null once signed out, too old, or if its link was withdrawn since.</summary>
     public Row? Find(string? secret) => secret is { Length: > 0 and < 100 }
-        ? database.Read(c => c.QuerySingleOrDefault<Row>(FindSql, new { Hash = Hash(secret), Oldest = clock.GetUtcNow() - Longest }))
+        ? database.Read(c => c.QuerySingleOrDefault<Row>(FindSql, new { Hash = Secret.Hash(secret), Oldest = clock.GetUtcNow() - Longest }))
         : null;
 
     private const string FindSql = "SELECT id_hash, client_id FROM own_page_session WHERE id_hash = @Hash AND made_at > @Oldest";
@@ -30,12 +27,12 @@ public sealed class OwnPageSessionStore(Database database, TimeProvider clock)
     /// <summary>The cookie's value for a new session; null if the link was withdrawn meanwhile.</summary>
     public string? Begin(OwnPageLinkStore.Row link)
     {
-        var secret = Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(SecretBytes));
+        var secret = Secret.New(SecretBytes);
         var now = clock.GetUtcNow();
         return database.Write(c =>
         {
             c.Execute(ForgetSql, new { Oldest = now - Longest });
-            return c.Execute(BeginSql, new { Hash = Hash(secret), link.Id, link.Secret, now }) == 1;
+            return c.Execute(BeginSql, new { Hash = Secret.Hash(secret), link.Id, link.Secret, now }) == 1;
         }) ? secret : null;
     }
 
@@ -75,6 +72,4 @@ public sealed class OwnPageSessionStore(Database database, TimeProvider clock)
     public int Count(long client) => database.Read(c => c.ExecuteScalar<int>(CountSql, new { client, Oldest = clock.GetUtcNow() - Longest }));
 
     private const string CountSql = "SELECT COUNT(*) FROM own_page_session WHERE client_id = @client AND made_at > @Oldest";
-
-    private static string Hash(string secret) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(secret)));
 }

@@ -30,6 +30,21 @@ public sealed class CookieRules(ConfiguredAddress configured)
     /// </summary>
     public bool IsSent(HttpRequest request, string name) => request.Headers.Cookie.Count > 0 && request.Cookies.ContainsKey(Name(name));
 
+    public void Give(HttpContext context, string name, string value, TimeSpan age) =>
+        context.Response.Cookies.Append(Name(name), value, Options(context, age));
+
+    public void TakeBack(HttpContext context, string name) => context.Response.Cookies.Delete(Name(name), Options(context, null));
+
+    private CookieOptions Options(HttpContext context, TimeSpan? age) => new()
+    {
+        HttpOnly = true,
+        IsEssential = true,
+        MaxAge = age,
+        Path = "/",
+        SameSite = SameSiteMode.Lax,
+        Secure = AlwaysSecure || context.Request.IsHttps,
+    };
+
     public void Apply(CookieBuilder cookie, string name)
     {
         cookie.Name = Name(name);

@@ -2,6 +2,7 @@ using System.Net;
 using System.Text.RegularExpressions;
 using TagPage.Records.Outbox;
 using TagPage.Web.Tests.Cast;
+using TagPage.Web.Tests.Events;
 using TagPage.Web.Tests.Reminders;
 
 namespace TagPage.Web.Tests.Faults;
@@ -40,6 +41,23 @@ public sealed partial class StolenMachineTests : IDisposable
         Assert.NotNull((await shop.Stranger().Open(new Uri(Address().Match(printed).Value).AbsolutePath)).Form());
         Assert.NotEmpty(keys);
         Assert.Empty(keys.Intersect(_desk.Files()));
+    }
+
+    [Fact]
+    public async Task New_keys_sign_the_tablets_of_an_event_out()
+    {
+        var shop = await _desk.Start().OwnedByRuna();
+        var fair = new Fairground(shop);
+        var home = fair.Home;
+        var tablet = await Cookies(shop, async v => await v.Send(await v.Open(fair.Link)));
+        Assert.True(await Opens(shop, tablet, home));
+        _desk.Stop();
+
+        await _desk.Type("TagPage.Web new-keys");
+        shop = _desk.Start();
+
+        Assert.False(await Opens(shop, tablet, home));
+        Assert.Equal(0, shop.Records.Count("event_session"));
     }
 
     [Fact]

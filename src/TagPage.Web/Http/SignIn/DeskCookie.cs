@@ -41,18 +41,5 @@ public sealed class DeskCookie(
         cookies.IsSent(context.Request, CookieRules.Desk) ? context.Request.Cookies[cookies.Name(CookieRules.Desk)] : null;
 
     public static void Give(HttpContext context, CookieRules cookies, string secret) =>
-        context.Response.Cookies.Append(cookies.Name(CookieRules.Desk), secret, Rules(context, cookies, TimeSpan.FromDays(EventEntry.MostDays)));
-
-    public static void TakeBack(HttpContext context, CookieRules cookies) =>
-        context.Response.Cookies.Delete(cookies.Name(CookieRules.Desk), Rules(context, cookies, null));
-
-    private static CookieOptions Rules(HttpContext context, CookieRules cookies, TimeSpan? age) => new()
-    {
-        HttpOnly = true,
-        IsEssential = true,
-        MaxAge = age,
-        Path = "/",
-        SameSite = SameSiteMode.Lax,
-        Secure = cookies.AlwaysSecure || context.Request.IsHttps,
-    };
+        cookies.Give(context, CookieRules.Desk, secret, TimeSpan.FromDays(EventEntry.MostDays));
 }

@@ -10,6 +10,8 @@ namespace TagPage.Web.Http.SignIn;
 /// </summary>
 public sealed class KnownDevice(IDataProtectionProvider protection, CookieRules cookies, TimeProvider clock)
 {
+    private const string Cookie = "device";
+
     private static readonly TimeSpan Lifetime = TimeSpan.FromDays(365);
 
     private readonly IDataProtector _protector = protection.CreateProtector("known device");
@@ -17,7 +19,7 @@ public sealed class KnownDevice(IDataProtectionProvider protection, CookieRules 
     /// <summary>The device's own random name, or null for a browser not known for this account.</summary>
     public string? Of(HttpContext context, string account)
     {
-        if (!context.Request.Cookies.TryGetValue(Name, out var value) || Read(value) is not [var known, var device, var since])
+        if (!context.Request.Cookies.TryGetValue(cookies.Name(Cookie), out var value) || Read(value) is not [var known, var device, var since])
             return null;
         var age = clock.GetUtcNow() - DateTimeOffset.Parse(since, CultureInfo.InvariantCulture);
         return known == account && age < Lifetime ? device : null;
@@ -27,18 +29,8 @@ public sealed class KnownDevice(IDataProtectionProvider protection, CookieRules 
     {
         var device = Of(context, account) ?? RandomNumberGenerator.GetHexString(32, lowercase: true);
         var value = string.Join('\n', account, device, clock.GetUtcNow().ToString("O", CultureInfo.InvariantCulture));
-        context.Response.Cookies.Append(Name, _protector.Protect(value), new CookieOptions
-        {
-            HttpOnly = true,
-            IsEssential = true,
-            MaxAge = Lifetime,
-            Path = "/",
-            SameSite = SameSiteMode.Lax,
-            Secure = cookies.AlwaysSecure || context.Request.IsHttps,
-        });
+        cookies.Give(context, Cookie, _protector.Protect(value), Lifetime);
     }
-
-    private string Name => cookies.Name("device");
 
     private string[]? Read(string value)
     {

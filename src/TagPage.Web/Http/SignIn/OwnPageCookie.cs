@@ -41,18 +41,5 @@ public sealed class OwnPageCookie(
     }
 
     public static void Give(HttpContext context, CookieRules cookies, string secret) =>
-        context.Response.Cookies.Append(cookies.Name(CookieRules.OwnPage), secret, Rules(context, cookies, OwnPageSessionStore.Longest));
-
-    public static void TakeBack(HttpContext context, CookieRules cookies) =>
-        context.Response.Cookies.Delete(cookies.Name(CookieRules.OwnPage), Rules(context, cookies, null));
-
-    private static CookieOptions Rules(HttpContext context, CookieRules cookies, TimeSpan? age) => new()
-    {
-        HttpOnly = true,
-        IsEssential = true,
-        MaxAge = age,
-        Path = "/",
-        SameSite = SameSiteMode.Lax,
-        Secure = cookies.AlwaysSecure || context.Request.IsHttps,
-    };
+        cookies.Give(context, CookieRules.OwnPage, secret, OwnPageSessionStore.Longest);
 }

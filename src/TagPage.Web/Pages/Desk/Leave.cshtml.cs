@@ -15,7 +15,7 @@ public sealed class LeaveModel(EventSessionStore sessions, CookieRules cookies) 
     public IActionResult OnPost()
     {
         sessions.End(DeskCookie.Secret(HttpContext, cookies));
-        DeskCookie.TakeBack(HttpContext, cookies);
+        cookies.TakeBack(HttpContext, CookieRules.Desk);
         return Redirect("/");
     }
 }

@@ -14,14 +14,14 @@ public sealed class SignOutModel(ClientOnFileStore clients, OwnPageSessionStore 
     public IActionResult OnPost()
     {
         sessions.End(User.OwnPageSession());
-        OwnPageCookie.TakeBack(HttpContext, cookies);
+        cookies.TakeBack(HttpContext, CookieRules.OwnPage);
         return Redirect(Link("/my/out"));
     }
 
     public IActionResult OnPostEverywhere()
     {
         sessions.EndAll(Myself, Me.Id);
-        OwnPageCookie.TakeBack(HttpContext, cookies);
+        cookies.TakeBack(HttpContext, CookieRules.OwnPage);
         return Redirect(Link("/my/out", ("everywhere", "true")));
     }
 }
