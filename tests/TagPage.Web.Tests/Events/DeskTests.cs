@@ -45,16 +45,16 @@ public sealed class DeskTests : IDisposable
 
         var mine = await tablet.Open($"{fair.Home}/technician/{fair.Runa}");
         Assert.Contains("My next racket", mine.Main, StringComparison.Ordinal);
-        await Press(tablet, mine, "Take number 1");
+        await Fairground.Press(tablet, mine, "Take number 1");
         _shop.Clock.Advance(TimeSpan.FromMinutes(22));
-        var strung = await Press(tablet, await tablet.Open($"{fair.Home}/technician/{fair.Runa}"), "Strung, and print the pair");
+        var strung = await Fairground.Press(tablet, await tablet.Open($"{fair.Home}/technician/{fair.Runa}"), "Strung, and print the pair");
         var labels = await tablet.Get(strung.Location!);
         Assert.Equal((HttpStatusCode.OK, "application/pdf"), (labels.StatusCode, labels.Content.Headers.ContentType?.MediaType));
 
         var found = await tablet.Get(fair.Home + "/out?q=1");
         var racket = await tablet.Open(found.Headers.Location!.ToString());
         Assert.Contains("not paid £12.00", racket.Main.Trim().ReplaceLineEndings(" "), StringComparison.Ordinal);
-        await Press(tablet, racket, "Handed out, not paid yet");
+        await Fairground.Press(tablet, racket, "Handed out, not paid yet");
 
         Assert.Equal(1, _shop.Records.Count("job", "state = 'Collected' AND strung_on = '2026-11-25' AND paid_on IS NULL AND strung_by = 'Runa'"));
         var sheet = await _shop.Owner().Open($"/shop/events/day/{fair.Id}");
@@ -96,27 +96,6 @@ public sealed class DeskTests : IDisposable
     }
 
     [Fact]
-    public async Task Wish_that_breaks_a_promise_is_asked_about_before_it_is_given()
-    {
-        var fair = new Fairground(_shop);
-        var kind = _shop.Records.Kind();
-        fair.TakeIn(neededBy: Fairground.At(10, 30));
-        fair.TakeIn(neededBy: Fairground.At(10, 30));
-        var tablet = await fair.Tablet();
-
-        var asked = await tablet.Send(await tablet.Open(fair.Home + "/in/visitor"),
-            ("Input.Visitor.Name", "Edda Brink"), ("Input.MainsTension", "52"), ("Input.MainsId", $"{kind}"), ("Input.NeededAt", "10:29"));
-
-        Assert.Contains("Ready by 11:00 makes nobody late", asked.Main, StringComparison.Ordinal);
-        Assert.Contains("Number 2, promised for 10:30, would be ready at 11:00", asked.Main, StringComparison.Ordinal);
-        Assert.Equal(2, fair.Board.Entries.Count);
-
-        await tablet.Send(asked, ("Answer", "later"));
-        Assert.Equal(Fairground.At(11), fair.Board.Of(3)!.Promised);
-        Assert.Empty(fair.Board.ToTell);
-    }
-
-    [Fact]
     public async Task Of_two_tablets_that_take_the_same_racket_the_second_is_told_who_has_it()
     {
         var fair = new Fairground(_shop);
@@ -124,29 +103,11 @@ public sealed class DeskTests : IDisposable
         var (one, other) = (await fair.Tablet(), await fair.Tablet());
         var (first, second) = (await one.Open(fair.Home + "/entry/1"), await other.Open(fair.Home + "/entry/1"));
 
-        await Press(one, first, "Runa takes it");
-        var told = await Press(other, second, "Bram takes it");
+        await Fairground.Press(one, first, "Runa takes it");
+        var told = await Fairground.Press(other, second, "Bram takes it");
 
         Assert.Contains("Somebody was quicker: Runa has number 1 on the machine.", told.Main, StringComparison.Ordinal);
         Assert.Equal(fair.Runa, fair.Board.Of(1)!.TechnicianId);
-    }
-
-    [Fact]
-    public async Task Before_a_racket_is_pulled_forward_its_page_says_whom_that_makes_late()
-    {
-        var fair = new Fairground(_shop);
-        fair.TakeIn(neededBy: Fairground.At(10, 30));
-        fair.TakeIn(neededBy: Fairground.At(10, 30));
-        fair.TakeIn();
-        var tablet = await fair.Tablet();
-
-        var page = await tablet.Open(fair.Home + "/entry/3");
-        Assert.Contains("Number 2, promised for 10:30, would be ready at 11:00", page.Main, StringComparison.Ordinal);
-        var after = await tablet.Open((await Press(tablet, page, "Pull it forward")).Location!);
-
-        Assert.Contains("Promises that had to move", after.Main, StringComparison.Ordinal);
-        await Press(tablet, after, "Told");
-        Assert.DoesNotContain("Promises that had to move", (await tablet.Open(fair.Home)).Main, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -178,18 +139,6 @@ public sealed class DeskTests : IDisposable
     }
 
     [Fact]
-    public async Task Form_says_what_could_be_promised_before_anything_is_typed()
-    {
-        var fair = new Fairground(_shop);
-        for (var racket = 0; racket < 2; racket++)
-            fair.TakeIn(neededBy: Fairground.At(10, 30));
-
-        var form = await (await fair.Tablet()).Open(fair.Home + "/in/visitor");
-
-        Assert.Contains("Empty: ready by 11:00", form.Main, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public async Task Ticket_that_is_moved_at_the_shops_bench_is_moved_at_the_desk()
     {
         var fair = new Fairground(_shop);
@@ -204,18 +153,6 @@ public sealed class DeskTests : IDisposable
         Assert.Contains("1, 1 strung", (await runa.Open($"/shop/events/day/{fair.Id}")).Main, StringComparison.Ordinal);
         await runa.Send(await runa.Open($"/shop/jobs/back/{job}"));
         Assert.Contains("1, 0 strung", (await runa.Open($"/shop/events/day/{fair.Id}")).Main, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public async Task After_rain_all_times_move()
-    {
-        var fair = new Fairground(_shop);
-        fair.TakeIn(neededBy: Fairground.At(14));
-        var tablet = await fair.Tablet();
-
-        await tablet.Send(await tablet.Open(fair.Home + "/shift"), ("Input.Minutes", "75"));
-
-        Assert.Equal(Fairground.At(15, 15), fair.Board.Of(1)!.Promised);
     }
 
     [Fact]
@@ -260,18 +197,6 @@ public sealed class DeskTests : IDisposable
         Assert.Equal(24, fair.Board.Technician(fair.Runa)!.Hours.Sum(time => (time.To - time.From).TotalHours));
     }
 
-    [Fact]
-    public async Task Rackets_that_cannot_all_reach_their_matches_are_named_in_time()
-    {
-        var fair = new Fairground(_shop);
-        for (var racket = 0; racket < 4; racket++)
-            fair.TakeIn(neededBy: Fairground.At(10, 55));
-
-        var desk = await (await fair.Tablet()).Open(fair.Home);
-
-        Assert.Equal(2, desk.Document.QuerySelectorAll("[aria-labelledby=aside] a").Length);
-    }
-
     [Theory]
     [InlineData("/entry/1?handler=out", "paid", "perhaps")]
     [InlineData("?handler=away&technician=1", "away", "perhaps")]
@@ -300,16 +225,9 @@ public sealed class DeskTests : IDisposable
         var fair = new Fairground(_shop);
         var tablet = await fair.Tablet();
         var runa = _shop.Owner();
-        await Press(runa, await runa.Open($"/shop/events/{fair.Id}"), "Close the event");
+        await Fairground.Press(runa, await runa.Open($"/shop/events/{fair.Id}"), "Close the event");
 
         Assert.StartsWith("/account/sign-in", (await tablet.Get(fair.Home)).Headers.Location?.ToString(), StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.OK, (await runa.Get(fair.Home)).StatusCode);
-    }
-
-    private static async Task<WebPage> Press(Visitor visitor, WebPage page, string words)
-    {
-        var button = page.Document.QuerySelectorAll<IHtmlButtonElement>("main button").First(b => b.TextContent.Trim() == words);
-        var form = (IHtmlFormElement)button.Closest("form")!;
-        return button.Name is { Length: > 0 } name ? await visitor.Send(page, form, (name, button.Value)) : await visitor.Send(page, form);
     }
 }

@@ -1,3 +1,5 @@
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
 using TagPage.Core.Jobs;
 using TagPage.Records.Events;
 using TagPage.Records.Jobs;
@@ -52,4 +54,12 @@ internal sealed class Fairground
         Done(_shop.Get<TechnicianStore>().Add(Who.Shop, Id, new TechnicianEntry { FormKey = FormKey.New(), Name = name, Hours = "9-19" }));
 
     public static long Done(Outcome outcome) => Assert.IsType<Outcome.Done>(outcome).Id;
+
+    /// <summary>The button that says so, with the form it stands in.</summary>
+    public static async Task<WebPage> Press(Visitor visitor, WebPage page, string words)
+    {
+        var button = page.Document.QuerySelectorAll<IHtmlButtonElement>("main button").First(b => b.TextContent.Trim() == words);
+        var form = (IHtmlFormElement)button.Closest("form")!;
+        return button.Name is { Length: > 0 } name ? await visitor.Send(page, form, (name, button.Value)) : await visitor.Send(page, form);
+    }
 }

@@ -4,38 +4,25 @@ using TagPage.Web.Tests.Cast;
 namespace TagPage.Web.Tests.OwnPage;
 
 /// <summary>What Odalys asks about another habit, which saves nothing.</summary>
-public sealed class WhatIfTests : IAsyncLifetime
+public sealed class WhatIfTests : OdalysPhone
 {
-    private readonly TestShop _shop = new();
-    private long _odalys, _racket;
-    private Visitor _phone = null!;
-
-    public async ValueTask InitializeAsync()
-    {
-        _shop.Records.Shop();
-        (_odalys, _, _racket, _, _) = _shop.Records.Family();
-        _phone = await _shop.OnOwnPage(_odalys);
-    }
-
-    public ValueTask DisposeAsync() => _shop.DisposeAsync();
-
     [Fact]
     public async Task What_if_shows_another_date_and_saves_nothing()
     {
-        var before = _shop.Database.Dump();
+        var before = Shop.Database.Dump();
 
-        var asked = await _phone.Open($"/my/what-if/{_racket}?times=6&hours=2,5&role=InTurn");
+        var asked = await Phone.Open($"/my/what-if/{Racket}?times=6&hours=2,5&role=InTurn");
 
         Assert.Contains("15 h a week", asked.Main, StringComparison.Ordinal);
         Assert.NotNull(asked.Document.QuerySelector("[role=status]"));
         Assert.Equal("2,5", asked.Document.QuerySelector("[name=Hours]")!.GetAttribute("value"));
-        Assert.Equal(before, _shop.Database.Dump());
+        Assert.Equal(before, Shop.Database.Dump());
     }
 
     [Fact]
     public async Task What_if_without_play_says_once_that_there_is_none()
     {
-        var asked = await _phone.Open($"/my/what-if/{_racket}?times=0&hours=1&role=InTurn");
+        var asked = await Phone.Open($"/my/what-if/{Racket}?times=0&hours=1&role=InTurn");
 
         Assert.Equal(2, asked.Main.Split("no hours of play to count").Length);
         Assert.DoesNotContain("noted", asked.Document.QuerySelector("main section")!.TextContent, StringComparison.Ordinal);
@@ -47,10 +34,10 @@ public sealed class WhatIfTests : IAsyncLifetime
     public async Task What_if_leaves_the_shops_own_date_out(string query)
     {
         static List<string> Dates(WebPage page) => [.. page.Document.QuerySelectorAll("strong").Select(d => d.TextContent)];
-        var without = Dates(await _phone.Open($"/my/what-if/{_racket}{query}"));
-        _shop.Records.Change("UPDATE racket SET own_date = '2027-05-01'");
+        var without = Dates(await Phone.Open($"/my/what-if/{Racket}{query}"));
+        Shop.Records.Change("UPDATE racket SET own_date = '2027-05-01'");
 
-        var page = await _phone.Open($"/my/what-if/{_racket}{query}");
+        var page = await Phone.Open($"/my/what-if/{Racket}{query}");
 
         Assert.Equal(without, Dates(page));
         Assert.Contains("The date chosen by the shop, 1 May 2027, is left out here.", page.Main, StringComparison.Ordinal);
@@ -63,7 +50,7 @@ public sealed class WhatIfTests : IAsyncLifetime
     [InlineData("")]
     public async Task What_if_without_numbers_shows_the_date_of_now_alone(string query)
     {
-        var page = await _phone.Open($"/my/what-if/{_racket}{query}");
+        var page = await Phone.Open($"/my/what-if/{Racket}{query}");
 
         Assert.Equal(HttpStatusCode.OK, page.Status);
         Assert.Null(page.Document.QuerySelector("[role=status]"));

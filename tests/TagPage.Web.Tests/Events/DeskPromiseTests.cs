@@ -1,0 +1,86 @@
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Events;
+
+/// <summary>What a desk promises, asks about and names in time, as a helper’s tablet shows it.</summary>
+public sealed class DeskPromiseTests : IDisposable
+{
+    private readonly TestShop _shop = new();
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public async Task Wish_that_breaks_a_promise_is_asked_about_before_it_is_given()
+    {
+        var fair = new Fairground(_shop);
+        var kind = _shop.Records.Kind();
+        fair.TakeIn(neededBy: Fairground.At(10, 30));
+        fair.TakeIn(neededBy: Fairground.At(10, 30));
+        var tablet = await fair.Tablet();
+
+        var asked = await tablet.Send(await tablet.Open(fair.Home + "/in/visitor"),
+            ("Input.Visitor.Name", "Edda Brink"), ("Input.MainsTension", "52"), ("Input.MainsId", $"{kind}"), ("Input.NeededAt", "10:29"));
+
+        Assert.Contains("Ready by 11:00 makes nobody late", asked.Main, StringComparison.Ordinal);
+        Assert.Contains("Number 2, promised for 10:30, would be ready at 11:00", asked.Main, StringComparison.Ordinal);
+        Assert.Equal(2, fair.Board.Entries.Count);
+
+        await tablet.Send(asked, ("Answer", "later"));
+        Assert.Equal(Fairground.At(11), fair.Board.Of(3)!.Promised);
+        Assert.Empty(fair.Board.ToTell);
+    }
+
+    [Fact]
+    public async Task Before_a_racket_is_pulled_forward_its_page_says_whom_that_makes_late()
+    {
+        var fair = new Fairground(_shop);
+        fair.TakeIn(neededBy: Fairground.At(10, 30));
+        fair.TakeIn(neededBy: Fairground.At(10, 30));
+        fair.TakeIn();
+        var tablet = await fair.Tablet();
+
+        var page = await tablet.Open(fair.Home + "/entry/3");
+        Assert.Contains("Number 2, promised for 10:30, would be ready at 11:00", page.Main, StringComparison.Ordinal);
+        var after = await tablet.Open((await Fairground.Press(tablet, page, "Pull it forward")).Location!);
+
+        Assert.Contains("Promises that had to move", after.Main, StringComparison.Ordinal);
+        await Fairground.Press(tablet, after, "Told");
+        Assert.DoesNotContain("Promises that had to move", (await tablet.Open(fair.Home)).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Form_says_what_could_be_promised_before_anything_is_typed()
+    {
+        var fair = new Fairground(_shop);
+        for (var racket = 0; racket < 2; racket++)
+            fair.TakeIn(neededBy: Fairground.At(10, 30));
+
+        var form = await (await fair.Tablet()).Open(fair.Home + "/in/visitor");
+
+        Assert.Contains("Empty: ready by 11:00", form.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task After_rain_all_times_move()
+    {
+        var fair = new Fairground(_shop);
+        fair.TakeIn(neededBy: Fairground.At(14));
+        var tablet = await fair.Tablet();
+
+        await tablet.Send(await tablet.Open(fair.Home + "/shift"), ("Input.Minutes", "75"));
+
+        Assert.Equal(Fairground.At(15, 15), fair.Board.Of(1)!.Promised);
+    }
+
+    [Fact]
+    public async Task Rackets_that_cannot_all_reach_their_matches_are_named_in_time()
+    {
+        var fair = new Fairground(_shop);
+        for (var racket = 0; racket < 4; racket++)
+            fair.TakeIn(neededBy: Fairground.At(10, 55));
+
+        var desk = await (await fair.Tablet()).Open(fair.Home);
+
+        Assert.Equal(2, desk.Document.QuerySelectorAll("[aria-labelledby=aside] a").Length);
+    }
+}
