@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# Restores, builds with the analyzers and runs every test. Ends with "N passed, N failed" and an honest exit code: a test
-# that did not run, because its project was ended or hung, counts as failed.
+# Restores, builds for release with the analyzers and runs every test. Ends with "N passed, N failed" and an honest exit
+# code: a test that did not run, because its project was ended or hung, counts as failed.
 set -uo pipefail
 cd "$(dirname "$0")/.." || exit 1
 
@@ -64,7 +64,7 @@ fi
 log=$(mktemp)
 trap 'rm -f "$log"' EXIT
 
-if ! dotnet build TagPage.sln --nologo -v quiet; then
+if ! dotnet build TagPage.sln -c Release --nologo -v quiet; then
   echo "The build failed; no test ran."
   echo "0 passed, 1 failed"
   exit 1
@@ -73,7 +73,7 @@ fi
 passed=0 failed=0 skipped=0 left_out=""
 
 tests_of() {
-  dotnet test --project "$1" --no-build --list-tests 2> /dev/null | sed -n 's/^Discovered \([0-9]*\) tests\.$/\1/p'
+  dotnet test --project "$1" -c Release --no-build --list-tests 2> /dev/null | sed -n 's/^Discovered \([0-9]*\) tests\.$/\1/p'
 }
 
 # What was reported, also by a project that was ended: its last summary.
@@ -86,7 +86,7 @@ run_project() {
   local name listed code missing f
   name=$(basename "$1")
   listed=$(tests_of "$1")
-  dotnet test --project "$1" --no-build --no-progress --timeout 10m 2>&1 | tee "$log"
+  dotnet test --project "$1" -c Release --no-build --no-progress --timeout 10m 2>&1 | tee "$log"
   code=${PIPESTATUS[0]}
   f=$(count failed)
   missing=$((${listed:-0} - $(count succeeded) - f - $(count skipped)))
@@ -109,7 +109,7 @@ trace_failures() {
   done
   [ ${#filters[@]} = 0 ] && return
   echo "Recording traces of what failed into TestResults."
-  TRACES=1 dotnet test --project tests/TagPage.Browser.Tests --no-build --no-progress --timeout 10m "${filters[@]}" > /dev/null 2>&1
+  TRACES=1 dotnet test --project tests/TagPage.Browser.Tests -c Release --no-build --no-progress --timeout 10m "${filters[@]}" > /dev/null 2>&1
 }
 
 # One project after the other: the browser needs the machine for itself.
