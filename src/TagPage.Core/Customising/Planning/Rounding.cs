@@ -1,13 +1,16 @@
 namespace TagPage.Core.Customising.Planning;
 
-/// <summary>Brings a plan to steps that can be cut and weighed: of all ways to round up or down, the one that misses least.</summary>
+/// <summary>
+/// Brings a plan to steps that can be cut and weighed: of all ways to round up or down or a step further, within the limits,
+/// the one that misses least. A place that the plan leaves empty stays empty, so that nobody has to cut one more piece.
+/// </summary>
 public static class Rounding
 {
     /// <summary>Grams, unless the shop says otherwise.</summary>
     public const double StartingStepG = 0.5;
 
-    // Above this many places each is rounded by itself.
-    private const int MostTried = 12;
+    // Above this many pieces each is only rounded up or down, and above the second one each by itself.
+    private const int MostWide = 9, MostTried = 18;
 
     /// <param name="plan">Unrounded.</param>
     /// <param name="wanted">What it is for; where it misses, its own result is what to keep to.</param>
@@ -15,32 +18,29 @@ public static class Rounding
     public static Plan Rounded(Plan plan, Wanted wanted, double stepG)
     {
         var goal = Miss.Of(plan.After, wanted).Figures == Figures.None ? wanted : Wanted.Of(plan.After);
+        var pieces = plan.AddedG.Concat(plan.RemovedG).Count(grams => grams > 0);
         double[][] choices =
         [
-            .. plan.Frame.Places.Zip(plan.AddedG, (place, grams) => Steps(grams, place.Paired ? 2 * stepG : stepG, place.MostG)),
-            .. plan.Frame.Removable.Zip(plan.RemovedG, (earlier, grams) => Steps(grams, stepG, earlier.Grams)),
+            .. plan.Frame.Places.Zip(plan.AddedG, (place, grams) => Steps(grams, place.Paired ? 2 * stepG : stepG, place.MostG, pieces)),
+            .. plan.Frame.Removable.Zip(plan.RemovedG, (earlier, grams) => Off(Steps(grams, stepG, earlier.Grams, pieces), grams, earlier.Grams)),
         ];
-        return Ways(choices).Select(way => With(plan, way)).MinBy(rounded => Miss.Of(rounded.After, goal).Squared)!;
+        var best = new RoundingSearch(plan.Frame, choices, goal).Best();
+        return plan with { AddedG = best[..plan.AddedG.Count], RemovedG = best[plan.AddedG.Count..] };
     }
 
-    private static double[] Steps(double grams, double step, double most)
+    private static double[] Steps(double grams, double step, double most, int pieces)
     {
-        var (down, up) = (Math.Floor(Settled(grams / step)) * step, Math.Min(Math.Ceiling(Settled(grams / step)) * step, most));
-        return up > down ? [down, up] : [down];
+        if (grams <= 0)
+            return [0];
+        var (down, up) = (Math.Floor(Settled(grams / step)), Math.Ceiling(Settled(grams / step)));
+        var further = pieces > MostWide ? 0 : 1;
+        double[] steps = [.. Enumerable.Range((int)down - further, (int)(up - down) + 1 + (2 * further)).Select(i => i * step).Where(g => g >= 0 && g <= most + 1e-9)];
+        return steps.Length == 0 ? [0] : pieces > MostTried ? [steps.MinBy(g => Math.Abs(g - grams))] : steps;
     }
+
+    // What comes off wholly need not be whole steps.
+    private static double[] Off(double[] steps, double grams, double whole) => grams < whole - 1e-9 || steps.Contains(whole) ? steps : [.. steps, whole];
 
     // What is whole but for the last digits of a double is whole.
     private static double Settled(double steps) => Math.Round(steps, 9);
-
-    private static double[][] Ways(double[][] choices)
-    {
-        var open = choices.Count(choice => choice.Length > 1);
-        double[][] ways = [[]];
-        foreach (var choice in choices)
-            ways = [.. ways.SelectMany(_ => open > MostTried ? choice[..1] : choice, (way, grams) => (double[])[.. way, grams])];
-        return ways;
-    }
-
-    private static Plan With(Plan plan, double[] grams) =>
-        plan with { AddedG = grams[..plan.AddedG.Count], RemovedG = grams[plan.AddedG.Count..] };
 }

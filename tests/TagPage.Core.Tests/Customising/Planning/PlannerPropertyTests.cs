@@ -49,7 +49,8 @@ public class PlannerPropertyTests
             var (columns, b) = Equations(body, wanted with { MassG = all.MassG });
             double[] most = [.. PlannerTests.Places.Select(place => place.MostG)];
             var least = Vertices.Smallest([.. columns.Select(column => column[1..])], b[1..], [.. most.Select(_ => 1.0)], most);
-            return Math.Abs(plan.TotalG - least!.Value) < 1e-4;
+            // Six decimals can put a target that hardly differs from the racket a hair out of reach; then there is no vertex.
+            return least is null ? Miss.Of(plan.After, wanted).Figures == Figures.None : Math.Abs(plan.TotalG - least.Value) < 1e-4;
         }, iter: 40);
 
     [Fact]
