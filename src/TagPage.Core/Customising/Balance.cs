@@ -16,4 +16,13 @@ public readonly record struct Balance(decimal Value, BalanceUnit Unit)
         BalanceUnit.In => new Distance(Value, LengthUnit.In).Mm,
         _ => Value,
     };
+
+    /// <summary>What millimetres from the butt are in another unit; null for points on a frame of unknown length.</summary>
+    public static decimal? Of(decimal mm, BalanceUnit unit, decimal? lengthMm) => unit switch
+    {
+        BalanceUnit.Points => ((lengthMm / 2) - mm) * 8 / Factors.MmPerInch,
+        BalanceUnit.Cm => mm / 10,
+        BalanceUnit.In => mm / Factors.MmPerInch,
+        _ => mm,
+    };
 }

@@ -3,9 +3,6 @@ namespace TagPage.Core.Customising;
 /// <summary>Figures that follow from measured ones, each with what the instruments leave open.</summary>
 public static class Measured
 {
-    public static Uncertain RecoilWeight(Uncertain massG, Uncertain balanceCm, Uncertain swingWeight) =>
-        Uncertain.Of(v => new Body(v[0], v[1], v[2]).RecoilWeight, massG, balanceCm, swingWeight);
-
     public static Uncertain Points(Uncertain balanceCm, Uncertain lengthCm) =>
         Uncertain.Of(v => BalancePoint.Points(v[0], v[1]), balanceCm, lengthCm);
 
@@ -20,20 +17,4 @@ public static class Measured
     public static Uncertain TwistChange(IReadOnlyList<AddedMass> masses, Tolerances tolerances) => Uncertain.Of(
         v => Enumerable.Range(0, masses.Count).Sum(i => new AddedMass(v[2 * i], 0, v[(2 * i) + 1]).TwistChange),
         [.. masses.SelectMany(mass => new[] { tolerances.Mass(mass.Grams), mass.OffAxisCm == 0 ? new(0, 0) : tolerances.Length(mass.OffAxisCm) })]);
-
-    /// <summary>The figures after masses were added, each piece and its place off by an instrument's tolerance.</summary>
-    public static MeasuredBody After(
-        Uncertain massG, Uncertain balanceCm, Uncertain swingWeight, IReadOnlyList<AddedMass> masses, Tolerances tolerances) =>
-        With(massG, balanceCm, swingWeight, [.. masses.Select(mass => (tolerances.Mass(mass.Grams), tolerances.Length(mass.AtCm)))]);
-
-    /// <summary>The figures with masses that may each be off by something of their own.</summary>
-    public static MeasuredBody With(
-        Uncertain massG, Uncertain balanceCm, Uncertain swingWeight, params (Uncertain Grams, Uncertain AtCm)[] masses)
-    {
-        Uncertain[] from = [massG, balanceCm, swingWeight, .. masses.SelectMany(mass => new[] { mass.Grams, mass.AtCm })];
-        return new(Of(body => body.MassG), Of(body => body.BalanceCm), Of(body => body.SwingWeight), Of(body => body.RecoilWeight));
-
-        Uncertain Of(Func<Body, double> figure) => Uncertain.Of(
-            v => figure(new Body(v[0], v[1], v[2]).With(masses.Select((_, i) => new AddedMass(v[3 + (2 * i)], v[4 + (2 * i)])))), from);
-    }
 }

@@ -34,7 +34,7 @@ public sealed class AddedMassStore(Database database, TimeProvider clock)
         ORDER BY a.id
         """;
 
-    internal static long? Add(SqliteConnection connection, long racket, PieceEntry mass) => connection.ExecuteScalar<long?>(AddSql, new
+    internal static long? Add(SqliteConnection connection, long racket, PieceEntry mass, bool byPlan) => connection.ExecuteScalar<long?>(AddSql, new
     {
         racket,
         mass.Place,
@@ -46,26 +46,32 @@ public sealed class AddedMassStore(Database database, TimeProvider clock)
         WeightUnit = mass.WeightUnit.ToString(),
         Material = mass.Material.ToString(),
         mass.AddedOn,
+        byPlan,
     });
 
     private const string AddSql = """
-        INSERT INTO added_mass (racket_id, place, at, off_axis, length_unit, on_strings, weight, weight_unit, material, added_on)
-        SELECT r.id, @Place, @At, @OffAxis, @LengthUnit, @OnStrings, @Weight, @WeightUnit, @Material, @AddedOn
+        INSERT INTO added_mass (racket_id, place, at, off_axis, length_unit, on_strings, weight, weight_unit, material, added_on, by_plan, noted_after)
+        SELECT r.id, @Place, @At, @OffAxis, @LengthUnit, @OnStrings, @Weight, @WeightUnit, @Material, @AddedOn, @byPlan, (SELECT COUNT(*) FROM spec WHERE racket_id = r.id)
         FROM racket r
         WHERE r.id = @racket
         RETURNING id
         """;
 
-    internal static bool Remove(SqliteConnection connection, long racket, long id, DateOnly on) => connection.Execute(RemoveSql, new { racket, id, on }) == 1;
+    internal static bool Remove(SqliteConnection connection, long racket, long id, DateOnly on, bool byPlan) =>
+        connection.Execute(RemoveSql, new { racket, id, on, byPlan }) == 1;
 
-    private const string RemoveSql = "UPDATE added_mass SET removed_on = @on WHERE id = @id AND racket_id = @racket AND removed_on IS NULL AND added_on <= @on";
+    private const string RemoveSql = """
+        UPDATE added_mass
+        SET removed_on = @on, off_by_plan = @byPlan, off_noted_after = (SELECT COUNT(*) FROM spec WHERE racket_id = @racket)
+        WHERE id = @id AND racket_id = @racket AND removed_on IS NULL AND added_on <= @on
+        """;
 
     /// <summary>Notes what is on a frame already. No spec changes: it was measured with it, or has to be measured again.</summary>
     public Outcome Note(Who who, long racket, PieceEntry piece) => database.WriteOnceAsShop(who, piece.FormKey, clock.GetUtcNow(), c =>
-        Add(c, racket, piece) is { } id ? new Outcome.Done(id) : new Outcome.Absent());
+        Add(c, racket, piece, byPlan: false) is { } id ? new Outcome.Done(id) : new Outcome.Absent());
 
     public Outcome TakeOff(Who who, long racket, long id, DateOnly on) => database.WriteAsShop(who, c =>
-        Remove(c, racket, id, on) ? new Outcome.Done(id)
+        Remove(c, racket, id, on, byPlan: false) ? new Outcome.Done(id)
         : c.ExecuteScalar<bool>(LaterSql, new { racket, id, on }) ? new Outcome.Refused(new AddedLater())
         : new Outcome.Absent());
 

@@ -11,7 +11,7 @@ public sealed record CustomEntry
     public long SpecId { get; init; }
     public int SpecVersion { get; init; }
 
-    /// <summary>Only what is left open of it is kept; the figures follow from the pieces. Null leaves open what the instruments do.</summary>
+    /// <summary>Only what is left open of it, and how that goes together, is kept; the figures follow from the pieces. Null leaves open what the instruments do.</summary>
     public MeasuredBody? After { get; init; }
     public AddedMaterial Material { get; init; }
     public IReadOnlyList<(FramePlace Place, double Grams)> Added { get; init; } = [];

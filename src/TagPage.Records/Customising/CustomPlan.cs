@@ -37,14 +37,13 @@ public sealed record CustomPlan
         $"{Frame.Spec!.Id}.{Frame.Spec.Version} {string.Join(' ', Added.Select(a => $"{a.Place.AtCm}:{a.Grams}"))} {string.Join(' ', Removed.Select(r => $"-{r.Mass.Id}:{r.Grams}"))} {Material}");
 
     /// <summary>The figures before, with what measuring leaves open, and the estimate of strings where it is one.</summary>
-    public MeasuredBody Before => IsOfEstimate ? Frame.StrungFigures : AsMeasured();
+    public MeasuredBody Before => IsOfEstimate ? Frame.StrungFigures : AsMeasured;
 
     /// <summary>The figures afterwards, with what instruments, pieces and places leave open.</summary>
-    public MeasuredBody After(Tolerances tolerances) =>
-        After(Before, Rounded, tolerances);
+    public MeasuredBody After(Tolerances tolerances) => Before.After(Rounded.Masses, tolerances);
 
     /// <summary>The same before anything is rounded.</summary>
-    public MeasuredBody Planned(Tolerances tolerances) => After(Before, Exact, tolerances);
+    public MeasuredBody Planned(Tolerances tolerances) => Before.After(Exact.Masses, tolerances);
 
     public Uncertain TwistChange(Tolerances tolerances) => Measured.TwistChange(Rounded.Masses, tolerances);
 
@@ -52,10 +51,7 @@ public sealed record CustomPlan
     public bool IsOfEstimate => Frame.IsEstimated && Rounded.Frame.Now != Frame.Figures.Body;
 
     // Without strings where it was measured without.
-    private MeasuredBody AsMeasured() => Measured.With(Frame.Figures.MassG!.Value, Frame.Figures.BalanceCm!.Value, Frame.Figures.SwingWeight!.Value);
-
-    private static MeasuredBody After(MeasuredBody now, Plan plan, Tolerances tolerances) =>
-        Measured.After(now.MassG, now.BalanceCm, now.SwingWeight, plan.Masses, tolerances);
+    private MeasuredBody AsMeasured => Frame.Figures.Measured!.Value;
 
     public static CustomPlan Of(FrameOnFile frame, Wanted wanted, PlanLocks locks, AddedMaterial material, CustomisingValues values)
     {
@@ -88,7 +84,7 @@ public sealed record CustomPlan
     public CustomEntry ToEntry(DateOnly on, Tolerances tolerances) => new()
     {
         On = on,
-        After = After(AsMeasured(), Rounded, tolerances),
+        After = AsMeasured.After(Rounded.Masses, tolerances),
         SpecId = Frame.Spec!.Id,
         SpecVersion = Frame.Spec.Version,
         Material = Material,

@@ -40,7 +40,7 @@ public sealed class CustomiseStore(Database database, TimeProvider clock)
         List<AddedMass> masses = [.. entry.Added.Select(added => added.Place.Carrying(added.Grams))];
         masses.AddRange(Remove(connection, racket, entry));
         foreach (var (place, grams) in entry.Added)
-            AddedMassStore.Add(connection, racket, Piece(place, grams, entry));
+            AddedMassStore.Add(connection, racket, Piece(place, grams, entry), byPlan: true);
         var spec = Newest(connection, racket, entry)!;
         SpecStore.Insert(connection, racket, After(spec, Body(spec)!.Value.With(masses), entry));
     }
@@ -53,9 +53,9 @@ public sealed class CustomiseStore(Database database, TimeProvider clock)
         {
             if (entry.Removed.FirstOrDefault(removed => removed.Id == mass.Id) is not { Grams: > 0 and var grams })
                 continue;
-            AddedMassStore.Remove(connection, racket, mass.Id, entry.On);
+            AddedMassStore.Remove(connection, racket, mass.Id, entry.On, byPlan: true);
             if (mass.Grams - grams > 0.001)
-                AddedMassStore.Add(connection, racket, mass with { Weight = (decimal)(mass.Grams - grams), WeightUnit = WeightUnit.G });
+                AddedMassStore.Add(connection, racket, mass with { Weight = (decimal)(mass.Grams - grams), WeightUnit = WeightUnit.G }, byPlan: true);
             masses.Add(mass.Mass with { Grams = -grams });
         }
         return masses;
@@ -88,6 +88,9 @@ public sealed class CustomiseStore(Database database, TimeProvider clock)
         WeightOffG = (decimal?)entry.After?.MassG.Off,
         BalanceOffMm = (decimal?)(entry.After?.BalanceCm.Off * 10),
         SwingWeightOff = (decimal?)entry.After?.SwingWeight.Off,
+        WeightBalanceR = (decimal?)entry.After?.Correlation.MassBalance,
+        WeightSwingR = (decimal?)entry.After?.Correlation.MassSwing,
+        BalanceSwingR = (decimal?)entry.After?.Correlation.BalanceSwing,
         SwingWeight = Math.Round((decimal)body.SwingWeight, 1),
         SwingSource = SwingSource.WorkedOut,
         PendulumAxis = null,

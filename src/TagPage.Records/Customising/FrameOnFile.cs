@@ -22,6 +22,10 @@ public sealed record FrameOnFile
     /// <summary>Grams of a string bed, estimated from the strings it had last.</summary>
     public double StringBedG { get; init; }
 
+    /// <summary>The newest of each, whatever else was measured then.</summary>
+    public decimal? LastWeightG { get; init; }
+    public decimal? LastLengthMm { get; init; }
+
     public double LengthCm => (double?)(Spec?.LengthMm / 10 ?? Racket.LengthCm) ?? StartingPlaces.LengthCm(Racket.Sport);
 
     /// <summary>As it would measure with strings in it; see <see cref="IsEstimated"/>.</summary>
@@ -29,7 +33,7 @@ public sealed record FrameOnFile
 
     /// <summary>What measuring and the estimate of its strings leave open, for a frame that has a spec.</summary>
     public MeasuredBody StrungFigures =>
-        Measured.With(Figures.MassG!.Value, Figures.BalanceCm!.Value, Figures.SwingWeight!.Value, IsEstimated ? [StringBed.Estimate(StringBedG, Racket.Sport, LengthCm)] : []);
+        Figures.Measured!.Value.With(IsEstimated ? [StringBed.Estimate(StringBedG, Racket.Sport, LengthCm)] : []);
 
     /// <summary>Whether it was measured without strings, so that with strings it is an estimate.</summary>
     public bool IsEstimated => Spec is { Strung: false };
@@ -38,9 +42,12 @@ public sealed record FrameOnFile
     /// <param name="massG">What it weighs then; null where nobody measured it.</param>
     /// <param name="pieces">What is on it then.</param>
     public IReadOnlyList<RuleBreak> Broken(double? massG, IEnumerable<PieceEntry> pieces) =>
-        FrameRules.Broken(Racket.Sport, (double?)Spec?.LengthMm ?? (double?)Racket.LengthCm * 10, massG, pieces.Any(piece => piece.OnStrings));
+        FrameRules.Broken(Racket.Sport, (double?)(LastLengthMm ?? Racket.LengthCm * 10), massG, pieces.Any(piece => piece.OnStrings));
 
-    /// <summary>Whether a piece went on or came off after the day of the newest spec: it has to be measured again.</summary>
+    /// <summary>The same as it is now.</summary>
+    public IReadOnlyList<RuleBreak> BrokenNow => Broken((double?)LastWeightG, Present);
+
+    /// <summary>Whether a piece went on or came off by hand after it was measured last: no spec counts it, and it has to be measured again.</summary>
     public bool HasChanged { get; init; }
 
     public PlanFrame ToPlan(Body now, PlanLocks locks) => new(now, [.. Places.Where(place => locks.Allow(Places, place)).Select(locks.Limited).Select(Left)])

@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Core.Customising;
 using TagPage.Records.Rackets;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
@@ -23,21 +24,36 @@ public sealed class FrameOnFileStore(Database database, ShopStore shops)
         if (RacketStore.Get(connection, id) is not { } racket)
             return null;
         var values = shops.Get().CustomisingValues;
-        var spec = SpecStore.Of(connection, id).FirstOrDefault(s => SpecFigures.Of(s, values).Body is not null);
+        var specs = SpecStore.Of(connection, id);
+        var whole = specs.Where(s => s is { WeightG: not null, BalanceMm: not null, SwingWeight: not null }).ToList();
+        var spec = whole.FirstOrDefault();
         return new FrameOnFile
         {
             Racket = racket,
             Junior = connection.ExecuteScalar<bool>(JuniorSql, new { id }),
             Spec = spec,
+            LastWeightG = specs.Select(s => s.WeightG).FirstOrDefault(grams => grams is not null),
+            LastLengthMm = specs.Select(s => s.LengthMm).FirstOrDefault(mm => mm is not null),
             Figures = spec is null ? new SpecFigures() : SpecFigures.Of(spec, values),
             Places = FramePlaceStore.Of(connection, racket),
             Present = AddedMassStore.Present(connection, id),
-            HasChanged = spec is not null && connection.ExecuteScalar<bool>(ChangedSql, new { id, spec.MeasuredOn }),
+            HasChanged = (whole.Find(s => s.SwingSource != SwingSource.WorkedOut) ?? spec) is { } measured && HasChanged(connection, id, measured, specs),
             StringBedG = StringBeds.Grams(connection, id),
         };
     }
 
-    private const string ChangedSql = "SELECT EXISTS (SELECT 1 FROM added_mass WHERE racket_id = @id AND (added_on > @MeasuredOn OR removed_on > @MeasuredOn))";
+    // What was worked out counts the pieces of its plan, and none that were noted by hand.
+    private static bool HasChanged(SqliteConnection connection, long id, SpecStore.Row measured, IReadOnlyList<SpecStore.Row> specs) =>
+        connection.ExecuteScalar<bool>(ChangedSql, new { id, measured.MeasuredOn, UpToThis = specs.Count(spec => spec.Id <= measured.Id) });
+
+    private const string ChangedSql = """
+        SELECT EXISTS (
+          SELECT 1
+          FROM added_mass
+          WHERE racket_id = @id
+            AND ((by_plan = 0 AND (added_on > @MeasuredOn OR (added_on = @MeasuredOn AND noted_after >= @UpToThis)))
+              OR (off_by_plan = 0 AND (removed_on > @MeasuredOn OR (removed_on = @MeasuredOn AND off_noted_after >= @UpToThis)))))
+        """;
 
     private const string JuniorSql = "SELECT p.junior FROM racket r JOIN player p ON p.id = r.player_id WHERE r.id = @id";
 }

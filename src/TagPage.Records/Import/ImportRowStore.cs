@@ -41,10 +41,10 @@ internal static class ImportRowStore
     private const string SpecSql = """
         INSERT INTO spec (id, racket_id, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight,
                           swing_weight, swing_source, pendulum_axis, pendulum_period_s, pendulum_off_s,
-                          weight_off_g, balance_off_mm, swing_weight_off, stiffness, stiffness_scale, strung, grip_on, dampener_on, note)
+                          weight_off_g, balance_off_mm, swing_weight_off, weight_balance_r, weight_swing_r, balance_swing_r, stiffness, stiffness_scale, strung, grip_on, dampener_on, note)
         VALUES (@Id, @RacketId, @MeasuredOn, @KindName, @Weight, @WeightUnitName, @Length, @LengthUnitName, @Balance, @BalanceUnitName, @TipWeight,
                 @SwingWeight, @SwingSourceName, @PendulumAxis, @PendulumPeriodS, @PendulumOffS,
-                @WeightOffG, @BalanceOffMm, @SwingWeightOff, @Stiffness, @StiffnessScale, @Strung, @GripOn, @DampenerOn, @Note)
+                @WeightOffG, @BalanceOffMm, @SwingWeightOff, @WeightBalanceR, @WeightSwingR, @BalanceSwingR, @Stiffness, @StiffnessScale, @Strung, @GripOn, @DampenerOn, @Note)
         """;
 
     private static void AddClients(SqliteConnection connection, ImportBatch batch)

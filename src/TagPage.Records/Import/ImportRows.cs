@@ -159,6 +159,9 @@ public sealed record SpecRow : ImportRow
     public decimal? WeightOffG { get; init; }
     public decimal? BalanceOffMm { get; init; }
     public decimal? SwingWeightOff { get; init; }
+    public decimal? WeightBalanceR { get; init; }
+    public decimal? WeightSwingR { get; init; }
+    public decimal? BalanceSwingR { get; init; }
     public decimal? Stiffness { get; init; }
     public string StiffnessScale { get; init; } = "";
     public bool Strung { get; init; }

@@ -41,9 +41,9 @@ public static class ExportPlan
             + "own_date_note lost_since lost_note not_before elsewhere_on played_as left_on due_on due_because label_tape label_ink label_line specs_on_tag note", "came_from_id due_soon_on calendar_uid calendar_number version"),
         new("spec", $"racket_id IN ({Rackets})",
             "id racket_id measured_on kind weight weight_unit length length_unit balance balance_unit tip_weight swing_weight swing_source pendulum_axis "
-            + "pendulum_period_s pendulum_off_s weight_off_g balance_off_mm swing_weight_off stiffness stiffness_scale strung grip_on dampener_on note", "version"),
+            + "pendulum_period_s pendulum_off_s weight_off_g balance_off_mm swing_weight_off weight_balance_r weight_swing_r balance_swing_r stiffness stiffness_scale strung grip_on dampener_on note", "version"),
         new("frame_place", $"racket_id IN ({Rackets})", "id racket_id name at off_axis length_unit paired most weight_unit on_strings"),
-        new("added_mass", $"racket_id IN ({Rackets})", "id racket_id place at off_axis length_unit on_strings weight weight_unit material added_on removed_on"),
+        new("added_mass", $"racket_id IN ({Rackets})", "id racket_id place at off_axis length_unit on_strings weight weight_unit material added_on removed_on by_plan noted_after off_by_plan off_noted_after"),
         new("tag", $"racket_id IN ({Rackets})", "code state racket_id made_at linked_at retired_at found_blocked_at", "roll_id"),
         new("job", $"id IN ({Jobs})",
             "id ticket racket_id state mains_id crosses_id mains_supplied_by crosses_supplied_by mains_tension crosses_tension tension_unit "

@@ -58,10 +58,10 @@ public sealed class HandOverStore(Database database, TimeProvider clock)
     private const string SpecsSql = """
         INSERT INTO spec (racket_id, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight,
                           swing_weight, swing_source, pendulum_axis, pendulum_period_s, pendulum_off_s,
-                          weight_off_g, balance_off_mm, swing_weight_off, stiffness, stiffness_scale, strung, grip_on, dampener_on)
+                          weight_off_g, balance_off_mm, swing_weight_off, weight_balance_r, weight_swing_r, balance_swing_r, stiffness, stiffness_scale, strung, grip_on, dampener_on)
         SELECT @moved, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight,
                swing_weight, swing_source, pendulum_axis, pendulum_period_s, pendulum_off_s,
-               weight_off_g, balance_off_mm, swing_weight_off, stiffness, stiffness_scale, strung, grip_on, dampener_on
+               weight_off_g, balance_off_mm, swing_weight_off, weight_balance_r, weight_swing_r, balance_swing_r, stiffness, stiffness_scale, strung, grip_on, dampener_on
         FROM spec
         WHERE racket_id = @racket
         ORDER BY id
@@ -76,8 +76,10 @@ public sealed class HandOverStore(Database database, TimeProvider clock)
         """;
 
     private const string PiecesSql = """
-        INSERT INTO added_mass (racket_id, place, at, off_axis, length_unit, on_strings, weight, weight_unit, material, added_on, removed_on)
-        SELECT @moved, place, at, off_axis, length_unit, on_strings, weight, weight_unit, material, added_on, removed_on
+        INSERT INTO added_mass (racket_id, place, at, off_axis, length_unit, on_strings, weight, weight_unit, material, added_on, removed_on,
+                                by_plan, noted_after, off_by_plan, off_noted_after)
+        SELECT @moved, place, at, off_axis, length_unit, on_strings, weight, weight_unit, material, added_on, removed_on,
+               by_plan, noted_after, off_by_plan, off_noted_after
         FROM added_mass
         WHERE racket_id = @racket
         ORDER BY id

@@ -33,6 +33,11 @@ public record SpecEntry
     public decimal? WeightOffG { get; init; }
     public decimal? BalanceOffMm { get; init; }
     public decimal? SwingWeightOff { get; init; }
+
+    /// <summary>How the errors of figures that were worked out go together, from −1 to 1; null for not at all.</summary>
+    public decimal? WeightBalanceR { get; init; }
+    public decimal? WeightSwingR { get; init; }
+    public decimal? BalanceSwingR { get; init; }
     public decimal? Stiffness { get; init; }
     public string? StiffnessScale { get; init; }
     public bool Strung { get; init; }
@@ -41,12 +46,24 @@ public record SpecEntry
     public string? Note { get; init; }
 
     /// <summary>What sums left open stays with the figures that were not typed anew.</summary>
-    public SpecEntry After(SpecEntry before) => Kind != SpecKind.Customised ? this : this with
+    public SpecEntry After(SpecEntry before)
     {
-        WeightOffG = WeightG == before.WeightG ? before.WeightOffG : null,
-        BalanceOffMm = BalanceMm == before.BalanceMm ? before.BalanceOffMm : null,
-        SwingWeightOff = SwingWeight == before.SwingWeight ? before.SwingWeightOff : null,
-    };
+        if (Kind != SpecKind.Customised)
+            return this;
+        var (weight, balance, swing) = (WeightG == before.WeightG, BalanceMm == before.BalanceMm, SwingWeight == before.SwingWeight);
+        return this with
+        {
+            WeightOffG = weight ? before.WeightOffG : null,
+            BalanceOffMm = balance ? before.BalanceOffMm : null,
+            SwingWeightOff = swing ? before.SwingWeightOff : null,
+            SwingSource = swing || SwingSource != SwingSource.WorkedOut ? SwingSource : SwingSource.Machine,
+            WeightBalanceR = weight && balance ? before.WeightBalanceR : null,
+            WeightSwingR = weight && swing ? before.WeightSwingR : null,
+            BalanceSwingR = balance && swing ? before.BalanceSwingR : null,
+        };
+    }
+
+    public Correlation Correlation => new((double)(WeightBalanceR ?? 0), (double)(WeightSwingR ?? 0), (double)(BalanceSwingR ?? 0));
 
     public decimal? WeightG => Weight is { } weight ? new Weight(weight, WeightUnit).Grams : null;
 

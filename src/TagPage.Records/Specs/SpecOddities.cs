@@ -11,6 +11,17 @@ public sealed record BalanceUnusual(decimal Mm, Sport Sport) : Oddity(nameof(Spe
 
 public sealed record SwingWeightUnusual(decimal SwingWeight, Sport Sport) : Oddity(nameof(SpecEntry.SwingWeight));
 
+/// <summary>Below what its mass at its balance point alone would have: its recoil weight would be below zero.</summary>
+/// <param name="SwingWeight">As it was entered.</param>
+/// <param name="Least">What mass and balance demand.</param>
+public sealed record SwingWeightTooSmall(decimal SwingWeight, decimal Least) : Oddity(nameof(SpecEntry.SwingWeight))
+{
+    public decimal Grams { get; init; }
+    public decimal BalanceMm { get; init; }
+}
+
+public sealed record BalanceBeyondTip(decimal Mm, decimal LengthMm) : Oddity(nameof(SpecEntry.Balance));
+
 /// <summary>Heavier than the rules of its sport allow.</summary>
 public sealed record MeasuredTooHeavy(decimal Grams, Sport Sport) : Oddity(nameof(SpecEntry.Weight));
 

@@ -1,3 +1,4 @@
+using TagPage.Core.Customising;
 using TagPage.Core.Sports;
 using TagPage.Records.Storage;
 
@@ -25,12 +26,23 @@ public static class SpecRules
         [
             input.WeightG > SportFacts.Of(sport).Limits.MaxMassG ? new MeasuredTooHeavy(input.WeightG.Value, sport)
                 : IsOutside(input.WeightG, usual.MinG, usual.MaxG) ? new WeightUnusual(input.WeightG!.Value, sport) : null,
-            IsOutside(input.BalanceMm, usual.MinBalanceMm, usual.MaxBalanceMm) ? new BalanceUnusual(input.BalanceMm!.Value, sport) : null,
-            IsOutside(input.SwingWeight, usual.MinSwing, usual.MaxSwing) ? new SwingWeightUnusual(input.SwingWeight!.Value, sport) : null,
+            input.BalanceMm >= input.LengthMm ? new BalanceBeyondTip(input.BalanceMm.Value, input.LengthMm.Value)
+                : IsOutside(input.BalanceMm, usual.MinBalanceMm, usual.MaxBalanceMm) ? new BalanceUnusual(input.BalanceMm!.Value, sport) : null,
+            TooSmall(input) is { } small ? small
+                : IsOutside(input.SwingWeight, usual.MinSwing, usual.MaxSwing) ? new SwingWeightUnusual(input.SwingWeight!.Value, sport) : null,
             input.LengthMm > SportFacts.Of(sport).Limits.MaxLengthMm ? new MeasuredTooLong(input.LengthMm.Value, sport) : null,
             input.MeasuredOn > today ? new MeasuredInFuture(input.MeasuredOn) : null,
         ];
         return [.. oddities.OfType<Oddity>()];
+    }
+
+    private static SwingWeightTooSmall? TooSmall(SpecEntry input)
+    {
+        if (input is not { WeightG: { } grams, BalanceMm: { } mm, SwingWeight: { } swing })
+            return null;
+        var arm = (mm / 10) - (decimal)Body.AxisCm;
+        var least = grams / 1000 * arm * arm;
+        return swing < least ? new SwingWeightTooSmall(swing, least) { Grams = grams, BalanceMm = mm } : null;
     }
 
     private static bool IsOutside(decimal? value, decimal min, decimal max) => value < min || value > max;

@@ -14,7 +14,7 @@ public sealed class SpecStore(Database database, TimeProvider clock)
 
     private const string Columns = """
         id, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight, swing_weight, swing_source,
-        pendulum_axis, pendulum_period_s, pendulum_off_s, weight_off_g, balance_off_mm, swing_weight_off, stiffness, stiffness_scale, strung, grip_on, dampener_on, note, version
+        pendulum_axis, pendulum_period_s, pendulum_off_s, weight_off_g, balance_off_mm, swing_weight_off, weight_balance_r, weight_swing_r, balance_swing_r, stiffness, stiffness_scale, strung, grip_on, dampener_on, note, version
         """;
 
     /// <summary>All specs of a racket, newest first.</summary>
@@ -46,10 +46,10 @@ public sealed class SpecStore(Database database, TimeProvider clock)
     private const string AddSql = """
         INSERT INTO spec (racket_id, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight,
                           swing_weight, swing_source, pendulum_axis, pendulum_period_s, pendulum_off_s,
-                          weight_off_g, balance_off_mm, swing_weight_off, stiffness, stiffness_scale, strung, grip_on, dampener_on, note)
+                          weight_off_g, balance_off_mm, swing_weight_off, weight_balance_r, weight_swing_r, balance_swing_r, stiffness, stiffness_scale, strung, grip_on, dampener_on, note)
         SELECT r.id, @MeasuredOn, @Kind, @Weight, @WeightUnit, @Length, @LengthUnit, @Balance, @BalanceUnit, @TipWeight,
                @SwingWeight, @SwingSource, @PendulumAxis, @PendulumPeriodS, @PendulumOffS,
-               @WeightOffG, @BalanceOffMm, @SwingWeightOff, @Stiffness, @StiffnessScale, @Strung, @GripOn, @DampenerOn, @Note
+               @WeightOffG, @BalanceOffMm, @SwingWeightOff, @WeightBalanceR, @WeightSwingR, @BalanceSwingR, @Stiffness, @StiffnessScale, @Strung, @GripOn, @DampenerOn, @Note
         FROM racket r
         WHERE r.id = @Racket
         RETURNING id
@@ -68,6 +68,7 @@ public sealed class SpecStore(Database database, TimeProvider clock)
             balance = @Balance, balance_unit = @BalanceUnit, tip_weight = @TipWeight, swing_weight = @SwingWeight, swing_source = @SwingSource,
             pendulum_axis = @PendulumAxis, pendulum_period_s = @PendulumPeriodS, pendulum_off_s = @PendulumOffS,
             weight_off_g = @WeightOffG, balance_off_mm = @BalanceOffMm, swing_weight_off = @SwingWeightOff,
+            weight_balance_r = @WeightBalanceR, weight_swing_r = @WeightSwingR, balance_swing_r = @BalanceSwingR,
             stiffness = @Stiffness, stiffness_scale = @StiffnessScale, strung = @Strung, grip_on = @GripOn,
             dampener_on = @DampenerOn, note = @Note, version = version + 1
         WHERE id = @Id AND racket_id = @Racket AND version = @Version
@@ -110,6 +111,9 @@ public sealed class SpecStore(Database database, TimeProvider clock)
         input.WeightOffG,
         input.BalanceOffMm,
         input.SwingWeightOff,
+        input.WeightBalanceR,
+        input.WeightSwingR,
+        input.BalanceSwingR,
         input.Stiffness,
         StiffnessScale = input.StiffnessScale ?? "",
         input.Strung,

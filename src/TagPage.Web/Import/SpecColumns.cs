@@ -29,6 +29,9 @@ internal static class SpecColumns
     public static readonly Column<decimal?> WeightOff = new("weight_off_g", Kinds.Number(0, 100, Places), "How far off a weight that was worked out may be, in g.");
     public static readonly Column<decimal?> BalanceOff = new("balance_off_mm", Kinds.Number(0, 100, Places), "The same for the balance, in mm.");
     public static readonly Column<decimal?> SwingWeightOff = new("swing_weight_off", Kinds.Number(0, 100, Places), "The same for the swing weight, in kg·cm².");
+    public static readonly Column<decimal?> WeightBalanceR = new("weight_balance_r", Kinds.Number(-1, 1, Places), "How the errors of a weight and a balance that were worked out go together.");
+    public static readonly Column<decimal?> WeightSwingR = new("weight_swing_r", Kinds.Number(-1, 1, Places), "The same for weight and swing weight.");
+    public static readonly Column<decimal?> BalanceSwingR = new("balance_swing_r", Kinds.Number(-1, 1, Places), "The same for balance and swing weight.");
     public static readonly Column<decimal?> Stiffness = new("stiffness", Kinds.Number(0, 200, Places), "On the scale named beside it.");
     public static readonly Column<string> StiffnessScale = new("stiffness_scale", Kinds.Line(20), "Which scale that is.");
     public static readonly Column<decimal?> LengthMm = new("length_mm", Kinds.Number(SportFacts.MinLengthMm, SportFacts.MaxLengthMm, 1), "Overall length in mm.");
@@ -44,6 +47,6 @@ internal static class SpecColumns
     public static readonly Column[] All =
     [
         Racket, MeasuredOn, Kind, WeightG, Weight, WeightUnit, BalanceMm, Balance, BalanceUnit, TipWeight, SwingWeight, SwingSource, PendulumAxis, PendulumPeriod,
-        PendulumOff, WeightOff, BalanceOff, SwingWeightOff, Stiffness, StiffnessScale, LengthMm, Length, LengthUnit, Strung, GripOn, DampenerOn, Note,
+        PendulumOff, WeightOff, BalanceOff, SwingWeightOff, WeightBalanceR, WeightSwingR, BalanceSwingR, Stiffness, StiffnessScale, LengthMm, Length, LengthUnit, Strung, GripOn, DampenerOn, Note,
     ];
 }

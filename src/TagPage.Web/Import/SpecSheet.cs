@@ -1,7 +1,9 @@
 using TagPage.Core.Customising;
 using TagPage.Core.Units;
 using TagPage.Records.Import;
+using TagPage.Records.Specs;
 using TagPage.Web.Csv;
+using TagPage.Web.Words;
 using Col = TagPage.Web.Import.SpecColumns;
 
 namespace TagPage.Web.Import;
@@ -37,6 +39,9 @@ internal static class SpecSheet
             WeightOffG = row.Get(Col.WeightOff),
             BalanceOffMm = row.Get(Col.BalanceOff),
             SwingWeightOff = row.Get(Col.SwingWeightOff),
+            WeightBalanceR = row.Get(Col.WeightBalanceR),
+            WeightSwingR = row.Get(Col.WeightSwingR),
+            BalanceSwingR = row.Get(Col.BalanceSwingR),
             Stiffness = row.Get(Col.Stiffness),
             StiffnessScale = row.Get(Col.StiffnessScale) ?? "",
             Strung = row.Get(Col.Strung) ?? true,
@@ -46,6 +51,7 @@ internal static class SpecSheet
         };
         context.Batch.Specs.Add(spec);
         Check(row, spec);
+        Notice(row, context, spec);
     }
 
     private static void Check(SheetRow row, SpecRow spec)
@@ -61,6 +67,39 @@ internal static class SpecSheet
         Once(row, Col.BalanceMm, Col.Balance, Col.BalanceUnit, spec.BalanceUnit != BalanceUnit.Mm);
         CheckRanges(row, spec);
     }
+
+    // What the form would ask about stops nothing here.
+    private static void Notice(SheetRow row, ImportContext context, SpecRow spec)
+    {
+        if (spec.Racket is null)
+            return;
+        foreach (var odd in SpecRules.Oddities(spec.Racket.Sport, context.Today, Entry(spec)))
+        {
+            var column = odd.Field switch
+            {
+                nameof(SpecEntry.Weight) => Filled(row, Col.WeightG, Col.Weight),
+                nameof(SpecEntry.Balance) => Filled(row, Col.BalanceMm, Col.Balance),
+                nameof(SpecEntry.Length) => Filled(row, Col.LengthMm, Col.Length),
+                _ => Col.SwingWeight,
+            };
+            if (odd is not MeasuredInFuture && !row.IsRefused(column))
+                context.Notices.Add(new Problem(File, row.Line, column.Name, $"{SpecQuestions.Says(odd)} It comes in as it stands."));
+        }
+    }
+
+    private static Column Filled(SheetRow row, Column fixedUnit, Column anyUnit) => row.IsEmpty(fixedUnit) ? anyUnit : fixedUnit;
+
+    private static SpecEntry Entry(SpecRow spec) => new()
+    {
+        MeasuredOn = spec.MeasuredOn,
+        Weight = spec.Weight,
+        WeightUnit = spec.WeightUnit,
+        Length = spec.Length,
+        LengthUnit = spec.LengthUnit,
+        Balance = spec.Balance,
+        BalanceUnit = spec.BalanceUnit,
+        SwingWeight = spec.SwingWeight,
+    };
 
     private static void Once(SheetRow row, Column fixedUnit, Column anyUnit, Column unit, bool isOther)
     {

@@ -14,7 +14,7 @@ public class MeasuredTests
     public void Recoil_weight_carries_all_three_tolerances()
     {
         // By hand, 300 g, 32 cm, 290: ∂R/∂S = 1, ∂R/∂M = −22²/1000, ∂R/∂B = −2·0.3·22.
-        var recoil = Measured.RecoilWeight(Instruments.Mass(300), Instruments.Length(32), Instruments.Swing(290));
+        var recoil = new MeasuredBody(Instruments.Mass(300), Instruments.Length(32), Instruments.Swing(290)).RecoilWeight;
 
         Assert.Equal(144.8, recoil.Value, 9);
         Assert.Equal(Math.Sqrt(1 + Math.Pow(0.484 * 0.1, 2) + Math.Pow(13.2 * 0.1, 2)), recoil.Off, 6);
@@ -65,7 +65,7 @@ public class MeasuredTests
     public void Racket_after_masses_carries_theirs_and_their_places()
     {
         // By hand, 4 g at 68 cm on 300 g: two scales; and S' off by 1, by 58²/1000 of a tenth of a gram, by 2 · 0.004 · 58 of a millimetre.
-        var (mass, _, swing, _) = Measured.After(Instruments.Mass(300), Instruments.Length(32), Instruments.Swing(290), [new AddedMass(4, 68)], Instruments);
+        var (mass, _, swing) = new MeasuredBody(Instruments.Mass(300), Instruments.Length(32), Instruments.Swing(290)).After([new AddedMass(4, 68)], Instruments);
 
         Assert.Equal(Math.Sqrt(0.02), mass.Off, 9);
         Assert.Equal(303.456, swing.Value, 6);
@@ -88,7 +88,7 @@ public class MeasuredTests
         ];
         double[] off = [1, 0.1, 0.1, 0.1, 0.1];
 
-        var recoil = Measured.After(Instruments.Mass(m), Instruments.Length(b), Instruments.Swing(290), [new AddedMass(g, x)], Instruments).RecoilWeight;
+        var recoil = new MeasuredBody(Instruments.Mass(m), Instruments.Length(b), Instruments.Swing(290)).After([new AddedMass(g, x)], Instruments).RecoilWeight;
 
         Assert.Equal(290 - (0.3 * 22 * 22) + (0.004 * share * 36 * 36), recoil.Value, 9);
         Assert.Equal(Math.Sqrt(effects.Zip(off, (effect, by) => effect * by * effect * by).Sum()), recoil.Off, 3);
@@ -107,7 +107,7 @@ public class MeasuredTests
 
     [Fact]
     public void Exact_figures_give_an_exact_result() =>
-        Assert.Equal(0, Measured.RecoilWeight(new(300, 0), new(32, 0), new(290, 0)).Off);
+        Assert.Equal(0, new MeasuredBody(new(300, 0), new(32, 0), new(290, 0)).RecoilWeight.Off);
 
     [Theory]
     [InlineData(300.0, 300.1, false)]

@@ -93,6 +93,19 @@ public sealed class SpecFiguresTests
     }
 
     [Fact]
+    public void Time_of_a_swing_typed_alone_is_as_open_as_the_shops_stop_watch()
+    {
+        var spec = new SpecEntry { Weight = 320, Balance = 325, SwingWeight = 420.9m, SwingSource = SwingSource.Pendulum, PendulumAxis = 0, PendulumPeriodS = 1.52m };
+        var clumsy = Values with { Tolerances = new Tolerances { PeriodS = 0.02 } };
+
+        Assert.Equal(SpecFigures.Of(spec with { PendulumOffS = 0.007m }, Values).SwingWeight, SpecFigures.Of(spec, Values).SwingWeight);
+        // By hand: 2 · 596.8723 · 0.007 / 1.52 = 5.5; twenty swings, start and stop each off by a tenth of a second.
+        Assert.InRange(SpecFigures.Of(spec, Values).SwingWeight!.Value.Off, 5.5, 6);
+        Assert.InRange(SpecFigures.Of(spec, clumsy).SwingWeight!.Value.Off, 15.7, 16);
+        Assert.Equal(Math.Sqrt(2) * SwingTimes.HandS / 20, Values.Tolerances.PeriodS, 3);
+    }
+
+    [Fact]
     public void What_was_not_measured_has_no_figure() =>
         Assert.Equal(new SpecFigures(), SpecFigures.Of(new SpecEntry { Stiffness = 64 }, Values));
 }

@@ -42,6 +42,27 @@ public sealed class SpecRulesTests
         Assert.Empty(SpecRules.Oddities(Sport.Squash, Street.Today, new SpecEntry { MeasuredOn = Street.Today, Weight = 255 }));
     }
 
+    [Theory]
+    [InlineData(300, 400, 269, 270.0)]
+    [InlineData(300, 400, 270, null)]
+    [InlineData(305.5, 325, 154.65, 154.659375)]
+    public void Swing_weight_below_what_mass_at_the_balance_point_demands_is_asked_about(double grams, int mm, double swing, double? least)
+    {
+        // By hand: M/1000 · (B − 10)², the parallel-axis theorem with nothing turning about the centre of mass itself.
+        var asked = SpecRules.Oddities(Sport.Tennis, Street.Today, new SpecEntry { MeasuredOn = Street.Today, Weight = (decimal)grams, Balance = mm, SwingWeight = (decimal)swing });
+
+        Assert.Equal(least is null ? [] : [new SwingWeightTooSmall((decimal)swing, (decimal)least) { Grams = (decimal)grams, BalanceMm = mm }], asked.OfType<SwingWeightTooSmall>());
+    }
+
+    [Fact]
+    public void Balance_point_beyond_the_tip_is_asked_about()
+    {
+        var entry = new SpecEntry { MeasuredOn = Street.Today, Balance = 390, Length = 390 };
+
+        Assert.Equal([new BalanceBeyondTip(390, 390)], SpecRules.Oddities(Sport.Tennis, Street.Today, entry));
+        Assert.Empty(SpecRules.Oddities(Sport.Tennis, Street.Today, entry with { Length = 391 }));
+    }
+
     [Fact]
     public void Numbers_that_were_not_measured_raise_no_question() =>
         Assert.Empty(SpecRules.Oddities(Sport.Squash, Street.Today, new SpecEntry { MeasuredOn = Street.Today, Weight = 140 }));

@@ -23,11 +23,11 @@ public sealed class SpecRoundTripTests : IDisposable
         var (client, racket) = _shop.Database.Read(c => c.QueryFirst<(long, long)>("SELECT p.client_id, r.id FROM player p JOIN racket r ON r.player_id = p.id ORDER BY r.id"));
         _shop.Records.Change("""
             INSERT INTO spec (racket_id, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight, swing_weight, swing_source, pendulum_axis,
-                              pendulum_period_s, pendulum_off_s, weight_off_g, balance_off_mm, swing_weight_off, stiffness, stiffness_scale, strung, grip_on, dampener_on, note)
-            VALUES (@racket, '2026-10-01', 'Received', 11.2, 'Oz', 27, 'In', 8, 'Points', NULL, 319, 'Machine', NULL, NULL, NULL, NULL, NULL, NULL, 64.5, '=bench', 0, 1, 1, '-first' || char(10) || 'and "second"; third'),
-                   (@racket, '2026-10-02', 'Customised', 318.3, 'G', 685, 'Mm', 320.7, 'Mm', NULL, 301.5, 'WorkedOut', NULL, NULL, NULL, 0.223606797749979, 1.31, 1.06, NULL, '', 1, 1, 0, ''),
-                   (@racket, '2026-10-03', 'Remeasured', 318, 'G', 68.5, 'Cm', 323.3, 'Mm', 150.25, 290.8, 'Pendulum', 6.35, 1.3512, 0.0021, NULL, NULL, NULL, NULL, '', 1, 0, 0, ''),
-                   (@racket, '2026-10-04', 'Remeasured', NULL, 'G', NULL, 'Mm', 12.64, 'In', NULL, NULL, 'Machine', NULL, NULL, NULL, NULL, NULL, NULL, NULL, '', 1, 1, 0, '')
+                              pendulum_period_s, pendulum_off_s, weight_off_g, balance_off_mm, swing_weight_off, weight_balance_r, weight_swing_r, balance_swing_r, stiffness, stiffness_scale, strung, grip_on, dampener_on, note)
+            VALUES (@racket, '2026-10-01', 'Received', 11.2, 'Oz', 27, 'In', 8, 'Points', NULL, 319, 'Machine', NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, 64.5, '=bench', 0, 1, 1, '-first' || char(10) || 'and "second"; third'),
+                   (@racket, '2026-10-02', 'Customised', 318.3, 'G', 685, 'Mm', 320.7, 'Mm', NULL, 301.5, 'WorkedOut', NULL, NULL, NULL, 0.223606797749979, 1.31, 1.06, 0.0315, -0.25, 0.123456789012345, NULL, '', 1, 1, 0, ''),
+                   (@racket, '2026-10-03', 'Remeasured', 318, 'G', 68.5, 'Cm', 323.3, 'Mm', 150.25, 290.8, 'Pendulum', 6.35, 1.3512, 0.0021, NULL, NULL, NULL, NULL, NULL, NULL, NULL, '', 1, 0, 0, ''),
+                   (@racket, '2026-10-04', 'Remeasured', NULL, 'G', NULL, 'Mm', 12.64, 'In', NULL, NULL, 'Machine', NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, '', 1, 1, 0, '')
             """, new { racket });
         var before = Rows();
         Assert.Equal(4, before.Count);
@@ -62,6 +62,22 @@ public sealed class SpecRoundTripTests : IDisposable
         Assert.Equal(problem is null ? 1 : 0, ImportedRows.Count(_shop.Database, "spec"));
     }
 
+    [Theory]
+    [InlineData("weight_g,balance_mm,swing_weight", "318,390,200", "specs.csv:2:swing_weight: No racket of 318 g that balances at 390 mm swings like 200 kg·cm²: it has at least 267.4, even as a point. It comes in as it stands.")]
+    [InlineData("balance,length", "390,380", "specs.csv:2:balance: The balance point, 390 mm from the butt, lies beyond the tip at 380 mm. It comes in as it stands.")]
+    [InlineData("weight,weight_unit", "5.3,oz", "specs.csv:2:weight: 150.25 g is unusual for tennis. It comes in as it stands.")]
+    [InlineData("length_mm", "750", "specs.csv:2:length_mm: 750 mm is longer than the 737 mm of the ITF Rules of Tennis, Appendix II. It comes in as it stands.")]
+    public void What_the_form_asks_about_is_pointed_out_and_comes_in(string columns, string cells, string notice)
+    {
+        ImportedShop.SetUp(_shop);
+
+        var report = Import(new Spreadsheet { ["specs.csv"] = $"racket,measured_on,{columns}\nR1,2026-01-05,{cells}\n" });
+
+        Assert.Equal([notice], report.Notices.Where(n => n.File == "specs.csv").Select(n => n.ToString()));
+        Assert.Empty(report.Problems);
+        Assert.Equal(1, ImportedRows.Count(_shop.Database, "spec"));
+    }
+
     private ImportReport Import(Spreadsheet sheet) => _shop.Get<Importer>().Import(sheet.ToFiles(), new ImportChoices { Others = OtherMatches.Merge }, FormKey.New());
 
     // As the manual says: racket_id is called racket, and id is gone.
@@ -76,7 +92,7 @@ public sealed class SpecRoundTripTests : IDisposable
 
     private List<string> Rows() => _shop.Database.Read(c => c.Query<string>("""
         SELECT json_array(racket_id, measured_on, kind, weight, weight_unit, weight_g, length, length_unit, length_mm, balance, balance_unit, balance_mm, tip_weight, swing_weight,
-                          swing_source, pendulum_axis, pendulum_axis_mm, pendulum_period_s, pendulum_off_s, weight_off_g, balance_off_mm, swing_weight_off, stiffness,
+                          swing_source, pendulum_axis, pendulum_axis_mm, pendulum_period_s, pendulum_off_s, weight_off_g, balance_off_mm, swing_weight_off, weight_balance_r, weight_swing_r, balance_swing_r, stiffness,
                           stiffness_scale, strung, grip_on, dampener_on, note)
         FROM spec
         ORDER BY measured_on

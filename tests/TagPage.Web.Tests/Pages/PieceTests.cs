@@ -74,10 +74,10 @@ public sealed class PieceTests : IDisposable
     {
         var owner = _shop.Owner();
 
-        await Note(owner, ("Input.Place", "Handle"), ("Input.Weight", "5"), ("Input.AddedOn", "2026-11-24"));
+        await Note(owner, ("Input.Place", "Handle"), ("Input.Weight", "5"), ("Input.AddedOn", "2026-11-20"));
 
         Assert.Contains("A piece was put on or taken off after this frame was measured.", (await owner.Open($"/shop/customise/{_racket}?Input.Weight=312")).Main, StringComparison.Ordinal);
-        _shop.Records.Change("UPDATE added_mass SET added_on = '2026-11-20'");
+        _shop.Records.Measured(_racket, 305, 318, 291);
         Assert.DoesNotContain("A piece was put on", (await owner.Open(Page)).Main, StringComparison.Ordinal);
     }
 

@@ -330,6 +330,10 @@ CREATE TABLE spec (
   weight_off_g        REAL    CHECK (weight_off_g >= 0),
   balance_off_mm      REAL    CHECK (balance_off_mm >= 0),
   swing_weight_off    REAL    CHECK (swing_weight_off >= 0),
+  -- How the errors of figures that were worked out go together; without it, not at all.
+  weight_balance_r    REAL    CHECK (weight_balance_r BETWEEN -1 AND 1),
+  weight_swing_r      REAL    CHECK (weight_swing_r BETWEEN -1 AND 1),
+  balance_swing_r     REAL    CHECK (balance_swing_r BETWEEN -1 AND 1),
   stiffness           REAL    CHECK (stiffness BETWEEN 0 AND 200),
   stiffness_scale     TEXT    NOT NULL DEFAULT '' CHECK (length(stiffness_scale) <= 20),
   strung              INTEGER NOT NULL CHECK (strung IN (0, 1)),
@@ -376,7 +380,12 @@ CREATE TABLE added_mass (
   grams       REAL    AS (CASE weight_unit WHEN 'Oz' THEN weight * 28.349523125 ELSE weight END) STORED CHECK (grams > 0 AND grams <= 100),
   material    TEXT    NOT NULL CHECK (material IN ('Lead', 'Tungsten', 'Silicone', 'Other')),
   added_on    TEXT    NOT NULL CHECK (added_on GLOB '????-??-??'),
-  removed_on  TEXT    CHECK (removed_on GLOB '????-??-??' AND removed_on >= added_on)
+  removed_on  TEXT    CHECK (removed_on GLOB '????-??-??' AND removed_on >= added_on),
+  -- A plan counts its own pieces. What was noted by hand knows how many specs the racket had then: a day has no order.
+  by_plan         INTEGER NOT NULL DEFAULT 0 CHECK (by_plan IN (0, 1)),
+  noted_after     INTEGER NOT NULL DEFAULT 0 CHECK (noted_after >= 0),
+  off_by_plan     INTEGER NOT NULL DEFAULT 0 CHECK (off_by_plan IN (0, 1)),
+  off_noted_after INTEGER NOT NULL DEFAULT 0 CHECK (off_noted_after >= 0)
 ) STRICT;
 CREATE INDEX added_mass_by_racket ON added_mass (racket_id, id);
 

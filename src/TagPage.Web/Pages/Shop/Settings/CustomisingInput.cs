@@ -27,6 +27,10 @@ public sealed record CustomisingInput
     [Range(0.05, 20.0, ErrorMessage = "Enter between 0.05 and 20 kg·cm².")]
     public decimal? ToleranceSwing { get; init; }
 
+    [Required(ErrorMessage = "Enter how far off one swing from a stop-watch may be.")]
+    [Range(0.0001, 1.0, ErrorMessage = "Enter between 0.0001 and 1 s.")]
+    public decimal? TolerancePeriodS { get; init; }
+
     [Required(ErrorMessage = "Enter what 1 cm of lead tape weighs.")]
     [Range(0.01, 5.0, ErrorMessage = "Enter between 0.01 and 5 g.")]
     public decimal? LeadGramsPerCm { get; init; }
@@ -52,6 +56,7 @@ public sealed record CustomisingInput
         ToleranceG = (decimal)values.Tolerances.MassG,
         ToleranceMm = (decimal)values.Tolerances.LengthMm,
         ToleranceSwing = (decimal)values.Tolerances.SwingWeight,
+        TolerancePeriodS = (decimal)values.Tolerances.PeriodS,
         LeadGramsPerCm = (decimal)values.Tape.LeadGramsPerCm,
         TungstenGramsPerCm = (decimal)values.Tape.TungstenGramsPerCm,
         StepG = (decimal)values.StepG,
@@ -63,7 +68,7 @@ public sealed record CustomisingInput
         WeightUnit = WeightUnit,
         BalanceUnit = BalanceUnit,
         LengthUnit = LengthUnit,
-        Tolerances = new() { MassG = (double)ToleranceG!, LengthMm = (double)ToleranceMm!, SwingWeight = (double)ToleranceSwing! },
+        Tolerances = new() { MassG = (double)ToleranceG!, LengthMm = (double)ToleranceMm!, SwingWeight = (double)ToleranceSwing!, PeriodS = (double)TolerancePeriodS! },
         Tape = new() { LeadGramsPerCm = (double)LeadGramsPerCm!, TungstenGramsPerCm = (double)TungstenGramsPerCm! },
         StepG = (double)StepG!,
         Gravity = (double)Gravity!,
