@@ -7,7 +7,6 @@ using TagPage.Records.Money;
 using TagPage.Records.Rackets;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
-using TagPage.Records.Specs;
 using TagPage.Records.Storage;
 
 namespace TagPage.Web.Words;
@@ -49,16 +48,11 @@ public static class ShopQuestions
             $"{Tags(inUse)} in use and {Tags(blank)} not linked yet carry {old} for life, or will once they are stuck on. They work only as long as {old} keeps leading here as well. Tick below if it will.",
         PhoneOnFile { Name: var name } => $"{name} already has this phone number. Open that record, or tick below to add a second client.",
         MailOnFile { Name: var name } => $"{name} already has this email address. Open that record, or tick below to add a second client.",
-        FrameTooLong frame => TooLong($"{Formats.Number(frame.LengthCm)} cm", frame.Sport, limits => $"{Formats.Number(limits.MaxLengthMm / 10m)} cm"),
+        FrameTooLong frame =>
+            $"{SpecQuestions.TooLong($"{Formats.Number(frame.LengthCm)} cm", frame.Sport, limits => $"{Formats.Number(limits.MaxLengthMm / 10m)} cm")} Correct it, or tick below to keep it.",
         HeadUnusual head => $"A head of {Formats.Number(head.Size)} {Formats.AreaUnit(head.Unit)} is unusual. Look at the unit, or tick below to keep it.",
         SoldWithTag => "A sold racket’s tag stops working for good. Choose another state, or tick below to retire it.",
-        MeasuredInFuture { Day: var day } => $"{Formats.Day(day)} is in the future. Correct it, or tick below to keep it.",
-        WeightUnusual weight => Unusual(weight.Grams, "g", weight.Sport),
-        BalanceUnusual balance => Unusual(balance.Mm, "mm from the butt", balance.Sport),
-        SwingWeightUnusual swing => Unusual(swing.SwingWeight, "kg·cm²", swing.Sport),
-        MeasuredTooHeavy heavy =>
-            $"{Formats.Number(heavy.Grams)} g is more than the {SportFacts.Of(heavy.Sport).Limits.MaxMassG} g of the {SportFacts.Of(heavy.Sport).Limits.Source}. Correct it, or tick below to keep it.",
-        MeasuredTooLong measured => TooLong($"{Formats.Number(measured.LengthMm)} mm", measured.Sport, limits => $"{limits.MaxLengthMm} mm"),
+        _ when SpecQuestions.Of(odd) is { } question => question,
         _ => throw new ArgumentOutOfRangeException(nameof(odd), odd.GetType().Name, "No words for this question."),
     };
 
@@ -76,15 +70,6 @@ public static class ShopQuestions
             + (tension.In(TensionUnit.Lb) > facts.UsualMaxLb
                 ? " Above the range printed on the frame it can crack, and the maker’s warranty can be void: ask the maker."
                 : "");
-    }
-
-    private static string Unusual(decimal number, string unit, Sport sport) =>
-        $"{Formats.Number(number)} {unit} is unusual for {EnglishNames.Of(sport)}. Measure again, or tick below to keep it.";
-
-    private static string TooLong(string length, Sport sport, Func<SizeLimits, string> most)
-    {
-        var limits = SportFacts.Of(sport).Limits;
-        return $"{length} is longer than the {most(limits)} of the {limits.Source}. Correct it, or tick below to keep it.";
     }
 
     private static string Percent(double share) => Formats.Number((decimal)Math.Round(share, 1));

@@ -20,6 +20,9 @@ public sealed record SpecWords(CustomisingValues Values, Sport Sport)
         : BalanceUnit != BalanceUnit.Points ? Balance(balance)
         : figures.Points is { } points ? Points(points) : Balance(balance);
 
+    /// <summary>The same of a frame of that length.</summary>
+    public string Balance(Uncertain cm, Uncertain lengthCm) => BalanceUnit == BalanceUnit.Points ? Points(Measured.Points(cm, lengthCm)) : Balance(cm);
+
     public string Balance(Uncertain cm) => With(Times(cm, FromButtUnit.PerCm), FromButtUnit.Decimals, FromButtUnit.Name);
 
     /// <summary>A weight alone.</summary>
@@ -66,8 +69,14 @@ public sealed record SpecWords(CustomisingValues Values, Sport Sport)
         _ => ("mm", 10, 1),
     };
 
+    /// <summary>A balance in points, alone.</summary>
+    public static string Points(double cm, double lengthCm) =>
+        Head(BalancePoint.Points(cm, lengthCm), Number(Math.Abs(BalancePoint.Points(cm, lengthCm)), 1));
+
     public static string Points(Uncertain points) =>
-        $"{Number(Math.Abs(points.Value), 1)} ± {Number(points.Off, 1)} points head {(points.Value < 0 ? "heavy" : "light")}";
+        Head(points.Value, $"{Number(Math.Abs(points.Value), 1)} ± {Number(points.Off, 1)}");
+
+    private static string Head(double points, string says) => $"{says} points head {(points < 0 ? "heavy" : "light")}";
 
     public static string Swing(Uncertain? swing) => swing is { } s ? With(s, 1, "kg·cm²") : "";
 
@@ -134,7 +143,9 @@ public sealed record SpecWords(CustomisingValues Values, Sport Sport)
     public string Missed(Miss miss) => string.Join(", ", new[]
     {
         Gap("weight", miss.MassG, grams => Mass(grams), miss.BeyondRounding.HasFlag(Core.Customising.Planning.Figures.Mass)),
-        Gap("balance", miss.BalanceMm / 10, FromButt, miss.BeyondRounding.HasFlag(Core.Customising.Planning.Figures.Balance)),
+        BalanceUnit == BalanceUnit.Points && miss.BeyondRounding.HasFlag(Core.Customising.Planning.Figures.Balance)
+            ? $"balance ends {Number(Math.Abs(miss.BalanceMm / 10 / BalancePoint.CmPerPoint), 1)} points more head {(miss.BalanceMm < 0 ? "light" : "heavy")}"
+            : Gap("balance", miss.BalanceMm / 10, FromButt, miss.BeyondRounding.HasFlag(Core.Customising.Planning.Figures.Balance)),
         Gap("swing weight", miss.SwingWeight, Swing, miss.BeyondRounding.HasFlag(Core.Customising.Planning.Figures.SwingWeight)),
     }.Where(w => w.Length > 0));
 

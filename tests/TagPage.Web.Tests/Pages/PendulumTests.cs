@@ -100,7 +100,7 @@ public sealed class PendulumTests : IDisposable
 
         var page = await _shop.Owner().Open(Page);
 
-        Assert.Equal(("11", "Oz", "330"), (page.Document.QuerySelector("#Input_Weight")!.GetAttribute("value"), page.Document.QuerySelector<IHtmlSelectElement>("#Input_WeightUnit")!.Value,
+        Assert.Equal(("311.84", "G", "330"), (page.Document.QuerySelector("#Input_Weight")!.GetAttribute("value"), page.Document.QuerySelector<IHtmlSelectElement>("#Input_WeightUnit")!.Value,
             page.Document.QuerySelector("#Input_Balance")!.GetAttribute("value")));
         Assert.True(page.Document.QuerySelector("[data-swings]")!.HasAttribute("hidden"));
     }

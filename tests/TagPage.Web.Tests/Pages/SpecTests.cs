@@ -70,6 +70,21 @@ public sealed class SpecTests : IDisposable
         Assert.Single(Store.Of(_racket));
     }
 
+    [Theory]
+    [InlineData("Input.SwingWeight", "200", "No racket of 318 g that balances at 390 mm swings like 200 kg·cm²: it has at least 267.4, even as a point.")]
+    [InlineData("Input.Length", "380", "The balance point, 390 mm from the butt, lies beyond the tip at 380 mm.")]
+    public async Task Figures_that_cannot_be_true_together_are_asked_about_and_kept_when_ticked(string field, string typed, string sentence)
+    {
+        var owner = _shop.Owner();
+        var asked = await owner.Send(await owner.Open($"/shop/rackets/spec/{_racket}"), ("Input.Weight", "318"), ("Input.Balance", "390"), (field, typed));
+        Assert.StartsWith(sentence, Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.Empty(Store.Of(_racket));
+
+        await owner.Send(asked, ("Input.Confirmed", asked.Document.QuerySelector("[name='Input.Confirmed']")!.GetAttribute("value")!));
+
+        Assert.Single(Store.Of(_racket));
+    }
+
     [Fact]
     public async Task Spec_of_another_racket_is_not_reached_through_this_one()
     {

@@ -41,6 +41,24 @@ public sealed class StopWatchTests : IDisposable
     }
 
     [Fact]
+    public async Task Stop_watch_opened_by_its_own_address_starts_in_the_shops_units()
+    {
+        _shop.Records.Shop();
+        _shop.Records.Measured(_racket, 320, 321, 300);
+        var owner = _shop.Owner();
+        await owner.Send(await owner.Open("/shop/settings/customising"), ("Input.WeightUnit", "Oz"), ("Input.LengthUnit", "In"), ("Input.BalanceUnit", "Points"));
+
+        var watch = await owner.Open($"/shop/rackets/pendulum/{_racket}");
+
+        // By hand: 320 / 28.349523125 oz; (685 / 2 − 321) / 3.175 points.
+        Assert.Equal(("11.2877", "Oz", "6.7717", "Points", "0"),
+            (Value(watch, "#Input_Weight"), Choice(watch, "#Input_WeightUnit"), Value(watch, "#Input_Balance"), Choice(watch, "#Input_BalanceUnit"), Value(watch, "#Input_PendulumAxis")));
+        Assert.Contains("in", watch.Document.QuerySelector("#Input_PendulumAxis")!.ParentElement!.TextContent, StringComparison.Ordinal);
+        var timed = await owner.Send(watch, ("Times.Swings", "20"), ("Times.Rounds", "27 27 27"));
+        Assert.StartsWith("291.6 ±", timed.Document.QuerySelector("#result")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Whoever_goes_back_without_timing_finds_everything_as_it_was_typed_and_nothing_saved()
     {
         var owner = _shop.Owner();
@@ -83,6 +101,8 @@ public sealed class StopWatchTests : IDisposable
         form.SetAttribute("action", pressed.GetAttribute("formaction"));
         return form;
     }
+
+    private static string? Choice(WebPage page, string field) => page.Document.QuerySelector<IHtmlSelectElement>(field)!.Value;
 
     private static string? Value(WebPage page, string field) => page.Document.QuerySelector(field)!.GetAttribute("value");
 }

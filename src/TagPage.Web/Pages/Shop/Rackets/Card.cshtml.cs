@@ -1,8 +1,10 @@
 using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Customising;
 using TagPage.Core.Forecast;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
 using TagPage.Core.Tags;
+using TagPage.Records.Customising;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.PlayTime;
 using TagPage.Records.Rackets;
@@ -18,12 +20,15 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Shop.Rackets;
 
 public sealed class CardModel(
-    CardStore cards, SpecStore specs, TagStore tags, LostStore lost, FoundLogStore found, ReadingStore readings, HoursStore hours, ShopStore shops, ShopClock clock)
+    CardStore cards, SpecStore specs, FrameOnFileStore frames, TagStore tags, LostStore lost, FoundLogStore found, ReadingStore readings, HoursStore hours, ShopStore shops, ShopClock clock)
     : RecordPage<CardStore.Card>
 {
     public RestringBy Restring { get; private set; } = new() { State = RestringState.NotStrungYet };
 
     public IReadOnlyList<SpecStore.Row> Specs { get; private set; } = [];
+
+    /// <summary>Rules of its sport that the frame leaves as it is.</summary>
+    public IReadOnlyList<RuleBreak> Broken { get; private set; } = [];
 
     public TagStore.Row? Tag { get; private set; }
 
@@ -72,6 +77,7 @@ public sealed class CardModel(
         Today = clock.Today;
         Restring = Saved.Work(Today, Shop.StartingValues);
         Specs = specs.Of(Id);
+        Broken = frames.Get(Id)?.BrokenNow ?? [];
         Readings = InIt is { } bed ? readings.Of(bed.Id) : [];
         Logged = hours.Since(Who.Shop, Id, Saved.StrungOn);
         Found = [.. found.Of(Id).Select(e => new FoundLogRow(e, clock.OnTheWall(e.At), false))];

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.ModelBinding;
 using TagPage.Core.Customising;
+using TagPage.Core.Units;
 using TagPage.Records.Rackets;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
@@ -53,14 +54,19 @@ public sealed class PendulumModel(RacketStore rackets, SpecStore specs, ShopStor
             WorkOut(Times.Timed!);
     }
 
-    // What it weighed and where it balanced last, as it was entered.
+    // What it weighed and where it balanced last, in the shop's units.
     private SpecInput Start()
     {
         var past = specs.Of(Id);
         var start = SpecInput.Start(past is [var newest, ..] ? newest : null, Saved.Sport, Values, clock.Today, null) with { PendulumAxis = 0 };
-        if (past.FirstOrDefault(spec => spec.Weight is not null) is { } weighed)
-            start = start with { Weight = weighed.Weight, WeightUnit = weighed.WeightUnit };
-        return past.FirstOrDefault(spec => spec.Balance is not null) is { } balanced ? start with { Balance = balanced.Balance, BalanceUnit = balanced.BalanceUnit } : start;
+        var (grams, mm) = (past.Select(spec => spec.WeightG).FirstOrDefault(g => g is not null), past.Select(spec => spec.BalanceMm).FirstOrDefault(b => b is not null));
+        return start with
+        {
+            Weight = grams is { } g ? Math.Round(new Weight(g, WeightUnit.G).In(start.WeightUnit), start.WeightUnit == WeightUnit.G ? 2 : 4) : null,
+            Balance = mm is { } b && Balance.Of(b, start.BalanceUnit, LengthMm) is { } balance ? Math.Round(balance, start.BalanceUnit == BalanceUnit.Mm ? 1 : 4) : null,
+            Length = start.Length is { } length ? Math.Round(new Distance(length, start.LengthUnit).In(Values.LengthUnit), 4) : null,
+            LengthUnit = Values.LengthUnit,
+        };
     }
 
     private IEnumerable<FieldFault> Faults()

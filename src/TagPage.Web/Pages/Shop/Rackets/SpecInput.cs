@@ -112,8 +112,6 @@ public sealed record SpecInput : IValidatableObject
             return "Enter the length as well: points count from the frame’s middle.";
         if (BalanceMm is not { } mm)
             return null;
-        if (mm >= LengthMm)
-            return "The balance point lies beyond the tip. Measure both from the butt.";
         return mm is < 100 or > 500 ? "A balance point lies between 100 and 500 mm from the butt." : null;
     }
 
