@@ -28,6 +28,12 @@ public sealed record LabelLine(string Name, string Text)
     /// <summary>Where it may go on on a next row: after each part but the last. Empty for a line that stays in one row.</summary>
     public IReadOnlyList<string> Parts { get; init; } = [];
 
+    /// <summary>Whether tape too narrow for more than the essentials goes without it.</summary>
+    public bool IsExtra { get; init; }
+
+    /// <summary>Whether it stands at the end, and is still not given up before what is less important.</summary>
+    public bool Ends { get; init; }
+
     /// <summary>Whether it stands with its own panel as long as there is room.</summary>
     public bool Stays { get; init; }
 

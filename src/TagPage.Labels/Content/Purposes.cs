@@ -9,7 +9,7 @@ public static class Purposes
     public static LabelContent Done(DoneFacts facts, LabelTag? tag)
     {
         LabelLine whose = Whose(facts.Whose, 6), own = Own(facts.OwnLine, 5);
-        LabelLine[] dates = [new("the date strung", facts.Strung) { Rank = 3, Caption = Before("Strung", facts.Strung), Stays = true }];
+        LabelLine[] dates = [new("the date strung", facts.Strung) { Rank = 3, IsExtra = true, Caption = Before("Strung", facts.Strung), Stays = true }];
         List<LabelPanel> panels =
         [
             new(Large("the tension", facts.Tension, 0) is { } tension ? tension with { Unit = facts.Unit } : null, [.. Strings(facts), Reading(facts)]),
@@ -36,8 +36,8 @@ public static class Purposes
             Measured("weight", facts.Weight, 1),
             Measured("balance", facts.Balance, 2),
             Measured("swing weight", facts.SwingWeight, 3),
-            Measured("stiffness", facts.Stiffness, 4),
-            new LabelLine("the date measured", facts.Measured) { Rank = 5, Parts = Clauses(facts.Measured) },
+            Measured("stiffness", facts.Stiffness, 4) with { IsExtra = true },
+            new LabelLine("the date measured", facts.Measured) { Rank = 5, IsExtra = true, Parts = Clauses(facts.Measured) },
             Own(facts.OwnLine, 6),
             Whose(facts.Whose, 7),
         ]),
@@ -75,7 +75,8 @@ public static class Purposes
     {
         var typed = new LabelLine("the address and the code", string.Concat(tag.Typed))
         {
-            Rank = hasSquare ? AddressRank : -1,
+            Rank = AddressRank,
+            Ends = !hasSquare,
             Parts = tag.Typed,
             Shorter = [tag.Code.Display],
             Stays = true,
@@ -101,6 +102,7 @@ public static class Purposes
         new("the reading", facts.Reading.Length == 0 || facts.Instrument.Length == 0 ? facts.Reading : $"{facts.Reading} on {facts.Instrument}")
         {
             Rank = 4,
+            IsExtra = true,
             Shorter = facts.Reading.Length == 0 ? [] : [$"reading {facts.Reading}"],
         };
 
@@ -109,9 +111,9 @@ public static class Purposes
 
     private static Figure? Large(string name, string value, int rank) => value.Trim().Length == 0 ? null : new Figure(name, value) { Rank = rank };
 
-    private static LabelLine Own(string text, int rank) => new("the player's line", text) { Rank = rank, MayBeCut = true };
+    private static LabelLine Own(string text, int rank) => new("the player's line", text) { Rank = rank, MayBeCut = true, IsExtra = true };
 
-    private static LabelLine Whose(string text, int rank) => new("whose it is", text) { Rank = rank, MayBeCut = true, IsBold = true };
+    private static LabelLine Whose(string text, int rank) => new("whose it is", text) { Rank = rank, MayBeCut = true, IsBold = true, IsExtra = true };
 
     // Each with the comma that ends it: "26 Nov 2026, ", "unstrung".
     private static IReadOnlyList<string> Clauses(string text)

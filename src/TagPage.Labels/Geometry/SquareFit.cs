@@ -36,7 +36,7 @@ public sealed record SquareFit(int DotsPerModule, double ModuleMm, SquareGrade G
     private static int Largest(int modules, double tapeMm, Printer printer, ModuleLimits limits)
     {
         var printable = printer.PrintableDots(tapeMm);
-        var most = Math.Min(printable / modules, Math.Max(1, (int)Math.Floor(limits.LargestMm / printer.DotMm + Slack)));
+        var most = Math.Min(printable / modules, Math.Max(1, (int)Math.Floor(limits.LargestOn(tapeMm) / printer.DotMm + Slack)));
         for (var dots = most; dots > 0; dots--)
         {
             var free = (printable - modules * dots) / 2 * printer.DotMm; // on the side with less of it

@@ -26,8 +26,8 @@ internal sealed class Canvas
     public bool HasLogo => _logoWidth > 0;
 
     /// <summary>The best way to set type into the room beside the square.</summary>
-    public Filling? Fill(LabelContent content) =>
-        new Search(content, _stock, _height, _most - _textAt - _margin - (HasLogo ? _logoWidth + _margin : 0)).Best();
+    public Filling? Fill(LabelContent content, Typing typing) =>
+        new Search(content, _stock, typing, _height, _most - _textAt - _margin - (HasLogo ? _logoWidth + _margin : 0)).Best();
 
     /// <summary>Everything in its place, and how long the label gets.</summary>
     public (int LengthDots, IReadOnlyList<Piece> Pieces) Place(Filling? type, int shortest)
@@ -38,7 +38,9 @@ internal sealed class Canvas
         var end = _textAt;
         if (type is not null)
         {
-            pieces.AddRange(type.Words().Select(word => new TextPiece(_textAt + word.X, _top + word.Baseline, word.Size, word.Text)));
+            var words = type.Words().ToList();
+            var top = _top + Middle(words);
+            pieces.AddRange(words.Select(word => new TextPiece(_textAt + word.X, top + word.Baseline, word.Size, word.Text)));
             end += type.Width + _margin;
         }
         if (HasLogo && end + _logoWidth + _margin <= _most)
@@ -47,6 +49,16 @@ internal sealed class Canvas
             end += _logoWidth + _margin;
         }
         return (Math.Max(shortest, end), pieces);
+    }
+
+    // How far down all type goes, so that as much stays free above its ink as below.
+    private int Middle(List<Word> words)
+    {
+        if (words.Count == 0)
+            return 0;
+        var above = words.Min(word => word.Baseline - word.Text.InkUp(word.Size));
+        var below = _height - words.Max(word => word.Baseline + word.Text.InkDown(word.Size));
+        return (int)Math.Floor((below - above) / 2.0);
     }
 
     private int SquareTop(TagQr square) => _top + (_height - square.Modules * _dotsPerModule) / 2;

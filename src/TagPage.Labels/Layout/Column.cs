@@ -11,14 +11,20 @@ internal sealed record Word(int X, int Baseline, int Size, ShapedText Text);
 /// <param name="hasFigure">It gives the column its width; only there a row may take one line behind another.</param>
 internal sealed class Column(IEnumerable<int> rows, bool hasFigure)
 {
+    // Rows of one line stand one under the other, never with a row between them left free.
+    private const double MostLeading = 1.7;
+
     private readonly List<Word> _words = [];
     private readonly int[] _own = [.. rows];
     private readonly Dictionary<int, int> _used = [];
-    private readonly HashSet<int> _goesOn = [];
+    private readonly HashSet<int> _goesOn = [], _ended = [];
 
     public bool HasFigure => hasFigure;
 
     public int Width { get; private set; }
+
+    /// <summary>Where lines under the figure begin: beside what hangs down before it.</summary>
+    public int Indent { get; set; }
 
     /// <summary>A row over the figure, for a bold line only: a name leads, anything else explains.</summary>
     public IReadOnlyList<int> FreeAbove { get; init; } = [];
@@ -48,21 +54,25 @@ internal sealed class Column(IEnumerable<int> rows, bool hasFigure)
     private int? RoomAt(int row, LabelLine line, IReadOnlyList<ShapedText> texts, int size)
     {
         var rows = Enumerable.Range(row, texts.Count).ToList();
+        if (rows.Zip(rows.Skip(1)).Any(pair => Rows[pair.Second] - Rows[pair.First] > MostLeading * size))
+            return null;
         if (rows.All(r => !_used.ContainsKey(Rows[r])))
-            return 0;
-        var isFree = !_goesOn.Contains(Rows[row]) || line.Follows;
+            return Indent;
+        var isFree = !_ended.Contains(Rows[row]) && (!_goesOn.Contains(Rows[row]) || line.Follows);
         return hasFigure && isFree && texts.Count == 1 && _used.TryGetValue(Rows[row], out var used) ? used + TailGap(Rows[row], size) : null;
     }
 
     private int TailGap(int baseline, int size) => _goesOn.Contains(baseline) ? Math.Max(3, size / 4) : Math.Max(3, (int)(0.8 * size));
 
-    public void Fill(int row, int x, IReadOnlyList<ShapedText> texts, int size, bool goesOn)
+    public void Fill(int row, int x, IReadOnlyList<ShapedText> texts, int size, LabelLine line)
     {
         foreach (var (text, i) in texts.Select((text, i) => (text, i)))
         {
             Set(new Word(x, Rows[row + i], size, text));
             _used[Rows[row + i]] = x + text.WidthAt(size);
-            if (goesOn)
+            if (line.Ends)
+                _ended.Add(Rows[row + i]);
+            if (line.GoesOn)
                 _goesOn.Add(Rows[row + i]);
             else
                 _goesOn.Remove(Rows[row + i]);

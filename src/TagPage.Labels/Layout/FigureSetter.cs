@@ -10,6 +10,8 @@ internal sealed class FigureSetter(RowPlan plan, Typing typing, int room)
     {
         var (y, air) = (plan.FigureRows[row], Math.Max(2, (int)(0.35 * plan.Plain)));
         var x = SetCaption(column, figure, row, air);
+        if (plan.Shape.Captions != CaptionPlace.Above && plan.Hangs(typing.Shape(figure.Caption, false)))
+            column.Indent = x;
         var cut = Cut(figure);
         var value = typing.Shape(cut ?? figure.Value, true);
         column.Set(new Word(x, y, plan.Figure, value));

@@ -3,26 +3,32 @@ using TagPage.Labels.Text;
 
 namespace TagPage.Labels.Layout;
 
+/// <summary>When the line that ends a label gets its room: after all others, before them, or before them and saying no more than it must.</summary>
+internal enum EndLine { Last, First, Short }
+
 /// <summary>
 /// A label's figures and lines in columns on one plan of rows. Lines go in by rank, each to where it makes the label
 /// least longer; what finds no room says less, is cut, or goes, and a sentence tells so.
 /// </summary>
 internal sealed class Filling
 {
+    /// <summary>What is lost where a line says a little less.</summary>
+    public const double LeastLoss = 60;
+
     private const int LeastNeeded = 2;
 
     private readonly RowPlan _plan;
     private readonly Typing _typing;
     private readonly int _room;
     private readonly double _rowPrice;
-    private readonly bool _isBrief;
-    private bool _areNumbersAlone;
+    private readonly EndLine _end;
+    private bool _areNumbersAlone, _isLed;
     private readonly List<List<Column>> _groups = [];
     private readonly List<(int Rank, string Text)> _said = [];
     private readonly List<string> _warnings = [];
 
-    private Filling(RowPlan plan, bool isBrief, Typing typing, int room, double rowPrice) =>
-        (_plan, _isBrief, _typing, _room, _rowPrice) = (plan, isBrief, typing, room, rowPrice);
+    private Filling(RowPlan plan, EndLine end, Typing typing, int room, double rowPrice) =>
+        (_plan, _end, _typing, _room, _rowPrice) = (plan, end, typing, room, rowPrice);
 
     public RowPlan Plan => _plan;
 
@@ -34,8 +40,8 @@ internal sealed class Filling
     /// <summary>How much was given up; 0 for nothing.</summary>
     public double Loss { get; private set; }
 
-    /// <summary>Whether something went that the label is made for: the tension, a date, a string.</summary>
-    public bool LosesMuch => Loss >= Drop(LeastNeeded);
+    /// <summary>Whether something went that the label is made for: the tension, a date, a string, the address.</summary>
+    public bool LosesMuch => Loss >= 1_500;
 
     /// <summary>Rows that nothing stands in.</summary>
     public int EmptyRows => _plan.DetailRows.Count(row => !Columns.Any(column => column.Words.Any(word => word.Baseline == row)));
@@ -50,20 +56,20 @@ internal sealed class Filling
     /// <summary>Null where not even the figures fit, or too much would be given up.</summary>
     /// <param name="plan">The rows.</param>
     /// <param name="panels">What goes in.</param>
-    /// <param name="isBrief">The most important lines say no more than they must, for the sake of those after them.</param>
+    /// <param name="end">When the line that ends the label gets its room.</param>
     /// <param name="typing">The label's own.</param>
     /// <param name="room">Width there is, in dots.</param>
     /// <param name="rowPrice">What one more row for the same line must spare, in sizes of type.</param>
     /// <param name="mostLoss">More given up than this makes it useless.</param>
     /// <param name="tall">Size of figures as high as the tape, in dots.</param>
-    public static Filling? Of(RowPlan plan, IReadOnlyList<LabelPanel> panels, bool isBrief, Typing typing, int room, double rowPrice, double mostLoss, Func<(int Size, int Baseline)> tall)
+    public static Filling? Of(RowPlan plan, IReadOnlyList<LabelPanel> panels, EndLine end, Typing typing, int room, double rowPrice, double mostLoss, Func<(int Size, int Baseline)> tall)
     {
-        var filling = new Filling(plan, isBrief, typing, room, rowPrice) { _areNumbersAlone = panels.All(panel => panel is { Figure.IsTall: true, Lines.Count: 0 }) };
+        var filling = new Filling(plan, end, typing, room, rowPrice) { _areNumbersAlone = panels.All(panel => panel is { Figure.IsTall: true, Lines.Count: 0 }), _isLed = panels.Any(panel => panel.Lines.Any(line => line.Ends)) };
         filling.SetFigures(panels, tall);
         if (filling.Width > room)
             return null;
         var lines = panels.SelectMany((panel, group) => panel.Lines.Select(line => (Line: line, Group: group)));
-        foreach (var (line, group) in lines.OrderBy(pair => pair.Line.Rank))
+        foreach (var (line, group) in lines.OrderBy(pair => filling.Turn(pair.Line)))
         {
             if (filling.Loss > mostLoss)
                 return null;
@@ -71,6 +77,8 @@ internal sealed class Filling
         }
         return filling;
     }
+
+    private int Turn(LabelLine line) => !line.Ends ? line.Rank : _end == EndLine.Last ? int.MaxValue : -1;
 
     public IEnumerable<Word> Words()
     {
@@ -112,19 +120,13 @@ internal sealed class Filling
 
     private Figure Cut(Figure figure, string cut)
     {
-        Lose(40, $"There is no room for all of {figure.Name} (“{figure.Value}”); it is shortened to “{cut}”.");
+        Lose(400, $"There is no room for all of {figure.Name} (“{figure.Value}”); it is shortened to “{cut}”.");
         return figure with { Value = cut };
     }
 
     private Column ColumnOf(Figure figure) => figure.IsTall
         ? new Column([], hasFigure: true)
-        : new Column(Hangs(figure) ? [] : _plan.DetailRows, hasFigure: true) { FreeAbove = _plan.Shape.Figures == 1 && figure.Caption.Length == 0 ? _plan.CaptionRows : [] };
-
-    private bool Hangs(Figure figure)
-    {
-        var caption = _plan.Shape.Captions == CaptionPlace.Above ? "" : figure.Caption;
-        return new[] { caption, figure.Unit }.Any(words => _typing.Shape(words, false).InkDown(_plan.Plain) > _plan.Hang);
-    }
+        : new Column(_plan.Hangs(_typing.Shape(figure.Unit, false)) ? [] : _plan.DetailRows, hasFigure: true) { FreeAbove = _plan.Shape.Figures == 1 && figure.Caption.Length == 0 && !_isLed ? _plan.CaptionRows : [] };
 
     private void Place(LabelLine line, List<Column> home)
     {
@@ -136,20 +138,20 @@ internal sealed class Filling
         {
             if (TryPlace(line, [_typing.Shape(line, text)], home))
             {
-                Shortened(line, text, 12);
+                Shortened(line, text, line.Ends ? 1_500 : LeastLoss);
                 return;
             }
         }
         if (line.MayBeCut && Typing.Cut(line.Text, line.KeptEnd, text => BestPlace(line, [_typing.Shape(line, text)], home) is not null) is { } cut)
         {
             TryPlace(line, [_typing.Shape(line, cut)], home);
-            Shortened(line, cut, 40 + 40.0 * (line.Text.Length - cut.Length) / line.Text.Length);
+            Shortened(line, cut, 400 + 400.0 * (line.Text.Length - cut.Length) / line.Text.Length);
             return;
         }
-        Lose(Drop(line.Rank), $"There is no room for {line.Name} (“{line.Text}”); it is left out.");
+        Lose(line.Ends ? Drop(0) : Drop(line.Rank), $"There is no room for {line.Name} (“{line.Text}”); it is left out.");
     }
 
-    private bool SaysLess(LabelLine line) => _isBrief && line.Rank < LeastNeeded && line.Shorter.Count > 0;
+    private bool SaysLess(LabelLine line) => _end == EndLine.Short && line.Ends && line.Shorter.Count > 0;
 
     private static double Drop(int rank) => rank < LeastNeeded ? 20_000 : rank == LeastNeeded ? 8_000 : 2_000 - 100 * rank;
 
@@ -173,7 +175,7 @@ internal sealed class Filling
 
     private bool PlaceWhole(LabelLine line, List<Column> home)
     {
-        var ways = Enumerable.Range(1, Math.Max(1, line.Parts.Count))
+        var ways = Enumerable.Range(1, Typing.MostRows(line, _plan.Shape.BreaksCaptions))
             .Select(rows => _typing.InRows(line, rows)).OfType<IReadOnlyList<ShapedText>>()
             .Select(texts => (Texts: texts, Place: BestPlace(line, texts, home)))
             .Where(way => way.Place is not null).ToList();
@@ -197,7 +199,7 @@ internal sealed class Filling
     {
         if (!_groups.Any(group => group.Contains(place.Column)))
             home.Add(place.Column);
-        place.Column.Fill(place.Row, place.X, texts, _plan.Plain, line.GoesOn);
+        place.Column.Fill(place.Row, place.X, texts, _plan.Plain, line);
     }
 
     private (Column Column, int Row, int X, int Total)? BestPlace(LabelLine line, IReadOnlyList<ShapedText> texts, List<Column> home) =>

@@ -17,6 +17,19 @@ public sealed record LabelStock(Tape Tape, Printer Printer, ModuleLimits Limits)
     /// <summary>The gap between the two halves of a label that is folded round a thin shaft, in mm; null for a plain label.</summary>
     public double? FoldGapMm { get; init; }
 
+    /// <summary>Where a label may be no longer than on narrower tape, the smallest type there, in dots; else 0.</summary>
+    internal int LeastType { get; init; }
+
+    /// <summary>Whether a caption may stand in a row of its own, over its line, to save length.</summary>
+    internal bool BreaksCaptions { get; init; }
+
+    /// <summary>The same for labels no longer than another is before it is folded.</summary>
+    internal LabelStock NoLongerThan(LaidLabel half, double andMm) => this with
+    {
+        MaxLengthMm = Math.Min(MaxLengthMm, (FoldGapMm ?? 0) + (FoldGapMm is null ? 1 : 2) * (half.LengthMm + andMm) + 0.1 * Printer.DotMm),
+        LeastType = half.LeastSize,
+    };
+
     /// <summary>12 mm, black on white, 180 dots an inch.</summary>
     public static LabelStock Usual { get; } = new(Tape.Usual, Printer.Usual, ModuleLimits.Usual);
 }

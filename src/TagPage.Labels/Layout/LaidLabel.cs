@@ -17,6 +17,15 @@ public sealed record LaidLabel(
     /// <summary>Along the tape, in mm.</summary>
     public double LengthMm => LengthDots * Stock.Printer.DotMm;
 
+    /// <summary>Of its smallest type, in dots.</summary>
+    internal int LeastSize => Pieces.OfType<TextPiece>().Select(piece => piece.Size).DefaultIfEmpty(0).Min();
+
+    /// <summary>How much of its length the square and its quiet zones take.</summary>
+    internal double SquareRoomMm => Pieces.OfType<SquarePiece>().FirstOrDefault() is { } square ? (square.Qr.Modules + 2 * TagQr.QuietZone) * square.DotsPerModule * Stock.Printer.DotMm : 0;
+
+    /// <summary>How much was given up; 0 for nothing.</summary>
+    internal double Loss { get; init; }
+
     /// <summary>All that is said on it, the most important first, for a screen reader and for tests.</summary>
     public IReadOnlyList<string> Words { get; init; } = [];
 }

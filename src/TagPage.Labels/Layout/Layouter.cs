@@ -12,25 +12,101 @@ public static class Layouter
 
     private const double ShortestMm = 10;
 
+    // Narrower tape carries no square, so that its labels hold something else.
+    private const double LeastComparedMm = 12;
+
+
     /// <summary>Lays out one label. Never throws for lack of room: what does not fit is named in the warnings.</summary>
     public static LaidLabel Lay(LabelContent content, LabelStock stock)
     {
+        var limits = HasTall(content) ? stock.Limits.NoLargerThan(stock.Limits.LargestMm, stock.Tape.WidthMm) : stock.Limits;
+        return Fold(Half(content, stock with { Limits = limits }, new Typing()) with { Stock = stock });
+    }
+
+    // Tape of up to 24 mm never makes a longer label of what was done or measured than narrower tape does. A tag alone, a desk's number and any words grow with their tape.
+    private static LaidLabel Half(LabelContent content, LabelStock stock, Typing typing)
+    {
+        var label = Compose(content, stock, typing);
+        if (Narrower(content, stock, typing) is not { } narrower || (label.Loss == 0 && label.LengthMm <= narrower.LengthMm + Growth(label, narrower)))
+            return label;
+        LaidLabel? best = null;
+        foreach (var limited in Limited(label, narrower).Select(limits => Compose(content, limits, typing)).Where(limited => limited.Loss == 0))
+        {
+            if (best is null || limited.LeastSize > best.LeastSize)
+                best = limited with { Stock = stock };
+            if (best.LeastSize >= LargerType(stock) * narrower.LeastSize)
+                return best;
+        }
+        return best is null || (label.Loss == 0 && stock.Tape.WidthMm > ModuleLimits.WideMm) ? label : best;
+    }
+
+    // Tape over 24 mm is read from farther away: type that cannot grow there within the length is no gain.
+    private static double LargerType(LabelStock stock) => stock.Tape.WidthMm > ModuleLimits.WideMm ? 1.2 : 1.05;
+
+    // There the square grows with the tape, and may take that much more length.
+    private static double Growth(LaidLabel label, LaidLabel narrower) =>
+        label.Stock.Tape.WidthMm > ModuleLimits.WideMm ? Math.Max(0, label.SquareRoomMm - narrower.SquareRoomMm) : 0;
+
+    // First with captions in front of their lines, then over them. A smaller square leaves more of the length to type, and is never smaller than on the narrower tape.
+    private static IEnumerable<LabelStock> Limited(LaidLabel label, LaidLabel narrower)
+    {
+        var stock = label.Stock;
+        var (most, least) = (label.Square?.DotsPerModule ?? 0, narrower.Square?.DotsPerModule ?? 0);
+        return from breaks in (bool[])[false, true]
+               from dots in Enumerable.Range(least, Math.Max(1, most - least + 1)).Reverse()
+               select stock.NoLongerThan(narrower, most == 0 ? 0 : Growth(label, narrower) * (dots - least) / Math.Max(1, most - least)) with
+               {
+                   BreaksCaptions = breaks,
+                   Limits = dots == 0 ? stock.Limits : stock.Limits.NoLargerThan(dots * stock.Printer.DotMm, stock.Tape.WidthMm),
+               };
+    }
+
+    /// <summary>The same on the next narrower tape, where it holds all of it too; else null.</summary>
+    private static LaidLabel? Narrower(LabelContent content, LabelStock stock, Typing typing)
+    {
+        var width = Tape.Widths.LastOrDefault(width => width < stock.Tape.WidthMm && width >= LeastComparedMm);
+        if (width == 0 || content.Logo is not null || content.Grows || !HoldsMuch(content))
+            return null;
+        var narrower = stock with { Tape = stock.Tape with { WidthMm = width } };
+        return Square(content.Tag, stock).Fit?.IsPrinted == Square(content.Tag, narrower).Fit?.IsPrinted && Half(content, narrower, typing) is { Loss: 0 } label ? label : null;
+    }
+
+    private static bool HoldsMuch(LabelContent content) =>
+        !HasTall(content) && content.Panels.Sum(panel => panel.Lines.Count + (panel.Figure is null ? 0 : 1)) > 1;
+
+    // Beside a number as high as the tape there is no room for a larger square.
+    private static bool HasTall(LabelContent content) => content.Panels.Any(panel => panel.Figure is { IsTall: true });
+
+    private static LaidLabel Compose(LabelContent content, LabelStock stock, Typing typing)
+    {
         var (square, fit) = Square(content.Tag, stock);
-        var whole = content with { Panels = Panels(content, fit) };
-        List<string> warnings = fit is { IsPrinted: false } ? [Refusal(fit, stock)] : [];
+        var (kept, left) = Essentials(content, stock);
+        var whole = kept with { Panels = Panels(kept, fit) };
+        List<string> warnings = [.. fit is { IsPrinted: false } ? [Refusal(fit, stock)] : Array.Empty<string>(), .. left];
         if (Contrast.Ratio(stock.Tape.Ink, stock.Tape.Colour) < Contrast.Text)
             warnings.Add("Ink and tape are rather alike: small type is hard to read in poor light. Another ink or tape reads better.");
         var canvas = new Canvas(stock, square, content.Logo);
-        var type = canvas.Fill(whole);
+        var type = canvas.Fill(whole, typing);
         if (canvas.HasLogo && (type is null ? whole.Panels.Count > 0 : type.Loss > 0))
         {
             canvas = new Canvas(stock, square, null);
-            type = canvas.Fill(whole);
+            type = canvas.Fill(whole, typing);
             warnings.Add("There is no room for the logo; it is left out.");
         }
         warnings.AddRange(type?.Warnings ?? Unprinted(whole));
         var (length, pieces) = canvas.Place(type, stock.Printer.Dots(ShortestMm));
-        return Fold(new LaidLabel(stock, length, pieces, fit, warnings) { Words = [.. type?.Said ?? []] });
+        return new LaidLabel(stock, length, pieces, fit, warnings) { Words = [.. type?.Said ?? []], Loss = type?.Loss ?? (whole.Panels.Count > 0 ? double.PositiveInfinity : 0) };
+    }
+
+    // Tape too narrow for a square is too narrow for all that stands beside one.
+    private static (LabelContent Kept, IEnumerable<string> Left) Essentials(LabelContent content, LabelStock stock)
+    {
+        List<LabelLine> extras = stock.Tape.WidthMm > SquareFit.TooNarrowMm ? [] : [.. content.Panels.SelectMany(panel => panel.Lines).Where(line => line.IsExtra && line.Text.Trim().Length > 0)];
+        if (extras.Count == 0)
+            return (content, []);
+        var names = extras.ConvertAll(line => $"{line.Name} (“{line.Text}”)");
+        var sentence = $"Tape of {stock.Tape.WidthMm:0.#} mm holds only the essentials; left out: {string.Join(", ", names)}.";
+        return (content with { Panels = [.. content.Panels.Select(panel => panel with { Lines = [.. panel.Lines.Except(extras)] })] }, [sentence]);
     }
 
     // No size of type fits: everything is named.
@@ -54,16 +130,12 @@ public static class Layouter
         if (content.Tag is not { } tag || (hasSquare && !tag.InWords))
             return content.Panels;
         var address = Purposes.Address(tag, hasSquare);
-        // With the square the address comes last; without it, it comes first, after words that lead to it.
-        if (hasSquare)
-            return content.Panels.ToArray() is [.. var others, { Figure: null } last] ? [.. others, last with { Lines = [.. last.Lines, .. address] }] : [.. content.Panels, new(null, address)];
-        var leading = content.Panels.SelectMany(panel => panel.Lines).Where(line => line.WithoutSquare is not null)
-            .Select(line => line with { Text = line.WithoutSquare!, Parts = LabelLine.Words(line.WithoutSquare!), Rank = -2 });
-        return
-        [
-            new(null, [.. leading, .. address]),
-            .. content.Panels.Select(panel => panel with { Lines = [.. panel.Lines.Where(line => line.WithoutSquare is null)] }),
-        ];
+        // Words that a square would follow lead to the address instead.
+        if (!hasSquare && content.Panels is [{ Figure: null, Lines: [{ WithoutSquare: { } words } leading] }])
+            return [new(null, [leading with { Text = words, Parts = LabelLine.Words(words) }, .. address.Select(line => line with { Rank = leading.Rank + 1, Ends = false })])];
+        return content.Panels.ToArray() is [.. var others, var last] && (!hasSquare || last.Figure is null)
+            ? [.. others, last with { Lines = [.. last.Lines, .. address] }]
+            : [.. content.Panels, new(null, address)];
     }
 
     private static string Refusal(SquareFit fit, LabelStock stock) => fit.Reason switch

@@ -8,13 +8,22 @@ internal enum CaptionPlace { Stacked, Inline, Above }
 /// <summary>How far ink reaches up and down from the line it stands on, by size in dots: of plain lines and of figures.</summary>
 internal sealed class Ink(IReadOnlyList<ShapedText> plain, IReadOnlyList<ShapedText> figures)
 {
-    public int Up(int size) => plain.Max(text => text.InkUp(size));
+    private readonly Dictionary<int, (int Up, int Down)> _plain = [], _figures = [];
 
-    public int Down(int size) => plain.Max(text => text.InkDown(size));
+    public int Up(int size) => Of(_plain, plain, size).Up;
 
-    public int FigureUp(int size) => figures.Select(text => text.InkUp(size)).DefaultIfEmpty(0).Max();
+    public int Down(int size) => Of(_plain, plain, size).Down;
 
-    public int FigureDown(int size) => figures.Select(text => text.InkDown(size)).DefaultIfEmpty(0).Max();
+    public int FigureUp(int size) => Of(_figures, figures, size).Up;
+
+    public int FigureDown(int size) => Of(_figures, figures, size).Down;
+
+    private static (int Up, int Down) Of(Dictionary<int, (int Up, int Down)> known, IReadOnlyList<ShapedText> texts, int size)
+    {
+        if (!known.TryGetValue(size, out var reach))
+            known[size] = reach = texts.Count == 0 ? default : (texts.Max(text => text.InkUp(size)), texts.Max(text => text.InkDown(size)));
+        return reach;
+    }
 }
 
 /// <summary>What rows a label has: so many figures one above the other, and lines under them.</summary>
@@ -26,6 +35,12 @@ internal sealed record RowShape(int Figures, CaptionPlace Captions, int Details,
 {
     /// <summary>No room is kept under figures for what hangs down from plain words beside them: such a column has no row below.</summary>
     public bool IsTight { get; init; }
+
+    /// <summary>Whether a caption may stand in a row of its own, over its line.</summary>
+    public bool BreaksCaptions { get; init; }
+
+    /// <summary>How many of the figures, from above, have no caption and need no row for it.</summary>
+    public int Uncaptioned { get; init; }
 }
 
 /// <summary>One set of baselines for all columns of a label, in dots from the first printable one.</summary>
@@ -56,16 +71,22 @@ internal sealed record RowPlan(
     {
         for (var plain = most; plain >= least; plain--)
         {
-            if (new Rows(shape, ink, plain, air).Plan(height) is { } plan)
+            if (new Setting(shape, ink, plain, air).Plan(height) is { } plan)
                 return plan;
         }
         return null;
     }
 
+    /// <summary>Of all kinds.</summary>
+    public int Rows => CaptionRows.Concat(UpperRows).Concat(FigureRows).Concat(DetailRows).Distinct().Count();
+
+    /// <summary>Whether plain words on a figure's line reach into the row below.</summary>
+    public bool Hangs(ShapedText words) => words.InkDown(Plain) > Hang;
+
     /// <summary>All rows of a column without a figure.</summary>
     public IEnumerable<int> AllRows => CaptionRows.Concat(UpperRows).Concat(Shape.IsTight ? [] : FigureRows).Concat(DetailRows).Distinct().Order();
 
-    private sealed class Rows(RowShape shape, Ink ink, int plain, int air)
+    private sealed class Setting(RowShape shape, Ink ink, int plain, int air)
     {
         private readonly int _figure = (int)(shape.Ratio * plain);
         private readonly int _ascent = ink.Up(plain), _descent = ink.Down(plain), _air = Math.Max(air, (int)Math.Round(0.06 * plain));
@@ -98,10 +119,14 @@ internal sealed record RowPlan(
             var (y, end) = (0, 0);
             for (var i = 0; i < shape.Figures; i++)
             {
-                if (shape.Captions == CaptionPlace.Above)
+                if (shape.Captions == CaptionPlace.Above && i >= shape.Uncaptioned)
                 {
                     captions.Add(y + _ascent);
                     y += _ascent + _descent + _air;
+                }
+                else if (shape.Captions == CaptionPlace.Above)
+                {
+                    captions.Add(y + Above);
                 }
                 figures.Add(y + Above);
                 if (Above >= TwoRows)

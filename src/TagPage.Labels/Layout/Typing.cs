@@ -7,6 +7,8 @@ namespace TagPage.Labels.Layout;
 /// <summary>Shapes the texts of one label, each once.</summary>
 internal sealed class Typing
 {
+    private const int FewestLetters = 3;
+
     private readonly Dictionary<(string, bool), ShapedText> _shaped = [];
 
     public ShapedText Shape(string text, bool isBold)
@@ -20,11 +22,16 @@ internal sealed class Typing
     public ShapedText Shape(LabelLine line, string text) =>
         line.Caption.Length == 0 ? Shape(text, line.IsBold) : Shape(line.Caption, false).And(Shape(text, line.IsBold));
 
+    /// <summary>In how many rows a line may stand. Where length is short, a caption may stand over what it leads to.</summary>
+    public static int MostRows(LabelLine line, bool breaksCaptions) => Math.Max(breaksCaptions && line.Caption.Length > 0 ? 2 : 1, line.Parts.Count);
+
     /// <summary>A line set in so many rows; null where it has not as many parts.</summary>
     public IReadOnlyList<ShapedText>? InRows(LabelLine line, int rows)
     {
         if (rows == 1)
             return [Shape(line, line.Text)];
+        if (rows == 2 && line.Parts.Count < 2 && line.Caption.Length > 0)
+            return [Shape(line.Caption, false), Shape(line.Text, line.IsBold)];
         return rows > line.Parts.Count ? null : [.. Broken(line.Parts, rows).Select(text => Shape(text, line.IsBold))];
     }
 
@@ -43,12 +50,30 @@ internal sealed class Typing
         return best!;
     }
 
-    /// <summary>The longest beginning of a text that is no wider than the room, with an ellipsis; null where even three characters are too wide.</summary>
+    /// <summary>
+    /// The longest beginning of a text that is no wider than the room, with an ellipsis: whole words where the first of
+    /// them has room, else a part of it; null where even three characters are too wide.
+    /// </summary>
     public static string? Cut(string text, string keptEnd, Func<string, bool> fits)
     {
-        var body = new StringInfo(keptEnd.Length > 0 && text.EndsWith(keptEnd, StringComparison.Ordinal) ? text[..^keptEnd.Length] : text);
+        var body = keptEnd.Length > 0 && text.EndsWith(keptEnd, StringComparison.Ordinal) ? text[..^keptEnd.Length] : text;
+        return AfterWord(body, keptEnd, fits) ?? Within(new StringInfo(body), keptEnd, fits);
+    }
+
+    private static string? AfterWord(string body, string keptEnd, Func<string, bool> fits)
+    {
+        for (var end = body.LastIndexOfAny([' ', '-']); end >= FewestLetters; end = body.LastIndexOfAny([' ', '-'], end - 1))
+        {
+            if (body[..end].TrimEnd(' ', '-') + "…" + keptEnd is var cut && fits(cut))
+                return cut;
+        }
+        return null;
+    }
+
+    private static string? Within(StringInfo body, string keptEnd, Func<string, bool> fits)
+    {
         string? best = null;
-        for (int least = 3, most = body.LengthInTextElements - 1; least <= most;)
+        for (int least = FewestLetters, most = body.LengthInTextElements - 1; least <= most;)
         {
             var middle = (least + most) / 2;
             var cut = body.SubstringByTextElements(0, middle).TrimEnd() + "…" + keptEnd;

@@ -16,10 +16,11 @@ public static class Shaper
         var missing = new List<string>();
         var parts = Parts(Clean(text), isBold, missing);
         var isRightToLeft = parts.FirstOrDefault(part => part.Strong is not null)?.Strong ?? false;
-        var runs = Joined(parts, isRightToLeft)
-            .Select(part => new GlyphRun(part.Font, part.Text, part.Strong == true, part.Font.Shape(part.Text, part.Strong == true)))
+        var joined = Joined(parts, isRightToLeft);
+        var runs = joined
+            .Select(part => RunOf(part.Font, Drawn(part), part.Strong == true))
             .ToList();
-        var printed = string.Concat(runs.Select(run => run.Text));
+        var printed = string.Concat(joined.Select(part => part.Text));
         if (isRightToLeft)
             runs.Reverse();
         return new ShapedText(printed, runs, missing);
@@ -28,7 +29,12 @@ public static class Shaper
     /// <summary>One blank of the plain font.</summary>
     internal static GlyphRun Blank { get; } = BlankOf(LabelFonts.For(' ', null, isBold: false)!);
 
-    private static GlyphRun BlankOf(LabelFont font) => new(font, " ", false, font.Shape(" ", false));
+    private static GlyphRun BlankOf(LabelFont font) => RunOf(font, " ", false);
+
+    private static GlyphRun RunOf(LabelFont font, string text, bool isRightToLeft) => new(font, text, isRightToLeft, font.Shape(text, isRightToLeft));
+
+    // Fitted to few dots, the three of one glyph run into a line; three full stops keep apart.
+    private static string Drawn(Part part) => part.Font.IsFitted ? part.Text.Replace("…", "...", StringComparison.Ordinal) : part.Text;
 
     private sealed record Part(string Text, LabelFont Font, bool? Strong);
 

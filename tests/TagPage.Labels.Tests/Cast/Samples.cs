@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using TagPage.Core.Tags;
 using TagPage.Labels.Content;
 using TagPage.Labels.Geometry;
@@ -45,7 +46,9 @@ internal static class Samples
         Name = "山田",
     };
 
-    public static IEnumerable<(string Name, LabelContent Content)> Purposes =>
+    private static readonly ConcurrentDictionary<(LabelContent, LabelStock), LaidLabel> Laid = [];
+
+    public static IReadOnlyList<(string Name, LabelContent Content)> Purposes { get; } =
     [
         ("done", Content.Purposes.Done(Done, Tag)),
         ("done, one string", Content.Purposes.Done(Plain, Tag)),
@@ -57,6 +60,9 @@ internal static class Samples
         ("free", Content.Purposes.Free(["Good luck", "Δημήτρης", "Дмитрий"])),
         ("blank", Content.Purposes.Blank(Tag)),
     ];
+
+    /// <summary>Laid out once for all tests: the same content on the same stock is the same label.</summary>
+    public static LaidLabel Lay(LabelContent content, LabelStock stock) => Laid.GetOrAdd((content, stock), key => Layouter.Lay(key.Item1, key.Item2));
 
     public static LabelStock Stock(double tape, int dpi) =>
         LabelStock.Usual with { Tape = Tape.Usual with { WidthMm = tape }, Printer = new Printer(1, dpi) };

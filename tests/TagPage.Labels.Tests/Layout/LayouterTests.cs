@@ -16,7 +16,7 @@ public class LayouterTests
             var stock = Samples.Stock(tape, dpi);
             foreach (var (name, content) in Samples.Purposes)
             {
-                var label = Layouter.Lay(content, stock);
+                var label = Samples.Lay(content, stock);
                 Assert.True(label.LengthMm <= stock.MaxLengthMm, $"{name} on {tape} mm is {label.LengthMm} mm long");
                 Assert.NotEmpty(label.Pieces);
                 Assert.All(label.Pieces.OfType<TextPiece>(), piece => AssertInside(piece, label, name));
@@ -111,13 +111,14 @@ public class LayouterTests
     [InlineData(9, "#FFFFFF", "#000000", "0.141 mm")]
     [InlineData(24, "#000000", "#FFFFFF", "lighter than the tape")]
     [InlineData(24, "#FFFFFF", "#FFFF00", "too much alike")]
-    public void Where_the_square_is_refused_the_address_and_the_code_come_first_and_the_reason_is_told(
+    public void Where_the_square_is_refused_the_address_and_the_code_come_last_and_the_reason_is_told(
         int tape, string colour, string ink, string reason)
     {
         var stock = LabelStock.Usual with { Tape = new Tape(tape, Rgb.Parse(colour), Rgb.Parse(ink)) };
         var label = Layouter.Lay(Purposes.Done(Samples.Done, Samples.Tag), stock);
         Assert.Empty(label.Pieces.OfType<SquarePiece>());
-        Assert.Equal("tag.example/t/7K2M-9Q4T-XAV", label.Words[0]);
+        Assert.Equal("24 / 23 lb", label.Words[0]);
+        Assert.Equal("tag.example/t/7K2M-9Q4T-XAV", label.Words[^1]);
         Assert.Contains(label.Warnings, warning => warning.Contains(reason, StringComparison.Ordinal));
         Assert.DoesNotContain(Layouter.Lay(Purposes.Return("Lost racket: scan to return it", Samples.Tag), stock).Words,
             word => word.Contains("scan", StringComparison.OrdinalIgnoreCase));

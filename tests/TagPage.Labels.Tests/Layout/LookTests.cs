@@ -9,7 +9,7 @@ namespace TagPage.Labels.Tests.Layout;
 /// <summary>What makes a label look made: what is seen first, one set of baselines, words apart, no empty tape.</summary>
 public class LookTests
 {
-    private static LaidLabel Lay(LabelContent content, double tape, int dpi = 180) => Layouter.Lay(content, Samples.Stock(tape, dpi));
+    private static LaidLabel Lay(LabelContent content, double tape, int dpi = 180) => Samples.Lay(content, Samples.Stock(tape, dpi));
 
     private static int SizeOf(LaidLabel label, string text) => label.Pieces.OfType<TextPiece>().Single(piece => piece.Text.Text == text).Size;
 

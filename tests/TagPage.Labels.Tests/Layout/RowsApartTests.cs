@@ -36,7 +36,7 @@ public class RowsApartTests
     {
         foreach (var (stock, (name, content)) in from stock in Stocks from purpose in Purposes select (stock, purpose))
         {
-            var pieces = Layouter.Lay(content, stock).Pieces.OfType<TextPiece>().ToList();
+            var pieces = Samples.Lay(content, stock).Pieces.OfType<TextPiece>().ToList();
             foreach (var (upper, lower) in from one in pieces from other in pieces where one.Baseline < other.Baseline && IsAbove(one, other) select (one, other))
             {
                 var clear = Top(lower) - Bottom(upper);

@@ -13,7 +13,7 @@ public class DecodedTests
     private const string Address = "HTTPS://TAG.EXAMPLE/T/7K2M9Q4TXAV";
 
     private static List<LaidLabel> Labels(LabelStock stock) =>
-        [.. Samples.Purposes.Where(purpose => purpose.Content.Tag is not null).Select(purpose => Layouter.Lay(purpose.Content, stock))];
+        [.. Samples.Purposes.Where(purpose => purpose.Content.Tag is not null).Select(purpose => Samples.Lay(purpose.Content, stock))];
 
     [Fact]
     public void Squares_are_carried_by_every_tape_from_12_mm_and_by_9_mm_at_300_dots() =>

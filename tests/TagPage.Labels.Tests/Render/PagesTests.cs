@@ -12,7 +12,7 @@ public class PagesTests
     private static readonly SheetPlan Plan = new(Paper.A4, 3, 8, 60, 24) { LeftMm = 10, TopMm = 15, PitchXMm = 64, PitchYMm = 33 };
 
     private static List<LaidLabel> Some(int count) =>
-        [.. Enumerable.Repeat(Layouter.Lay(Samples.Purposes.First().Content, LabelStock.Usual with { MaxLengthMm = 60 }), count)];
+        [.. Enumerable.Repeat(Layouter.Lay(Samples.Purposes[0].Content, LabelStock.Usual with { MaxLengthMm = 60 }), count)];
 
     [Fact]
     public void A_strip_is_as_long_as_its_labels_with_cut_marks_between_them()
@@ -81,7 +81,7 @@ public class PagesTests
     {
         foreach (var dpi in (int[])[180, 300, 360])
         {
-            var label = Layouter.Lay(Samples.Purposes.First().Content, Samples.Stock(12, dpi));
+            var label = Layouter.Lay(Samples.Purposes[0].Content, Samples.Stock(12, dpi));
             var png = Png.Of(LabelDots.Of(label), dpi);
             var perMetre = (int)Math.Round(dpi / 0.0254);
             Assert.Equal((perMetre, perMetre), PngReader.PerMetre(png));

@@ -18,7 +18,7 @@ public class PdfTests
     {
         foreach (var (tape, dpi) in from tape in Tape.Widths from dpi in (int[])[180, 300, 360] select (tape, dpi))
         {
-            var labels = Samples.Purposes.Select(purpose => Layouter.Lay(purpose.Content, Samples.Stock(tape, dpi))).ToList();
+            var labels = Samples.Purposes.Select(purpose => Samples.Lay(purpose.Content, Samples.Stock(tape, dpi))).ToList();
             using var pdf = PdfDocument.Open(LabelPdf.Of(Pages.OneEach(labels)));
             Assert.Equal(labels.Count, pdf.NumberOfPages);
             foreach (var (page, label) in pdf.GetPages().Zip(labels))
@@ -70,7 +70,7 @@ public class PdfTests
     {
         foreach (var (name, content) in Samples.Purposes)
         {
-            var label = Layouter.Lay(content, Samples.Stock(24, 360));
+            var label = Samples.Lay(content, Samples.Stock(24, 360));
             var (mine, theirs) = (Rasters.OfPng(label), Rasters.OfPdf(LabelPdf.Of(Pages.OneEach([label])), 360)[0]);
             var (ink, strays) = (mine.Gray.Count(IsInk), Strays(mine, theirs) + Strays(theirs, mine));
             Assert.True(strays < 0.01 * ink, $"{name}: {strays} of {ink} inked dots have no ink near them on the other");
@@ -100,7 +100,7 @@ public class PdfTests
     [Fact]
     public void The_square_is_drawn_as_shapes_and_no_picture_is_in_the_file()
     {
-        var pdf = LabelPdf.Of(Pages.OneEach([Layouter.Lay(Samples.Purposes.First().Content, LabelStock.Usual)]));
+        var pdf = LabelPdf.Of(Pages.OneEach([Layouter.Lay(Samples.Purposes[0].Content, LabelStock.Usual)]));
         Assert.DoesNotContain("/Image", Encoding.Latin1.GetString(pdf), StringComparison.Ordinal);
         using var read = PdfDocument.Open(pdf);
         Assert.NotEmpty(read.GetPage(1).Paths);
