@@ -15,7 +15,7 @@ public static class DemoFolder
             throw new CannotStartException($"{folder.Root} holds records that are not the demo’s; they were left as they are. Name another folder with --TagPage:DataFolder=….");
         using var held = new FolderLock(folder);
         held.Take();
-        foreach (var place in new[] { folder.Mail, folder.Uploads, folder.Copies, folder.Keys })
+        foreach (var place in new[] { folder.Mail, folder.Uploads, folder.Backups, folder.Keys })
             Directory.Delete(place, recursive: true);
         // The database last: until it is gone the folder is a demo's, and can be cleared again.
         foreach (var end in new[] { "-wal", "-shm", "" })

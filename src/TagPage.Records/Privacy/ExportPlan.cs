@@ -31,7 +31,7 @@ public static class ExportPlan
     [
         new("client", "id = @client",
             "id name phone mail language payer_id reminders reminders_changed_on remind_by quiet_months found_choice found_choice_on found_always "
-            + "found_shows_mail second_name second_phone second_mail forget_at note", "name_key seen_on version"),
+            + "found_shows_mail second_name second_phone second_mail mail_refused forget_at note", "name_key seen_on secret version"),
         new("payer", "id IN (SELECT payer_id FROM client WHERE id = @client)", "id name", "name_key phone mail note version"),
         new("player", "client_id = @client", "id client_id name junior times_a_week hours_a_time hitting rule every_weeks label_name label_name_on note", "name_key version"),
         new("pause", $"player_id IN ({Players})", "id player_id from_on to_on note"),
@@ -75,7 +75,7 @@ public static class ExportPlan
         new("own_page_code", "client_id = @client", "made_at used_at", "id client_id secret expires_at tries"),
         new("client_request", "client_id = @client", "kind words made_at done_at", "id client_id"),
         new("outbox", "to_client_id = @client", "kind subject body state made_at sent_at to_address",
-            "id to_client_id reminder_id event_id link_id code_id bill_id message_id not_before tries last_error maybe_sent") { Mail = "body" },
+            "id to_client_id reminder_id event_id link_id code_id bill_id message_id not_before tries last_error maybe_sent let_go") { Mail = "body" },
         new("reminder_batch_client", "client_id = @client", "state", "batch_id client_id why reminder_id"),
     ];
 
@@ -90,6 +90,7 @@ public static class ExportPlan
         ["opening_span"] = "when the shop is open",
         ["closed_days"] = "when it is not",
         ["message"] = "the owner's own words for everybody",
+        ["backup_setting"] = "what the owner wants of backups",
         ["account"] = "who signs in to the shop",
         ["session"] = "browsers of the shop",
         ["setup_link"] = "sign-in of the shop",

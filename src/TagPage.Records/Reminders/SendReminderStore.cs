@@ -80,9 +80,13 @@ public sealed class SendReminderStore(Database database, OutboxStore outbox, Sho
 
     private const string RetrySql = $"""
         UPDATE outbox SET state = 'Queued', tries = 0, not_before = @Now, last_error = ''
-        WHERE id = @mail AND state IN ('Failed', 'MaybeSent')
-          AND (reminder_id IS NULL OR EXISTS (
-            SELECT 1 FROM reminder n JOIN client c ON c.id = n.client_id WHERE n.id = outbox.reminder_id AND n.discarded = 0 AND c.reminders = 1
-              AND NOT {ReminderStore.Replaced}))
+        WHERE id = @mail AND state IN ('Failed', 'MaybeSent') AND {StillHolds}
+        """;
+
+    /// <summary>SQL: an email of the outbox is no reminder, or one that was neither taken back nor replaced, to somebody who wants them.</summary>
+    internal const string StillHolds = $"""
+        (reminder_id IS NULL OR EXISTS (
+          SELECT 1 FROM reminder n JOIN client c ON c.id = n.client_id WHERE n.id = outbox.reminder_id AND n.discarded = 0 AND c.reminders = 1
+            AND NOT {ReminderStore.Replaced}))
         """;
 }

@@ -29,7 +29,10 @@ public sealed class DataFolder
 
     public string Mail => Directory.CreateDirectory(Path.Combine(Root, "mail")).FullName;
 
-    public string Copies => Directory.CreateDirectory(Path.Combine(Root, "copies")).FullName;
+    public string Backups => Directory.CreateDirectory(BackupsPath).FullName;
+
+    /// <summary>Where they lie, whether or not the folder is there or can be made.</summary>
+    public string BackupsPath => Path.Combine(Root, "backups");
 
     /// <summary>Removes other users' access to a folder or file, and grants nobody anything.</summary>
     public static void CloseToOthers(string path)

@@ -52,7 +52,7 @@ public static class KeyFiles
         File.Move(file + ".new", file);
     }
 
-    private static IEnumerable<string> All(DataFolder folder) => Directory.EnumerateFiles(folder.Keys);
+    internal static IEnumerable<string> All(DataFolder folder) => Directory.EnumerateFiles(folder.Keys);
 
     private static bool IsWhole(string file) => Path.GetExtension(file) switch
     {

@@ -7,7 +7,7 @@ namespace TagPage.Records.Storage;
 public sealed class Migrator(Database database, DataFolder folder, TimeProvider clock, IReadOnlyList<Migration> known, ILogger<Migrator> log)
 {
     /// <summary>True if the database has all the steps this program knows, and no others.</summary>
-    public bool IsCurrent => database.Read(Applied).SequenceEqual(known.Select(m => new Step(m.Name, m.Sum)));
+    public bool IsCurrent => database.Read(StepsOf).SequenceEqual(known.Select(m => new Step(m.Name, m.Sum)));
 
     /// <exception cref="CannotStartException">The database was made by a newer program, or by one with other tables.</exception>
     public void Run()
@@ -15,13 +15,13 @@ public sealed class Migrator(Database database, DataFolder folder, TimeProvider 
         var done = database.Read(c =>
         {
             RefuseOthers(c, folder, known);
-            return Applied(c).ConvertAll(s => s.Name);
+            return StepsOf(c).ConvertAll(s => s.Name);
         });
         var missing = known.Where(m => !done.Contains(m.Name)).ToList();
         if (missing.Count == 0)
             return;
         if (done.Count > 0)
-            Copy(missing[0]);
+            BackUp(missing[0]);
         foreach (var migration in missing)
             Apply(migration);
         if (done.Count > 0)
@@ -39,23 +39,25 @@ public sealed class Migrator(Database database, DataFolder folder, TimeProvider 
                 throw OtherTables.Refusal(connection, folder);
             return;
         }
-        var done = Applied(connection);
+        var done = StepsOf(connection);
         if (done.ExceptBy(known.Select(m => m.Name), s => s.Name).Any())
             throw new CannotStartException("This database was made by a newer TagPage; start that version, or go back to a copy made by this one.");
         if (done.Exists(s => known.All(m => m.Sum != s.Sum)))
             throw OtherTables.Refusal(connection, folder);
     }
 
-    private static List<Step> Applied(SqliteConnection connection) =>
+    /// <summary>What was done to a database, in order.</summary>
+    internal static List<Step> StepsOf(SqliteConnection connection) =>
         OtherTables.KeepsSums(connection) ? connection.Query<(string Name, string Sum)>(AppliedSql).Select(s => new Step(s.Name, s.Sum)).ToList() : [];
 
     private const string AppliedSql = "SELECT name, sum FROM migration ORDER BY name";
 
-    private void Copy(Migration before)
+    private void BackUp(Migration before)
     {
-        var file = Path.Combine(folder.Copies, CopySweeper.NameFor(clock.GetUtcNow(), "before-" + Path.GetFileNameWithoutExtension(before.Name)));
-        database.CopyTo(file);
-        log.LogInformation("Copied the database to {File} before migrating.", file);
+        var backup = new BackupMaker(database, folder, clock).Make(BackupFile.BeforeVersion + Path.GetFileNameWithoutExtension(before.Name));
+        // A start that fails again and again makes one each time.
+        new BackupFolder(folder.Backups).Tidy(BackupPlan.EveryDay, clock.GetUtcNow());
+        log.LogInformation("Copied the database to {File} before migrating.", backup.Path);
     }
 
     private void Apply(Migration migration) => database.Write(c =>

@@ -32,7 +32,7 @@ public static class RecordsFile
         try
         {
             JudgeHead(folder);
-            using var connection = Look(folder);
+            using var connection = Look(folder.DatabaseFile);
             if (DatabaseCheck.Finding(connection) is { } finding)
                 throw Damaged(folder, finding);
             Migrator.RefuseOthers(connection, folder, known);
@@ -59,7 +59,7 @@ public static class RecordsFile
         if (isNew)
             connection.Execute($"PRAGMA journal_mode = MEMORY; PRAGMA application_id = {ApplicationId};");
         else if (connection.ExecuteScalar<long>("PRAGMA user_version") == Copy)
-            connection.Execute("PRAGMA user_version = 0");
+            connection.Execute(CarriedKeys.DropSql + "PRAGMA user_version = 0");
     }
 
     /// <summary>Makes a finished copy one file, which says of itself that no log belongs to it.</summary>
@@ -76,7 +76,7 @@ public static class RecordsFile
         try
         {
             JudgeHead(folder);
-            using var connection = Look(folder);
+            using var connection = Look(folder.DatabaseFile);
             return OtherTables.IsDemo(connection);
         }
         catch (Exception e) when (e is SqliteException or CannotStartException)
@@ -95,9 +95,9 @@ public static class RecordsFile
     }
 
     /// <summary>Without a log the file is all there is and is read as unchangeable: SQLite then makes no files beside it.</summary>
-    private static SqliteConnection Look(DataFolder folder)
+    internal static SqliteConnection Look(string database)
     {
-        var file = File.Exists(Log(folder)) ? folder.DatabaseFile : new Uri(folder.DatabaseFile).AbsoluteUri + "?immutable=1";
+        var file = File.Exists(database + "-wal") ? database : new Uri(database).AbsoluteUri + "?immutable=1";
         var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = file, Mode = SqliteOpenMode.ReadOnly, Pooling = false }.ToString());
         connection.Open();
         return connection;

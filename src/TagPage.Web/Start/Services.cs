@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.WebEncoders;
+using TagPage.Records.Backups;
 using TagPage.Records.DueDates;
 using TagPage.Records.Import;
 using TagPage.Records.Reminders;
@@ -35,8 +36,8 @@ internal static class Services
         services.AddSingleton(Migration.Embedded);
         services.AddSingleton<Migrator>();
         services.AddSingleton<ShopClock>();
-        services.AddSingleton<CopySweeper>();
-        services.AddHostedService(s => s.GetRequiredService<CopySweeper>());
+        services.AddSingleton<BackupMemory>();
+        services.AddHostedService<BackupWorker>();
         services.AddSingleton<DueDateKeeper>();
         services.AddSingleton<NameKeeper>();
         services.AddSingleton<DueDateWorker>();

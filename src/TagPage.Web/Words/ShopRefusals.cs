@@ -1,5 +1,6 @@
 using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
+using TagPage.Records.Backups;
 using TagPage.Records.Clients;
 using TagPage.Records.Customising;
 using TagPage.Records.Frames;
@@ -29,8 +30,16 @@ public static class ShopRefusals
         NothingPlanned => "There is nothing to add or to take off.",
         FrameNameTaken => "The catalogue already has a frame of this name for this sport.",
         AddedLater => "It was put on after that day. Enter the day it came off.",
-        _ => OfPeople(why) ?? OfRackets(why) ?? JobRefusalWords.Of(why) ?? ReadingRefusalWords.Of(why) ?? EventRefusalWords.Of(why) ?? OfReminders(why) ?? PriceWords.Of(why)
+        _ => OfPeople(why) ?? OfRackets(why) ?? JobRefusalWords.Of(why) ?? ReadingRefusalWords.Of(why) ?? EventRefusalWords.Of(why) ?? OfReminders(why) ?? OfBackups(why) ?? PriceWords.Of(why)
             ?? throw new ArgumentOutOfRangeException(nameof(why), why.GetType().Name, "No words for this reason."),
+    };
+
+    private static string? OfBackups(Refusal why) => why switch
+    {
+        BackupFolderMissing => "There is no such folder on the machine the program runs on. Make it first, and write it from the root on, as /media/usb/tagpage.",
+        BackupFolderIsData => "This folder lies within the data folder or around it. Choose one on another drive.",
+        BackupFolderNotWritable => "The program may not write there. Give the user it runs as the right to, or choose another folder.",
+        _ => null,
     };
 
     private static string? OfPeople(Refusal why) => why switch

@@ -3,6 +3,7 @@ using TagPage.Core.Customising;
 using TagPage.Core.Forecast;
 using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
+using TagPage.Records.Backups;
 using TagPage.Records.Clients;
 using TagPage.Records.Customising;
 using TagPage.Records.Events;
@@ -85,6 +86,8 @@ public sealed class Scene : IDisposable
     public DeskFindStore DeskFinds => new(Database);
     public ShiftStore Shifts => new(Database);
     public DayStore Days => new(Database);
+    public BackupSettingStore BackupSettings => new(Database, Street.Folder);
+    public GivenUpStore GivenUp => new(Database, Street.Clock);
     public MoveStore Moves => new(Database, Street.Clock);
     public BackStore Backs => new(Database);
     public JobRacketStore JobRackets => new(Database);

@@ -3,6 +3,7 @@ using TagPage.Core.Jobs;
 using TagPage.Core.Money;
 using TagPage.Core.Rackets;
 using TagPage.Core.Strings;
+using TagPage.Records.Backups;
 using TagPage.Records.Clients;
 using TagPage.Records.Customising;
 using TagPage.Records.Frames;
@@ -81,7 +82,19 @@ internal static class Table
 
     private const string AGuide = "INSERT INTO care_guide (title, name, markdown) VALUES ('In the sun', 'sun', 'Put it in the shade.')";
 
-    public static IReadOnlyList<Row> Rows { get; } = [.. Bench(), .. Money(), .. OnFile(), .. Desk(), .. Play(), .. Reminders(), .. LostAndFound(), .. OwnPage(), .. EventDesk()];
+    public static IReadOnlyList<Row> Rows { get; } = [.. Trust(), .. Bench(), .. Money(), .. OnFile(), .. Desk(), .. Play(), .. Reminders(), .. LostAndFound(), .. OwnPage(), .. EventDesk()];
+
+    private const string GivenUp = """
+        INSERT INTO outbox (kind, to_client_id, message_id, state, tries, not_before, made_at)
+        VALUES ('ClientNotice', 1, 'given-up', 'Failed', 8, '2026-11-25T09:00:00.000Z', '2026-11-25T09:00:00.000Z')
+        """;
+
+    private static Row[] Trust() =>
+    [
+        new(Shop, (s, who) => s.BackupSettings.Change(who, new BackupSetting { Days = 3 })),
+        new(Shop, (s, who) => s.GivenUp.RetryAll(who), GivenUp),
+        new(Shop, (s, who) => s.GivenUp.LetAllGo(who), GivenUp),
+    ];
 
     private static Row[] Bench() =>
     [

@@ -122,7 +122,7 @@ public sealed class MigratorTests : IDisposable
         ORDER BY 1
         """;
 
-    private string[] Copies() => Directory.GetFiles(_home.Folder.Copies);
+    private string[] Copies() => Directory.GetFiles(_home.Folder.Backups);
 
     private static string DumpOf(string copy)
     {

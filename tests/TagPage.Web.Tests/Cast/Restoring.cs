@@ -8,7 +8,7 @@ public static class Restoring
 {
     public static string Copy(this TestShop shop)
     {
-        var file = Path.Combine(shop.Folder, "copies", "by-hand.db");
+        var file = Path.Combine(shop.Folder, "backups", "by-hand.db");
         Directory.CreateDirectory(Path.GetDirectoryName(file)!);
         shop.Database.CopyTo(file);
         return file;

@@ -103,7 +103,7 @@ public sealed partial class BadDayTests : IDisposable
     public async Task Copy_made_before_a_new_version_goes_back_in_whatever_lies_beside_the_database()
     {
         var shop = _desk.Start();
-        shop.Database.CopyTo(Path.Combine(Directory.CreateDirectory(Path.Combine(_desk.Data, "copies")).FullName, "20261125-100000-before-0002-new.db"));
+        shop.Database.CopyTo(Path.Combine(Directory.CreateDirectory(Path.Combine(_desk.Data, "backups")).FullName, "20261125-100000-before-0002-new.db"));
         shop.Records.Client(Since);
         await _desk.Type("cp -a data as-the-cut-left-it");
         _desk.Stop();

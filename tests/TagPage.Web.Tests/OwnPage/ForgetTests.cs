@@ -183,7 +183,7 @@ public sealed class ForgetTests : IAsyncLifetime
         Assert.True(FilesWith(Canary).Count >= 2, "The search finds nothing even before.");
         Directory.CreateDirectory(Path.Combine(_shop.Folder, "uploads", "0123456789abcdef0123456789abcdef"));
         await File.WriteAllTextAsync(Path.Combine(_shop.Folder, "uploads", "0123456789abcdef0123456789abcdef", "clients.csv"), Canary, TestContext.Current.CancellationToken);
-        _shop.Database.CopyTo(Path.Combine(_shop.Get<DataFolder>().Copies, "20261125-100000-before.db"));
+        _shop.Database.CopyTo(Path.Combine(_shop.Get<DataFolder>().Backups, "20261125-100000-before.db"));
 
         await Forgotten();
 

@@ -33,6 +33,15 @@ CREATE TABLE shop (
   version                INTEGER NOT NULL DEFAULT 1
 ) STRICT;
 
+-- How many backups are kept, and where a second copy of each goes: the last one of each of so many days, weeks and months.
+CREATE TABLE backup_setting (
+  id     INTEGER PRIMARY KEY CHECK (id = 1),
+  folder TEXT    NOT NULL DEFAULT '' CHECK (length(folder) <= 300),
+  days   INTEGER NOT NULL DEFAULT 7  CHECK (days BETWEEN 1 AND 60),
+  weeks  INTEGER NOT NULL DEFAULT 4  CHECK (weeks BETWEEN 0 AND 53),
+  months INTEGER NOT NULL DEFAULT 12 CHECK (months BETWEEN 0 AND 60)
+) STRICT;
+
 -- When the shop is open, by weekday of ISO 8601, Monday 1. A day without a row is closed; without any row nobody said so yet.
 CREATE TABLE opening_span (
   weekday   INTEGER NOT NULL CHECK (weekday BETWEEN 1 AND 7),
@@ -145,6 +154,8 @@ CREATE TABLE client (
   name_key             BLOB,
   phone                TEXT    CHECK (phone GLOB '+[0-9]*'),
   mail                 TEXT    CHECK (mail LIKE '%_@_%'),
+  -- The address that a mail server said nobody has; means nothing once it is no longer the one on file.
+  mail_refused         TEXT,
   language             TEXT    NOT NULL DEFAULT 'en' CHECK (language GLOB '[a-z][a-z]'),
   second_name          TEXT    NOT NULL DEFAULT '' CHECK (length(second_name) <= 80),
   second_phone         TEXT    CHECK (second_phone GLOB '+[0-9]*'),
@@ -165,6 +176,8 @@ CREATE TABLE client (
   seen_on              TEXT    NOT NULL DEFAULT '' CHECK (seen_on = '' OR seen_on GLOB '????-??-??'),
   -- The client asked for their data to be deleted; it happens then, and can be undone until then.
   forget_at            TEXT,
+  -- What tells this client from everybody else for good: once they are forgotten, all that is kept is a mark made with it.
+  secret               TEXT    NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(secret) = 32),
   version              INTEGER NOT NULL DEFAULT 1
 ) STRICT;
 CREATE INDEX client_by_name   ON client (name_key, id);
@@ -1078,6 +1091,8 @@ CREATE TABLE outbox (
   not_before   TEXT    NOT NULL,
   tries        INTEGER NOT NULL DEFAULT 0,
   last_error   TEXT    NOT NULL DEFAULT '',
+  -- Given up, and the owner has seen to it otherwise.
+  let_go       INTEGER NOT NULL DEFAULT 0 CHECK (let_go IN (0, 1)),
   made_at      TEXT    NOT NULL,
   sent_at      TEXT,
   CHECK ((state = 'Sent') = (sent_at IS NOT NULL))
@@ -1089,6 +1104,7 @@ CREATE TRIGGER client_unreminded AFTER UPDATE OF reminders ON client WHEN new.re
 END;
 CREATE INDEX outbox_queued      ON outbox (not_before, id) WHERE state = 'Queued';
 CREATE INDEX outbox_leaving     ON outbox (id) WHERE state = 'Leaving';
+CREATE INDEX outbox_given_up    ON outbox (id) WHERE state = 'Failed' AND let_go = 0;
 CREATE INDEX outbox_by_client   ON outbox (to_client_id, kind, made_at);
 CREATE INDEX outbox_by_event    ON outbox (event_id) WHERE event_id IS NOT NULL;
 CREATE INDEX outbox_by_reminder ON outbox (reminder_id) WHERE reminder_id IS NOT NULL;

@@ -1,7 +1,9 @@
+using TagPage.Records.Backups;
 using TagPage.Records.Import;
 using TagPage.Records.Storage;
 using TagPage.Web.Csv;
 using TagPage.Web.Import;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Start.CommandLine;
 
@@ -16,6 +18,8 @@ internal static class ImportCommand
         using var app = App.Build(App.CreateBuilder(settings));
         var importer = app.Services.GetRequiredService<Importer>();
         var files = ImportFiles.From(folder);
+        if (!checkOnly && app.Services.GetRequiredService<BackupStore>().Make(BackupFile.BeforeImport) is { } fault)
+            throw new CannotStartException(BackupWords.NotFirst(fault));
         var report = checkOnly ? importer.Check(files, choices) : importer.Import(files, choices, FormKey.New());
         List(report.Problems, report.MoreProblems, errors);
         List([.. report.Undecided.Select(MatchWords.Undecided)], 0, errors);

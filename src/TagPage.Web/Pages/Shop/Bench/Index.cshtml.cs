@@ -1,14 +1,17 @@
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Jobs;
+using TagPage.Records.Backups;
 using TagPage.Records.DueDates;
 using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Shop;
+using TagPage.Records.Troubles;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Bench;
 
-public sealed class IndexModel(BenchStore bench, FrameStore frames, DueStore due, ClientRequestStore requests, ShopStore shops, ShopClock clock) : PageModel
+public sealed class IndexModel(BenchStore bench, FrameStore frames, DueStore due, ClientRequestStore requests, BackupStore backups, TroubleStore troubles, ShopStore shops, ShopClock clock) : PageModel
 {
     private const int MostHouseholds = 8, MostRequests = 8;
 
@@ -37,6 +40,10 @@ public sealed class IndexModel(BenchStore bench, FrameStore frames, DueStore due
 
     public int OnMachine => Open.Count(j => j.State == JobState.OnMachine);
 
+    public IReadOnlyList<Trouble> Troubles { get; private set; } = [];
+
+    public string? LastBackup { get; private set; }
+
     public void OnGet()
     {
         Today = clock.Today;
@@ -47,5 +54,7 @@ public sealed class IndexModel(BenchStore bench, FrameStore frames, DueStore due
         Due = due.List(withUnseen: false, most: MostHouseholds);
         ViewData["Frames"] = frames.Catalogue();
         Requests = requests.Open(most: MostRequests);
+        Troubles = troubles.All();
+        LastBackup = backups.State().LastGood is { } last ? BackupWords.At(clock.OnTheWall(last)) : null;
     }
 }

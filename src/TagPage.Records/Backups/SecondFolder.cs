@@ -1,0 +1,63 @@
+using System.Security.Cryptography;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Backups;
+
+/// <summary>The folder, perhaps on another drive, that a second copy of each backup goes to.</summary>
+internal static class SecondFolder
+{
+    /// <summary>Brings a backup there, unless it is there already, and reads it back.</summary>
+    /// <exception cref="DirectoryNotFoundException">The folder is not there: a drive is not plugged in.</exception>
+    public static void Bring(BackupFile backup, BackupFolder folder)
+    {
+        if (!Directory.Exists(folder.Path))
+            throw new DirectoryNotFoundException();
+        var there = backup.In(folder.Path, isSealed: false);
+        if (File.Exists(there.Path))
+            return;
+        BackupFolder.Place(there, unfinished =>
+        {
+            CopyToDisk(backup.Path, unfinished);
+            if (!Sum(unfinished).SequenceEqual(Sum(backup.Path)))
+                throw new UnsoundBackupException("what was written to the second folder is not what was read back from it");
+        });
+    }
+
+    public static bool IsWritable(string folder)
+    {
+        try
+        {
+            using var probe = new FileStream(Path.Combine(folder, ".writing-" + Guid.NewGuid().ToString("N")), new FileStreamOptions
+            {
+                Mode = FileMode.CreateNew,
+                Access = FileAccess.Write,
+                Options = FileOptions.DeleteOnClose,
+            });
+            probe.WriteByte(0);
+            probe.Flush();
+            return true;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+
+    /// <summary>Readable by nobody else, and on the disk before it gets its name.</summary>
+    private static void CopyToDisk(string from, string to)
+    {
+        using (var source = File.OpenRead(from))
+        using (var target = new FileStream(to, FileMode.CreateNew, FileAccess.Write))
+        {
+            source.CopyTo(target);
+            target.Flush(flushToDisk: true);
+        }
+        DataFolder.CloseToOthers(to);
+    }
+
+    private static byte[] Sum(string file)
+    {
+        using var stream = File.OpenRead(file);
+        return SHA256.HashData(stream);
+    }
+}

@@ -1,0 +1,14 @@
+namespace TagPage.Records.Troubles;
+
+/// <summary>How much room is left for what is still to be written.</summary>
+public static class DiskRoom
+{
+    public const long Little = 500_000_000, HardlyAny = 50_000_000;
+
+    /// <param name="free">Bytes.</param>
+    /// <param name="database">Bytes; a backup needs as many.</param>
+    public static DiskFilling? Judge(long free, long database) =>
+        free < HardlyAny || free < database ? new DiskFilling(free, true)
+        : free < Little || free < 3 * database ? new DiskFilling(free, false)
+        : null;
+}

@@ -1,0 +1,34 @@
+using TagPage.Records.Backups;
+using TagPage.Records.Reminders;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Troubles;
+
+/// <summary>All that the owner has to see to, the worst first.</summary>
+public sealed class TroubleStore(BackupStore backups, DatabaseCheck check, GivenUpStore mails, DataFolder folder, ShopClock clock)
+{
+    public IReadOnlyList<Trouble> All() => [.. Found().OrderByDescending(t => t.IsGrave)];
+
+    private IEnumerable<Trouble> Found()
+    {
+        if (!check.IsSound)
+            yield return new DatabaseDamaged();
+        foreach (var trouble in OfBackups(backups.State()))
+            yield return trouble;
+        if (DiskRoom.Judge(new DriveInfo(folder.Root).AvailableFreeSpace, new FileInfo(folder.DatabaseFile).Length) is { } filling)
+            yield return filling;
+        if (mails.Count() is { All: > 0 } given)
+            yield return new MailGivenUp(given.All, given.FromFinders);
+    }
+
+    private IEnumerable<Trouble> OfBackups(BackupState state)
+    {
+        if (state.Fault is { } fault)
+            yield return new BackupFailed(fault, state.LastGood);
+        else if (state.LastGood is { } last && clock.Now - last > BackupTime.Old)
+            yield return new BackupOld(last);
+        if (state.Second is { Fault: { } second, Folder: var where })
+            yield return new SecondBackupFailed(second, where);
+    }
+}

@@ -1,0 +1,38 @@
+using System.Globalization;
+using TagPage.Records.Backups;
+using TagPage.Records.Storage;
+
+namespace TagPage.Web.Words;
+
+/// <summary>Backups in words for the owner.</summary>
+public static class BackupWords
+{
+    public static string Why(BackupFile backup) => backup.Why switch
+    {
+        BackupFile.Nightly => "made at night",
+        BackupFile.ByHand => "made by you",
+        BackupFile.BeforeImport => "made before records were brought in",
+        BackupFile.BeforeRestore => "made before going back to a backup",
+        _ => "made before a new version of the program",
+    };
+
+    public static string Fault(BackupFault fault) => fault switch
+    {
+        BackupFault.DiskFull => "There is no room left on the disk. Delete or move what you do not need there.",
+        BackupFault.FolderMissing => "Its folder is not there. If it is on a drive of its own, plug that in.",
+        BackupFault.NotWritable => "The program may not write there. Give the user it runs as the right to.",
+        BackupFault.Damaged => "What was written did not pass its check. If this comes again, the disk or the database is damaged: see the page about bad days.",
+        _ => "The program’s log says more.",
+    };
+
+    /// <summary>Why nothing was done: what is needed before it could not be made.</summary>
+    public static string NotFirst(BackupFault fault) => $"No backup could be made first, so nothing was changed. {Fault(fault)}";
+
+    /// <summary>14 Mar 2027, 3:00.</summary>
+    /// <param name="at">On the clock on the shop's wall.</param>
+    public static string At(DateTimeOffset at) => string.Create(CultureInfo.InvariantCulture, $"{Formats.Day(DateOnly.FromDateTime(at.DateTime))}, {at.DateTime:H:mm}");
+
+    public static string Size(long bytes) => bytes < 1_000_000
+        ? string.Create(CultureInfo.InvariantCulture, $"{Math.Max(1, bytes / 1000)} KB")
+        : string.Create(CultureInfo.InvariantCulture, $"{bytes / 1_000_000m:0.#} MB");
+}

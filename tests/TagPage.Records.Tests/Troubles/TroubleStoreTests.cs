@@ -1,0 +1,116 @@
+using Microsoft.Extensions.Logging.Abstractions;
+using TagPage.Records.Backups;
+using TagPage.Records.Reminders;
+using TagPage.Records.Storage;
+using TagPage.Records.Tests.Cast;
+using TagPage.Records.Troubles;
+
+namespace TagPage.Records.Tests.Troubles;
+
+public sealed class TroubleStoreTests : IDisposable
+{
+    private readonly Vault _vault = new();
+    private readonly DatabaseCheck _check;
+    private readonly TroubleStore _troubles;
+
+    public TroubleStoreTests()
+    {
+        _check = new DatabaseCheck(_vault.Street.Database, _vault.Street.Time, NullLogger<DatabaseCheck>.Instance);
+        _troubles = new TroubleStore(_vault.Store, _check, new GivenUpStore(_vault.Street.Database, _vault.Street.Clock), _vault.Street.Folder, _vault.Street.Clock);
+    }
+
+    public void Dispose()
+    {
+        _check.Dispose();
+        _vault.Dispose();
+    }
+
+    /// <summary>All but the disk's, which is the machine's own.</summary>
+    private List<Trouble> All() => [.. _troubles.All().Where(t => t is not DiskFilling)];
+
+    [Fact]
+    public void Backup_is_old_after_three_days_and_not_before()
+    {
+        Assert.Empty(All());
+        _vault.Store.Tend();
+        var made = _vault.Street.Time.GetUtcNow();
+
+        _vault.Street.Time.Advance(TimeSpan.FromDays(3));
+        Assert.Empty(All());
+
+        _vault.Street.Time.Advance(TimeSpan.FromSeconds(1));
+        Assert.Equal([new BackupOld(made)], All());
+    }
+
+    [Fact]
+    public void Backup_that_failed_and_damage_are_grave_until_they_are_over()
+    {
+        _vault.Street.Records.Change("PRAGMA ignore_check_constraints = ON; UPDATE client SET name = ''; PRAGMA ignore_check_constraints = OFF;");
+        _check.Look();
+        _vault.Store.Tend();
+        Assert.Equal([new DatabaseDamaged(), new BackupFailed(BackupFault.Damaged, null)], All());
+
+        _vault.Street.Records.Change("UPDATE client SET name = 'Ilse Marrow'");
+        _check.Look();
+        _vault.Store.Tend();
+        Assert.Empty(All());
+    }
+
+    [Theory]
+    [InlineData("ClientNotice", 8, "", 1)]
+    [InlineData("FoundNotice", 1, "", 1)]
+    [InlineData("ClientNotice", 8, "UPDATE outbox SET let_go = 1", 0)]
+    [InlineData("ClientNotice", 0, "", 0)]
+    [InlineData("OwnPageCode", 8, "", 0)]
+    public void Emails_given_up_after_they_were_tried_stand_there_until_they_are_let_go(string kind, int tries, string since, int seen)
+    {
+        GivenUp(kind, tries);
+        _vault.Street.Records.Change(since.Length > 0 ? since : "UPDATE shop SET town = town");
+
+        Assert.Equal(seen, All().OfType<MailGivenUp>().Sum(m => m.All));
+    }
+
+    [Fact]
+    public void Finders_news_that_did_not_get_through_is_grave_and_all_are_tried_again_in_one_press()
+    {
+        GivenUp("FoundNotice", 1);
+        GivenUp("ClientNotice", 8);
+        Assert.Equal([new MailGivenUp(2, 1)], All());
+
+        var outcome = new GivenUpStore(_vault.Street.Database, _vault.Street.Clock).RetryAll(Who.Shop);
+
+        Assert.Equal(new Outcome.Done(2), outcome);
+        Assert.Equal(2, _vault.Street.Records.Count("outbox", "state = 'Queued' AND tries = 0"));
+        Assert.Empty(All());
+    }
+
+    [Fact]
+    public void Reminder_that_nobody_wants_any_more_is_no_trouble()
+    {
+        _vault.Street.Records.Change("""
+            INSERT INTO reminder (client_id, made_at, expires_at) VALUES (@Odalys, '2026-11-25T09:00:00.000Z', '2027-01-24T09:00:00.000Z');
+            """, new { _vault.Street.Odalys });
+        GivenUp("Reminder", 8);
+        _vault.Street.Records.Change("UPDATE outbox SET reminder_id = 1");
+        Assert.Equal([new MailGivenUp(1, 0)], All());
+
+        _vault.Street.Records.Change("UPDATE client SET reminders = 0");
+
+        Assert.Empty(All());
+    }
+
+    [Theory]
+    [InlineData(1_000_000_000, 1_000_000, null)]
+    [InlineData(500_000_000, 1_000_000, null)]
+    [InlineData(499_999_999, 1_000_000, false)]
+    [InlineData(49_999_999, 1_000_000, true)]
+    [InlineData(2_000_000_000, 900_000_000, false)]
+    [InlineData(800_000_000, 900_000_000, true)]
+    public void Disk_is_filling_where_little_is_left_or_no_backup_fits(long free, long database, bool? isGrave) =>
+        Assert.Equal(isGrave, DiskRoom.Judge(free, database)?.IsGrave);
+
+    private void GivenUp(string kind, int tries) => _vault.Street.Records.Change("""
+        INSERT INTO outbox (kind, to_client_id, message_id, state, tries, not_before, made_at)
+        VALUES (@kind, @Odalys, @kind, 'Failed', @tries, '2026-11-25T09:00:00.000Z', '2026-11-25T09:00:00.000Z')
+        """, new { kind, tries, _vault.Street.Odalys });
+}
