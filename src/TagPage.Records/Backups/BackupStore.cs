@@ -1,11 +1,12 @@
 using Dapper;
+using TagPage.Records.Privacy;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Backups;
 
 /// <summary>Makes backups, brings them to the second folder, keeps as many as were asked for, and knows how they stand.</summary>
-public sealed class BackupStore(Database database, DataFolder data, BackupSettingStore settings, BackupMemory memory, ShopClock clock, TimeProvider time, ILogger<BackupStore> log)
+public sealed class BackupStore(Database database, DataFolder data, BackupSettingStore settings, BackupSeal seal, BackupMemory memory, ShopClock clock, TimeProvider time, ILogger<BackupStore> log)
 {
     private readonly Lock _one = new();
 
@@ -42,7 +43,11 @@ public sealed class BackupStore(Database database, DataFolder data, BackupSettin
         lock (_one)
         {
             if (memory.First is not null || IsDue())
+            {
                 MakeOwn(BackupFile.Nightly);
+                Forget();
+            }
+            RestoringPlace.Sweep(data, clock.Now);
             BringToSecond();
         }
     }
@@ -60,6 +65,14 @@ public sealed class BackupStore(Database database, DataFolder data, BackupSettin
         Own.Tidy(settings.Get().Plan, clock.Now);
     }));
 
+    /// <summary>Whoever was deleted today is deleted from the backups of the days before.</summary>
+    private void Forget() => Try("Whoever was forgotten could not be deleted from older backups.", () =>
+    {
+        var (marks, steps) = database.Read(c => (ForgottenMarks.All(c), Migrator.StepsOf(c)));
+        MarkFile.Add(data.Backups, marks);
+        BackupCleaner.Clean(Own, marks, steps, clock.Now);
+    });
+
     private void BringToSecond()
     {
         var setting = settings.Get();
@@ -71,7 +84,8 @@ public sealed class BackupStore(Database database, DataFolder data, BackupSettin
         var second = new BackupFolder(setting.Folder);
         var fault = Try("A backup could not be brought to the second folder.", () =>
         {
-            SecondFolder.Bring(newest, second);
+            SecondFolder.Bring(newest, second, seal);
+            MarkFile.Add(second.Path, database.Read(ForgottenMarks.All));
             second.Tidy(setting.Plan, clock.Now);
         });
         memory.NoteSecond(fault, fault is null ? newest.MadeAt : memory.SecondGood);

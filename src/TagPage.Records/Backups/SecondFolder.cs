@@ -8,17 +8,18 @@ internal static class SecondFolder
 {
     /// <summary>Brings a backup there, unless it is there already, and reads it back.</summary>
     /// <exception cref="DirectoryNotFoundException">The folder is not there: a drive is not plugged in.</exception>
-    public static void Bring(BackupFile backup, BackupFolder folder)
+    public static void Bring(BackupFile backup, BackupFolder folder, BackupSeal seal)
     {
         if (!Directory.Exists(folder.Path))
             throw new DirectoryNotFoundException();
-        var there = backup.In(folder.Path, isSealed: false);
+        var key = seal.Key;
+        var there = backup.In(folder.Path, isSealed: key is not null);
         if (File.Exists(there.Path))
             return;
         BackupFolder.Place(there, unfinished =>
         {
-            CopyToDisk(backup.Path, unfinished);
-            if (!Sum(unfinished).SequenceEqual(Sum(backup.Path)))
+            CopyToDisk(backup.Path, unfinished, key);
+            if (!Sum(unfinished, key).SequenceEqual(Sum(backup.Path, key: null)))
                 throw new UnsoundBackupException("what was written to the second folder is not what was read back from it");
         });
     }
@@ -44,20 +45,30 @@ internal static class SecondFolder
     }
 
     /// <summary>Readable by nobody else, and on the disk before it gets its name.</summary>
-    private static void CopyToDisk(string from, string to)
+    private static void CopyToDisk(string from, string to, SealKey? key)
     {
         using (var source = File.OpenRead(from))
         using (var target = new FileStream(to, FileMode.CreateNew, FileAccess.Write))
         {
-            source.CopyTo(target);
+            if (key is null)
+                source.CopyTo(target);
+            else
+                SealedFile.Seal(source, target, key);
             target.Flush(flushToDisk: true);
         }
         DataFolder.CloseToOthers(to);
     }
 
-    private static byte[] Sum(string file)
+    /// <summary>Of what is in it, unsealed where it is sealed.</summary>
+    private static byte[] Sum(string file, SealKey? key)
     {
         using var stream = File.OpenRead(file);
-        return SHA256.HashData(stream);
+        if (key is null)
+            return SHA256.HashData(stream);
+        using var sum = SHA256.Create();
+        using (var plain = new CryptoStream(Stream.Null, sum, CryptoStreamMode.Write))
+            if (!SealedFile.Open(stream, plain, (_, _) => key))
+                return [];
+        return sum.Hash!;
     }
 }

@@ -23,6 +23,18 @@ public sealed class Uploads(DataFolder folder, TimeProvider clock)
         return key;
     }
 
+    /// <summary>Keeps one large file, written as it comes in.</summary>
+    public async Task<string> Keep(Func<Stream, Task> write)
+    {
+        Sweep();
+        var key = FormKey.New();
+        var place = Directory.CreateDirectory(Place(key)).FullName;
+        await using (var file = new FileStream(Path.Combine(place, "sent"), FileMode.CreateNew))
+            await write(file);
+        Directory.SetLastWriteTimeUtc(place, clock.GetUtcNow().UtcDateTime);
+        return key;
+    }
+
     /// <summary>Adds a file to those of a key, if they are still there; they are kept no longer for it.</summary>
     public void Add(string key, string name, byte[] bytes)
     {

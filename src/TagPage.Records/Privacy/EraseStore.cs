@@ -10,23 +10,28 @@ namespace TagPage.Records.Privacy;
 /// Deletes a client from everything in the data folder except dated backups: records, search words, emails, email files,
 /// uploads, and what the write-ahead log still holds. Job counts and money stay, without the person.
 /// </summary>
-public sealed class EraseStore(Database database, MailFiles files, Uploads uploads)
+public sealed class EraseStore(Database database, MailFiles files, Uploads uploads, TimeProvider clock)
 {
     public void Erase(long client)
     {
-        var mails = database.Write(c =>
-        {
-            var gone = c.Query<string>(MailsSql, new { client }).ToList();
-            c.Execute(KeepCountsSql, new { client });
-            var payer = c.ExecuteScalar<long?>("SELECT payer_id FROM client WHERE id = @client", new { client });
-            c.Execute(EraseSql, new { client });
-            c.Execute(PayerSql, new { payer });
-            return gone;
-        });
+        var mails = database.Write(c => EraseRecords(c, client, clock.GetUtcNow()));
         foreach (var mail in mails)
             File.Delete(files.PathOf(mail));
         uploads.RemoveAll();
         database.EmptyLog();
+    }
+
+    /// <summary>In somebody's transaction, also of an older backup's.</summary>
+    /// <returns>The client's emails, which may lie as files.</returns>
+    internal static IReadOnlyList<string> EraseRecords(SqliteConnection connection, long client, DateTimeOffset now)
+    {
+        var mails = connection.Query<string>(MailsSql, new { client }).AsList();
+        ForgottenMarks.Keep(connection, client, now);
+        connection.Execute(KeepCountsSql, new { client });
+        var payer = connection.ExecuteScalar<long?>("SELECT payer_id FROM client WHERE id = @client", new { client });
+        connection.Execute(EraseSql, new { client });
+        connection.Execute(PayerSql, new { payer });
+        return mails;
     }
 
     private const string MailsSql = """

@@ -91,6 +91,7 @@ public static class ExportPlan
         ["closed_days"] = "when it is not",
         ["message"] = "the owner's own words for everybody",
         ["backup_setting"] = "what the owner wants of backups",
+        ["forgotten"] = "marks of whoever was forgotten, of no person any more",
         ["account"] = "who signs in to the shop",
         ["session"] = "browsers of the shop",
         ["setup_link"] = "sign-in of the shop",

@@ -99,6 +99,22 @@ public sealed class Database : IDisposable
     }
 
     /// <summary>
+    /// Replaces everything by what is in another database, in one transaction of SQLite's: whoever reads meanwhile reads the old
+    /// or the new, and so does the next program where this one is ended. Throws and changes nothing where that fails.
+    /// </summary>
+    internal void ReplaceWith(string file)
+    {
+        lock (_lane)
+        {
+            using var source = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = file, Mode = SqliteOpenMode.ReadOnly, Pooling = false }.ToString());
+            source.Open();
+            _writer.TakeAllOf(source);
+        }
+        EmptyLog();
+        Dispose();
+    }
+
+    /// <summary>
     /// Writes a few pages, removes them again and commits, as every save has to. Throws as a save would; does nothing while
     /// somebody else is writing, since that shows that writing works.
     /// </summary>

@@ -39,12 +39,19 @@ public sealed class Migrator(Database database, DataFolder folder, TimeProvider 
                 throw OtherTables.Refusal(connection, folder);
             return;
         }
-        var done = StepsOf(connection);
-        if (done.ExceptBy(known.Select(m => m.Name), s => s.Name).Any())
+        if (IsNewer(connection, known))
             throw new CannotStartException("This database was made by a newer TagPage; start that version, or go back to a copy made by this one.");
-        if (done.Exists(s => known.All(m => m.Sum != s.Sum)))
+        if (HasOtherTables(connection, known))
             throw OtherTables.Refusal(connection, folder);
     }
+
+    /// <summary>It has steps that this program does not know.</summary>
+    internal static bool IsNewer(SqliteConnection connection, IReadOnlyList<Migration> known) =>
+        StepsOf(connection).ExceptBy(known.Select(m => m.Name), s => s.Name).Any();
+
+    /// <summary>Nobody noted how its tables were made, or another text made them.</summary>
+    internal static bool HasOtherTables(SqliteConnection connection, IReadOnlyList<Migration> known) =>
+        StepsOf(connection) is var done && (done.Count == 0 || done.Exists(s => known.All(m => m.Sum != s.Sum)));
 
     /// <summary>What was done to a database, in order.</summary>
     internal static List<Step> StepsOf(SqliteConnection connection) =>

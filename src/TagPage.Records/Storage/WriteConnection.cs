@@ -29,6 +29,8 @@ internal sealed class WriteConnection(Func<SqliteConnection> open) : IDisposable
         }
     }
 
+    public void TakeAllOf(SqliteConnection source) => source.BackupDatabase(Open);
+
     public void Execute(string sql) => Open.Execute(sql);
 
     public bool IsOpen => _open is not null;

@@ -37,6 +37,8 @@ internal static class Services
         services.AddSingleton<Migrator>();
         services.AddSingleton<ShopClock>();
         services.AddSingleton<BackupMemory>();
+        services.AddSingleton<BackupSeal>();
+        services.AddSingleton<Restorer>();
         services.AddHostedService<BackupWorker>();
         services.AddSingleton<DueDateKeeper>();
         services.AddSingleton<NameKeeper>();

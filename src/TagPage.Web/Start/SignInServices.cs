@@ -26,6 +26,7 @@ internal static class SignInServices
         services.AddSingleton<DecoyHash>();
         services.AddScoped<SessionCookie>();
         services.AddScoped<SignIns>();
+        services.AddScoped<PasswordAsked>();
         services.AddScoped<Owners>();
         services.AddHostedService<SetUpLink>();
         services.AddScoped<IUserStore<Account>, IdentityAccounts>();

@@ -14,7 +14,7 @@ public sealed class Vault : IDisposable
             INSERT INTO account (id, name, normalized_name, role, password_hash, security_stamp, concurrency_stamp, made_at)
             VALUES ('a1', 'Runa', 'RUNA', 'Owner', 'hash', 's', 'c', '2026-11-01T00:00:00.000Z')
             """);
-        Store = new BackupStore(Street.Database, Street.Folder, Settings, Memory, Street.Clock, Street.Time, NullLogger<BackupStore>.Instance);
+        Store = new BackupStore(Street.Database, Street.Folder, Settings, new BackupSeal(Street.Folder), Memory, Street.Clock, Street.Time, NullLogger<BackupStore>.Instance);
     }
 
     public Street Street { get; } = new();

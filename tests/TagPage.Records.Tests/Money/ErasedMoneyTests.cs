@@ -18,7 +18,7 @@ public sealed class ErasedMoneyTests : IDisposable
 
     public void Dispose() => _street.Dispose();
 
-    private void Erase() => new EraseStore(_street.Database, new MailFiles(_street.Folder), new Uploads(_street.Folder, _street.Time)).Erase(_street.Odalys);
+    private void Erase() => new EraseStore(_street.Database, new MailFiles(_street.Folder), new Uploads(_street.Folder, _street.Time), _street.Time).Erase(_street.Odalys);
 
     [Fact]
     public void Erasure_keeps_amounts_days_and_tickets_and_nobodys_name()

@@ -13,6 +13,8 @@ public sealed class ArgumentsTests
     [InlineData("import files", Command.Import)]
     [InlineData("set-up-link --TagPage:DataFolder=x", Command.SetUpLink)]
     [InlineData("copy safe-copy --TagPage:DataFolder=x", Command.Copy)]
+    [InlineData("backup --TagPage:DataFolder=x", Command.Backup)]
+    [InlineData("restore data/backups/one.db", Command.Restore)]
     [InlineData("new-keys", Command.NewKeys)]
     [InlineData("--help", Command.Help)]
     [InlineData("demo -h", Command.Help)]
@@ -76,6 +78,8 @@ public sealed class ArgumentsTests
     [InlineData("import files --settled-before soon", "After --settled-before, write a day as 2027-03-14.")]
     [InlineData("demo --matches merge", "“--matches” is not understood here.")]
     [InlineData("copy", "After copy, name the folder to create.")]
+    [InlineData("restore", "After restore, name the backup to go back to.")]
+    [InlineData("backup now", "“now” is not understood here.")]
     [InlineData("new-keys now", "“now” is not understood here.")]
     [InlineData("import one two", "“two” is not understood here.")]
     public void Slip_is_told_in_a_sentence(string line, string sentence) => Assert.Equal(sentence, Parse(line).Wrong);

@@ -29,7 +29,7 @@ public sealed partial class BadDayTests : IDisposable
 
     [Fact]
     public void Every_command_of_the_page_is_tried_here() => Assert.Equal(
-        ["TagPage.Web copy", "cp -a", "mv data", "mkdir database-before", "tar -czf", "tar -xzf", "TagPage.Web set-up-link", "TagPage.Web new-keys"],
+        ["TagPage.Web restore", "TagPage.Web copy", "cp -a", "mv data", "mkdir database-before", "tar -czf", "tar -xzf", "TagPage.Web set-up-link", "TagPage.Web new-keys"],
         Recipes.Select(r => string.Join(' ', r.Split(' ', '\n').Take(2))));
 
     [Fact]
@@ -40,6 +40,36 @@ public sealed partial class BadDayTests : IDisposable
         await _desk.Type("rm -r data && mv as-the-cut-left-it data");
 
         await IsWhole(_desk.Start());
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("rm data/tagpage.db*")]
+    [InlineData("printf 'scribble' | dd of=data/tagpage.db bs=1 seek=40960 conv=notrunc 2>&1 && rm -f data/tagpage.db-*")]
+    [InlineData("mkdir new && mv data/backups new/ && rm -r data && mv new data")]
+    public async Task Backup_brings_all_back_whatever_became_of_the_database(string since)
+    {
+        await _desk.Ask("backup");
+        _desk.Start().Records.Client(Since);
+        _desk.Stop();
+        var name = Path.GetFileName(Assert.Single(Directory.GetFiles(Path.Combine(_desk.Data, "backups"), "*-by-hand.db")));
+        await _desk.Type(since + "\n" + Recipe("TagPage.Web restore").Replace("THE-BACKUP.db", name, StringComparison.Ordinal));
+
+        await IsWhole(_desk.Start());
+    }
+
+    [Fact]
+    public async Task File_that_is_no_backup_is_refused_in_a_sentence_and_changes_nothing()
+    {
+        _desk.Stop();
+        await _desk.Type("echo diary > diary.db");
+        var before = _desk.Files();
+
+        var (code, output, errors) = await _desk.Ask("restore", Path.Combine(_desk.Place, "diary.db"));
+
+        Assert.Equal((1, ""), (code, output));
+        Assert.Matches(@"\AThis is no backup of this program[^\n]+\n\z", errors);
+        Assert.Equal(before, _desk.Files().Where(f => !f.StartsWith("restoring", StringComparison.Ordinal)));
     }
 
     [Fact]

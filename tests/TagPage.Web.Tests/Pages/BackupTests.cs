@@ -57,4 +57,77 @@ public sealed class BackupTests : IDisposable
         Assert.Equal(new BackupSetting { Folder = drive, Days = 3 }, _shop.Get<BackupSettingStore>().Get());
         Directory.Delete(drive);
     }
+
+    [Fact]
+    public async Task Owner_goes_back_to_a_backup_with_the_password_and_stays_signed_in()
+    {
+        var runa = await SignedIn();
+        Assert.Null(_shop.Get<BackupStore>().Make(BackupFile.ByHand));
+        _shop.Records.Client("Ilse Marrow");
+        var page = await runa.Open("/shop/backups/one/20261125-100000-by-hand.db");
+        Assert.Contains("Clients01", string.Concat(page.Document.QuerySelector("tbody tr")!.Children.Select(c => c.TextContent)), StringComparison.Ordinal);
+
+        var wrong = await runa.Send(page, ("Input.Password", "four blue herons walking"));
+        Assert.Equal("This is not the password you sign in with.", Assert.Single(wrong.Errors));
+        Assert.Equal(1, _shop.Records.Count("client"));
+
+        var done = await runa.Send(page, ("Input.Password", Runa.Password));
+        Assert.Equal("/shop/backups", done.Location);
+        Assert.Equal(0, _shop.Records.Count("client"));
+        Assert.Contains("made before going back to a backup", (await runa.Open("/shop/backups")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Backup_is_downloaded_with_the_password_alone_and_is_sealed_once_there_is_a_passphrase()
+    {
+        var runa = await SignedIn();
+        Assert.Null(_shop.Get<BackupStore>().Make(BackupFile.ByHand));
+        var page = await runa.Open("/shop/backups/one/20261125-100000-by-hand.db");
+        var form = (AngleSharp.Html.Dom.IHtmlFormElement)page.Form()!;
+        form.SetAttribute("action", page.Path + "?handler=download");
+        Assert.Equal("Enter your password.", Assert.Single((await runa.Send(page, form)).Errors));
+
+        var plain = await runa.Send(page, form, ("Input.Password", Runa.Password));
+        Assert.StartsWith("SQLite format 3", plain.Text, StringComparison.Ordinal);
+
+        var passphrase = await runa.Open("/shop/backups/passphrase");
+        await runa.Send(passphrase, ("Input.Passphrase", "otters under bridges"), ("Input.Password", Runa.Password));
+        var closed = await runa.Send(page, form, ("Input.Password", Runa.Password));
+        Assert.StartsWith("TagPage sealed 1", closed.Text, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFiles(_shop.Get<DataFolder>().Uploads));
+    }
+
+    [Fact]
+    public async Task File_that_is_sent_is_looked_at_before_anything_is_changed()
+    {
+        var runa = await SignedIn();
+        var page = await runa.Open("/shop/backups");
+        using var content = new MultipartFormDataContent();
+        foreach (var (name, value) in FormValues.Of((AngleSharp.Html.Dom.IHtmlFormElement)page.Document.QuerySelector("form[enctype]")!).Pairs.Where(p => p.Key != "Sent"))
+            content.Add(new StringContent(value), name);
+        content.Add(new ByteArrayContent("Dear diary"u8.ToArray()), "Sent", "diary.db");
+        var sent = await runa.Client.PostAsync(new Uri("/shop/backups?handler=send", UriKind.Relative), content, TestContext.Current.CancellationToken);
+
+        var answer = await runa.Open(sent.Headers.Location!.ToString());
+
+        Assert.Contains("This is no backup of this program, or its beginning is damaged. Nothing was changed.", answer.Main, StringComparison.Ordinal);
+        Assert.Null(answer.Form());
+    }
+
+    [Theory]
+    [InlineData("../tagpage.db")]
+    [InlineData("..%2Ftagpage.db")]
+    [InlineData("20261125-100000-nightly.db")]
+    [InlineData("0123456789abcdef0123456789abcdef")]
+    public async Task What_is_no_backup_is_not_there(string name) =>
+        Assert.Equal(System.Net.HttpStatusCode.NotFound, (await _shop.Owner().Get("/shop/backups/one/" + name)).StatusCode);
+
+    private async Task<Visitor> SignedIn()
+    {
+        await _shop.OwnedByRuna();
+        _shop.Records.Shop();
+        var runa = _shop.Stranger();
+        await runa.SignIn();
+        return runa;
+    }
 }

@@ -42,6 +42,12 @@ CREATE TABLE backup_setting (
   months INTEGER NOT NULL DEFAULT 12 CHECK (months BETWEEN 0 AND 60)
 ) STRICT;
 
+-- Who was forgotten, as marks that say nothing of a person; an older backup that brings them back is rid of them by these.
+CREATE TABLE forgotten (
+  mark TEXT PRIMARY KEY CHECK (length(mark) = 64),
+  at   TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
 -- When the shop is open, by weekday of ISO 8601, Monday 1. A day without a row is closed; without any row nobody said so yet.
 CREATE TABLE opening_span (
   weekday   INTEGER NOT NULL CHECK (weekday BETWEEN 1 AND 7),

@@ -14,12 +14,14 @@ public sealed record Arguments
         ["import"] = Command.Import,
         ["set-up-link"] = Command.SetUpLink,
         ["copy"] = Command.Copy,
+        ["backup"] = Command.Backup,
+        ["restore"] = Command.Restore,
         ["new-keys"] = Command.NewKeys,
     };
 
     public Command Command { get; private init; } = Command.Serve;
 
-    /// <summary>Of the command import: where the files lie; of copy: the folder to be made.</summary>
+    /// <summary>Of the command import: where the files lie; of copy: the folder to be made; of restore: the backup.</summary>
     public string Folder { get; private init; } = "";
 
     /// <summary>Of the command import: say what would happen and save nothing.</summary>
@@ -65,6 +67,7 @@ public sealed record Arguments
         {
             Command.Import => own.WithChoices(rest).WithFolder(rest, "After import, name the folder that holds the files."),
             Command.Copy => own.WithFolder(rest, "After copy, name the folder to create."),
+            Command.Restore => own.WithFolder(rest, "After restore, name the backup to go back to."),
             _ => own.WithRest(rest),
         };
     }

@@ -45,6 +45,12 @@ public static class CommandLine
             case Command.Copy:
                 CopyCommand.Run(settings, arguments.Folder, output);
                 return 0;
+            case Command.Backup:
+                BackupCommand.Run(settings, output);
+                return 0;
+            case Command.Restore:
+                RestoreCommand.Run(settings, arguments.Folder, Console.In, output);
+                return 0;
             case Command.NewKeys:
                 NewKeysCommand.Run(settings, output);
                 return 0;

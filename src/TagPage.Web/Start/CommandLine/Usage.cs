@@ -11,7 +11,9 @@ internal static class Usage
           TagPage.Web demo [--new-password]     start an invented shop to try things in; --start-over begins it anew
           TagPage.Web import FOLDER [--check]   bring records in from CSV files; --check saves nothing
           TagPage.Web set-up-link               print a one-time link to set up the shop or to replace a forgotten password
-          TagPage.Web copy FOLDER               make a backup of everything, even while the shop runs
+          TagPage.Web backup                    make a backup as each night does, even while the shop runs
+          TagPage.Web restore FILE              go back to a backup; stop the shop first
+          TagPage.Web copy FOLDER               copy everything into a new data folder, even while the shop runs
           TagPage.Web new-keys                  end every sign-in and void every link, after a theft; stop the shop first
           TagPage.Web --help | --version
 

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Backups;
+using TagPage.Records.Import;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Records.Troubles;
@@ -9,8 +10,17 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Backups;
 
-public sealed class IndexModel(BackupStore backups, BackupSettingStore settings, TroubleStore troubles, ShopClock clock) : PageModel
+[UploadLimit(Most)]
+public sealed class IndexModel(BackupStore backups, BackupSettingStore settings, BackupSeal seal, TroubleStore troubles, Uploads uploads, ShopClock clock) : PageModel
 {
+    /// <summary>Bytes.</summary>
+    private const long Most = 4_000_000_000;
+
+    [BindProperty]
+    public IFormFile? Sent { get; set; }
+
+    public bool IsSealing => seal.Key is not null;
+
     public BackupState State => backups.State();
 
     public IReadOnlyList<BackupFile> All { get; } = backups.List();
@@ -26,4 +36,13 @@ public sealed class IndexModel(BackupStore backups, BackupSettingStore settings,
     public IActionResult OnPost() => backups.Make(BackupFile.ByHand) is null
         ? this.GoOn("/shop/backups", "The backup is made and was checked.")
         : Redirect("/shop/backups");
+
+    /// <summary>Keeps the file for an hour, to be looked at.</summary>
+    public async Task<IActionResult> OnPostSend(CancellationToken cancel)
+    {
+        if (Sent is { Length: > 0 } sent)
+            return Redirect("/shop/backups/one/" + await uploads.Keep(file => sent.CopyToAsync(file, cancel)));
+        ModelState.AddModelError(nameof(Sent), "Choose a backup.");
+        return Page();
+    }
 }

@@ -1,0 +1,35 @@
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Backups;
+
+/// <summary>The passphrase that backups are sealed with as they leave the data folder, as the key it was made into.</summary>
+public sealed class BackupSeal(DataFolder data)
+{
+    private string File => Path.Combine(data.Keys, "backups.seal");
+
+    /// <summary>Null where nothing is sealed.</summary>
+    public SealKey? Key => System.IO.File.Exists(File) ? SealKey.Read(System.IO.File.ReadAllBytes(File)) : null;
+
+    public void Set(string passphrase)
+    {
+        Remove();
+        KeyFiles.Write(File, SealKey.Of(passphrase).Stored);
+    }
+
+    public void Remove() => System.IO.File.Delete(File);
+
+    /// <summary>Sealed as it is read, into a file that goes with the stream.</summary>
+    public Stream Sealed(string file)
+    {
+        var target = new FileStream(Path.Combine(data.Uploads, Guid.NewGuid().ToString("N") + ".sealing"), new FileStreamOptions
+        {
+            Mode = FileMode.CreateNew,
+            Access = FileAccess.ReadWrite,
+            Options = FileOptions.DeleteOnClose,
+        });
+        using (var plain = System.IO.File.OpenRead(file))
+            SealedFile.Seal(plain, target, Key!);
+        target.Position = 0;
+        return target;
+    }
+}

@@ -1,0 +1,61 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Records.Privacy;
+
+namespace TagPage.Records.Backups;
+
+/// <summary>What is put right in older records before they become the live ones.</summary>
+internal static class ComingBack
+{
+    /// <param name="connection">Of the older records, in a transaction.</param>
+    /// <param name="marks">Of everybody who was forgotten, from wherever they are known.</param>
+    /// <param name="live">What is not wound back; null where nothing is left of the live data.</param>
+    /// <param name="now">Now.</param>
+    public static void Settle(SqliteConnection connection, IReadOnlyList<string> marks, LiveState? live, DateTimeOffset now)
+    {
+        ForgottenMarks.Add(connection, marks, now);
+        foreach (var client in ForgottenMarks.BroughtBack(connection, ForgottenMarks.All(connection)))
+            EraseStore.EraseRecords(connection, client, now);
+        connection.Execute(QuietSql, new { now });
+        connection.Execute(SignedOutSql);
+        if (live is not null)
+            KeepLive(connection, live);
+    }
+
+    // What waited to be sent when the backup was made has been sent since, or not: nobody knows, and nothing goes out twice by itself.
+    private const string QuietSql = """
+        UPDATE outbox SET state = 'MaybeSent', maybe_sent = 1, last_error = 'An older backup came back, which did not know whether this email had been sent.'
+        WHERE state IN ('Queued', 'Leaving');
+        UPDATE reminder_batch SET stopped_at = @now WHERE stopped_at IS NULL;
+        """;
+
+    // Browsers that were signed out since would be signed in again.
+    private const string SignedOutSql = """
+        DELETE FROM session;
+        DELETE FROM setup_link;
+        DELETE FROM own_page_session;
+        DELETE FROM own_page_code;
+        DELETE FROM event_session;
+        """;
+
+    private static void KeepLive(SqliteConnection connection, LiveState live)
+    {
+        connection.Execute(NumberSql, live.Numbers.Select(n => new { n.Table, n.Last }));
+        if (live.Accounts.Count == 0)
+            return;
+        connection.Execute("DELETE FROM account");
+        connection.Execute(AccountSql, live.Accounts);
+        connection.Execute("INSERT INTO session (id, account_id, made_at) VALUES (@Id, @Account, @MadeAt)", live.Sessions.Select(s => new { s.Id, s.Account, s.MadeAt }));
+    }
+
+    // A number that was given out once is not given to somebody else.
+    private const string NumberSql = """
+        INSERT INTO sqlite_sequence (name, seq) SELECT @Table, 0 WHERE NOT EXISTS (SELECT 1 FROM sqlite_sequence WHERE name = @Table);
+        UPDATE sqlite_sequence SET seq = MAX(seq, @Last) WHERE name = @Table;
+        """;
+
+    private const string AccountSql = """
+        INSERT INTO account (id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, made_at)
+        VALUES (@Id, @Name, @Normalized, @Hash, @Stamp, @Concurrency, @Role, @MadeAt)
+        """;
+}

@@ -1,0 +1,32 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Records.Privacy;
+
+namespace TagPage.Records.Backups;
+
+/// <summary>What going back to a backup does not wind back: who signs in, who was forgotten, and which numbers were given out.</summary>
+internal sealed record LiveState
+{
+    public sealed record Account(string Id, string Name, string Normalized, string Hash, string Stamp, string Concurrency, string Role, string MadeAt);
+
+    public IReadOnlyList<string> Marks { get; private init; } = [];
+
+    public IReadOnlyList<(string Table, long Last)> Numbers { get; private init; } = [];
+
+    public IReadOnlyList<Account> Accounts { get; private init; } = [];
+
+    public IReadOnlyList<(string Id, string Account, string MadeAt)> Sessions { get; private init; } = [];
+
+    public static LiveState Of(SqliteConnection connection) => new()
+    {
+        Marks = ForgottenMarks.All(connection),
+        Numbers = connection.Query<(string, long)>("SELECT name, seq FROM sqlite_sequence").AsList(),
+        Accounts = connection.Query<Account>(AccountsSql).AsList(),
+        Sessions = connection.Query<(string, string, string)>("SELECT id, account_id, made_at FROM session").AsList(),
+    };
+
+    private const string AccountsSql = """
+        SELECT id, name, normalized_name AS normalized, password_hash AS hash, security_stamp AS stamp, concurrency_stamp AS concurrency, role, made_at
+        FROM account
+        """;
+}

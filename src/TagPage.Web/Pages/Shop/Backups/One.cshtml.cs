@@ -1,0 +1,113 @@
+using System.ComponentModel.DataAnnotations;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Backups;
+using TagPage.Records.Import;
+using TagPage.Records.Shop;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Backups;
+
+/// <summary>One backup, of the data folder or sent: what it holds, to be downloaded or gone back to.</summary>
+public sealed class OneModel(BackupStore backups, BackupSeal seal, Restorer restorer, Uploads uploads, PasswordAsked password, ShopClock clock) : PageModel
+{
+    public sealed record Fields
+    {
+        [StringLength(AccountLimits.Password, ErrorMessage = "Passwords have at most 200 characters.")]
+        public string? Password { get; init; }
+
+        [StringLength(AccountLimits.Password, ErrorMessage = "Passphrases have at most 200 characters.")]
+        public string? Passphrase { get; init; }
+    }
+
+    private string _file = "";
+
+    [BindProperty]
+    public Fields Input { get; set; } = new();
+
+    public string Title { get; private set; } = "";
+
+    /// <summary>Who signs in, for the browser's own keeper of passwords.</summary>
+    public string Name { get; private set; } = "";
+
+    /// <summary>It lies among the data folder's backups; else it was sent.</summary>
+    public bool IsOnFile { get; private set; }
+
+    public bool IsSealed { get; private set; }
+
+    public bool SealsDownloads => seal.Key is not null;
+
+    public BackupContents? Held { get; private set; }
+
+    public BackupContents Live => restorer.Live();
+
+    public RestoreFault? Fault { get; private set; }
+
+    public async Task<IActionResult> OnGetAsync(string name) => await Find(name) ? Page() : NotFound();
+
+    public async Task<IActionResult> OnPostAsync(string name)
+    {
+        if (!await Find(name))
+            return NotFound();
+        if (await Refused() is { } refused)
+            return refused;
+        try
+        {
+            restorer.Restore(_file, Input.Passphrase);
+        }
+        catch (NotRestoredException e)
+        {
+            ModelState.AddModelError(IsSealed ? "Input.Passphrase" : "", RestoreWords.Of(e.Fault));
+            return Page();
+        }
+        uploads.Remove(name);
+        return this.GoOn("/shop/backups", $"Your records are those of {Title} again. What was there before is the newest backup below: to undo this, go back to that one.");
+    }
+
+    public async Task<IActionResult> OnPostDownloadAsync(string name)
+    {
+        if (!await Find(name) || !IsOnFile)
+            return NotFound();
+        if (await Refused() is { } refused)
+            return refused;
+        return seal.Key is null
+            ? PhysicalFile(_file, "application/octet-stream", Path.GetFileName(_file))
+            : File(seal.Sealed(_file), "application/octet-stream", Path.ChangeExtension(Path.GetFileName(_file), ".sealed"));
+    }
+
+    private async Task<bool> Find(string name)
+    {
+        Name = await password.NameOf(User);
+        if (backups.List().FirstOrDefault(b => b.Name == name) is { } own)
+            (_file, Title, IsOnFile) = (own.Path, $"Backup of {BackupWords.At(clock.OnTheWall(own.MadeAt))}", true);
+        else if (uploads.FolderOf(name) is { } folder && Directory.GetFiles(folder) is [var sent])
+            (_file, Title) = (sent, "The backup that you sent");
+        else
+            return false;
+        IsSealed = new FileInfo(_file).Length > 0 && SealedFile.IsSealed(_file);
+        if (!IsSealed)
+            Look();
+        return true;
+    }
+
+    private void Look()
+    {
+        try
+        {
+            Held = restorer.Look(_file, passphrase: null);
+        }
+        catch (NotRestoredException e)
+        {
+            Fault = e.Fault;
+        }
+    }
+
+    private async Task<IActionResult?> Refused()
+    {
+        if (!ModelState.IsValid)
+            return Page();
+        return await password.Refusal(this, "Input.Password", Input.Password);
+    }
+}
