@@ -23,6 +23,10 @@ public sealed class ImportBatch
 
     public List<SpecRow> Specs { get; } = [];
 
+    public List<PlaceRow> Places { get; } = [];
+
+    public List<PieceRow> Pieces { get; } = [];
+
     public List<JobRow> Jobs { get; } = [];
 
     /// <summary>Jobs that are new, once it was found out what is on file.</summary>
@@ -30,5 +34,6 @@ public sealed class ImportBatch
 
     public IEnumerable<TagRow> Tags => Rackets.Rows.SelectMany(r => r.Tags);
 
-    public int Count => Clients.Rows.Count + Players.Rows.Count + Strings.Rows.Count + Frames.Count + Rackets.Rows.Count + Specs.Count + Jobs.Count;
+    public int Count =>
+        Clients.Rows.Count + Players.Rows.Count + Strings.Rows.Count + Frames.Count + Rackets.Rows.Count + Specs.Count + Places.Count + Pieces.Count + Jobs.Count;
 }

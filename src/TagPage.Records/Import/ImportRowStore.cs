@@ -16,12 +16,12 @@ internal static class ImportRowStore
         Insert(connection, "string_kind", StringSql, batch.Strings.Rows);
         Insert(connection, "frame", FrameSql, batch.Frames);
         AddRackets(connection, batch.Rackets.Rows, now);
-        Insert(connection, "spec", SpecSql, batch.Specs);
+        MeasuredRowStore.Add(connection, batch);
         AddJobs(connection, [.. batch.Jobs.Where(j => !j.IsThere)], now);
     }
 
     /// <summary>Those that are not there yet.</summary>
-    private static void Insert<T>(SqliteConnection connection, string table, string sql, List<T> rows) where T : ImportRow
+    internal static void Insert<T>(SqliteConnection connection, string table, string sql, List<T> rows) where T : ImportRow
     {
         List<T> fresh = [.. rows.Where(r => !r.IsThere)];
         Number(connection, table, fresh);
@@ -36,15 +36,6 @@ internal static class ImportRowStore
     private const string FrameSql = """
         INSERT INTO frame (id, sport, name, name_key, pattern_mains, pattern_crosses, skipped_holes, tie_offs, least_tension, most_tension, tension_unit, note)
         VALUES (@Id, @SportName, @Name, @Key, @Mains, @Crosses, @SkippedHoles, @TieOffs, @Least, @Most, @TensionUnitName, @Note)
-        """;
-
-    private const string SpecSql = """
-        INSERT INTO spec (id, racket_id, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight,
-                          swing_weight, swing_source, pendulum_axis, pendulum_period_s, pendulum_off_s,
-                          weight_off_g, balance_off_mm, swing_weight_off, weight_balance_r, weight_swing_r, balance_swing_r, stiffness, stiffness_scale, strung, grip_on, dampener_on, note)
-        VALUES (@Id, @RacketId, @MeasuredOn, @KindName, @Weight, @WeightUnitName, @Length, @LengthUnitName, @Balance, @BalanceUnitName, @TipWeight,
-                @SwingWeight, @SwingSourceName, @PendulumAxis, @PendulumPeriodS, @PendulumOffS,
-                @WeightOffG, @BalanceOffMm, @SwingWeightOff, @WeightBalanceR, @WeightSwingR, @BalanceSwingR, @Stiffness, @StiffnessScale, @Strung, @GripOn, @DampenerOn, @Note)
         """;
 
     private static void AddClients(SqliteConnection connection, ImportBatch batch)

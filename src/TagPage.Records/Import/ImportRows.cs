@@ -1,4 +1,3 @@
-using TagPage.Core.Customising;
 using TagPage.Core.Forecast;
 using TagPage.Core.Jobs;
 using TagPage.Core.Money;
@@ -131,43 +130,6 @@ public sealed record TagRow(TagCode Code, bool IsLive, int Line, string Column)
     public DateTimeOffset MadeAt { get; set; }
     public DateTimeOffset? RetiredAt => IsLive ? null : MadeAt;
     public string State => IsLive ? "Live" : "Retired";
-}
-
-public sealed record SpecRow : ImportRow
-{
-    public RacketRow? Racket { get; init; }
-    public long RacketId => Racket!.Id;
-    public DateOnly MeasuredOn { get; init; }
-    public SpecKind Kind { get; init; }
-    public string KindName => Kind.ToString();
-    public decimal? Weight { get; init; }
-    public WeightUnit WeightUnit { get; init; }
-    public string WeightUnitName => WeightUnit.ToString();
-    public decimal? Length { get; init; }
-    public LengthUnit LengthUnit { get; init; }
-    public string LengthUnitName => LengthUnit.ToString();
-    public decimal? Balance { get; init; }
-    public BalanceUnit BalanceUnit { get; init; }
-    public string BalanceUnitName => BalanceUnit.ToString();
-    public decimal? TipWeight { get; init; }
-    public decimal? SwingWeight { get; init; }
-    public SwingSource SwingSource { get; init; }
-    public string SwingSourceName => SwingSource.ToString();
-    public decimal? PendulumAxis { get; init; }
-    public decimal? PendulumPeriodS { get; init; }
-    public decimal? PendulumOffS { get; init; }
-    public decimal? WeightOffG { get; init; }
-    public decimal? BalanceOffMm { get; init; }
-    public decimal? SwingWeightOff { get; init; }
-    public decimal? WeightBalanceR { get; init; }
-    public decimal? WeightSwingR { get; init; }
-    public decimal? BalanceSwingR { get; init; }
-    public decimal? Stiffness { get; init; }
-    public string StiffnessScale { get; init; } = "";
-    public bool Strung { get; init; }
-    public bool GripOn { get; init; }
-    public bool DampenerOn { get; init; }
-    public string Note { get; init; } = "";
 }
 
 public sealed record JobRow : ImportRow

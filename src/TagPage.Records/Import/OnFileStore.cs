@@ -18,7 +18,7 @@ internal static class OnFileStore
         MarkRackets(connection, batch, clashes);
         MarkJobs(connection, batch, clashes);
         MarkTags(connection, batch, clashes);
-        MarkSpecs(connection, batch);
+        OnFileMeasured.Mark(connection, batch);
         MarkStrings(connection, batch, clashes);
         MarkFrames(connection, batch);
         return clashes;
@@ -119,17 +119,6 @@ internal static class OnFileStore
 
     private const string LiveSql = "SELECT racket_id FROM tag WHERE state = 'Live' AND racket_id IN (SELECT value FROM json_each(@ids))";
 
-    private static void MarkSpecs(SqliteConnection connection, ImportBatch batch)
-    {
-        var known = connection.Query<(long RacketId, DateOnly MeasuredOn, decimal? Weight, string WeightUnit, decimal? Balance, string BalanceUnit, decimal? SwingWeight)>(SpecsSql, Ids(batch.Rackets.Rows)).ToHashSet();
-        foreach (var spec in batch.Specs.Where(s => s.Racket!.IsOnFile))
-            spec.IsOnFile = known.Contains((spec.RacketId, spec.MeasuredOn, spec.Weight, spec.WeightUnitName, spec.Balance, spec.BalanceUnitName, spec.SwingWeight));
-    }
-
-    private const string SpecsSql = """
-        SELECT racket_id, measured_on, weight, weight_unit, balance, balance_unit, swing_weight FROM spec WHERE racket_id IN (SELECT value FROM json_each(@ids))
-        """;
-
     private static void MarkStrings(SqliteConnection connection, ImportBatch batch, List<ImportClash> clashes)
     {
         var catalogue = ImportRowStore.Catalogue(connection);
@@ -153,7 +142,7 @@ internal static class OnFileStore
 
     private const string FramesSql = "SELECT sport, name_key FROM frame";
 
-    private static object Ids(IEnumerable<ImportRow> rows) => new { ids = JsonSerializer.Serialize(rows.Where(r => r.IsOnFile).Select(r => r.Id).Distinct()) };
+    internal static object Ids(IEnumerable<ImportRow> rows) => new { ids = JsonSerializer.Serialize(rows.Where(r => r.IsOnFile).Select(r => r.Id).Distinct()) };
 
     private static object Values<T>(IEnumerable<T> values) => new { values = JsonSerializer.Serialize(values) };
 }

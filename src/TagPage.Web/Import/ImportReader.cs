@@ -37,6 +37,8 @@ public sealed class ImportReader
         ReadSheet(FrameSheet.Sheet, FrameSheet.Read, context);
         _batch.Rackets.IsReadable = ReadSheet(RacketSheet.Sheet, RacketSheet.Read, context);
         ReadSheet(SpecSheet.Sheet, SpecSheet.Read, context);
+        ReadSheet(PlaceSheet.Sheet, PlaceSheet.Read, context);
+        ReadSheet(PieceSheet.Sheet, PieceSheet.Read, context);
         ReadSheet(JobSheet.Sheet, JobSheet.Read, context);
         if (_files.ByName.Count == 0)
             _problems.Add("", $"No file to import was found. Known file names are {string.Join(", ", ImportSheets.All.Select(s => s.File))}.");

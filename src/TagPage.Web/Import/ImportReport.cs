@@ -87,6 +87,8 @@ public sealed record ImportReport
             (batch.Tags.Count(t => Is(t.IsOnFile) && t.IsLive), "live tag", "live tags"),
             (batch.Tags.Count(t => Is(t.IsOnFile) && !t.IsLive), "retired tag", "retired tags"),
             (Rows(batch.Specs), "spec", "specs"),
+            (Rows(batch.Places), "place", "places"),
+            (Rows(batch.Pieces), "piece", "pieces"),
             (Rows(batch.Jobs), "job", "jobs"),
         ];
         return kinds.Where(k => k.Number > 0).Select(k => $"{k.Number} {(k.Number == 1 ? k.One : k.Many)}");

@@ -9,7 +9,7 @@ internal static class ImportSheets
     public const string HomeFile = "home.md";
 
     public static IReadOnlyList<Sheet> All { get; } =
-        [ClientSheet.Sheet, PlayerSheet.Sheet, StringSheet.Sheet, FrameSheet.Sheet, RacketSheet.Sheet, SpecSheet.Sheet, JobSheet.Sheet];
+        [ClientSheet.Sheet, PlayerSheet.Sheet, StringSheet.Sheet, FrameSheet.Sheet, RacketSheet.Sheet, SpecSheet.Sheet, PlaceSheet.Sheet, PieceSheet.Sheet, JobSheet.Sheet];
 
     /// <summary>Which files must come with a file because it refers to them.</summary>
     public static IReadOnlyDictionary<string, string[]> Needs { get; } = new Dictionary<string, string[]>
@@ -17,6 +17,8 @@ internal static class ImportSheets
         [PlayerSheet.File] = [ClientSheet.File],
         [RacketSheet.File] = [PlayerSheet.File],
         [SpecSheet.File] = [RacketSheet.File],
+        [PlaceSheet.File] = [RacketSheet.File],
+        [PieceSheet.File] = [RacketSheet.File],
         [JobSheet.File] = [RacketSheet.File, StringSheet.File],
     };
 

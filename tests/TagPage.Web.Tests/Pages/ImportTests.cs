@@ -70,7 +70,7 @@ public sealed class ImportTests : IDisposable
     {
         var answer = await SentFiles.Upload(_shop.Owner(), [("people.csv", "client,name\n"u8.ToArray())]);
 
-        Assert.Equal("“people.csv” is not a known file name. Known names are clients.csv, players.csv, strings.csv, frames.csv, rackets.csv, specs.csv, jobs.csv.", Assert.Single(answer.Errors));
+        Assert.Equal("“people.csv” is not a known file name. Known names are clients.csv, players.csv, strings.csv, frames.csv, rackets.csv, specs.csv, places.csv, pieces.csv, jobs.csv.", Assert.Single(answer.Errors));
         Assert.False(Directory.Exists(Path.Combine(_shop.Folder, "uploads")) && Directory.EnumerateDirectories(Path.Combine(_shop.Folder, "uploads")).Any());
     }
 
@@ -93,7 +93,7 @@ public sealed class ImportTests : IDisposable
         var owner = _shop.Owner();
         var page = await owner.Open("/shop/import");
         var links = page.Document.QuerySelectorAll("a[download]").Select(a => a.GetAttribute("href")!).ToList();
-        Assert.Equal(7, links.Count);
+        Assert.Equal(9, links.Count);
         var files = new List<(string, byte[])>();
         foreach (var link in links)
             files.Add((Path.GetFileName(link), await (await owner.Get(link)).Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken)));
