@@ -61,8 +61,8 @@ public sealed partial class PublishedTests(Published published) : IClassFixture<
         var import = await Run(folder, "import", published.Seed);
         var again = await Run(folder, "import", published.Seed);
 
-        Assert.Equal((0, "This would add 20 clients, 25 players, 18 strings, 42 rackets, 40 live tags, 2 retired tags, 22 specs and 224 jobs. Nothing was saved.\n"), (check.Code, check.Output));
-        Assert.Equal((0, "Added 20 clients, 25 players, 18 strings, 42 rackets, 40 live tags, 2 retired tags, 22 specs and 224 jobs.\n"), (import.Code, import.Output));
+        Assert.Equal((0, "This would add 20 clients, 25 players, 18 strings, 42 rackets, 40 live tags, 2 retired tags, 24 specs, 6 places, 8 pieces and 224 jobs. Nothing was saved.\n"), (check.Code, check.Output));
+        Assert.Equal((0, "Added 20 clients, 25 players, 18 strings, 42 rackets, 40 live tags, 2 retired tags, 24 specs, 6 places, 8 pieces and 224 jobs.\n"), (import.Code, import.Output));
         Assert.Equal((1, "Nothing was saved.\n"), (again.Code, again.Output));
         Assert.StartsWith("shop.csv: This shop is already set up.", again.Errors, StringComparison.Ordinal);
     }

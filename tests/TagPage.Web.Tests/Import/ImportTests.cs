@@ -23,8 +23,8 @@ public sealed class ImportTests : IDisposable
         var report = Importer.Import(ImportFiles.From(Seed), new ImportChoices(), FormKey.New());
 
         Assert.Empty(report.Problems);
-        Assert.Equal("20 clients, 25 players, 18 strings, 42 rackets, 40 live tags, 2 retired tags, 22 specs and 224 jobs", report.Summary);
-        Assert.Equal("client:20 payer:2 player:25 string_kind:18 racket:42 tag:42 spec:22 job:224 reading:190 instrument:2", ImportedRows.Count(_shop.Database));
+        Assert.Equal("20 clients, 25 players, 18 strings, 42 rackets, 40 live tags, 2 retired tags, 24 specs, 6 places, 8 pieces and 224 jobs", report.Summary);
+        Assert.Equal("client:20 payer:2 player:25 string_kind:18 racket:42 tag:42 spec:24 frame_place:6 added_mass:8 job:224 reading:190 instrument:2", ImportedRows.Count(_shop.Database));
         var shop = _shop.Database.Read(c => c.QuerySingle<(string Name, string Phone, string Hours)>("SELECT name, phone, (SELECT group_concat(weekday || ' ' || opens_at || '-' || closes_at, ', ') FROM opening_span) FROM shop"));
         Assert.Equal("Ferrygate Racket Bench", shop.Name);
         Assert.Equal("+442079460182", shop.Phone);
