@@ -80,7 +80,9 @@ public sealed class OwnPageRacketStore(Database database)
     public IReadOnlyList<OwnPageSpec> Specs(long client, long racket) => database.Read(c => c.Query<OwnPageSpec>(SpecsSql, new { client, racket }).AsList());
 
     private const string SpecsSql = """
-        SELECT s.measured_on, s.kind, s.weight_g, s.balance_mm, s.swing_weight, s.strung
+        SELECT s.measured_on, s.kind, s.weight, s.weight_unit, s.length, s.length_unit, s.balance, s.balance_unit, s.tip_weight, s.swing_weight, s.swing_source,
+               s.pendulum_axis, s.pendulum_period_s, s.pendulum_off_s, s.weight_off_g, s.balance_off_mm, s.swing_weight_off,
+               s.weight_balance_r, s.weight_swing_r, s.balance_swing_r, s.strung
         FROM spec s
         JOIN racket r ON r.id = s.racket_id
         JOIN player p ON p.id = r.player_id

@@ -1,14 +1,6 @@
-using TagPage.Core.Customising;
+using TagPage.Records.Specs;
 
 namespace TagPage.Records.OwnPages;
 
-/// <summary>A spec as the racket's own household sees it: without the shop's note.</summary>
-public sealed record OwnPageSpec
-{
-    public DateOnly MeasuredOn { get; init; }
-    public SpecKind Kind { get; init; }
-    public decimal? WeightG { get; init; }
-    public decimal? BalanceMm { get; init; }
-    public decimal? SwingWeight { get; init; }
-    public bool Strung { get; init; }
-}
+/// <summary>A spec as the racket's own household sees it: without the shop's note, which is not read.</summary>
+public sealed record OwnPageSpec : SpecEntry;

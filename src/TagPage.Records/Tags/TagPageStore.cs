@@ -42,7 +42,7 @@ public sealed class TagPageStore(Database database)
     public TagSpecRow? Spec(TagCode code) => database.Read(c => c.QueryKept<TagSpecRow>(SpecSql, ("@code", code.ToString())).FirstOrDefault());
 
     private const string SpecSql = """
-        SELECT s.weight_g, s.balance_mm, s.swing_weight
+        SELECT s.weight_g, s.balance_mm, s.length_mm, s.swing_weight
         FROM tag t
         JOIN racket r ON r.id = t.racket_id AND r.specs_on_tag = 1
         JOIN spec s ON s.racket_id = r.id AND COALESCE(s.weight_g, s.balance_mm, s.swing_weight) IS NOT NULL

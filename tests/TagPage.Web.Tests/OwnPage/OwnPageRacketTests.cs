@@ -68,10 +68,25 @@ public sealed class OwnPageRacketTests : IAsyncLifetime
 
         Assert.Equal(2, specs.QuerySelectorAll("tbody tr").Length);
         Assert.Contains("Customised, with strings", specs.TextContent, StringComparison.Ordinal);
-        Assert.Contains("290 kg·cm²", specs.TextContent, StringComparison.Ordinal);
+        Assert.Contains("290 ± 1 kg·cm²", specs.TextContent, StringComparison.Ordinal);
         Assert.Contains("4 g, 68 cm from the butt end, since 2 Oct 2026", specs.TextContent, StringComparison.Ordinal);
         Assert.Contains("There is lead on this frame.", specs.TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain("canary", specs.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Specs_and_pieces_stand_in_the_shops_units_with_what_is_open_about_them()
+    {
+        _shop.Records.Change("""
+            INSERT INTO spec (racket_id, measured_on, weight, balance, swing_weight, length, strung, grip_on, dampener_on) VALUES (@_racket, '2026-10-01', 300, 320, 290, 685, 1, 1, 0);
+            INSERT INTO added_mass (racket_id, place, at, weight, material, added_on) VALUES (@_racket, 'Tip', 67.5, 4, 'Tungsten', '2026-10-02');
+            UPDATE shop SET customising_values = '{"WeightUnit":1,"BalanceUnit":3,"LengthUnit":2}';
+            """, new { _racket });
+
+        var specs = (await _phone.Open($"/my/rackets/{_racket}")).Document.QuerySelector("#specs")!;
+
+        Assert.Equal(["10.582 ± 0.004 oz", "7.1 ± 0.4 points head light", "290 ± 1 kg·cm²"], specs.QuerySelectorAll("td").Select(td => td.TextContent));
+        Assert.Contains("0.141 oz, 26.57 in from the butt end, since 2 Oct 2026", specs.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

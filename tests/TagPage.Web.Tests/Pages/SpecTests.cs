@@ -197,6 +197,15 @@ public sealed class SpecTests : IDisposable
         Assert.Contains("287.3 g", page.Main, StringComparison.Ordinal);
         Assert.Contains("321 mm from the butt end", page.Main, StringComparison.Ordinal);
         Assert.DoesNotContain("canary", page.Main, StringComparison.Ordinal);
+        _shop.Records.Change("UPDATE shop SET customising_values = '{\"WeightUnit\":1,\"BalanceUnit\":3,\"LengthUnit\":2}'");
+        var noLength = (await stranger.Open($"/t/{code}")).Main;
+        Assert.Contains("10.134 oz", noLength, StringComparison.Ordinal);
+        Assert.Contains("12.64 in from the butt end", noLength, StringComparison.Ordinal);
+        _shop.Records.Change("UPDATE spec SET length = 685");
+        var inPoints = (await stranger.Open($"/t/{code}")).Main;
+        Assert.Contains("6.8 points head light", inPoints, StringComparison.Ordinal);
+        Assert.DoesNotContain(" ± ", inPoints, StringComparison.Ordinal);
+        _shop.Records.Change("UPDATE shop SET customising_values = NULL");
         card = await owner.Open($"/shop/rackets/{_racket}");
         await owner.Send(card, card.Form($"/shop/rackets/{_racket}?handler=SpecsOnTag"), ("show", "false"));
         Assert.DoesNotContain("287.3", (await stranger.Open($"/t/{code}")).Main, StringComparison.Ordinal);

@@ -54,6 +54,8 @@ public sealed record TagPhrases
     public required string Balance { get; init; }
     public required string SwingWeight { get; init; }
     public required string FromButt { get; init; }
+    public required string HeadLight { get; init; }
+    public required string HeadHeavy { get; init; }
     public required Counted Earlier { get; init; }
     public required string YoursHeading { get; init; }
     public required string YoursLink { get; init; }
