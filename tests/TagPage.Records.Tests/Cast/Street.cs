@@ -28,7 +28,7 @@ public sealed class Street : IDisposable
     /// <summary>The shop's day when a test begins.</summary>
     public static DateOnly Today { get; } = new(2026, 11, 25);
 
-    public DataFolder Folder { get; } = new(Path.Combine(Path.GetTempPath(), "tagpage-test-" + Guid.NewGuid().ToString("N")));
+    public DataFolder Folder { get; } = TestFolders.Lend();
 
     public Database Database { get; }
 
@@ -86,7 +86,7 @@ public sealed class Street : IDisposable
     public void Dispose()
     {
         Database.Dispose();
-        Directory.Delete(Folder.Root, recursive: true);
+        TestFolders.TakeBack(Folder);
     }
 }
 

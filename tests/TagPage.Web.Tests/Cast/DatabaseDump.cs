@@ -22,12 +22,23 @@ public static class DatabaseDump
 
     private static void Append(StringBuilder text, SqliteConnection connection, string table)
     {
-        var rows = connection.Query($"SELECT * FROM \"{table}\"").Select(row => string.Join(" | ", ((IDictionary<string, object?>)row).Select(v => $"{v.Key}={Of(v.Value)}")));
         text.AppendLine(table);
-        foreach (var row in rows.Order(StringComparer.Ordinal))
+        foreach (var row in Rows(connection, table).Order(StringComparer.Ordinal))
             text.AppendLine("  " + row);
     }
 
-    private static string Of(object? value) =>
+    /// <summary>Read by hand, since Dapper would compile a reader for each table.</summary>
+    private static List<string> Rows(SqliteConnection connection, string table)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = $"SELECT * FROM \"{table}\"";
+        using var reader = command.ExecuteReader();
+        var rows = new List<string>();
+        while (reader.Read())
+            rows.Add(string.Join(" | ", Enumerable.Range(0, reader.FieldCount).Select(i => $"{reader.GetName(i)}={Of(reader.GetValue(i))}")));
+        return rows;
+    }
+
+    private static string Of(object value) =>
         value is byte[] bytes ? Convert.ToHexString(bytes) : Convert.ToString(value, CultureInfo.InvariantCulture) ?? "";
 }

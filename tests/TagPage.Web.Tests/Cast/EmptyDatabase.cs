@@ -7,13 +7,9 @@ namespace TagPage.Web.Tests.Cast;
 /// <summary>A database of its own in a folder of its own, without the rest of the program.</summary>
 public sealed class EmptyDatabase : IDisposable
 {
-    public EmptyDatabase()
-    {
-        Folder = new DataFolder(Path.Combine(Path.GetTempPath(), "tagpage-test-" + Guid.NewGuid().ToString("N")));
-        Database = new Database(Folder);
-    }
+    public EmptyDatabase() => Database = new Database(Folder);
 
-    public DataFolder Folder { get; }
+    public DataFolder Folder { get; } = TestFolders.Lend();
 
     public Database Database { get; }
 
@@ -25,6 +21,6 @@ public sealed class EmptyDatabase : IDisposable
     public void Dispose()
     {
         Database.Dispose();
-        Directory.Delete(Folder.Root, recursive: true);
+        TestFolders.TakeBack(Folder);
     }
 }

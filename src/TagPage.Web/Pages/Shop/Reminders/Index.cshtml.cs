@@ -12,8 +12,10 @@ public sealed class IndexModel(ReminderListStore store, MailSettings mail, DataF
 
     public IReadOnlyList<MailRow> Unsent { get; private set; } = [];
 
-    /// <summary>How email leaves the shop, in words.</summary>
-    public string MailWay => mail.HasServer ? $"Email goes out through {mail.Host}." : $"No mail server is set, so emails become files in {folder.Mail}.";
+    public string? MailServer => mail.HasServer ? mail.Host : null;
+
+    /// <summary>Where emails become files instead.</summary>
+    public string MailFolder => folder.Mail;
 
     public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
 
