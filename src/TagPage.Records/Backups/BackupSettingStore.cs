@@ -30,7 +30,7 @@ public sealed class BackupSettingStore(Database database, DataFolder data)
         folder.Length == 0 ? null
         : !Path.IsPathFullyQualified(folder) || !Directory.Exists(folder) ? new BackupFolderMissing()
         : IsWithin(folder, data.Root) || IsWithin(data.Root, folder) ? new BackupFolderIsData()
-        : !SecondFolder.IsWritable(folder) ? new BackupFolderNotWritable()
+        : !FolderProbe.IsWritable(folder) ? new BackupFolderNotWritable()
         : null;
 
     private static bool IsWithin(string inner, string outer) =>

@@ -24,26 +24,6 @@ internal static class SecondFolder
         });
     }
 
-    public static bool IsWritable(string folder)
-    {
-        try
-        {
-            using var probe = new FileStream(Path.Combine(folder, ".writing-" + Guid.NewGuid().ToString("N")), new FileStreamOptions
-            {
-                Mode = FileMode.CreateNew,
-                Access = FileAccess.Write,
-                Options = FileOptions.DeleteOnClose,
-            });
-            probe.WriteByte(0);
-            probe.Flush();
-            return true;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return false;
-        }
-    }
-
     /// <summary>Readable by nobody else, and on the disk before it gets its name.</summary>
     private static void CopyToDisk(string from, string to, SealKey? key)
     {

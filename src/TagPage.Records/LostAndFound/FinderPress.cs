@@ -27,8 +27,11 @@ public sealed record FinderPress(TagCode Code, FoundKind Kind, string Source, st
 /// <param name="Contact">Where it was asked for and may be shown.</param>
 public sealed record FoundAnswer(FoundResult Result, FoundContact? Contact = null);
 
-/// <summary>Closed: the client agrees to nothing but the shop's contact details, or no longer does.</summary>
-public enum FoundResult { Done, Closed, TooMany }
+/// <summary>
+/// ByShop: done, and it goes to the shop, since no email reaches whoever looks after the racket. Closed: the client agrees to nothing
+/// but the shop's contact details, or no longer does.
+/// </summary>
+public enum FoundResult { Done, ByShop, Closed, TooMany }
 
 /// <summary>How to reach the person who looks after a racket, as far as that person agreed.</summary>
 /// <param name="Phone">E.164.</param>

@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Clients;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.LostAndFound;
@@ -26,12 +27,13 @@ public sealed class FoundEventStore(Database database, FoundNoticeStore notices)
         if (c.QuerySingleOrDefault<Target>(TargetSql, new { press.Code }) is not { } target || (press.Kind == FoundKind.Shown && !target.IsContactOpen))
             return new FoundAnswer(FoundResult.Closed);
         var contact = press.Kind == FoundKind.Shown ? new FoundContact(target.Phone, target.Mail) : null;
+        var done = press.Kind == FoundKind.Shown || Addressee.Of(c, target.ClientId).IsReachable ? FoundResult.Done : FoundResult.ByShop;
         if (IsRepeated(c, press))
-            return new FoundAnswer(FoundResult.Done, contact);
+            return new FoundAnswer(done, contact);
         if (IsTooMany(c, press))
             return new FoundAnswer(FoundResult.TooMany);
         notices.Tell(c, target.ClientId, Log(c, press, target), press.Kind != FoundKind.Shown, press.At);
-        return new FoundAnswer(FoundResult.Done, contact);
+        return new FoundAnswer(done, contact);
     });
 
     private const string TargetSql = $"""

@@ -8,7 +8,7 @@ namespace TagPage.Records.LostAndFound;
 /// <summary>
 /// Tells the person who looks after a racket what a finder did: at once, but for showings of the contact within an hour of
 /// the last email, which are gathered into one more. Words do not wait, for they may say where the racket is now; they
-/// bring along what was being gathered. If no email address is on file, the shop is told.
+/// bring along what was being gathered. If no email address is on file, or nobody has it, the shop is told.
 /// </summary>
 public sealed class FoundNoticeStore(OutboxStore outbox, IFinderMails mails)
 {
@@ -35,7 +35,7 @@ public sealed class FoundNoticeStore(OutboxStore outbox, IFinderMails mails)
     public void Tell(SqliteConnection connection, long client, long eventId, bool isUrgent, DateTimeOffset at)
     {
         var to = Addressee.Of(connection, client);
-        var kind = to.Mail is not null ? MailKind.FoundNotice : MailKind.ShopNotice;
+        var kind = to.IsReachable ? MailKind.FoundNotice : MailKind.ShopNotice;
         var last = connection.QueryFirstOrDefault<Last>(LastSql, new { client, Kind = kind.ToString() });
         var notice = last is { IsUntouched: true } && last.NotBefore > at + Leaving && last.NotBefore <= at + Gathering
             ? last.Id

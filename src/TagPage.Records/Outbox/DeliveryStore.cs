@@ -24,10 +24,14 @@ public sealed class DeliveryStore(Database database, TimeProvider clock)
     public void Sent(long id, DateTimeOffset at) => database.Write(c =>
     {
         c.Execute(SentSql, new { id, at });
+        c.Execute(TakenSql, new { id });
         c.Execute(PruneSql, new { Before = clock.GetUtcNow() - Kept });
     });
 
     private const string SentSql = "UPDATE outbox SET state = 'Sent', sent_at = @at, tries = tries + 1, last_error = '', maybe_sent = 0 WHERE id = @id";
+
+    /// <summary>The address takes email after all.</summary>
+    private const string TakenSql = "UPDATE client SET mail_refused = NULL WHERE mail_refused IS NOT NULL AND id = (SELECT to_client_id FROM outbox WHERE id = @id)";
 
     private const string PruneSql = """
         UPDATE reminder
@@ -40,13 +44,24 @@ public sealed class DeliveryStore(Database database, TimeProvider clock)
         """;
 
     /// <summary>Notes a try that certainly failed; the mail is tried again later unless the refusal was final.</summary>
-    public void NotSent(OutboxStore.Row mail, string why, bool final) => database.Write(c => c.Execute(NotSentSql, new
+    /// <param name="mail">The one that was tried.</param>
+    /// <param name="why">What the server said.</param>
+    /// <param name="final">Trying again would be no use.</param>
+    /// <param name="nobodyThere">The server said that nobody has the address.</param>
+    public void NotSent(OutboxStore.Row mail, string why, bool final, bool nobodyThere = false) => database.Write(c =>
     {
-        mail.Id,
-        Why = Short(why),
-        Final = final || mail.Tries + 1 >= MostTries,
-        NotBefore = clock.GetUtcNow() + Pauses[Math.Min(mail.Tries, Pauses.Length - 1)],
-    }));
+        c.Execute(NotSentSql, new
+        {
+            mail.Id,
+            Why = Short(why),
+            Final = final || mail.Tries + 1 >= MostTries,
+            NotBefore = clock.GetUtcNow() + Pauses[Math.Min(mail.Tries, Pauses.Length - 1)],
+        });
+        if (nobodyThere)
+            c.Execute(NobodySql, new { mail.Id, mail.ToMail });
+    });
+
+    private const string NobodySql = "UPDATE client SET mail_refused = mail WHERE mail = @ToMail AND id = (SELECT to_client_id FROM outbox WHERE id = @Id)";
 
     private const string NotSentSql = $"""
         UPDATE outbox SET state = CASE WHEN @Final THEN {GivenUp} ELSE 'Queued' END, tries = tries + 1, last_error = @Why, not_before = @NotBefore

@@ -27,15 +27,23 @@ public sealed class AddressCheck
 
     /// <param name="address">Without a trailing slash.</param>
     /// <param name="cancel">When nobody waits for it any more.</param>
-    public async Task<AddressAnswer> Call(string address, CancellationToken cancel)
+    public Task<AddressAnswer> Call(string address, CancellationToken cancel)
     {
         var ask = RandomNumberGenerator.GetHexString(AskLength, lowercase: true);
+        return Call(new Uri($"{address}{Path}?ask={ask}"), Proof(ask)!, cancel);
+    }
+
+    /// <summary>The same from a process that serves nobody: whether some program of this kind answers there, which one it cannot know.</summary>
+    public Task<AddressAnswer> CallAny(string address, CancellationToken cancel) => Call(new Uri(address + "/healthz/live"), "Healthy", cancel);
+
+    private static async Task<AddressAnswer> Call(Uri address, string expected, CancellationToken cancel)
+    {
         using var client = Client();
         try
         {
-            using var answer = await client.GetAsync(new Uri($"{address}{Path}?ask={ask}"), cancel);
+            using var answer = await client.GetAsync(address, cancel);
             return (int)answer.StatusCode is >= 300 and < 400 ? AddressAnswer.Redirected
-                : answer.StatusCode == HttpStatusCode.OK && await answer.Content.ReadAsStringAsync(cancel) == Proof(ask) ? AddressAnswer.ThisProgram
+                : answer.StatusCode == HttpStatusCode.OK && await answer.Content.ReadAsStringAsync(cancel) == expected ? AddressAnswer.ThisProgram
                 : AddressAnswer.AnotherProgram;
         }
         catch (HttpRequestException e)

@@ -84,7 +84,8 @@ public sealed class MailSender(OutboxStore outbox, DeliveryStore store, Deliveri
         catch (Exception e)
         {
             var final = e is UndeliverableException or SmtpCommandException { StatusCode: >= SmtpStatusCode.CommandUnrecognized };
-            fates.Note(() => store.NotSent(row, e.Message, final));
+            var nobodyThere = e is SmtpCommandException { ErrorCode: SmtpErrorCode.RecipientNotAccepted, StatusCode: >= SmtpStatusCode.CommandUnrecognized };
+            fates.Note(() => store.NotSent(row, e.Message, final, nobodyThere));
             log.LogWarning("Mail {Id} did not go out ({Kind}, try {Try}, {Error}).", row.Id, row.Kind, row.Tries + 1, e.GetType().Name);
             return;
         }

@@ -19,6 +19,7 @@ internal static class MailServices
             services.TryAddSingleton<IMailCarrier, SmtpCarrier>();
         else
             services.TryAddSingleton<IMailCarrier, FolderCarrier>();
+        services.AddSingleton<MailProbe>();
         services.AddSingleton<MailSender>();
         services.AddHostedService(provider => provider.GetRequiredService<MailSender>());
     }

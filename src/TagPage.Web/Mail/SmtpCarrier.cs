@@ -30,7 +30,7 @@ public sealed class SmtpCarrier(MailSettings settings, TimeProvider clock) : IMa
 
     private async Task HandOver(MimeMessage mail, SmtpClient client, SmtpPatience patience)
     {
-        await client.ConnectAsync(settings.Host!, settings.Port, Security, patience.Token);
+        await client.ConnectAsync(settings.Host!, settings.Port, SecurityOf(settings), patience.Token);
         if (!string.IsNullOrEmpty(settings.User))
             await client.AuthenticateAsync(settings.User, settings.Password ?? "", patience.Token);
         await client.SendAsync(mail, patience.Token, patience);
@@ -49,7 +49,7 @@ public sealed class SmtpCarrier(MailSettings settings, TimeProvider clock) : IMa
         }
     }
 
-    private SecureSocketOptions Security => settings.Tls switch
+    internal static SecureSocketOptions SecurityOf(MailSettings settings) => settings.Tls switch
     {
         MailTls.None => SecureSocketOptions.None,
         MailTls.Auto => SecureSocketOptions.StartTlsWhenAvailable,

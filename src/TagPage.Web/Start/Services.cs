@@ -18,6 +18,7 @@ using TagPage.Web.Http.SignIn;
 using TagPage.Web.Import;
 using TagPage.Web.Mail;
 using TagPage.Web.Pages.Shop.Shared;
+using TagPage.Web.Setup;
 using TagPage.Web.Start.Demo;
 using TagPage.Web.Words;
 
@@ -37,6 +38,7 @@ internal static class Services
         services.AddSingleton<Migrator>();
         services.AddSingleton<ShopClock>();
         services.AddSingleton<BackupMemory>();
+        services.AddSingleton<SetupCheck>();
         services.AddSingleton<BackupSeal>();
         services.AddSingleton<Restorer>();
         services.AddHostedService<BackupWorker>();

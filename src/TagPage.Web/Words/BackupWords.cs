@@ -32,7 +32,10 @@ public static class BackupWords
     /// <param name="at">On the clock on the shop's wall.</param>
     public static string At(DateTimeOffset at) => string.Create(CultureInfo.InvariantCulture, $"{Formats.Day(DateOnly.FromDateTime(at.DateTime))}, {at.DateTime:H:mm}");
 
-    public static string Size(long bytes) => bytes < 1_000_000
-        ? string.Create(CultureInfo.InvariantCulture, $"{Math.Max(1, bytes / 1000)} KB")
-        : string.Create(CultureInfo.InvariantCulture, $"{bytes / 1_000_000m:0.#} MB");
+    public static string Size(long bytes) => bytes switch
+    {
+        < 1_000_000 => $"{Math.Max(1, bytes / 1000)} KB",
+        < 1_000_000_000 => string.Create(CultureInfo.InvariantCulture, $"{bytes / 1_000_000m:0.#} MB"),
+        _ => string.Create(CultureInfo.InvariantCulture, $"{bytes / 1_000_000_000m:0.#} GB"),
+    };
 }

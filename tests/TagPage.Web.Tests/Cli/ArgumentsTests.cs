@@ -15,6 +15,7 @@ public sealed class ArgumentsTests
     [InlineData("copy safe-copy --TagPage:DataFolder=x", Command.Copy)]
     [InlineData("backup --TagPage:DataFolder=x", Command.Backup)]
     [InlineData("restore data/backups/one.db", Command.Restore)]
+    [InlineData("check", Command.Check)]
     [InlineData("new-keys", Command.NewKeys)]
     [InlineData("--help", Command.Help)]
     [InlineData("demo -h", Command.Help)]

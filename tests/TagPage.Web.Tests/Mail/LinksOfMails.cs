@@ -85,8 +85,8 @@ internal sealed partial class LinksOfMails(TestShop shop, Household household)
         shop.Records.Change("UPDATE outbox SET not_before = made_at");
     }
 
-    private void Press(string message, string reach) => Assert.Equal(FoundResult.Done, shop.Get<FoundEventStore>().Take(
-        new FinderPress(TagPage.Core.Tags.TagCode.Parse(household.Tag), FoundKind.Message, FormKey.New(), FormKey.New(), shop.Clock.GetUtcNow()) { Message = message, Contact = reach }).Result);
+    private void Press(string message, string reach) => Assert.Contains(shop.Get<FoundEventStore>().Take(
+        new FinderPress(TagPage.Core.Tags.TagCode.Parse(household.Tag), FoundKind.Message, FormKey.New(), FormKey.New(), shop.Clock.GetUtcNow()) { Message = message, Contact = reach }).Result, (FoundResult[])[FoundResult.Done, FoundResult.ByShop]);
 
     private async Task<IReadOnlyList<string>> Mails()
     {

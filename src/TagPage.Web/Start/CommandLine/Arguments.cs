@@ -16,6 +16,7 @@ public sealed record Arguments
         ["copy"] = Command.Copy,
         ["backup"] = Command.Backup,
         ["restore"] = Command.Restore,
+        ["check"] = Command.Check,
         ["new-keys"] = Command.NewKeys,
     };
 

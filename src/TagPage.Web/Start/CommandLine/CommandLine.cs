@@ -51,6 +51,8 @@ public static class CommandLine
             case Command.Restore:
                 RestoreCommand.Run(settings, arguments.Folder, Console.In, output);
                 return 0;
+            case Command.Check:
+                return await CheckCommand.Run(settings, output) ? 0 : Failed;
             case Command.NewKeys:
                 NewKeysCommand.Run(settings, output);
                 return 0;

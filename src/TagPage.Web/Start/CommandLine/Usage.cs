@@ -13,6 +13,7 @@ internal static class Usage
           TagPage.Web set-up-link               print a one-time link to set up the shop or to replace a forgotten password
           TagPage.Web backup                    make a backup as each night does, even while the shop runs
           TagPage.Web restore FILE              go back to a backup; stop the shop first
+          TagPage.Web check                     say what is wrong with the setup: address, email, backups, disk, clock
           TagPage.Web copy FOLDER               copy everything into a new data folder, even while the shop runs
           TagPage.Web new-keys                  end every sign-in and void every link, after a theft; stop the shop first
           TagPage.Web --help | --version

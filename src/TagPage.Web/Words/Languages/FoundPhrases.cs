@@ -28,6 +28,9 @@ public sealed record FoundPhrases
     public required string SentHeading { get; init; }
     public required string SentAnswer { get; init; }
     public required string SentMessage { get; init; }
+
+    /// <summary>Of either, where no email reaches the person who looks after the racket.</summary>
+    public required string SentByShop { get; init; }
     public required string SentNext { get; init; }
     public required string SentNextDesk { get; init; }
     public required string ShopOnly { get; init; }

@@ -1,0 +1,92 @@
+using TagPage.Records.Backups;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Records.Troubles;
+using TagPage.Web.Http;
+using TagPage.Web.Mail;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Setup;
+
+/// <summary>Looks at everything around the program that an owner may have set up wrong, and says in plain words what it found.</summary>
+public sealed class SetupCheck(PublicAddress address, AddressCheck call, MailProbe mail, MailSettings mailbox, ShopStore shops, DataFolder data, BackupStore backups, DatabaseCheck database, ShopClock clock)
+{
+    /// <summary>Nothing was there before this program was written.</summary>
+    private static readonly DateTimeOffset Beginning = new(2026, 11, 1, 0, 0, 0, TimeSpan.Zero);
+
+    /// <param name="isServing">This very process answers at the address; else another one may.</param>
+    /// <param name="cancel">When nobody waits any more.</param>
+    public async Task<IReadOnlyList<SetupFinding>> All(bool isServing, CancellationToken cancel) =>
+    [
+        await Address(isServing, cancel),
+        Https(),
+        await Mail(cancel),
+        Records(),
+        OfBackups(),
+        Second(),
+        Disk(),
+        Clock(clock.Now, clock.OnTheWall(clock.Now), [.. backups.List().Select(b => b.MadeAt)], shops.Get().TimeZone),
+    ];
+
+    private async Task<SetupFinding> Address(bool isServing, CancellationToken cancel)
+    {
+        const string what = "Web address";
+        if (!address.IsConfigured || address.IsOnlyHere)
+            return new(what, SetupState.Soon, $"None is set that others could reach: tags would carry {address.Base}. Choose one under Settings, Web address, before you print tags.");
+        var answer = isServing ? await call.Call(address.Base, cancel) : await call.CallAny(address.Base, cancel);
+        return answer == AddressAnswer.ThisProgram
+            ? new(what, SetupState.Good, $"{address.Base} answers, as seen from this machine. Open it once with a phone that is not in your network.")
+            : new(what, SetupState.Over, $"{address.Base}: {AddressWords.Finding(answer)} {(isServing ? "" : "If the shop is stopped right now, start it and look again. ")}The page “Publish” of the manual says how an address leads here.");
+    }
+
+    private SetupFinding Https() => address.IsHttps
+        ? new("Https", SetupState.Good, "The address begins with https, so that phones trust it and signing in works from everywhere.")
+        : new("Https", SetupState.Soon, "The address does not begin with https: phones show a warning, and signing in works on this machine only. Put a proxy with a certificate in front; the manual says how.");
+
+    private async Task<SetupFinding> Mail(CancellationToken cancel)
+    {
+        const string what = "Email";
+        if (!mailbox.HasServer)
+            return new(what, SetupState.Soon, $"No mail server is set: emails become files in {Path.Combine(data.Root, "mail")} and reach nobody. The page “Email” of the manual says what to set.");
+        if (shops.Get().Mail is null)
+            return new(what, SetupState.Over, "The shop has no email address, so nothing can be sent. Add one under Settings, The shop.");
+        return await mail.WhyNot(cancel) is { } why
+            ? new(what, SetupState.Over, $"{mailbox.Host} does not let the program in: {why} Check name, port, mailbox and password where the program is started.")
+            : new(what, SetupState.Good, $"{mailbox.Host} lets the program in. Send yourself a test email under Settings, The program, to see that it arrives.");
+    }
+
+    private SetupFinding Records() =>
+        !database.IsSound ? new("Records", SetupState.Over, "They are damaged. Go back to a backup; the disk may be failing.")
+        : new DriveInfo(data.Root).DriveFormat is var drive && NetworkDrives.Contains(drive) ? new("Records", SetupState.Over, $"{data.Root} lies on a network drive ({drive}), where records get damaged. Move the data folder to a disk of this machine.")
+        : new("Records", SetupState.Good, $"They lie in {data.Root} and are sound.");
+
+    private static readonly string[] NetworkDrives = ["nfs", "nfs4", "cifs", "smb", "smb2", "smbfs", "fuse.sshfs", "9p"];
+
+    private SetupFinding OfBackups()
+    {
+        if (!FolderProbe.IsWritable(data.Backups))
+            return new("Backups", SetupState.Over, $"{data.BackupsPath} cannot be written. Give the user the program runs as the right to.");
+        return backups.State().LastGood is not { } last ? new("Backups", SetupState.Soon, "There is none yet. Make one under Settings, Backups.")
+            : clock.Now - last > BackupTime.Old ? new("Backups", SetupState.Soon, $"The last one is of {BackupWords.At(clock.OnTheWall(last))}. They are made while the program runs.")
+            : new("Backups", SetupState.Good, $"The last one is of {BackupWords.At(clock.OnTheWall(last))}.");
+    }
+
+    private SetupFinding Second() => backups.State().Second is not { } second
+        ? new("Second folder", SetupState.Soon, "None is named: if this machine breaks or is stolen, its backups go with it. Name one under Settings, Backups.")
+        : !FolderProbe.IsWritable(second.Folder) ? new("Second folder", SetupState.Over, $"{second.Folder} is not there or cannot be written. If it is on a drive of its own, plug that in.")
+        : new("Second folder", SetupState.Good, $"{second.Folder} can be written.");
+
+    private SetupFinding Disk()
+    {
+        var free = new DriveInfo(data.Root).AvailableFreeSpace;
+        return DiskRoom.Judge(free, new FileInfo(data.DatabaseFile).Length) is not { } filling
+            ? new("Room", SetupState.Good, $"{BackupWords.Size(free)} are free on the disk.")
+            : new("Room", filling.IsGrave ? SetupState.Over : SetupState.Soon, $"Only {BackupWords.Size(free)} are free on the disk. Delete or move what you do not need there.");
+    }
+
+    /// <summary>No other clock is asked: what is on file tells whether this one went back.</summary>
+    public static SetupFinding Clock(DateTimeOffset now, DateTimeOffset wall, IReadOnlyList<DateTimeOffset> written, string zone) =>
+        now < Beginning ? new("Clock", SetupState.Over, $"This machine believes it is {BackupWords.At(wall)}. Set its clock; let it be set by itself from the network.")
+        : written.Any(at => at > now.AddHours(1)) ? new("Clock", SetupState.Over, $"This machine believes it is {BackupWords.At(wall)}, but something on file is dated later. One of the two times its clock was wrong: set it.")
+        : new("Clock", SetupState.Good, $"It is {BackupWords.At(wall)} in {zone.Replace('_', ' ')}. If a clock on the wall says otherwise, set this machine’s, or the time zone under Settings, The shop.");
+}

@@ -1,0 +1,47 @@
+using Dapper;
+using TagPage.Records.Storage;
+using TagPage.Records.Tests.Permissions;
+
+namespace TagPage.Records.Tests.Storage;
+
+/// <summary>A page of zeros, as a disk that fails leaves it, in the place of each table and index in turn.</summary>
+public sealed class ZeroedPageTests : IDisposable
+{
+    private const int PageBytes = 4096;
+
+    private readonly Scene _scene = new();
+
+    public void Dispose() => _scene.Dispose();
+
+    [Fact]
+    public void Daily_check_and_the_check_of_backups_find_it_wherever_it_is()
+    {
+        var whole = Path.Combine(_scene.Street.Folder.Root, "whole.db");
+        _scene.Street.Database.CopyTo(whole);
+        var bytes = File.ReadAllBytes(whole);
+        var places = _scene.Street.Database.Read(c => c.Query<(string Name, long Page)>("SELECT name, rootpage FROM sqlite_schema WHERE rootpage > 1").ToList());
+
+        var unseen = places.Where(p => !IsFound(bytes, p.Page, quick: false)).Select(p => p.Name).ToList();
+
+        Assert.True(places.Count > 150, $"Only {places.Count} tables and indexes.");
+        Assert.Empty(unseen);
+        Assert.DoesNotContain(places.Where(p => p.Name == "client" || p.Name == "job"), p => !IsFound(bytes, p.Page, quick: true));
+    }
+
+    private bool IsFound(byte[] whole, long page, bool quick)
+    {
+        var file = Path.Combine(_scene.Street.Folder.Root, "zeroed.db");
+        File.WriteAllBytes(file, whole);
+        using (var stream = new FileStream(file, FileMode.Open) { Position = (page - 1) * PageBytes })
+            stream.Write(new byte[PageBytes]);
+        try
+        {
+            using var connection = FullCheck.Open(file);
+            return (quick ? DatabaseCheck.Finding(connection) : FullCheck.Damage(connection)) is not null;
+        }
+        catch (Microsoft.Data.Sqlite.SqliteException)
+        {
+            return true;
+        }
+    }
+}
