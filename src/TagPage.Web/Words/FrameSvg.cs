@@ -12,6 +12,7 @@ namespace TagPage.Web.Words;
 public static class FrameSvg
 {
     private const int PerCm = 10, Side = 20, Middle = 150, Height = 330;
+    private const double EndCm = 4;
 
     public static IHtmlContent Draw(FrameDrawing frame)
     {
@@ -19,7 +20,7 @@ public static class FrameSvg
             .AppendHtml($"<svg class=\"frame-picture\" viewBox=\"0 0 {N((frame.LengthCm * PerCm) + (2 * Side))} {Height}\" role=\"img\" aria-label=\"").Append(Says(frame)).AppendHtml("\">");
         Outline(svg, frame);
         foreach (var row in frame.Rows)
-            Place(svg, row, frame.Words);
+            Place(svg, row, frame);
         // One above and one below the axis: they are often a millimetre apart.
         Balance(svg, frame.BalanceCm, "before", Middle - 36, -1);
         Balance(svg, frame.BalanceAfterCm, "after", Middle + 36, 1);
@@ -40,7 +41,7 @@ public static class FrameSvg
             .AppendHtml($"<rect class=\"outline\" x=\"{N(X(0))}\" y=\"{N(Middle - (handle * PerCm))}\" width=\"{18 * PerCm}\" height=\"{N(2 * handle * PerCm)}\" rx=\"4\"/>");
     }
 
-    private static void Place(IHtmlContentBuilder svg, FrameDrawing.Row row, SpecWords words)
+    private static void Place(IHtmlContentBuilder svg, FrameDrawing.Row row, FrameDrawing frame)
     {
         foreach (var side in row.OffAxisCm > 0 ? new[] { -1, 1 } : [0])
         {
@@ -50,9 +51,13 @@ public static class FrameSvg
             Dot(svg, row.AtCm, y, row.EarlierG * share, "earlier");
             Dot(svg, row.AtCm, y, Math.Abs(row.RoundedG) * share, row.RoundedG < 0 ? "off" : "added");
             if (row.RoundedG != 0)
-                svg.AppendHtml($"<text x=\"{N(X(row.AtCm))}\" y=\"{N(y - 14)}\" text-anchor=\"middle\">").Append(words.Piece(row.RoundedG * share)).AppendHtml("</text>");
+                svg.AppendHtml($"<text x=\"{N(X(row.AtCm))}\" y=\"{N(y - 14)}\" text-anchor=\"{Anchor(row, frame)}\">").Append(frame.Words.Piece(row.RoundedG * share)).AppendHtml("</text>");
         }
     }
+
+    // At its ends the picture has no room for half a label.
+    private static string Anchor(FrameDrawing.Row row, FrameDrawing frame) =>
+        row.AtCm < EndCm ? "start" : row.AtCm > frame.LengthCm - EndCm ? "end" : "middle";
 
     private static void Dot(IHtmlContentBuilder svg, double atCm, double y, double grams, string kind)
     {

@@ -77,8 +77,16 @@ public sealed class PieceTests : IDisposable
         await Note(owner, ("Input.Place", "Handle"), ("Input.Weight", "5"), ("Input.AddedOn", "2026-11-20"));
 
         Assert.Contains("A piece was put on or taken off after this frame was measured.", (await owner.Open($"/shop/customise/{_racket}?Input.Weight=312")).Main, StringComparison.Ordinal);
+        string[] pages = [Page, $"/shop/customise/{_racket}", $"/shop/rackets/{_racket}", $"/shop/customise/set/{_shop.Records.Text("SELECT id FROM player")}"];
+        foreach (var page in pages)
+            Assert.Contains($"/shop/rackets/spec/{_racket}", Asks(await owner.Open(page)), StringComparison.Ordinal);
+
         _shop.Records.Measured(_racket, 305, 318, 291);
-        Assert.DoesNotContain("A piece was put on", (await owner.Open(Page)).Main, StringComparison.Ordinal);
+
+        foreach (var page in pages)
+            Assert.Equal("", Asks(await owner.Open(page)));
+
+        static string Asks(WebPage page) => string.Concat(page.Document.QuerySelectorAll("p.strong").Where(p => p.TextContent.Contains(" piece was put on", StringComparison.Ordinal)).Select(p => p.InnerHtml));
     }
 
     [Theory]

@@ -59,6 +59,15 @@ public sealed class StopWatchTests : IDisposable
     }
 
     [Fact]
+    public async Task Balance_from_two_scales_is_said_where_it_was_not_typed()
+    {
+        var watch = await ToTheWatch(_shop.Owner(), $"/shop/rackets/spec/{_racket}", ("Input.Weight", "328"), ("Input.Length", "686"), ("Input.TipWeight", "152"));
+
+        // By hand: 152 · 686 / 328 mm.
+        Assert.Contains("From two scales: 317.9 mm. Leave it empty", watch.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Whoever_goes_back_without_timing_finds_everything_as_it_was_typed_and_nothing_saved()
     {
         var owner = _shop.Owner();

@@ -30,6 +30,9 @@ public sealed class CardModel(
     /// <summary>Rules of its sport that the frame leaves as it is.</summary>
     public IReadOnlyList<RuleBreak> Broken { get; private set; } = [];
 
+    /// <summary>Whether something went on or came off that no spec counts.</summary>
+    public bool HasChanged { get; private set; }
+
     public TagStore.Row? Tag { get; private set; }
 
     public IReadOnlyList<TagStore.Row> RetiredTags { get; private set; } = [];
@@ -77,7 +80,7 @@ public sealed class CardModel(
         Today = clock.Today;
         Restring = Saved.Work(Today, Shop.StartingValues);
         Specs = specs.Of(Id);
-        Broken = frames.Get(Id)?.BrokenNow ?? [];
+        (Broken, HasChanged) = frames.Get(Id) is { } frame ? (frame.BrokenNow, frame.HasChanged) : ([], false);
         Readings = InIt is { } bed ? readings.Of(bed.Id) : [];
         Logged = hours.Since(Who.Shop, Id, Saved.StrungOn);
         Found = [.. found.Of(Id).Select(e => new FoundLogRow(e, clock.OnTheWall(e.At), false))];

@@ -30,8 +30,13 @@ public sealed class PendulumModel(RacketStore rackets, SpecStore specs, ShopStor
 
     public Uncertain SwingWeight { get; private set; }
 
+    /// <summary>What two scales say of the balance, where it was not typed.</summary>
+    public string? TwoScales => Input.Balance is null && BalanceMm is { } mm ? $"From two scales: {Words.FromButt((double)mm / 10)}. Leave it empty" : null;
+
     /// <summary>Where the spec is typed.</summary>
     public string Back => Spec is { } spec ? $"/shop/rackets/spec/{Id}/{spec}" : $"/shop/rackets/spec/{Id}";
+
+    private SpecWords Words => new(Values, Saved.Sport);
 
     private CustomisingValues Values => shops.Get().CustomisingValues;
 
