@@ -36,7 +36,7 @@ public static class ShopRefusals
 
     private static string? OfBackups(Refusal why) => why switch
     {
-        BackupFolderMissing => "There is no such folder on the machine the program runs on. Make it first, and write it from the root on, as /media/usb/tagpage.",
+        BackupFolderMissing => "There is no such folder on the machine the program runs on. Make it first, and write it from the root on, as /media/usb.",
         BackupFolderIsData => "This folder lies within the data folder or around it. Choose one on another drive.",
         BackupFolderNotWritable => "The program may not write there. Give the user it runs as the right to, or choose another folder.",
         _ => null,
