@@ -30,6 +30,17 @@ public static partial class Filling
         yield return (phrase[at..], null);
     }
 
+    /// <summary>
+    /// The phrase without the part that a placeholder stands in: from the comma before it to the next mark, or its whole
+    /// sentence. For values that there are none of.
+    /// </summary>
+    public static string WithoutClauseOf(this string phrase, string name)
+    {
+        const string marks = @"\n,;.!?、，；。！？";
+        var around = $@"[^{marks}]*\{{{Regex.Escape(name)}\}}[^{marks}]*";
+        return Regex.Replace(phrase, $"[,;、，；]{around}|{around}[.!?。！？]?", "");
+    }
+
     [GeneratedRegex(@"\{(\w+)\}")]
     private static partial Regex Placeholder();
 }

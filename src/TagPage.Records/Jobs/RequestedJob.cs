@@ -29,13 +29,10 @@ internal static class RequestedJob
         return job;
     }
 
-    private const string LastSql = """
-        SELECT id
-        FROM job
-        WHERE racket_id = @racketId AND state <> 'Cancelled'
-        ORDER BY COALESCE(strung_on, received_on) DESC, id DESC
-        LIMIT 1
-        """;
+    private const string LastSql = $"SELECT id FROM job WHERE racket_id = @racketId {LastOf}";
+
+    /// <summary>SQL: of a racket's jobs, the one that "the same again" means.</summary>
+    internal const string LastOf = "AND state <> 'Cancelled' ORDER BY COALESCE(strung_on, received_on) DESC, id DESC LIMIT 1";
 
     private const string MakeSql = $"""
         INSERT INTO job (ticket, racket_id, state, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by,

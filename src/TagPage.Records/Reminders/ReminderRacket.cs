@@ -1,5 +1,6 @@
 using TagPage.Core.Jobs;
 using TagPage.Core.Rackets;
+using TagPage.Core.Units;
 using TagPage.Records.DueDates;
 
 namespace TagPage.Records.Reminders;
@@ -19,6 +20,12 @@ public sealed record ReminderRacket : ForecastRow
     public string? Crosses { get; init; }
     public decimal? LastCrossesGaugeMm { get; init; }
     public DateOnly? StrungHereOn { get; init; }
+
+    /// <summary>Of the job that "the same again" would repeat; the price only where the client pays it.</summary>
+    public decimal? MainsTension { get; init; }
+    public decimal? CrossesTension { get; init; }
+    public TensionUnit TensionUnit { get; init; }
+    public long? PriceMinor { get; init; }
 
     public AnswerKind? Answer { get; init; }
     public DateOnly? AnsweredElsewhereOn { get; init; }

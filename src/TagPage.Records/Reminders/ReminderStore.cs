@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Records.DueDates;
+using TagPage.Records.Jobs;
 using TagPage.Records.Outbox;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -72,7 +73,8 @@ public sealed class ReminderStore(Database database, LinkTokens keys, ShopClock 
     private const string RacketsSql = $"""
         SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, r.not_before, r.elsewhere_on AS elsewhere_now, p.name AS player, p.client_id,
                m.name AS mains, m.gauge_mm AS last_mains_gauge_mm, x.name AS crosses, x.gauge_mm AS last_crosses_gauge_mm,
-               l.strung_on AS strung_here_on, n.made_at,
+               l.strung_on AS strung_here_on, n.made_at, s.mains_tension, s.crosses_tension, s.tension_unit,
+               CASE WHEN c.payer_id IS NULL THEN s.price_minor END AS price_minor,
                CASE WHEN j.state = 'Cancelled' THEN NULL ELSE a.answer END AS answer, a.weeks, a.elsewhere_on AS answered_elsewhere_on, a.wish_strings, a.wish_tension, a.wish_note,
                a.state_before, a.elsewhere_before, a.job_id, j.state AS job_state, j.ticket,
                EXISTS (SELECT 1 FROM job o WHERE o.racket_id = r.id AND o.state IN ('Waiting', 'OnMachine', 'Strung')
@@ -82,6 +84,8 @@ public sealed class ReminderStore(Database database, LinkTokens keys, ShopClock 
         JOIN racket r ON r.id = a.racket_id
         JOIN forecast f ON f.racket_id = r.id
         JOIN player p ON p.id = r.player_id AND p.client_id = n.client_id
+        JOIN client c ON c.id = p.client_id
+        LEFT JOIN job s ON s.id = (SELECT id FROM job WHERE racket_id = r.id {RequestedJob.LastOf})
         LEFT JOIN bed b ON b.racket_id = r.id
         LEFT JOIN job l ON l.id = b.job_id
         LEFT JOIN string_kind m ON m.id = l.mains_id

@@ -42,19 +42,22 @@ public sealed class JobMails(ShopStore shops, ShopClock clock) : IJobMails
         (string Name, string Value)[] values =
         [
             ("client", to.Client), ("shop", shop.Name), ("racket", racket), ("hours", OpeningWords.Lines(language, shop, clock.Today)),
-            ("price", Price(to, shop, language, say)),
+            ("price", Price(to, shop, language, say) ?? ""),
         ];
         var (subject, body) = which(say);
+        if (Price(to, shop, language, say) is null)
+            (subject, body) = (subject.WithoutClauseOf("price"), body.WithoutClauseOf("price"));
         var sms = MailText.Fill(say.ReadySms, ("shop", Sms.Fold(shop.Name)), ("racket", Sms.Fold(racket)));
         return new Notice(subject.Fill(values), MailText.Fill(body, [.. values.Select(v => (v.Name, (MailText)v.Value))]), PlainMail.Of(sms));
     }
 
-    /// <summary>What this client has to pay: nothing where it is paid or somebody else pays, whom the price concerns alone.</summary>
-    private static string Price(JobRow job, ShopDetails shop, Language language, OwnPageMailPhrases say) => job switch
+    /// <summary>What this client still has to pay, or that it is paid. Null where there is no price, or somebody else pays, whom it concerns alone.</summary>
+    private static string? Price(JobRow job, ShopDetails shop, Language language, OwnPageMailPhrases say) => job switch
     {
-        { PaidOn: not null } or { Payer: not null } => say.NothingToPay,
+        { Payer: not null } or { PriceMinor: null } => null,
+        { PaidOn: not null } => say.Paid,
         { OpenMinor: { } open } => language.Money(open, shop),
-        _ => "–",
+        _ => null,
     };
 
     private static string Or(string own, string products) => own.Length > 0 ? own : products;

@@ -20,7 +20,7 @@ public static class ReceiptPaper
             From = BillPaper.From(new BillSender { Name = shop.Name, Street = shop.Street, Town = shop.Town, Phone = shop.Phone, Mail = shop.Mail }),
             To = [job.Payer ?? job.Client],
             Facts = [.. Facts(job, list)],
-            Rows = [.. lines.Select(line => new SheetRow(PriceWords.Of(line, shop), Formats.Amount(line.AmountMinor, shop)))],
+            Rows = [.. lines.Select(line => new SheetRow(PriceWords.Of(line, shop), Formats.Money(line.AmountMinor, shop)))],
             Sums =
             [
                 .. Tax.Of(lines.Select(line => (line.AmountMinor, line.TaxBp))).Where(part => part.BasisPoints > 0).SelectMany(part => BillPaper.TaxRows(part, Money)),

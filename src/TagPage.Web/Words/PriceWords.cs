@@ -36,7 +36,7 @@ public static class PriceWords
         string?[] more =
         [
             line.Words.Length > 0 ? line.Words : null,
-            line is { Centimetres: { } cm, MetreMinor: { } metre } ? $"{Formats.Number(cm / 100m)} m at {Formats.Amount(metre, shop)} a metre" : null,
+            line is { Centimetres: { } cm, MetreMinor: { } metre } ? $"{Formats.Number(cm / 100m)} m at {Formats.Money(metre, shop)} a metre" : null,
         ];
         var inBrackets = string.Join(", ", more.OfType<string>());
         return line.Kind == ChargeKind.Extra && line.Words.Length > 0 ? line.Words : inBrackets.Length > 0 ? $"{Of(line.Kind)} ({inBrackets})" : Of(line.Kind);

@@ -36,17 +36,24 @@ public sealed class MessagesTests : IDisposable
     }
 
     [Theory]
-    [InlineData("UPDATE job SET paid_on = '2026-11-20'")]
-    [InlineData("INSERT INTO payer (id, name) VALUES (1, 'Eastmere Academy'); UPDATE client SET payer_id = 1")]
-    public async Task Who_has_nothing_to_pay_is_told_no_price(string change)
+    [InlineData("UPDATE job SET paid_on = '2026-11-20'", "Price: paid")]
+    [InlineData("INSERT INTO payer (id, name) VALUES (1, 'Eastmere Academy'); UPDATE client SET payer_id = 1", null)]
+    [InlineData("INSERT INTO payer (id, name) VALUES (1, 'Eastmere Academy'); UPDATE client SET payer_id = 1; UPDATE job SET paid_on = '2026-11-20'", null)]
+    [InlineData("DELETE FROM charge; UPDATE job SET price_minor = NULL", null)]
+    public async Task Price_that_is_paid_is_said_to_be_and_one_that_is_not_the_clients_is_not_spoken_of(string change, string? says)
     {
         _shop.Records.Change(change);
 
         await _runa.Send(await _runa.Open($"/shop/jobs/ready/{_job}"));
 
         var mail = Assert.Single(await _shop.MailsSent());
-        Assert.Contains("Price: nothing to pay", mail, StringComparison.Ordinal);
-        Assert.DoesNotContain("24.50", mail, StringComparison.Ordinal);
+        if (says is null)
+            Assert.DoesNotContain("Price", mail, StringComparison.Ordinal);
+        else
+            Assert.Contains(says, mail, StringComparison.Ordinal);
+        Assert.Contains("ready to collect.", mail, StringComparison.Ordinal);
+        foreach (var wrong in new[] { "24.50", "nothing to pay", "–\n" })
+            Assert.DoesNotContain(wrong, mail, StringComparison.Ordinal);
     }
 
     [Fact]

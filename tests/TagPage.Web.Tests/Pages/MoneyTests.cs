@@ -25,6 +25,16 @@ public sealed class MoneyTests : IDisposable
     public void Dispose() => _shop.Dispose();
 
     [Fact]
+    public async Task Every_amount_on_a_ticket_carries_its_currency()
+    {
+        var page = await _shop.Owner().Open($"/shop/jobs/{_job}");
+
+        var amounts = page.Document.QuerySelectorAll("main table.charges td, main table td.number").Select(cell => cell.TextContent.Trim()).Where(text => text.Contains('.', StringComparison.Ordinal)).ToList();
+        Assert.NotEmpty(amounts);
+        Assert.All(amounts, amount => Assert.StartsWith("£", amount, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task Owner_writes_a_price_list_and_the_next_job_costs_what_it_says()
     {
         var owner = _shop.Owner();

@@ -37,6 +37,36 @@ public sealed class AnswerTests : IDisposable
     }
 
     [Fact]
+    public async Task One_choice_answers_for_all_rackets_but_those_that_have_an_answer_of_their_own()
+    {
+        var reminder = _shop.Records.Reminder(_home.Client, _home.Racket);
+        foreach (var number in (int[])[2, 3])
+            Another(number);
+        var odalys = _shop.Stranger();
+        var page = await odalys.Open(_home.Link(reminder));
+        Assert.Contains("One answer for all rackets", page.Main, StringComparison.Ordinal);
+
+        await odalys.Send(page, ("Input.All", "NotYet"), ("Input.AllWeeks", "3"), ("Input.Rackets[1].Answer", "Gone"));
+
+        Assert.Equal("NotYet 3, Gone , NotYet 3", _home.Value("SELECT group_concat(answer || ' ' || COALESCE(weeks, ''), ', ') FROM reminder_racket WHERE reminder_id = (SELECT MAX(id) FROM reminder)"));
+        await odalys.Send(await odalys.Open(_home.Link(reminder)), ("Input.All", "Same"), ("Input.Rackets[1].Answer", "Elsewhere"), ("Input.Rackets[1].ElsewhereOn", "2026-11-20"));
+        Assert.Equal("Same, Elsewhere, Same", _home.Value("SELECT group_concat(answer, ', ') FROM reminder_racket WHERE reminder_id = (SELECT MAX(id) FROM reminder)"));
+
+        void Another(int number)
+        {
+            var racket = _shop.Records.Racket(_home.Player, number);
+            _shop.Records.Job(racket, strungOn: new(2026, 9, 1));
+            _shop.Records.Change("INSERT INTO reminder_racket (reminder_id, racket_id, due) VALUES (@reminder, @racket, '2026-11-20')", new { reminder, racket });
+        }
+    }
+
+    [Fact]
+    public async Task One_racket_is_asked_about_once()
+    {
+        Assert.DoesNotContain("One answer for all", (await _shop.Stranger().Open(_home.Link(_reminder))).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Something_different_stands_as_a_wish_on_the_ticket_and_at_the_bench()
     {
         await _home.Answer(_reminder, "Different", ("Input.Rackets[0].Strings", "softer <b>please</b>"), ("Input.Rackets[0].Tension", "22 kg"));

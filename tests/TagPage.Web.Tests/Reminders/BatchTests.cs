@@ -179,7 +179,9 @@ public sealed class BatchTests : IDisposable
         var progress = await Begin();
         Worker.Round();
         Assert.Equal(0, _shop.Records.Count("outbox"));
-        Assert.Contains("quiet hours: they go on at 8:00", (await _runa.Open(progress)).Main, StringComparison.Ordinal);
+        var waiting = (await _runa.Open(progress)).Main;
+        Assert.Contains("Reminders go out at 8:00", waiting, StringComparison.Ordinal);
+        Assert.DoesNotContain("are going out", waiting, StringComparison.Ordinal);
 
         _shop.Clock.Advance(TimeSpan.FromHours(11));
         Worker.Round();

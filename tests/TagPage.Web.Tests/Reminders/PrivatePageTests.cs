@@ -32,6 +32,18 @@ public sealed class PrivatePageTests : IDisposable
     }
 
     [Theory]
+    [InlineData("SELECT 1", "The same again: 52 / 50 lb · £24.50")]
+    [InlineData("INSERT INTO payer (id, name) VALUES (1, 'Eastmere Academy'); UPDATE client SET payer_id = 1", "The same again: 52 / 50 lb")]
+    public async Task The_same_again_says_the_tension_and_to_who_pays_the_price(string change, string says)
+    {
+        _shop.Records.Change(change);
+
+        var page = await _shop.Stranger().Open(_home.Link(_reminder));
+
+        Assert.Contains(page.Document.QuerySelectorAll("label"), label => label.TextContent.Trim() == says);
+    }
+
+    [Theory]
     [InlineData("OnMachine", "on the machine")]
     [InlineData("Waiting", "already at the shop")]
     public async Task What_the_bench_has_already_can_no_longer_be_changed(string state, string says)

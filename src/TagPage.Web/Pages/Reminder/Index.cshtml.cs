@@ -64,7 +64,7 @@ public sealed class IndexModel(ReminderStore store, AnswerStore answers, ShopSto
 
     private PageResult Show()
     {
-        Form = AnswerForm.Of(Input, _rackets, Language, clock.Today, Shop.StartingValues);
+        Form = AnswerForm.Of(Input, _rackets, Language, clock.Today, Shop);
         return Page();
     }
 }

@@ -1,20 +1,22 @@
 using TagPage.Core.Forecast;
 using TagPage.Core.Text;
+using TagPage.Core.Units;
 using TagPage.Records.Players;
 using TagPage.Records.Reminders;
+using TagPage.Records.Shop;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shared;
 
 /// <summary>What the answer form shows, on the private page and where the owner notes what was said on the phone.</summary>
-public sealed record AnswerForm(AnswerInput Input, IReadOnlyList<AnswerForm.Item> Items, Language Language)
+public sealed record AnswerForm(AnswerInput Input, IReadOnlyList<AnswerForm.Item> Items, Language Language, ShopDetails Shop)
 {
     public sealed record Item(ReminderRacket Racket, string Name, RestringBy By);
 
-    public static AnswerForm Of(AnswerInput input, IReadOnlyList<ReminderRacket> rackets, Language language, DateOnly today, StartingValues values)
+    public static AnswerForm Of(AnswerInput input, IReadOnlyList<ReminderRacket> rackets, Language language, DateOnly today, ShopDetails shop)
     {
         var names = GivenNames.Of(rackets.Select(r => r.Player));
-        return new AnswerForm(input, [.. rackets.Select(r => new Item(r, Name(r, names[r.Player], language), r.Work(today, values)))], language);
+        return new AnswerForm(input, [.. rackets.Select(r => new Item(r, Name(r, names[r.Player], language), r.Work(today, shop.StartingValues)))], language, shop);
     }
 
     /// <summary>"Pim, racket 2".</summary>
@@ -29,6 +31,22 @@ public sealed record AnswerForm(AnswerInput Input, IReadOnlyList<AnswerForm.Item
             ? Language.StringName(mains, racket.LastMainsGaugeMm!.Value)
             : $"{Language.StringName(mains, racket.LastMainsGaugeMm!.Value)} / {Language.StringName(crosses, racket.LastCrossesGaugeMm!.Value)}"
         : null;
+
+    /// <summary>Whether one choice for all is offered: where several can still be answered.</summary>
+    public bool HasSeveral => Items.Count(item => item.Racket.IsOpen) > 1;
+
+    /// <summary>"The same again: 52 / 50 lb · £24.50".</summary>
+    public string AnswerName(AnswerKind kind, ReminderRacket racket)
+    {
+        string[] what = kind == AnswerKind.Same ? [.. Tension(racket), .. racket.PriceMinor is { } price ? [Language.Money(price, Shop)] : Array.Empty<string>()] : [];
+        return AnswerName(kind) + (what.Length == 0 ? "" : Language.Colon + string.Join(" · ", what));
+    }
+
+    private IEnumerable<string> Tension(ReminderRacket racket)
+    {
+        if (racket is { MainsTension: { } mains, CrossesTension: { } crosses })
+            yield return mains == crosses ? Language.Of(new Tension(mains, racket.TensionUnit)) : $"{Language.Number(mains)} / {Language.Of(new Tension(crosses, racket.TensionUnit))}";
+    }
 
     public string AnswerName(AnswerKind kind)
     {

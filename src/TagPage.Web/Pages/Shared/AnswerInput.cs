@@ -9,6 +9,11 @@ public sealed record AnswerInput
 {
     public List<RacketInput> Rackets { get; init; } = [];
 
+    /// <summary>One answer for all that have none of their own.</summary>
+    public string? All { get; init; }
+
+    public string? AllWeeks { get; init; } = UsualWeeks.ToString(System.Globalization.CultureInfo.InvariantCulture);
+
     public bool Stop { get; init; }
 
     /// <summary>Whether the form was shown with the reminders stopped: only then does an unticked box ask for them again.</summary>

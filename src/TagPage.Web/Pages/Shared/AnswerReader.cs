@@ -19,14 +19,27 @@ public sealed class AnswerReader(Language language, IReadOnlyList<ReminderRacket
     public IReadOnlyList<RacketAnswer> Read(AnswerInput input)
     {
         var answers = new List<RacketAnswer>();
+        var all = ForAll(input);
+        var weeks = all == AnswerKind.NotYet ? Weeks(input.AllWeeks, "All") : null;
         for (var i = 0; i < input.Rackets.Count; i++)
-            if (rackets.FirstOrDefault(r => r.RacketId == input.Rackets[i].RacketId) is { } racket
-                && Enum.TryParse<AnswerKind>(input.Rackets[i].Answer, out var kind) && Enum.IsDefined(kind))
+        {
+            if (rackets.FirstOrDefault(r => r.RacketId == input.Rackets[i].RacketId) is not { } racket)
+                continue;
+            var own = Kind(input.Rackets[i].Answer);
+            if (all is { } together && racket.IsOpen && (own is null || own == racket.Answer))
+                answers.Add(new RacketAnswer(racket.RacketId, together) { Weeks = weeks });
+            else if (own is { } kind)
                 answers.Add(Read(input.Rackets[i], kind, racket, $"Rackets[{i}]."));
+        }
         if (answers.Count == 0 && input.Reminders is null)
             _faults.Add((input.Rackets.Count > 0 ? "Rackets[0].Answer" : "", _say.AnswerMissing));
         return answers;
     }
+
+    private static AnswerKind? Kind(string? typed) => Enum.TryParse<AnswerKind>(typed, out var kind) && Enum.IsDefined(kind) ? kind : null;
+
+    // Only what needs no more than a choice; the rest is asked racket by racket.
+    private static AnswerKind? ForAll(AnswerInput input) => Kind(input.All) is AnswerKind.Same or AnswerKind.NotYet ? Kind(input.All) : null;
 
     private RacketAnswer Read(AnswerInput.RacketInput input, AnswerKind kind, ReminderRacket racket, string field)
     {

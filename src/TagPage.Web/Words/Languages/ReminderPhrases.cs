@@ -11,6 +11,9 @@ public sealed record ReminderPhrases
     public required string WhyHeading { get; init; }
     public required string Counts { get; init; }
     public required string Question { get; init; }
+    public required string ForAll { get; init; }
+    public required string ForAllHint { get; init; }
+    public required string ForEach { get; init; }
     public required string Same { get; init; }
     public required string Different { get; init; }
     public required string Strings { get; init; }

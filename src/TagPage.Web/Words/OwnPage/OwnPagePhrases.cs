@@ -77,7 +77,7 @@ public sealed record OwnPageMailPhrases
     public required string ReceivedBody { get; init; }
     public required string ReadySubject { get; init; }
     public required string ReadyBody { get; init; }
-    public required string NothingToPay { get; init; }
+    public required string Paid { get; init; }
     public required string ReadySms { get; init; }
     public required string ContactSubject { get; init; }
     public required string ContactBody { get; init; }

@@ -50,7 +50,7 @@ public sealed class AnswerModel(ReminderListStore list, ReminderStore reminders,
 
     private PageResult Show()
     {
-        Form = AnswerForm.Of(Input, _rackets, Languages.English, clock.Today, shops.Get().StartingValues);
+        Form = AnswerForm.Of(Input, _rackets, Languages.English, clock.Today, shops.Get());
         return Page();
     }
 }

@@ -20,6 +20,6 @@ public sealed class ReminderModel(ReminderListStore store, ReminderStore reminde
     public void OnGet()
     {
         Texts = texts.Of(Saved);
-        Answers = AnswerForm.Of(new AnswerInput(), reminders.Rackets(Id), Languages.English, clock.Today, shops.Get().StartingValues);
+        Answers = AnswerForm.Of(new AnswerInput(), reminders.Rackets(Id), Languages.English, clock.Today, shops.Get());
     }
 }
