@@ -9,10 +9,13 @@ namespace TagPage.Core.Forecast;
 public sealed record BreakageLimit : LimitDay
 {
     private BreakageLimit(DateOnly? day, DateOnly strung, Learned learned) : base(LimitKind.Breakage, day, strung) =>
-        BrokeAfter = [.. learned.BrokeAfter.Order()];
+        (BrokeAfter, CameOutWhole) = ([.. learned.BrokeAfter.Order()], learned.CameOutAfter.Count);
 
     /// <summary>The hours after which earlier beds broke by wear, the shortest first.</summary>
     public IReadOnlyList<double> BrokeAfter { get; }
+
+    /// <summary>How many earlier beds came out before they broke by wear; the estimate counts their hours too.</summary>
+    public int CameOutWhole { get; }
 
     /// <summary>The hours by which one in <see cref="OneIn"/> would break; null without enough breaks.</summary>
     public double? Hours { get; private init; }

@@ -22,6 +22,9 @@ public sealed class JobDeleteStore(Database database)
         return new Outcome.Done(job.RacketId);
     });
 
+    /// <summary>Why a ticket can no longer be deleted; null where it can.</summary>
+    public Refusal? WhyNot(Who who, long id) => database.Read(c => JobStore.Get(c, who, id) is { } job ? WhyNot(c, job) : null);
+
     private static Refusal? WhyNot(SqliteConnection connection, JobRow job) =>
         job.StrungOn is { } strung ? new StringsWentIn(strung)
         : connection.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM reading WHERE job_id = @Id)", new { job.Id }) ? new ReadingsOnIt()

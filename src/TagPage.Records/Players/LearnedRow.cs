@@ -7,7 +7,7 @@ using TagPage.Core.Strings;
 namespace TagPage.Records.Players;
 
 /// <summary>What a player's own strings of one material have taught.</summary>
-public sealed record LearnedRow(Material Material, LossModel Loss, IReadOnlyList<double> BrokeAfter, double? BreaksBy)
+public sealed record LearnedRow(Material Material, LossModel Loss, IReadOnlyList<double> BrokeAfter, int CameOutWhole, double? BreaksBy)
 {
     /// <summary>One row for each material that the player has had in the mains.</summary>
     public static IReadOnlyList<LearnedRow> Of(IReadOnlyList<JobHistory> jobs, Sport sport, Hitting hitting, StartingValues values) =>
@@ -17,5 +17,6 @@ public sealed record LearnedRow(Material Material, LossModel Loss, IReadOnlyList
         material,
         LossModel.Of(values.Tension.Of(material), values.Tension.Spread, learned.Beds),
         learned.BrokeAfter,
+        learned.CameOutAfter.Count,
         BreakageHours.Of(learned, material, sport, hitting, values));
 }

@@ -19,11 +19,14 @@ public static class LearnedWords
 
     /// <summary>"Broke after 12, 14 and 16.5 hours: one in five would break by 15.1 hours".</summary>
     /// <param name="brokeAfter">One or more, in hours.</param>
+    /// <param name="cameOutWhole">How many came out before they broke.</param>
     /// <param name="hours">What follows from them; null with too few.</param>
     /// <param name="oneIn">One bed in so many.</param>
-    public static string Breakage(IEnumerable<double> brokeAfter, double? hours, double oneIn)
+    public static string Breakage(IEnumerable<double> brokeAfter, int cameOutWhole, double? hours, double oneIn)
     {
         var broke = $"Broke after {Languages.English.List(brokeAfter.Order().Select(h => Number(h)))} hours";
+        if (hours is not null && cameOutWhole > 0)
+            broke += Languages.English.Count(Languages.English.Phrases.Reasons.CameOutWhole, cameOutWhole);
         return hours is { } limit ? $"{broke}: one in {Many(oneIn)} would break by {Number(limit)} hours" : broke;
     }
 

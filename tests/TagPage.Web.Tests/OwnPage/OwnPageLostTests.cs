@@ -45,6 +45,10 @@ public sealed class OwnPageLostTests : IAsyncLifetime
         Assert.Contains("Lost since 25 Nov 2026", page.Main, StringComparison.Ordinal);
         Assert.Null(page.Document.QuerySelector($"main a.button[href='/my/lost/{_racket}']"));
 
+        var lost = await _phone.Open($"/my/lost/{_racket}");
+        Assert.NotNull(lost.Document.QuerySelector($"main form[action='/my/rackets/{_racket}?handler=Back'] button.primary"));
+        Assert.DoesNotContain("Mark it as lost", lost.Main, StringComparison.Ordinal);
+
         var answer = await _phone.Send(page, page.Form("/my/found?handler=Back"));
 
         Assert.Equal("/my/found", answer.Location);

@@ -84,6 +84,21 @@ public sealed class JobMistakeTests : IDisposable
     }
 
     [Fact]
+    public async Task Deleting_is_not_offered_where_it_would_be_refused_and_the_ticket_says_why()
+    {
+        var waiting = _shop.Records.Job(_family.Racket);
+        _shop.Records.Change("""
+            INSERT INTO instrument (name, scale) VALUES ('Shop gauge', 'Stiffness');
+            INSERT INTO reading (job_id, first, taken_on, instrument_id, value) SELECT @waiting, 1, '2026-11-02', MAX(id), 62 FROM instrument
+            """, new { waiting });
+
+        var page = await _shop.Owner().Open($"/shop/jobs/{waiting}");
+
+        Assert.Null(page.Document.QuerySelector("a[href*=delete]"));
+        Assert.Contains("It cannot be deleted. A reading stands on this ticket.", page.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Ticket_written_by_mistake_is_deleted_and_a_strung_one_is_not()
     {
         var waiting = _shop.Records.Job(_family.Racket);

@@ -157,8 +157,8 @@ public sealed class RacketTests : IDisposable
         Assert.NotNull(sections[0].QuerySelector("#restring"));
         Assert.NotNull(sections[0].QuerySelector("#in-it"));
         Assert.Equal("history", sections[1].GetAttribute("aria-labelledby"));
-        Assert.Equal(5, card.Document.QuerySelectorAll(".history > table tbody tr:has(th)").Length);
-        Assert.Equal("4 earlier jobs", card.Document.QuerySelector(".history details > summary")!.TextContent);
+        Assert.Equal(2, card.Document.QuerySelectorAll(".history > table tbody tr:has(th)").Length);
+        Assert.Equal("7 earlier jobs", card.Document.QuerySelector(".history details > summary")!.TextContent);
         Assert.All(card.Document.QuerySelectorAll("main table").Where(t => t.ParentElement != sections[1]), t => Assert.Equal("DETAILS", t.ParentElement!.TagName));
     }
 

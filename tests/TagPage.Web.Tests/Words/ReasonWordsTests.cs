@@ -84,6 +84,16 @@ public class ReasonWordsTests
     }
 
     [Fact]
+    public void Breakage_says_how_many_beds_came_out_whole_which_the_estimate_counts_too()
+    {
+        var one = Why<BreakageLimit>("en", Racket(0) with { Learned = Broken(14, 12) with { CameOutAfter = [16] } });
+        var three = Why<BreakageLimit>("en", Racket(0) with { Learned = Broken(14, 12) with { CameOutAfter = [16, 18, 20] } });
+        Assert.StartsWith("broke after 12 and 14 hours, and 1 bed came out before it broke: one in 5 would break by ", one, StringComparison.Ordinal);
+        Assert.StartsWith("broke after 12 and 14 hours, and 3 beds came out before they broke: one in 5 would break by ", three, StringComparison.Ordinal);
+        Assert.True(double.Parse(one.Split(' ')[^2], System.Globalization.CultureInfo.InvariantCulture) < double.Parse(three.Split(' ')[^2], System.Globalization.CultureInfo.InvariantCulture));
+    }
+
+    [Fact]
     public void Hours_say_what_was_noted_and_that_pauses_are_left_out()
     {
         var noted = Racket(3) with { Logged = [new LoggedHours(Strung, 4)] };

@@ -12,6 +12,7 @@ internal static class BreakageWords
         var phrase = limit.Hours is null ? words.FewBreaks : limit.Interval is null ? words.BreakageWithoutPlay : words.Breakage;
         return phrase.Fill(
             ("hours", language.List(limit.BrokeAfter.Select(hours => language.Number(hours, 1)))),
+            ("whole", limit.CameOutWhole == 0 ? "" : language.Count(words.CameOutWhole, limit.CameOutWhole)),
             ("n", language.Number(limit.OneIn, 1)),
             ("life", language.Number(limit.Hours ?? 0, 1)),
             ("days", language.Days(limit.Interval ?? 0)));

@@ -15,6 +15,7 @@ public sealed record ReasonsPhrases
     public required string TensionOverTwoYears { get; init; }
     public required string Breakage { get; init; }
     public required string BreakageWithoutPlay { get; init; }
+    public required Counted CameOutWhole { get; init; }
     public required string FewBreaks { get; init; }
     public required string StringsUnknown { get; init; }
     public required string NoHours { get; init; }

@@ -27,6 +27,10 @@ public sealed record OwnPageFramePhrases
     public required string Found { get; init; }
     public required string Details { get; init; }
     public required string SignOut { get; init; }
+    public required string MenuRackets { get; init; }
+    public required string MenuFound { get; init; }
+    public required string MenuDetails { get; init; }
+    public required string MenuOut { get; init; }
     public required string Menu { get; init; }
     public required string ToContent { get; init; }
     public required string Error { get; init; }

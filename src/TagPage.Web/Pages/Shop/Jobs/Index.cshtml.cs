@@ -7,16 +7,22 @@ using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmStore confirms, FeelStore feels, ReadingStore readings, ChargeStore charges, PaymentStore payments, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
+public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmStore confirms, FeelStore feels, ReadingStore readings, JobDeleteStore deletes, ChargeStore charges, PaymentStore payments, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
 {
     /// <summary>What the player said about the strings before these.</summary>
     public FeelStore.Row? Felt { get; private set; }
 
     /// <summary>Readings after the first.</summary>
     public IReadOnlyList<ReadingRow> Later { get; private set; } = [];
+
+    /// <summary>Why it cannot be deleted, where somebody might want to: while nothing was strung.</summary>
+    public string? WhyNotDeleted { get; private set; }
+
+    public bool MayBeDeleted { get; private set; }
 
     public IReadOnlyList<ChargeLine> Lines { get; private set; } = [];
 
@@ -48,6 +54,8 @@ public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmSto
         Felt = feels.Last(Saved.RacketId, exceptJob: Id);
         Lines = charges.Get(Who.Shop, Id)!.Lines;
         Payments = payments.OfJob(Who.Shop, Id);
+        var refusal = deletes.WhyNot(Who.Shop, Id);
+        (MayBeDeleted, WhyNotDeleted) = (refusal is null, refusal is null or StringsWentIn ? null : ShopRefusals.Of(refusal));
         Later = [.. readings.Of(Id).Where(reading => !reading.First)];
     }
 
