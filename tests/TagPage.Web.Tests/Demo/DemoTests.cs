@@ -30,7 +30,7 @@ public sealed class DemoTests : IDisposable
     {
         Demo.Prepare();
 
-        Assert.Equal("client:20 payer:2 player:25 string_kind:18 racket:42 tag:42 spec:22 job:224 reading:195 instrument:2", ImportedRows.Count(_shop.Database));
+        Assert.Equal("client:20 payer:2 player:25 string_kind:18 racket:42 tag:42 spec:24 frame_place:6 added_mass:8 job:224 reading:195 instrument:2", ImportedRows.Count(_shop.Database));
         Assert.Equal("Ferrygate Racket Bench", _shop.Get<ShopStore>().Get().Name);
         Assert.StartsWith("I am Runa", _shop.Get<ShopStore>().Get().HomeMarkdown, StringComparison.Ordinal);
         Assert.Equal("0MWF2SBY7KE", Demo.Showcase.ToString());
