@@ -77,7 +77,8 @@ export DOTNET_TieredPGO=0 DOTNET_EnableWriteXorExecute=0
 # Where there is room in memory, test data lies there: most of a test on a disk is waiting for it to save.
 memory=""
 if [ -w /dev/shm ] && [ "$(df -Pk /dev/shm | awk 'NR == 2 { print $4 }')" -gt 2000000 ]; then
-  memory=$(mktemp -d /dev/shm/tests.XXXXXX)
+  # Open to others: some tests start the program as somebody without rights.
+  memory=$(mktemp -d /dev/shm/tests.XXXXXX) && chmod a+rx "$memory"
   trap 'rm -rf "$log" "$memory"' EXIT
 fi
 

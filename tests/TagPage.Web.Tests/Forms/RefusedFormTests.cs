@@ -54,7 +54,8 @@ public sealed partial class RefusedFormTests : IAsyncLifetime
         Assert.Single(Keys().Matches(second));
         Assert.NotEqual(again, second);
 
-        var done = await _phone.Send(await _phone.Open(second), ("Input.Note", "left at court 3"));
+        var corrected = await _phone.Open(second);
+        var done = await _phone.Send(corrected, FormWith(corrected, "Input.Note"), ("Input.Note", "left at court 3"));
 
         Assert.Equal($"/my/rackets/{_racket}", done.Location);
         Assert.Equal("left at court 3", _shop.Records.Text("SELECT lost_note FROM racket"));
@@ -111,11 +112,14 @@ public sealed partial class RefusedFormTests : IAsyncLifetime
     private static async Task<string> Refused(Visitor visitor, string address, string form, params (string, string)[] typed)
     {
         var page = await visitor.Open(address);
-        var answer = form.Length == 0 ? await visitor.Post(page, page.Document.QuerySelector<IHtmlFormElement>("main form[method=post]")!, typed) : await visitor.Post(page, page.Form(form), typed);
+        var answer = await visitor.Post(page, form.Length == 0 ? FormWith(page, typed[0].Item1) : page.Form(form), typed);
         Assert.Equal(HttpStatusCode.SeeOther, answer.Status);
         Assert.Empty(answer.Text);
         return answer.Location!;
     }
+
+    private static IHtmlFormElement FormWith(WebPage page, string field) =>
+        page.Document.QuerySelector<IHtmlFormElement>($"main form[method=post]:has([name='{field}'])")!;
 
     [GeneratedRegex("again=")]
     private static partial Regex Keys();

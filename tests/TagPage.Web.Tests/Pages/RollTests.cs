@@ -96,7 +96,7 @@ public sealed class RollTests : IDisposable
 
         Assert.Equal(HttpStatusCode.NotFound, page.Status);
         Assert.Contains("not in use yet", page.Main, StringComparison.Ordinal);
-        Assert.DoesNotContain("roll", page.Text, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("roll", page.Document.Body!.OuterHtml, StringComparison.OrdinalIgnoreCase);
         Assert.Empty(page.Document.QuerySelectorAll("main a[href*='/shop']"));
     }
 
