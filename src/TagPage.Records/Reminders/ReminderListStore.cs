@@ -26,9 +26,8 @@ public sealed class ReminderListStore(Database database)
         SELECT n.id, n.secret, n.stop_secret, n.client_id, c.name AS client, c.language, c.phone, c.mail, c.reminders, n.made_at, n.expires_at,
                n.sent_how, n.sent_at, n.discarded,
                {ReminderStore.Replaced} AS replaced,
-               (SELECT COUNT(*) FROM reminder_racket a WHERE a.reminder_id = n.id) AS rackets,
-               (SELECT COUNT(a.answer) FROM reminder_racket a LEFT JOIN {ReminderStore.JobOfYes}
-                WHERE a.reminder_id = n.id AND j.state IS NOT 'Cancelled') AS answered,
+               {ReminderStore.RacketsAskedAbout} AS rackets,
+               {ReminderStore.AnswersGiven} AS answered,
                m.id AS outbox_id, COALESCE(m.state, n.mail_fate) AS outbox_state, COALESCE(m.maybe_sent, 0) AS maybe_sent, m.last_error, m.not_before, COALESCE(m.tries, 0) AS tries
         FROM reminder n
         JOIN client c ON c.id = n.client_id

@@ -24,6 +24,9 @@ public sealed record ShopHasNoMail() : Refusal;
 /// <summary>Its mail is on its way or out.</summary>
 public sealed record MailedAlready() : Refusal;
 
+/// <summary>The household has answered for every racket.</summary>
+public sealed record AnsweredInFull() : Refusal;
+
 /// <summary>The email was not given up, or its reminder is no longer valid.</summary>
 public sealed record MailNotGivenUp() : Refusal;
 

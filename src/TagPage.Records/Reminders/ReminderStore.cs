@@ -64,6 +64,15 @@ public sealed class ReminderStore(Database database, LinkTokens keys, ShopClock 
     /// </summary>
     internal const string JobOfYes = "job j ON j.id = a.job_id AND a.answer IN ('Same', 'Different')";
 
+    /// <summary>SQL: how many rackets reminder n asks about.</summary>
+    internal const string RacketsAskedAbout = "(SELECT COUNT(*) FROM reminder_racket a WHERE a.reminder_id = n.id)";
+
+    /// <summary>SQL: about how many of them there is an answer that holds.</summary>
+    internal const string AnswersGiven = $"""
+        (SELECT COUNT(a.answer) FROM reminder_racket a LEFT JOIN {JobOfYes}
+         WHERE a.reminder_id = n.id AND j.state IS NOT 'Cancelled')
+        """;
+
     public IReadOnlyList<ReminderRacket> Rackets(long reminder) => database.Read(c => Rackets(c, reminder, clock));
 
     /// <summary>Those that are no longer the household's are left out.</summary>

@@ -27,6 +27,7 @@ public sealed class SendReminderStore(Database database, OutboxStore outbox, Sho
         { Reminders: false } => new RemindersUnwanted(),
         { Mail: null } => new ClientHasNoMail(),
         { IsMailed: true } => new MailedAlready(),
+        { IsAnswered: true } => new AnsweredInFull(),
         _ when shops.Get().Mail is null => new ShopHasNoMail(),
         _ => null,
     };
@@ -38,6 +39,7 @@ public sealed class SendReminderStore(Database database, OutboxStore outbox, Sho
         public bool Reminders { get; init; }
         public bool IsVoid { get; init; }
         public bool IsMailed { get; init; }
+        public bool IsAnswered { get; init; }
     }
 
     private static Row? Get(SqliteConnection connection, long id) => connection.QuerySingleOrDefault<Row>(GetSql, new { id });
@@ -45,7 +47,8 @@ public sealed class SendReminderStore(Database database, OutboxStore outbox, Sho
     private const string GetSql = $"""
         SELECT n.client_id, c.mail, c.reminders,
                n.discarded = 1 OR {ReminderStore.Replaced} AS is_void,
-               n.mail_fate IN ('Sent', 'MaybeSent') OR EXISTS (SELECT 1 FROM outbox o WHERE o.reminder_id = n.id AND o.state <> 'Failed') AS is_mailed
+               n.mail_fate IN ('Sent', 'MaybeSent') OR EXISTS (SELECT 1 FROM outbox o WHERE o.reminder_id = n.id AND o.state <> 'Failed') AS is_mailed,
+               {ReminderStore.AnswersGiven} >= {ReminderStore.RacketsAskedAbout} AS is_answered
         FROM reminder n
         JOIN client c ON c.id = n.client_id
         WHERE n.id = @id

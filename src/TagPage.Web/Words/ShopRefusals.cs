@@ -103,6 +103,7 @@ public static class ShopRefusals
         ReminderVoid => "This reminder was withdrawn or replaced by a newer one.",
         ClientHasNoMail => "There is no email address on file for this client. Add one, or send the text another way.",
         ShopHasNoMail => "The shop has no email address of its own yet. Enter it under Settings → The shop.",
+        AnsweredInFull => "The household has answered for every racket already; another email would ask again what it told you.",
         MailedAlready => "The email for this reminder is on its way or has already gone out.",
         AnswersShut => "Nothing was saved: one of these rackets has been put on the machine in the meantime. Check the bench, then note the rest.",
         MailNotGivenUp => "This email cannot be tried again: it is on its way, or its reminder was stopped or withdrawn.",

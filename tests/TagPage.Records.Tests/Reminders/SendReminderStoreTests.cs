@@ -68,6 +68,16 @@ public sealed class SendReminderStoreTests : IDisposable
         _street.Check(false, () => _store.Mail(Who.Shop, 99, "due", "due"));
     }
 
+    [Fact]
+    public void Household_that_answered_for_every_racket_is_not_mailed_until_an_answer_is_taken_back()
+    {
+        _street.Records.Change("UPDATE reminder_racket SET answer = 'NotYet', answered_at = '2026-11-24 10:00:00'");
+        _street.Refused<AnsweredInFull>(Mail);
+
+        _street.Records.Change("UPDATE reminder_racket SET answer = NULL, answered_at = NULL");
+        _street.Check(true, Mail);
+    }
+
     /// <summary>Quiet hours, or a mail server that rests: the older email still waits when the owner insists on a newer one.</summary>
     [Theory]
     [InlineData(0, "Failed")]
