@@ -17,12 +17,12 @@ public readonly record struct Balance(decimal Value, BalanceUnit Unit)
         _ => Value,
     };
 
-    /// <summary>What millimetres from the butt are in another unit; null for points on a frame of unknown length.</summary>
-    public static decimal? Of(decimal mm, BalanceUnit unit, decimal? lengthMm) => unit switch
+    /// <summary>In another unit; null for points on a frame of unknown length.</summary>
+    public decimal? In(BalanceUnit unit, decimal? lengthMm) => unit == Unit ? Value : unit switch
     {
-        BalanceUnit.Points => ((lengthMm / 2) - mm) * 8 / Factors.MmPerInch,
-        BalanceUnit.Cm => mm / 10,
-        BalanceUnit.In => mm / Factors.MmPerInch,
-        _ => mm,
+        BalanceUnit.Points => ((lengthMm / 2) - Mm(lengthMm)) * 8 / Factors.MmPerInch,
+        BalanceUnit.Cm => Mm(lengthMm) / 10,
+        BalanceUnit.In => Mm(lengthMm) / Factors.MmPerInch,
+        _ => Mm(lengthMm),
     };
 }

@@ -6,13 +6,6 @@ public static class Measured
     public static Uncertain Points(Uncertain balanceCm, Uncertain lengthCm) =>
         Uncertain.Of(v => BalancePoint.Points(v[0], v[1]), balanceCm, lengthCm);
 
-    public static Uncertain BalanceFromTip(Uncertain tipG, Uncertain totalG, Uncertain lengthCm) =>
-        Uncertain.Of(v => BalancePoint.FromTip(v[0], v[1], v[2]), tipG, totalG, lengthCm);
-
-    /// <summary>From the mass, the balance, where it hangs and how long it swings; see <see cref="Pendulum"/>.</summary>
-    public static Uncertain PendulumSwingWeight(Uncertain massG, Uncertain balanceCm, Uncertain axisCm, Uncertain periodS, double gravity) =>
-        Uncertain.Of(v => new Pendulum(v[0], v[1], v[2], v[3]).SwingWeight(gravity), massG, balanceCm, axisCm, periodS);
-
     /// <summary>By how much masses change the twist weight; see <see cref="AddedMass.TwistChange"/>.</summary>
     public static Uncertain TwistChange(IReadOnlyList<AddedMass> masses, Tolerances tolerances) => Uncertain.Of(
         v => Enumerable.Range(0, masses.Count).Sum(i => new AddedMass(v[2 * i], 0, v[(2 * i) + 1]).TwistChange),

@@ -16,7 +16,5 @@ public sealed record Tolerances
 
     public Uncertain Length(double cm) => new(cm, LengthCm);
 
-    public Uncertain Period(double seconds) => new(seconds, PeriodS);
-
     public Uncertain Swing(double swingWeight) => new(swingWeight, SwingWeight);
 }

@@ -47,6 +47,10 @@ public sealed record CustomPlan
 
     public Uncertain TwistChange(Tolerances tolerances) => Measured.TwistChange(Rounded.Masses, tolerances);
 
+    /// <summary>Points on a frame of its length: as measured, what went into balance and length both counts once.</summary>
+    public Uncertain Points(MeasuredBody body, Tolerances tolerances) =>
+        body == Frame.Figures.Measured && Frame.Figures.Points is { } points ? points : Measured.Points(body.BalanceCm, tolerances.Length(Frame.LengthCm));
+
     /// <summary>Whether strings that were not in it when it was measured are counted in.</summary>
     public bool IsOfEstimate => Frame.IsEstimated && Rounded.Frame.Now != Frame.Figures.Body;
 

@@ -45,7 +45,7 @@ public record SpecEntry
     public bool DampenerOn { get; init; }
     public string? Note { get; init; }
 
-    /// <summary>What sums left open stays with the figures that were not typed anew.</summary>
+    /// <summary>Of a spec that was worked out: where a figure comes from and what sums left open stay with those that were not typed anew.</summary>
     public SpecEntry After(SpecEntry before)
     {
         if (Kind != SpecKind.Customised)
@@ -56,12 +56,16 @@ public record SpecEntry
             WeightOffG = weight ? before.WeightOffG : null,
             BalanceOffMm = balance ? before.BalanceOffMm : null,
             SwingWeightOff = swing ? before.SwingWeightOff : null,
-            SwingSource = swing || SwingSource != SwingSource.WorkedOut ? SwingSource : SwingSource.Machine,
+            SwingSource = swing && SwingSource == SwingSource.Machine && before.SwingSource == SwingSource.WorkedOut ? SwingSource.WorkedOut : SwingSource,
             WeightBalanceR = weight && balance ? before.WeightBalanceR : null,
             WeightSwingR = weight && swing ? before.WeightSwingR : null,
             BalanceSwingR = balance && swing ? before.BalanceSwingR : null,
         };
     }
+
+    /// <summary>The last that was measured of a figure; null where it never was.</summary>
+    public static decimal? Newest(IEnumerable<SpecEntry> newestFirst, Func<SpecEntry, decimal?> figure) =>
+        newestFirst.Select(figure).FirstOrDefault(measured => measured is not null);
 
     public Correlation Correlation => new((double)(WeightBalanceR ?? 0), (double)(WeightSwingR ?? 0), (double)(BalanceSwingR ?? 0));
 

@@ -17,11 +17,15 @@ public sealed record SpecWords(CustomisingValues Values, Sport Sport)
 
     /// <summary>In points only where the length is known.</summary>
     public string Balance(SpecFigures figures) => figures.BalanceCm is not { } balance ? ""
-        : BalanceUnit != BalanceUnit.Points ? Balance(balance)
-        : figures.Points is { } points ? Points(points) : Balance(balance);
+        : figures.Points is { } points ? Balance(balance, points) : Balance(balance);
 
-    /// <summary>The same of a frame of that length.</summary>
-    public string Balance(Uncertain cm, Uncertain lengthCm) => BalanceUnit == BalanceUnit.Points ? Points(Measured.Points(cm, lengthCm)) : Balance(cm);
+    /// <summary>The same where the points are known.</summary>
+    public string Balance(Uncertain cm, Uncertain points) =>
+        BalanceUnit == BalanceUnit.Points ? Head(points.Value, $"{Number(Math.Abs(points.Value), 1)} ± {Number(points.Off, 1)}") : Balance(cm);
+
+    /// <summary>A balance alone, of a frame of that length.</summary>
+    public string Balance(double cm, double lengthCm) => BalanceUnit != BalanceUnit.Points ? FromButt(cm)
+        : Head(BalancePoint.Points(cm, lengthCm), Number(Math.Abs(BalancePoint.Points(cm, lengthCm)), 1));
 
     public string Balance(Uncertain cm) => With(Times(cm, FromButtUnit.PerCm), FromButtUnit.Decimals, FromButtUnit.Name);
 
@@ -68,13 +72,6 @@ public sealed record SpecWords(CustomisingValues Values, Sport Sport)
         (BalanceUnit.In, _) or (BalanceUnit.Points, LengthUnit.In) => ("in", 1 / 2.54, 2),
         _ => ("mm", 10, 1),
     };
-
-    /// <summary>A balance in points, alone.</summary>
-    public static string Points(double cm, double lengthCm) =>
-        Head(BalancePoint.Points(cm, lengthCm), Number(Math.Abs(BalancePoint.Points(cm, lengthCm)), 1));
-
-    public static string Points(Uncertain points) =>
-        Head(points.Value, $"{Number(Math.Abs(points.Value), 1)} ± {Number(points.Off, 1)}");
 
     private static string Head(double points, string says) => $"{says} points head {(points < 0 ? "heavy" : "light")}";
 

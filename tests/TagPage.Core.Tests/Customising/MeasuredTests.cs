@@ -35,7 +35,7 @@ public class MeasuredTests
     {
         // By hand: b = t·L/m, so (∂/∂t, ∂/∂m, ∂/∂L) = (L/m, −t·L/m², t/m).
         var (t, m, l) = (165.0, 350.0, 68.58);
-        var balance = Measured.BalanceFromTip(Instruments.Mass(t), Instruments.Mass(m), Instruments.Length(l));
+        var balance = Uncertain.Of(v => BalancePoint.FromTip(v[0], v[1], v[2]), Instruments.Mass(t), Instruments.Mass(m), Instruments.Length(l));
 
         Assert.Equal(Math.Sqrt(Math.Pow(l / m * 0.1, 2) + Math.Pow(t * l / m / m * 0.1, 2) + Math.Pow(t / m * 0.1, 2)), balance.Off, 6);
     }
@@ -46,7 +46,7 @@ public class MeasuredTests
         // Simulated: each figure moved at random by its own uncertainty, a hundred thousand times.
         var random = new Random(5);
         Uncertain mass = new(320, 0.1), balance = new(32.5, 0.1), axis = new(1, 0.05), period = new(1.5, 0.002);
-        var worked = Measured.PendulumSwingWeight(mass, balance, axis, period, Pendulum.StandardGravity);
+        var worked = Uncertain.Of(v => new Pendulum(v[0], v[1], v[2], v[3]).SwingWeight(), mass, balance, axis, period);
         double[] simulated =
         [
             .. Enumerable.Range(0, 100_000).Select(_ =>

@@ -62,6 +62,7 @@ public sealed class PlanUncertaintyTests : IDisposable
         });
         var plan = CustomPlan.Of(Frame, new Wanted { MassG = 330, SwingWeight = 312 }, new PlanLocks(), AddedMaterial.Lead, Values);
 
+        Assert.Equal(Frame.Figures.Points, plan.Points(plan.Before, Instruments));
         Agrees(Swung, plan.Before);
         Agrees(() => Piece(plan, Swung()), plan.After(Instruments));
 

@@ -131,6 +131,20 @@ public sealed class SpecTests : IDisposable
         Assert.Equal("Oz", ((AngleSharp.Html.Dom.IHtmlSelectElement)next.Document.QuerySelector("#Input_WeightUnit")!).Value);
     }
 
+    [Fact]
+    public async Task Worked_out_racket_that_is_measured_again_has_a_measured_swing_weight()
+    {
+        _shop.Records.Change("INSERT INTO spec (racket_id, measured_on, kind, weight, balance, swing_weight, swing_source, strung, grip_on, dampener_on) VALUES (@_racket, '2026-10-01', 'Customised', 312, 322, 312, 'WorkedOut', 1, 1, 0)", new { _racket });
+        var owner = _shop.Owner();
+
+        await owner.Send(await owner.Open($"/shop/rackets/spec/{_racket}/1"), ("Input.Kind", "Customised"), ("Input.Note", "by the book"));
+        Assert.Equal(SwingSource.WorkedOut, Assert.Single(Store.Of(_racket)).SwingSource);
+        await owner.Send(await owner.Open($"/shop/rackets/spec/{_racket}/1"), ("Input.Kind", "Remeasured"), ("Input.SwingWeight", "309"));
+
+        Assert.True(Assert.Single(Store.Of(_racket)) is { Kind: SpecKind.Remeasured, SwingWeight: 309, SwingSource: SwingSource.Machine });
+        Assert.DoesNotContain("worked out", (await owner.Open($"/shop/rackets/{_racket}")).Document.QuerySelector("#specs")!.TextContent, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("Input.Balance", "Input.TipWeight", "150", "Empty this or the balance point: only one of them can count.")]
     [InlineData("Input.SwingWeight", "Input.PendulumPeriodS", "1.4", "Empty the swing weight or what the pendulum showed: only one of them can count.")]

@@ -40,7 +40,7 @@ public sealed class PendulumModel(RacketStore rackets, SpecStore specs, ShopStor
 
     private CustomisingValues Values => shops.Get().CustomisingValues;
 
-    private decimal? LengthMm => Input.LengthMm ?? specs.Of(Id).Select(spec => spec.LengthMm).FirstOrDefault(mm => mm is not null) ?? Saved.LengthCm * 10;
+    private decimal? LengthMm => Input.LengthMm ?? SpecEntry.Newest(specs.Of(Id), spec => spec.LengthMm) ?? Saved.LengthCm * 10;
 
     private decimal? BalanceMm => Input.BalanceMm ?? (Input.Balance is { } balance ? new Balance(balance, Input.BalanceUnit).Mm(LengthMm) : null);
 
@@ -64,11 +64,11 @@ public sealed class PendulumModel(RacketStore rackets, SpecStore specs, ShopStor
     {
         var past = specs.Of(Id);
         var start = SpecInput.Start(past is [var newest, ..] ? newest : null, Saved.Sport, Values, clock.Today, null) with { PendulumAxis = 0 };
-        var (grams, mm) = (past.Select(spec => spec.WeightG).FirstOrDefault(g => g is not null), past.Select(spec => spec.BalanceMm).FirstOrDefault(b => b is not null));
+        var (grams, mm) = (SpecEntry.Newest(past, spec => spec.WeightG), SpecEntry.Newest(past, spec => spec.BalanceMm));
         return start with
         {
             Weight = grams is { } g ? Math.Round(new Weight(g, WeightUnit.G).In(start.WeightUnit), start.WeightUnit == WeightUnit.G ? 2 : 4) : null,
-            Balance = mm is { } b && Balance.Of(b, start.BalanceUnit, LengthMm) is { } balance ? Math.Round(balance, start.BalanceUnit == BalanceUnit.Mm ? 1 : 4) : null,
+            Balance = mm is { } b && new Balance(b, BalanceUnit.Mm).In(start.BalanceUnit, LengthMm) is { } balance ? Math.Round(balance, start.BalanceUnit == BalanceUnit.Mm ? 1 : 4) : null,
             Length = start.Length is { } length ? Math.Round(new Distance(length, start.LengthUnit).In(Values.LengthUnit), 4) : null,
             LengthUnit = Values.LengthUnit,
         };
@@ -99,21 +99,31 @@ public sealed class PendulumModel(RacketStore rackets, SpecStore specs, ShopStor
 
     private void WorkOut(SwingTimes timed)
     {
-        var tolerances = Values.Tolerances;
-        var swing = Measured.PendulumSwingWeight(tolerances.Mass((double)Input.WeightG!.Value), tolerances.Length((double)BalanceMm!.Value / 10),
-            tolerances.Length((double)Input.PendulumAxisMm!.Value / 10), timed.PeriodS, Values.Gravity);
+        var swing = SpecFigures.Of(Swung(timed.PeriodS).ToEntry(Values), Values).SwingWeight!.Value;
         if (swing.Value is < 30 or > 500)
             ModelState.AddModelError($"Times.{Times.TimesField}", $"No racket swings like that: it would come to {SpecWords.Swing(swing.Value)}, and a swing weight lies between 30 and 500. Count whole swings, there and back, and check where it hangs.");
         else
             (Timed, SwingWeight) = (timed, swing);
     }
 
+    // As the spec will be kept, on a frame of the length that is known; times to the four decimals that the form gets.
+    private SpecInput Swung(Uncertain periodS) => Input with
+    {
+        MeasuredOn = clock.Today,
+        SwingWeight = null,
+        Length = LengthMm,
+        LengthUnit = LengthUnit.Mm,
+        PendulumAxis = Input.PendulumAxisMm,
+        PendulumPeriodS = Math.Round((decimal)periodS.Value, 4),
+        PendulumOffS = Math.Round((decimal)periodS.Off, 4),
+    };
+
     /// <summary>What this page does not ask for, as it was typed.</summary>
     public IReadOnlyList<(string Name, string Value)> Carried =>
     [
         Typed("FormKey", Input.FormKey), Typed("Version", Formats.Number(Input.Version)), Typed("MeasuredOn", Input.MeasuredOn is { } day ? DayField.Of(day) : ""),
         Typed("Kind", $"{Input.Kind}"), Typed("Length", Text(Input.Length)), Typed("LengthUnit", $"{Input.LengthUnit}"), Typed("TipWeight", Text(Input.TipWeight)),
-        Typed("SwingSource", $"{Input.SwingSource}"), Typed("Stiffness", Text(Input.Stiffness)), Typed("StiffnessScale", Input.StiffnessScale ?? ""), Typed("Note", Input.Note ?? ""),
+        Typed("Stiffness", Text(Input.Stiffness)), Typed("StiffnessScale", Input.StiffnessScale ?? ""), Typed("Note", Input.Note ?? ""),
         ("Strung", Yes(Input.Strung)), ("GripOn", Yes(Input.GripOn)), ("DampenerOn", Yes(Input.DampenerOn)),
     ];
 

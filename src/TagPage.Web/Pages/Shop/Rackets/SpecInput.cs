@@ -43,9 +43,6 @@ public sealed record SpecInput : IValidatableObject
     [Range(30.0, 500.0, ErrorMessage = "A swing weight lies between 30 and 500 kg·cm².")]
     public decimal? SwingWeight { get; init; }
 
-    /// <summary>Of the swing weight that stands in the form; a pendulum's is worked out anew.</summary>
-    public SwingSource SwingSource { get; init; }
-
     /// <summary>In the length's unit.</summary>
     [Range(0.0, 800.0, ErrorMessage = "It hangs between 0 and 800 mm from the butt.")]
     public decimal? PendulumAxis { get; init; }
@@ -148,7 +145,7 @@ public sealed record SpecInput : IValidatableObject
         BalanceUnit = FromTip ? BalanceUnit.Mm : BalanceUnit,
         TipWeight = FromTip ? TipWeight : null,
         SwingWeight = HasPendulum ? SwingOf(values.Gravity) : SwingWeight,
-        SwingSource = HasPendulum ? SwingSource.Pendulum : SwingWeight is not null && SwingSource == SwingSource.WorkedOut ? SwingSource.WorkedOut : SwingSource.Machine,
+        SwingSource = HasPendulum ? SwingSource.Pendulum : SwingSource.Machine,
         PendulumAxis = HasPendulum ? PendulumAxis : null,
         PendulumPeriodS = HasPendulum ? PendulumPeriodS : null,
         PendulumOffS = HasPendulum ? PendulumOffS : null,
@@ -190,7 +187,6 @@ public sealed record SpecInput : IValidatableObject
         BalanceUnit = spec.BalanceUnit,
         TipWeight = spec.TipWeight,
         SwingWeight = spec.SwingSource == SwingSource.Pendulum ? null : spec.SwingWeight,
-        SwingSource = spec.SwingSource,
         PendulumAxis = spec.PendulumAxis,
         PendulumPeriodS = spec.PendulumPeriodS,
         PendulumOffS = spec.PendulumOffS,
