@@ -32,6 +32,12 @@ public sealed record CustomPlan
     public IReadOnlyList<(AddedMassStore.Row Mass, double Grams)> Removed =>
         [.. Frame.Present.Zip(Rounded.RemovedG).Where(removed => removed.Second > 0)];
 
+    /// <summary>Whether nothing is to be done: it measures what is wanted, or rounded pieces would bring it no nearer.</summary>
+    public bool IsLeft => Added.Count + Removed.Count == 0;
+
+    /// <summary>Whether anything is to be done before it is rounded; what weighs less than the last digits of a double is nothing.</summary>
+    public bool IsPlanned => Exact.Masses.Any(mass => Math.Abs(mass.Grams) > 1e-6);
+
     /// <summary>Tells this plan from one made of another spec, other places or other settings.</summary>
     public string Mark => string.Create(CultureInfo.InvariantCulture,
         $"{Frame.Spec!.Id}.{Frame.Spec.Version} {string.Join(' ', Added.Select(a => $"{a.Place.AtCm}:{a.Grams}"))} {string.Join(' ', Removed.Select(r => $"-{r.Mass.Id}:{r.Grams}"))} {Material}");
@@ -60,17 +66,18 @@ public sealed record CustomPlan
     public static CustomPlan Of(FrameOnFile frame, Wanted wanted, PlanLocks locks, AddedMaterial material, CustomisingValues values)
     {
         var plain = frame.ToPlan(frame.Figures.Body!.Value, locks);
-        var plan = Of(frame, Planner.Nearest([plain], wanted)[0], wanted, material, values);
+        var exact = Planner.Nearest([plain], wanted)[0];
+        var plan = Of(frame, exact, Rounding.Rounded(exact, wanted, values.StepG), wanted, material);
         return plan.IsReached ? plan : plan with { Alternatives = [.. OneGivesWay(plain, wanted)] };
     }
 
     /// <summary>For a plan that was found elsewhere, as those of a set.</summary>
-    public static CustomPlan Of(FrameOnFile frame, Plan exact, Wanted wanted, AddedMaterial material, CustomisingValues values) => new()
+    public static CustomPlan Of(FrameOnFile frame, Plan exact, Plan rounded, Wanted wanted, AddedMaterial material) => new()
     {
         Frame = frame,
         Wanted = wanted,
         Exact = exact,
-        Rounded = Rounding.Rounded(exact, wanted, values.StepG),
+        Rounded = rounded,
         Material = material,
     };
 

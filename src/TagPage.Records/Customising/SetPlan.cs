@@ -13,6 +13,9 @@ public sealed record SetPlan
 
     public bool IsReached => Plans.All(plan => plan.IsReached);
 
+    /// <summary>Whether nothing is to be done to any of them; see <see cref="CustomPlan.IsLeft"/>.</summary>
+    public bool IsLeft => Plans.All(plan => plan.IsLeft);
+
     public double TotalG => Plans.Sum(plan => plan.Added.Sum(added => added.Grams));
 
     /// <param name="frames">Measured ones, one or more.</param>
@@ -23,17 +26,12 @@ public sealed record SetPlan
     public static SetPlan Of(IReadOnlyList<FrameOnFile> frames, Wanted wanted, PlanLocks locks, AddedMaterial material, CustomisingValues values)
     {
         var plans = Planner.Nearest([.. frames.Select(frame => frame.ToPlan(frame.Strung!.Value, locks))], wanted);
-        var target = plans[0].After;
-        var common = new Wanted
-        {
-            MassG = wanted.MassG ?? target.MassG,
-            BalanceCm = wanted.BalanceCm ?? target.BalanceCm,
-            SwingWeight = wanted.SwingWeight ?? target.SwingWeight,
-        };
+        var rounded = Rounding.Together(plans, wanted, values.StepG);
+        var common = wanted.Or(plans[0].After);
         return new SetPlan
         {
-            Target = new Body(common.MassG.Value, common.BalanceCm.Value, common.SwingWeight.Value),
-            Plans = [.. frames.Zip(plans, (frame, plan) => CustomPlan.Of(frame, plan, common, material, values))],
+            Target = new Body(common.MassG!.Value, common.BalanceCm!.Value, common.SwingWeight!.Value),
+            Plans = [.. frames.Select((frame, i) => CustomPlan.Of(frame, plans[i], rounded[i], common, material))],
         };
     }
 }

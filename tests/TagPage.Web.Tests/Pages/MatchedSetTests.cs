@@ -124,6 +124,19 @@ public sealed class MatchedSetTests : IDisposable
     }
 
     [Fact]
+    public async Task Set_that_rounded_pieces_bring_no_nearer_is_left_as_it_is()
+    {
+        var other = _shop.Records.Racket(_player, number: 2);
+        _shop.Records.Measured(other, 300.2m, 320.1m, 290.2m);
+
+        var page = await _shop.Owner().Open($"{SetPage}?Input.Match=true&Input.Frames={_racket}&Input.Frames={other}");
+
+        Assert.Contains("Leave them as they are: pieces of 0.5 g bring them no nearer to each other or to what is wanted.", page.Main, StringComparison.Ordinal);
+        Assert.Contains("Leave it as it is: pieces of 0.5 g bring it no nearer.", page.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("It is done", page.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Frame_that_cannot_come_along_is_named_with_where_it_stays()
     {
         var rackets = Three();

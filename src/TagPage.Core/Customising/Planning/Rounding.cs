@@ -2,7 +2,8 @@ namespace TagPage.Core.Customising.Planning;
 
 /// <summary>
 /// Brings a plan to steps that can be cut and weighed: of all ways to round up or down or a step further, within the limits,
-/// the one that misses least. A place that the plan leaves empty stays empty, so that nobody has to cut one more piece.
+/// the one that misses least. A place that the plan leaves empty stays empty, so that nobody has to cut one more piece. Where
+/// rounding takes away all that a plan brings, nothing is left to do.
 /// </summary>
 public static class Rounding
 {
@@ -25,7 +26,42 @@ public static class Rounding
             .. plan.Frame.Removable.Zip(plan.RemovedG, (earlier, grams) => Off(Steps(grams, stepG, earlier.Grams, pieces), grams, earlier.Grams)),
         ];
         var best = new RoundingSearch(plan.Frame, choices, goal).Best();
-        return plan with { AddedG = best[..plan.AddedG.Count], RemovedG = best[plan.AddedG.Count..] };
+        var rounded = plan with { AddedG = best[..plan.AddedG.Count], RemovedG = best[plan.AddedG.Count..] };
+        return IsNearer(rounded, IsNearer(plan, wanted) ? wanted : goal) ? rounded : Nothing(plan);
+    }
+
+    /// <summary>The same for a set: nothing is done to any of its frames where that would bring them no nearer to each other and to what is given.</summary>
+    /// <param name="plans">Unrounded, one a frame.</param>
+    /// <param name="wanted">What is given of the target.</param>
+    /// <param name="stepG">Of each piece.</param>
+    public static IReadOnlyList<Plan> Together(IReadOnlyList<Plan> plans, Wanted wanted, double stepG)
+    {
+        var target = wanted.Or(plans[0].After);
+        Plan[] rounded = [.. plans.Select(plan => Rounded(plan, target, stepG))];
+        var untouched = Apart(plans.Select(plan => plan.Frame.Now), wanted);
+        return Apart(plans.Select(plan => plan.After), wanted) < untouched && Apart(rounded.Select(plan => plan.After), wanted) >= untouched
+            ? [.. plans.Select(Nothing)]
+            : rounded;
+    }
+
+    private static bool IsNearer(Plan plan, Wanted wanted) => Miss.Of(plan.After, wanted).Squared < Miss.Of(plan.Frame.Now, wanted).Squared;
+
+    private static Plan Nothing(Plan plan) => plan with { AddedG = [.. plan.AddedG.Select(_ => 0.0)], RemovedG = [.. plan.RemovedG.Select(_ => 0.0)] };
+
+    // What is given counts as one more frame.
+    private static double Apart(IEnumerable<Body> frames, Wanted wanted)
+    {
+        Body[] all = [.. frames];
+        return new Miss(
+            Range(all.Select(body => body.MassG), wanted.MassG),
+            Range(all.Select(body => body.BalanceCm), wanted.BalanceCm) * 10,
+            Range(all.Select(body => body.SwingWeight), wanted.SwingWeight)).Squared;
+    }
+
+    private static double Range(IEnumerable<double> values, double? given)
+    {
+        double[] all = given is { } one ? [.. values, one] : [.. values];
+        return all.Max() - all.Min();
     }
 
     private static double[] Steps(double grams, double step, double most, int pieces)

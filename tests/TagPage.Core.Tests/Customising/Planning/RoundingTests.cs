@@ -53,6 +53,45 @@ public class RoundingTests
         return Math.Abs(Miss.Of(Rounding.Rounded(plan, wanted, 0.5).After, wanted).Squared - Least(plan, wanted)) < 1e-9;
     }, iter: 60);
 
+    [Fact]
+    public void Rounded_frame_never_misses_by_more_than_it_does_untouched() => Gen.Select(Near, Gen.Double[0, 8].Array[2]).Sample((grams, earlier) =>
+    {
+        AddedMass[] removable = [new(earlier[0], 53, 12.5), new(earlier[1], 66)];
+        var frame = new PlanFrame(Racket.With(removable), PlannerTests.Places) { Removable = removable };
+        var wanted = Wanted.Of(frame.Now.With(PlannerTests.Places.Zip(grams, (place, g) => place.Carrying(g))));
+        var plan = Planner.Nearest([frame], wanted)[0];
+        var untouched = Miss.Of(frame.Now, wanted).Squared;
+        // What cannot be reached may be missed by more of one figure and less of the others before anything is rounded.
+        return Miss.Of(plan.After, wanted).Squared >= untouched || Miss.Of(Rounding.Rounded(plan, wanted, 0.5).After, wanted).Squared <= untouched;
+    }, iter: 60);
+
+    [Fact]
+    public void Rounded_set_is_never_further_apart_than_it_is_untouched() => Gen.Select(Near, Near).Sample((some, others) =>
+    {
+        Body one = Changed(some), other = Changed(others);
+        var rounded = Rounding.Together(Planner.Nearest([new PlanFrame(one, Few), new PlanFrame(other, Few)], new Wanted()), new Wanted(), 0.5);
+        return Apart(rounded[0].After, rounded[1].After) <= Apart(one, other);
+    }, iter: 60);
+
+    [Fact]
+    public void Set_that_is_to_swing_like_something_comes_nearer_to_it_though_its_weights_come_apart()
+    {
+        Body one = new(300, 32, 290), other = new(300, 32, 290.5);
+
+        var rounded = Rounding.Together(Planner.Nearest([new PlanFrame(one, Few), new PlanFrame(other, Few)], new Wanted { SwingWeight = 302 }), new Wanted { SwingWeight = 302 }, 0.5);
+
+        Assert.All(rounded, plan => Assert.InRange(plan.After.SwingWeight, 300, 304));
+    }
+
+    private static readonly FramePlace[] Few = [.. PlannerTests.Places.Where(place => place.AtCm is 0 or 18 or 53 or 68.5)];
+
+    private static readonly Gen<double[]> Near = Gen.Double[-0.4, 0.4].Array[7];
+
+    // By up to 2.8 g, wherever they are.
+    private static Body Changed(double[] grams) => Racket.With(PlannerTests.Places.Zip(grams, (place, g) => place.Carrying(g)));
+
+    private static double Apart(Body one, Body other) => Miss.Of(one, Wanted.Of(other)).Squared;
+
     // Every combination, straight from the definition.
     private static double Least(Plan plan, Wanted wanted)
     {
