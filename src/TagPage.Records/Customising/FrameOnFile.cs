@@ -11,6 +11,9 @@ public sealed record FrameOnFile
     public required RacketStore.Row Racket { get; init; }
     public bool Junior { get; init; }
 
+    /// <summary>All of them, newest first.</summary>
+    public IReadOnlyList<SpecStore.Row> Specs { get; init; } = [];
+
     /// <summary>The newest spec with weight, balance and swing weight; null where there is none.</summary>
     public SpecStore.Row? Spec { get; init; }
     public SpecFigures Figures { get; init; } = new();
@@ -22,11 +25,10 @@ public sealed record FrameOnFile
     /// <summary>Grams of a string bed, estimated from the strings it had last.</summary>
     public double StringBedG { get; init; }
 
-    /// <summary>The newest of each, whatever else was measured then.</summary>
-    public decimal? LastWeightG { get; init; }
-    public decimal? LastLengthMm { get; init; }
+    public double LengthCm => (double?)LengthMm / 10 ?? StartingPlaces.LengthCm(Racket.Sport);
 
-    public double LengthCm => (double?)(Spec?.LengthMm / 10 ?? Racket.LengthCm) ?? StartingPlaces.LengthCm(Racket.Sport);
+    // The newest that was measured, whatever else was measured then; else what the racket's record says.
+    private decimal? LengthMm => SpecEntry.Newest(Specs, spec => spec.LengthMm) ?? Racket.LengthCm * 10;
 
     /// <summary>As it would measure with strings in it; see <see cref="IsEstimated"/>.</summary>
     public Body? Strung => IsEstimated ? Figures.Body?.With(StringBed.AtHead(StringBedG, Racket.Sport, LengthCm)) : Figures.Body;
@@ -42,10 +44,10 @@ public sealed record FrameOnFile
     /// <param name="massG">What it weighs then; null where nobody measured it.</param>
     /// <param name="pieces">What is on it then.</param>
     public IReadOnlyList<RuleBreak> Broken(double? massG, IEnumerable<PieceEntry> pieces) =>
-        FrameRules.Broken(Racket.Sport, (double?)(LastLengthMm ?? Racket.LengthCm * 10), massG, pieces.Any(piece => piece.OnStrings));
+        FrameRules.Broken(Racket.Sport, (double?)LengthMm, massG, pieces.Any(piece => piece.OnStrings));
 
     /// <summary>The same as it is now.</summary>
-    public IReadOnlyList<RuleBreak> BrokenNow => Broken((double?)LastWeightG, Present);
+    public IReadOnlyList<RuleBreak> BrokenNow => Broken((double?)SpecEntry.Newest(Specs, spec => spec.WeightG), Present);
 
     /// <summary>Whether a piece went on or came off by hand after it was measured last: no spec counts it, and it has to be measured again.</summary>
     public bool HasChanged { get; init; }

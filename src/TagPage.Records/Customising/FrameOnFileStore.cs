@@ -31,9 +31,8 @@ public sealed class FrameOnFileStore(Database database, ShopStore shops)
         {
             Racket = racket,
             Junior = connection.ExecuteScalar<bool>(JuniorSql, new { id }),
+            Specs = specs,
             Spec = spec,
-            LastWeightG = specs.Select(s => s.WeightG).FirstOrDefault(grams => grams is not null),
-            LastLengthMm = specs.Select(s => s.LengthMm).FirstOrDefault(mm => mm is not null),
             Figures = spec is null ? new SpecFigures() : SpecFigures.Of(spec, values),
             Places = FramePlaceStore.Of(connection, racket),
             Present = AddedMassStore.Present(connection, id),

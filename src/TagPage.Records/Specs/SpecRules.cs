@@ -26,7 +26,7 @@ public static class SpecRules
         [
             input.WeightG > SportFacts.Of(sport).Limits.MaxMassG ? new MeasuredTooHeavy(input.WeightG.Value, sport)
                 : IsOutside(input.WeightG, usual.MinG, usual.MaxG) ? new WeightUnusual(input.WeightG!.Value, sport) : null,
-            input.BalanceMm >= input.LengthMm ? new BalanceBeyondTip(input.BalanceMm.Value, input.LengthMm.Value)
+            BeyondTip(input) is { } beyond ? beyond
                 : IsOutside(input.BalanceMm, usual.MinBalanceMm, usual.MaxBalanceMm) ? new BalanceUnusual(input.BalanceMm!.Value, sport) : null,
             TooSmall(input) is { } small ? small
                 : IsOutside(input.SwingWeight, usual.MinSwing, usual.MaxSwing) ? new SwingWeightUnusual(input.SwingWeight!.Value, sport) : null,
@@ -35,6 +35,12 @@ public static class SpecRules
         ];
         return [.. oddities.OfType<Oddity>()];
     }
+
+    /// <summary>Figures that cannot be true together, whatever the sport.</summary>
+    public static IReadOnlyList<Oddity> Impossible(SpecEntry input) => [.. new Oddity?[] { BeyondTip(input), TooSmall(input) }.OfType<Oddity>()];
+
+    private static BalanceBeyondTip? BeyondTip(SpecEntry input) =>
+        input.BalanceMm >= input.LengthMm ? new BalanceBeyondTip(input.BalanceMm.Value, input.LengthMm.Value) : null;
 
     private static SwingWeightTooSmall? TooSmall(SpecEntry input)
     {

@@ -86,6 +86,22 @@ public sealed class SpecTests : IDisposable
     }
 
     [Fact]
+    public async Task Figures_kept_though_they_cannot_be_true_together_are_pointed_out_wherever_they_stand()
+    {
+        _shop.Records.Measured(_racket, 318, 390, 246.5m);
+        var owner = _shop.Owner();
+        string[] pages = [$"/shop/rackets/{_racket}", $"/shop/customise/{_racket}", $"/shop/customise/set/{_shop.Records.Text("SELECT player_id FROM racket")}"];
+
+        foreach (var page in pages)
+            Assert.Contains("No racket of 318 g that balances at 390 mm swings like 246.5 kg·cm²: it has at least 267.4, even as a point.", (await owner.Open(page)).Main, StringComparison.Ordinal);
+
+        _shop.Records.Measured(_racket, 318, 320, 300);
+        foreach (var page in pages[1..])
+            Assert.DoesNotContain("No racket of", (await owner.Open(page)).Main, StringComparison.Ordinal);
+        Assert.Single((await owner.Open(pages[0])).Document.QuerySelectorAll("#specs td.note"), note => note.TextContent.Contains("No racket of 318 g", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task Spec_of_another_racket_is_not_reached_through_this_one()
     {
         var owner = _shop.Owner();

@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using TagPage.Core.Customising;
 using TagPage.Core.Forecast;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
@@ -25,13 +24,9 @@ public sealed class CardModel(
 {
     public RestringBy Restring { get; private set; } = new() { State = RestringState.NotStrungYet };
 
-    public IReadOnlyList<SpecStore.Row> Specs { get; private set; } = [];
+    public FrameOnFile? Frame { get; private set; }
 
-    /// <summary>Rules of its sport that the frame leaves as it is.</summary>
-    public IReadOnlyList<RuleBreak> Broken { get; private set; } = [];
-
-    /// <summary>Whether something went on or came off that no spec counts.</summary>
-    public bool HasChanged { get; private set; }
+    public IReadOnlyList<SpecStore.Row> Specs => Frame?.Specs ?? [];
 
     public TagStore.Row? Tag { get; private set; }
 
@@ -79,8 +74,7 @@ public sealed class CardModel(
     {
         Today = clock.Today;
         Restring = Saved.Work(Today, Shop.StartingValues);
-        Specs = specs.Of(Id);
-        (Broken, HasChanged) = frames.Get(Id) is { } frame ? (frame.BrokenNow, frame.HasChanged) : ([], false);
+        Frame = frames.Get(Id);
         Readings = InIt is { } bed ? readings.Of(bed.Id) : [];
         Logged = hours.Since(Who.Shop, Id, Saved.StrungOn);
         Found = [.. found.Of(Id).Select(e => new FoundLogRow(e, clock.OnTheWall(e.At), false))];
