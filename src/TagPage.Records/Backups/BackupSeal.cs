@@ -7,14 +7,14 @@ public sealed class BackupSeal(DataFolder data)
 {
     private string File => Path.Combine(data.Keys, "backups.seal");
 
-    /// <summary>Null where nothing is sealed.</summary>
-    public SealKey? Key => System.IO.File.Exists(File) ? SealKey.Read(System.IO.File.ReadAllBytes(File)) : null;
+    public bool IsSet => System.IO.File.Exists(File);
 
-    public void Set(string passphrase)
-    {
-        Remove();
-        KeyFiles.Write(File, SealKey.Of(passphrase).Stored);
-    }
+    /// <summary>Null where nothing is sealed.</summary>
+    /// <exception cref="IOException">The seal is damaged; nothing may travel unsealed for that.</exception>
+    public SealKey? Key => !IsSet ? null
+        : SealKey.Read(System.IO.File.ReadAllBytes(File)) ?? throw new IOException($"{File} is damaged; put it back from a copy, or set the passphrase for backups again.");
+
+    public void Set(string passphrase) => KeyFiles.Write(File, SealKey.Of(passphrase).Stored, overwrite: true);
 
     public void Remove() => System.IO.File.Delete(File);
 

@@ -74,6 +74,22 @@ public sealed partial class StolenMachineTests : IDisposable
         Assert.Equal(0, (await _desk.Ask("set-up-link")).Code);
     }
 
+    /// <summary>Whole, damaged: what becomes of it, and what the owner reads.</summary>
+    [Theory]
+    [InlineData(48, true, "Backups stay sealed with the passphrase they had.")]
+    [InlineData(5, false, "The passphrase for backups was damaged and is gone")]
+    public async Task New_keys_never_unseal_backups_without_a_word(int bytes, bool stays, string said)
+    {
+        await _desk.Start().OwnedByRuna();
+        _desk.Stop();
+        await _desk.Type($"head -c {bytes} /dev/urandom > data/keys/backups.seal");
+
+        var (code, output, _) = await _desk.Ask("new-keys");
+
+        Assert.Equal((0, stays), (code, File.Exists(Path.Combine(_desk.Data, "keys", "backups.seal"))));
+        Assert.Contains(said, output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task New_keys_are_not_made_beside_a_running_shop_which_would_go_on_with_the_old_ones()
     {

@@ -37,7 +37,7 @@ public sealed class OneModel(BackupStore backups, BackupSeal seal, Restorer rest
 
     public bool IsSealed { get; private set; }
 
-    public bool SealsDownloads => seal.Key is not null;
+    public bool SealsDownloads => seal.IsSet;
 
     public BackupContents? Held { get; private set; }
 
@@ -72,9 +72,9 @@ public sealed class OneModel(BackupStore backups, BackupSeal seal, Restorer rest
             return NotFound();
         if (await Refused() is { } refused)
             return refused;
-        return seal.Key is null
-            ? PhysicalFile(_file, "application/octet-stream", Path.GetFileName(_file))
-            : File(seal.Sealed(_file), "application/octet-stream", Path.ChangeExtension(Path.GetFileName(_file), ".sealed"));
+        return seal.IsSet
+            ? File(seal.Sealed(_file), "application/octet-stream", Path.ChangeExtension(Path.GetFileName(_file), ".sealed"))
+            : PhysicalFile(_file, "application/octet-stream", Path.GetFileName(_file));
     }
 
     private async Task<bool> Find(string name)

@@ -25,7 +25,7 @@ public sealed class PassphraseModel(BackupSeal seal, PasswordAsked password) : P
 
     public string Name { get; private set; } = "";
 
-    public bool IsSet => seal.Key is not null;
+    public bool IsSet => seal.IsSet;
 
     public async Task OnGetAsync() => Name = await password.NameOf(User);
 
