@@ -84,8 +84,7 @@ public sealed class MailSender(OutboxStore outbox, DeliveryStore store, Deliveri
         catch (Exception e)
         {
             var final = e is UndeliverableException or SmtpCommandException { StatusCode: >= SmtpStatusCode.CommandUnrecognized };
-            var nobodyThere = e is SmtpCommandException { ErrorCode: SmtpErrorCode.RecipientNotAccepted, StatusCode: >= SmtpStatusCode.CommandUnrecognized };
-            fates.Note(() => store.NotSent(row, e.Message, final, nobodyThere));
+            fates.Note(() => store.NotSent(row, e.Message, final, RefusedAddress.Is(e)));
             log.LogWarning("Mail {Id} did not go out ({Kind}, try {Try}, {Error}).", row.Id, row.Kind, row.Tries + 1, e.GetType().Name);
             return;
         }
