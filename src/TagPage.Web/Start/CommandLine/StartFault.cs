@@ -5,11 +5,12 @@ using TagPage.Records.Storage;
 namespace TagPage.Web.Start.CommandLine;
 
 /// <summary>Start-up errors that the owner can fix, in words. All others keep their stack trace.</summary>
-internal static class StartFault
+public static class StartFault
 {
     public static string? Sentence(Exception fault) => fault switch
     {
         CannotStartException => fault.Message,
+        UnsoundBackupException => $"{fault.Message}. Nothing was changed. See the manual’s page about bad days.",
         IOException { InnerException: AddressInUseException } =>
             $"{fault.Message} Stop the program that listens there, or choose another port: --urls http://localhost:5081",
         SocketException { SocketErrorCode: SocketError.AccessDenied } =>
