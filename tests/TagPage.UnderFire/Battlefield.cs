@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Extensions.Logging.Abstractions;
 using TagPage.Core.Tags;
+using TagPage.Records.DueDates;
 using TagPage.Records.Search;
 using TagPage.Records.Storage;
 
@@ -29,6 +30,7 @@ internal static class Battlefield
         var database = new Database(folder);
         new Migrator(database, folder, TimeProvider.System, Migration.Embedded, NullLogger<Migrator>.Instance).Run();
         new NameKeeper(database).Attach();
+        new DueDateKeeper(database, TimeProvider.System).Attach();
         return database;
     }
 
