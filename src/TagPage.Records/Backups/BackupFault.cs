@@ -8,12 +8,11 @@ public enum BackupFault { DiskFull, FolderMissing, NotWritable, Damaged, Other }
 
 public static class BackupFaults
 {
-    private const int Corrupt = 11;
-
     /// <summary>Null for what is no fault of disk or database.</summary>
     public static BackupFault? Of(Exception fault) => fault switch
     {
-        UnsoundBackupException or SqliteException { SqliteErrorCode: Corrupt } => BackupFault.Damaged,
+        UnsoundBackupException => BackupFault.Damaged,
+        _ when DatabaseFault.IsDamage(fault) => BackupFault.Damaged,
         _ when DatabaseFault.IsFullDisk(fault) => BackupFault.DiskFull,
         DirectoryNotFoundException => BackupFault.FolderMissing,
         UnauthorizedAccessException => BackupFault.NotWritable,

@@ -1,4 +1,3 @@
-using System.Buffers.Binary;
 using Microsoft.Data.Sqlite;
 using TagPage.Records.Storage;
 
@@ -10,7 +9,7 @@ internal static class Incoming
     /// <summary>Bytes. What is larger was not made by a shop.</summary>
     public const long Most = 8_000_000_000;
 
-    private const int Corrupt = 11, NotADatabase = 26, CannotOpen = 14;
+    private const int CannotOpen = 14;
 
     /// <exception cref="NotRestoredException">It is something else, and why.</exception>
     public static void Take(string file, DataFolder place, IReadOnlyList<Migration> known, string? passphrase)
@@ -64,17 +63,15 @@ internal static class Incoming
     /// <summary>Its head alone: nothing of a file that anybody may have made is run before it is known whose it is.</summary>
     private static void JudgeHead(string file)
     {
-        var head = new byte[100];
-        using var stream = File.OpenRead(file);
-        if (stream.ReadAtLeast(head, head.Length, throwOnEndOfStream: false) < head.Length || !head.AsSpan().StartsWith("SQLite format 3\0"u8))
+        var head = FileHead.Read(file);
+        if (!head.IsSqlite)
             throw new NotRestoredException(RestoreFault.NoBackup);
-        if (BinaryPrimitives.ReadInt32BigEndian(head.AsSpan(68)) != RecordsFile.ApplicationId)
+        if (!head.IsOurs)
             throw new NotRestoredException(RestoreFault.OtherProgram);
-        var page = BinaryPrimitives.ReadUInt16BigEndian(head.AsSpan(16));
-        if (stream.Length < (long)BinaryPrimitives.ReadUInt32BigEndian(head.AsSpan(28)) * page)
+        if (new FileInfo(file).Length < head.Pages * head.PageBytes)
             throw new NotRestoredException(RestoreFault.Cut);
         // The live file cannot take in pages of another size.
-        if (page != 4096)
+        if (head.PageBytes != 4096)
             throw new NotRestoredException(RestoreFault.Damaged, "its pages have another size");
     }
 
@@ -92,7 +89,7 @@ internal static class Incoming
             if (FullCheck.Loose(connection) is { } loose)
                 throw new NotRestoredException(RestoreFault.LooseRows, loose);
         }
-        catch (SqliteException e) when (e.SqliteErrorCode is Corrupt or NotADatabase or CannotOpen)
+        catch (SqliteException e) when (DatabaseFault.IsDamage(e) || e.SqliteErrorCode == CannotOpen)
         {
             throw new NotRestoredException(RestoreFault.Damaged, e.Message);
         }

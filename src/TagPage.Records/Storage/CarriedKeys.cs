@@ -5,7 +5,7 @@ namespace TagPage.Records.Storage;
 
 /// <summary>
 /// The keys of the data folder, in a table of a backup: without them every link sent before would be void on a new machine. A
-/// program that starts from the file drops the table.
+/// program that starts from the file takes them out and drops the table.
 /// </summary>
 internal static class CarriedKeys
 {

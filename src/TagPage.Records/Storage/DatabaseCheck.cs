@@ -7,8 +7,6 @@ namespace TagPage.Records.Storage;
 public sealed class DatabaseCheck(Database database, TimeProvider clock, ILogger<DatabaseCheck> log)
     : PeriodicWork(TimeSpan.FromDays(1), clock, log, "The database could not be looked through; it is tried again tomorrow.", atStart: false)
 {
-    private const int Corrupt = 11;
-
     private volatile bool _damaged;
 
     public bool IsSound => !_damaged;
@@ -30,7 +28,7 @@ public sealed class DatabaseCheck(Database database, TimeProvider clock, ILogger
         {
             return database.Read(Finding);
         }
-        catch (SqliteException e) when (e.SqliteErrorCode is Corrupt)
+        catch (SqliteException e) when (DatabaseFault.IsDamage(e))
         {
             return e.Message;
         }

@@ -6,13 +6,16 @@ namespace TagPage.Records.Storage;
 public static class DatabaseFault
 {
     // Result codes of SQLite, https://www.sqlite.org/rescode.html
-    private const int ReadOnly = 8, Full = 13, CannotOpen = 14, NotADatabase = 26;
+    private const int ReadOnly = 8, Corrupt = 11, Full = 13, CannotOpen = 14, NotADatabase = 26;
 
     /// <summary>ENOSPC of Linux and macOS, ERROR_DISK_FULL of Windows: what a file beside the database meets.</summary>
     private const int NoSpace = 28, DiskFull = unchecked((int)0x80070070);
 
     public static bool IsFullDisk(Exception? fault) =>
         fault is SqliteException { SqliteErrorCode: Full } or IOException { HResult: NoSpace or DiskFull };
+
+    /// <summary>A page or the head of the file is not what SQLite wrote.</summary>
+    public static bool IsDamage(Exception? fault) => fault is SqliteException { SqliteErrorCode: Corrupt or NotADatabase };
 
     public static bool IsUnusableFile(Exception? fault) => fault is SqliteException { SqliteErrorCode: ReadOnly or CannotOpen or NotADatabase };
 }

@@ -1,4 +1,3 @@
-using System.Buffers.Binary;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
@@ -14,9 +13,9 @@ public static class RecordsFile
     /// <summary>"TagP", in the head of every database of this program.</summary>
     public const int ApplicationId = 0x54616750;
 
-    private const int Copy = 1;
+    internal const int Copy = 1;
 
-    private const int Corrupt = 11, CannotOpen = 14, NotADatabase = 26;
+    private const int CannotOpen = 14;
 
     /// <exception cref="CannotStartException">It is not a sound database of this program, or missing where there was one.</exception>
     public static void Judge(DataFolder folder, IReadOnlyList<Migration> known)
@@ -38,7 +37,7 @@ public static class RecordsFile
             Migrator.RefuseOthers(connection, folder, known);
             RefuseReadOnly(folder);
         }
-        catch (SqliteException e) when (e.SqliteErrorCode is Corrupt or NotADatabase)
+        catch (SqliteException e) when (DatabaseFault.IsDamage(e))
         {
             throw Damaged(folder, e.Message);
         }
@@ -48,7 +47,7 @@ public static class RecordsFile
         }
     }
 
-    /// <summary>Marks a new file as this program's, and removes the mark of a backup. Both before the journal is the write-ahead log.</summary>
+    /// <summary>Marks a new file as this program's, and removes the mark of a backup, with the keys it carries. Both before the journal is the write-ahead log.</summary>
     public static void Prepare(DataFolder folder)
     {
         var isNew = !IsThere(folder);
@@ -59,7 +58,10 @@ public static class RecordsFile
         if (isNew)
             connection.Execute($"PRAGMA journal_mode = MEMORY; PRAGMA application_id = {ApplicationId};");
         else if (connection.ExecuteScalar<long>("PRAGMA user_version") == Copy)
+        {
+            CarriedKeys.Unpack(connection, folder);
             connection.Execute(CarriedKeys.DropSql + "PRAGMA user_version = 0");
+        }
     }
 
     /// <summary>Makes a finished copy one file, which says of itself that no log belongs to it.</summary>
@@ -109,14 +111,12 @@ public static class RecordsFile
     /// </summary>
     private static void JudgeHead(DataFolder folder)
     {
-        var head = new byte[100];
-        using (var file = File.OpenRead(folder.DatabaseFile))
-            file.ReadAtLeast(head, head.Length, throwOnEndOfStream: false);
-        if (!head.AsSpan().StartsWith("SQLite format 3\0"u8))
+        var head = FileHead.Read(folder.DatabaseFile);
+        if (!head.IsSqlite)
             throw new CannotStartException($"{folder.DatabaseFile} is no database, or its beginning is damaged; {GoBack}");
-        if (BinaryPrimitives.ReadInt32BigEndian(head.AsSpan(68)) != ApplicationId)
+        if (!head.IsOurs)
             throw new CannotStartException($"{folder.DatabaseFile} belongs to another program; {GoBack}");
-        if (BinaryPrimitives.ReadInt32BigEndian(head.AsSpan(60)) == Copy && File.Exists(Log(folder)))
+        if (head.IsCopy && File.Exists(Log(folder)))
             throw new CannotStartException(
                 $"{folder.DatabaseFile} is a copy, but {Log(folder)} is left from the database before it; move that and tagpage.db-shm away.");
     }
