@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Jobs;
 using TagPage.Records.Privacy;
 
 namespace TagPage.Records.Backups;
@@ -41,6 +42,7 @@ internal static class ComingBack
     private static void KeepLive(SqliteConnection connection, LiveState live)
     {
         connection.Execute(NumberSql, live.Numbers.Select(n => new { n.Table, n.Last }));
+        connection.Execute(TicketSql, new { live.LastTicket });
         if (live.Accounts.Count == 0)
             return;
         connection.Execute("DELETE FROM account");
@@ -53,6 +55,8 @@ internal static class ComingBack
         INSERT INTO sqlite_sequence (name, seq) SELECT @Table, 0 WHERE NOT EXISTS (SELECT 1 FROM sqlite_sequence WHERE name = @Table);
         UPDATE sqlite_sequence SET seq = MAX(seq, @Last) WHERE name = @Table;
         """;
+
+    private const string TicketSql = $"INSERT INTO deleted_ticket (ticket) SELECT @LastTicket WHERE @LastTicket >= {RequestedJob.NextTicket}";
 
     private const string AccountSql = """
         INSERT INTO account (id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, made_at)

@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Jobs;
 using TagPage.Records.Privacy;
 
 namespace TagPage.Records.Backups;
@@ -13,6 +14,9 @@ internal sealed record LiveState
 
     public IReadOnlyList<(string Table, long Last)> Numbers { get; private init; } = [];
 
+    /// <summary>The highest ticket that was given out.</summary>
+    public long LastTicket { get; private init; }
+
     public IReadOnlyList<Account> Accounts { get; private init; } = [];
 
     public IReadOnlyList<(string Id, string Account, string MadeAt)> Sessions { get; private init; } = [];
@@ -21,6 +25,7 @@ internal sealed record LiveState
     {
         Marks = ForgottenMarks.All(connection),
         Numbers = connection.Query<(string, long)>("SELECT name, seq FROM sqlite_sequence").AsList(),
+        LastTicket = connection.ExecuteScalar<long>($"SELECT {RequestedJob.NextTicket} - 1"),
         Accounts = connection.Query<Account>(AccountsSql).AsList(),
         Sessions = connection.Query<(string, string, string)>("SELECT id, account_id, made_at FROM session").AsList(),
     };
