@@ -6,17 +6,18 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.Troubles;
 
 /// <summary>All that the owner has to see to, the worst first.</summary>
-public sealed class TroubleStore(BackupStore backups, DatabaseCheck check, GivenUpStore mails, DataFolder folder, ShopClock clock)
+public sealed class TroubleStore(DatabaseCheck check, GivenUpStore mails, DataFolder folder, ShopClock clock)
 {
-    public IReadOnlyList<Trouble> All() => [.. Found().OrderByDescending(t => t.IsGrave)];
+    /// <param name="backups">How they stand.</param>
+    public IReadOnlyList<Trouble> All(BackupState backups) => [.. Found(backups).OrderByDescending(t => t.IsGrave)];
 
-    private IEnumerable<Trouble> Found()
+    private IEnumerable<Trouble> Found(BackupState backups)
     {
         if (!check.IsSound)
             yield return new DatabaseDamaged();
-        foreach (var trouble in OfBackups(backups.State()))
+        foreach (var trouble in OfBackups(backups))
             yield return trouble;
-        if (DiskRoom.Judge(new DriveInfo(folder.Root).AvailableFreeSpace, new FileInfo(folder.DatabaseFile).Length) is { } filling)
+        if (DiskRoom.Of(folder) is { } filling)
             yield return filling;
         if (mails.Count() is { All: > 0 } given)
             yield return new MailGivenUp(given.All, given.FromFinders);

@@ -9,24 +9,38 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Setup;
 
 /// <summary>Looks at everything around the program that an owner may have set up wrong, and says in plain words what it found.</summary>
-public sealed class SetupCheck(PublicAddress address, AddressCheck call, MailProbe mail, MailSettings mailbox, ShopStore shops, DataFolder data, BackupStore backups, DatabaseCheck database, ShopClock clock)
+public sealed class SetupCheck(PublicAddress address, AddressCheck call, MailProbe mail, MailSettings mailbox, ShopStore shops, DataFolder data, BackupStore backups, TroubleStore troubles, ShopClock clock)
 {
     /// <summary>Nothing was there before this program was written.</summary>
     private static readonly DateTimeOffset Beginning = new(2026, 11, 1, 0, 0, 0, TimeSpan.Zero);
 
     /// <param name="isServing">This very process answers at the address; else another one may.</param>
     /// <param name="cancel">When nobody waits any more.</param>
-    public async Task<IReadOnlyList<SetupFinding>> All(bool isServing, CancellationToken cancel) =>
-    [
-        await Address(isServing, cancel),
-        Https(),
-        await Mail(cancel),
-        Records(),
-        OfBackups(),
-        Second(),
-        Disk(),
-        Clock(clock.Now, clock.OnTheWall(clock.Now), [.. backups.List().Select(b => b.MadeAt)], shops.Get().TimeZone),
-    ];
+    public async Task<IReadOnlyList<SetupFinding>> All(bool isServing, CancellationToken cancel)
+    {
+        var state = backups.State();
+        var found = troubles.All(state);
+        return
+        [
+            await Address(isServing, cancel),
+            Https(),
+            await Mail(cancel),
+            OnTheBench("Records", found.FirstOrDefault(t => t is DatabaseDamaged)) ?? Records(),
+            OnTheBench("Backups", found.FirstOrDefault(t => t is BackupFailed or BackupOld)) ?? Backups(state),
+            OnTheBench("Second folder", found.FirstOrDefault(t => t is SecondBackupFailed)) ?? Second(state),
+            OnTheBench("Room", found.FirstOrDefault(t => t is DiskFilling)) ?? new("Room", SetupState.Good, $"{BackupWords.Size(DiskRoom.Free(data))} are free on the disk."),
+            Clock(clock.Now, clock.OnTheWall(clock.Now), [.. backups.List().Select(b => b.MadeAt)], shops.Get().TimeZone),
+        ];
+    }
+
+    /// <summary>What the bench tells is told here in the same words.</summary>
+    private SetupFinding? OnTheBench(string what, Trouble? trouble)
+    {
+        if (trouble is null)
+            return null;
+        var words = TroubleWords.Of(trouble, at => BackupWords.At(clock.OnTheWall(at)));
+        return new(what, trouble.IsGrave ? SetupState.Over : SetupState.Soon, $"{words.What} {words.ToDo}");
+    }
 
     private async Task<SetupFinding> Address(bool isServing, CancellationToken cancel)
     {
@@ -55,34 +69,21 @@ public sealed class SetupCheck(PublicAddress address, AddressCheck call, MailPro
             : new(what, SetupState.Good, $"{mailbox.Host} lets the program in. Send yourself a test email under Settings, The program, to see that it arrives.");
     }
 
-    private SetupFinding Records() =>
-        !database.IsSound ? new("Records", SetupState.Over, "They are damaged. Go back to a backup; the disk may be failing.")
-        : new DriveInfo(data.Root).DriveFormat is var drive && NetworkDrives.Contains(drive) ? new("Records", SetupState.Over, $"{data.Root} lies on a network drive ({drive}), where records get damaged. Move the data folder to a disk of this machine.")
+    private SetupFinding Records() => new DriveInfo(data.Root).DriveFormat is var drive && NetworkDrives.Contains(drive)
+        ? new("Records", SetupState.Over, $"{data.Root} lies on a network drive ({drive}), where records get damaged. Move the data folder to a disk of this machine.")
         : new("Records", SetupState.Good, $"They lie in {data.Root} and are sound.");
 
     private static readonly string[] NetworkDrives = ["nfs", "nfs4", "cifs", "smb", "smb2", "smbfs", "fuse.sshfs", "9p"];
 
-    private SetupFinding OfBackups()
-    {
-        if (!FolderProbe.IsWritable(data.Backups))
-            return new("Backups", SetupState.Over, $"{data.BackupsPath} cannot be written. Give the user the program runs as the right to.");
-        return backups.State().LastGood is not { } last ? new("Backups", SetupState.Soon, "There is none yet. Make one under Settings, Backups.")
-            : clock.Now - last > BackupTime.Old ? new("Backups", SetupState.Soon, $"The last one is of {BackupWords.At(clock.OnTheWall(last))}. They are made while the program runs.")
-            : new("Backups", SetupState.Good, $"The last one is of {BackupWords.At(clock.OnTheWall(last))}.");
-    }
+    private SetupFinding Backups(BackupState state) =>
+        Directory.Exists(data.BackupsPath) && !FolderProbe.IsWritable(data.BackupsPath) ? new("Backups", SetupState.Over, $"{data.BackupsPath} cannot be written. Give the user the program runs as the right to.")
+        : state.LastGood is not { } last ? new("Backups", SetupState.Soon, "There is none yet. Make one under Settings, Backups.")
+        : new("Backups", SetupState.Good, $"The last one is of {BackupWords.At(clock.OnTheWall(last))}.");
 
-    private SetupFinding Second() => backups.State().Second is not { } second
+    private static SetupFinding Second(BackupState state) => state.Second is not { } second
         ? new("Second folder", SetupState.Soon, "None is named: if this machine breaks or is stolen, its backups go with it. Name one under Settings, Backups.")
         : !FolderProbe.IsWritable(second.Folder) ? new("Second folder", SetupState.Over, $"{second.Folder} is not there or cannot be written. If it is on a drive of its own, plug that in.")
         : new("Second folder", SetupState.Good, $"{second.Folder} can be written.");
-
-    private SetupFinding Disk()
-    {
-        var free = new DriveInfo(data.Root).AvailableFreeSpace;
-        return DiskRoom.Judge(free, new FileInfo(data.DatabaseFile).Length) is not { } filling
-            ? new("Room", SetupState.Good, $"{BackupWords.Size(free)} are free on the disk.")
-            : new("Room", filling.IsGrave ? SetupState.Over : SetupState.Soon, $"Only {BackupWords.Size(free)} are free on the disk. Delete or move what you do not need there.");
-    }
 
     /// <summary>No other clock is asked: what is on file tells whether this one went back.</summary>
     public static SetupFinding Clock(DateTimeOffset now, DateTimeOffset wall, IReadOnlyList<DateTimeOffset> written, string zone) =>

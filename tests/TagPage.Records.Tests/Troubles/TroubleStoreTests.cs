@@ -16,7 +16,7 @@ public sealed class TroubleStoreTests : IDisposable
     public TroubleStoreTests()
     {
         _check = new DatabaseCheck(_vault.Street.Database, _vault.Street.Time, NullLogger<DatabaseCheck>.Instance);
-        _troubles = new TroubleStore(_vault.Store, _check, new GivenUpStore(_vault.Street.Database, _vault.Street.Clock), _vault.Street.Folder, _vault.Street.Clock);
+        _troubles = new TroubleStore(_check, new GivenUpStore(_vault.Street.Database, _vault.Street.Clock), _vault.Street.Folder, _vault.Street.Clock);
     }
 
     public void Dispose()
@@ -26,7 +26,7 @@ public sealed class TroubleStoreTests : IDisposable
     }
 
     /// <summary>All but the disk's, which is the machine's own.</summary>
-    private List<Trouble> All() => [.. _troubles.All().Where(t => t is not DiskFilling)];
+    private List<Trouble> All() => [.. _troubles.All(_vault.Store.State()).Where(t => t is not DiskFilling)];
 
     [Fact]
     public void Backup_is_old_after_three_days_and_not_before()

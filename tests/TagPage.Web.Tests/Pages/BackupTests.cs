@@ -7,7 +7,7 @@ namespace TagPage.Web.Tests.Pages;
 
 public sealed class BackupTests : IDisposable
 {
-    private readonly TestShop _shop = new() { IsNew = true };
+    private readonly TestShop _shop = new() { IsNew = true, Settings = { ["TagPage:Address"] = "http://localhost:5080" } };
 
     public void Dispose() => _shop.Dispose();
 
@@ -40,7 +40,28 @@ public sealed class BackupTests : IDisposable
         Assert.Contains("No backup could be made first, so nothing was changed.", answer.Main, StringComparison.Ordinal);
         Assert.Equal(0, _shop.Records.Count("client"));
         Assert.Contains("A backup failed, and there is no other.", (await owner.Open("/shop")).Main, StringComparison.Ordinal);
+        Assert.Contains("Backups ▲ A backup failed, and there is no other.", Found(await owner.Send(await owner.Open("/shop/settings/check"))), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task Check_of_the_setup_says_of_the_second_folder_what_the_bench_says()
+    {
+        _shop.Records.Shop();
+        var drive = Directory.CreateTempSubdirectory("tagpage-drive-").FullName;
+        Assert.IsType<Outcome.Done>(_shop.Get<BackupSettingStore>().Change(Who.Shop, new BackupSetting { Folder = drive }));
+        await File.WriteAllTextAsync(Path.Combine(_shop.Get<DataFolder>().Keys, "backups.seal"), "half a seal", TestContext.Current.CancellationToken);
+        Assert.Null(_shop.Get<BackupStore>().Make(BackupFile.ByHand));
+        var owner = _shop.Owner();
+
+        var (bench, check) = (await owner.Open("/shop"), await owner.Send(await owner.Open("/shop/settings/check")));
+
+        Assert.Contains($"Backups do not reach the second folder, {drive}.", bench.Main, StringComparison.Ordinal);
+        Assert.Contains($"Second folder ▲ Backups do not reach the second folder, {drive}.", Found(check), StringComparison.Ordinal);
+        Assert.Contains("Backups ✓", Found(check), StringComparison.Ordinal);
+        Directory.Delete(drive);
+    }
+
+    private static string Found(WebPage check) => string.Join('\n', check.Document.QuerySelectorAll("dt").Select(what => $"{what.TextContent} {what.NextElementSibling!.TextContent.Trim()}"));
 
     [Fact]
     public async Task Owner_names_a_second_folder_and_reads_why_one_is_refused()

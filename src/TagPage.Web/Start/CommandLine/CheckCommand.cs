@@ -1,4 +1,3 @@
-using TagPage.Records.Storage;
 using TagPage.Web.Setup;
 
 namespace TagPage.Web.Start.CommandLine;
@@ -10,7 +9,6 @@ internal static class CheckCommand
     public static async Task<bool> Run(string[] settings, TextWriter output)
     {
         using var app = App.Build(App.CreateBuilder(settings));
-        app.Services.GetRequiredService<DatabaseCheck>().Look();
         var findings = await app.Services.GetRequiredService<SetupCheck>().All(isServing: false, CancellationToken.None);
         foreach (var finding in findings)
             output.WriteLine($"{finding.Mark} {finding.What}: {finding.Sentence}");

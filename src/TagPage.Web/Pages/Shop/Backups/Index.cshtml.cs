@@ -19,14 +19,14 @@ public sealed class IndexModel(BackupStore backups, BackupSettingStore settings,
     [BindProperty]
     public IFormFile? Sent { get; set; }
 
-    public bool IsSealing => seal.Key is not null;
+    public bool IsSealing => seal.IsSet;
 
-    public BackupState State => backups.State();
+    public BackupState State => field ??= backups.State();
 
-    public IReadOnlyList<BackupFile> All { get; } = backups.List();
+    public IReadOnlyList<BackupFile> All => field ??= backups.List();
 
     /// <summary>Those that this page is about.</summary>
-    public IReadOnlyList<Trouble> Troubles => [.. troubles.All().Where(t => t is not MailGivenUp)];
+    public IReadOnlyList<Trouble> Troubles => [.. troubles.All(State).Where(t => t is not MailGivenUp)];
 
     public string Kept => settings.Get() is var set ? $"the last one of each of {set.Days} days, {set.Weeks} weeks and {set.Months} months" : "";
 

@@ -54,7 +54,8 @@ public sealed class IndexModel(BenchStore bench, FrameStore frames, DueStore due
         Due = due.List(withUnseen: false, most: MostHouseholds);
         ViewData["Frames"] = frames.Catalogue();
         Requests = requests.Open(most: MostRequests);
-        Troubles = troubles.All();
-        LastBackup = backups.State().LastGood is { } last ? BackupWords.At(clock.OnTheWall(last)) : null;
+        var state = backups.State();
+        Troubles = troubles.All(state);
+        LastBackup = state.LastGood is { } last ? BackupWords.At(clock.OnTheWall(last)) : null;
     }
 }
