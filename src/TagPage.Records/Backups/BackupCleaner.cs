@@ -5,32 +5,34 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Backups;
 
-/// <summary>Deletes whoever was forgotten from older backups too, so that none has to be thrown away for it.</summary>
+/// <summary>Deletes whoever was forgotten from an older backup too, so that none has to be thrown away for it.</summary>
 internal static class BackupCleaner
 {
-    public static void Clean(BackupFolder folder, IReadOnlyList<string> marks, IReadOnlyList<Migrator.Step> steps, DateTimeOffset now)
+    public static void Clean(BackupFile backup, IReadOnlyList<string> marks, IReadOnlyList<Migrator.Step> steps, DateTimeOffset now)
     {
-        foreach (var backup in folder.List().Where(b => !b.IsSealed && Holds(b, marks, steps)))
-            BackupFolder.Place(backup, unfinished =>
-            {
-                File.Copy(backup.Path, unfinished);
-                Forget(unfinished, marks, now);
-            });
+        if (Held(backup, marks, steps) is not { Count: > 0 } forgotten)
+            return;
+        BackupFolder.Place(backup, unfinished =>
+        {
+            File.Copy(backup.Path, unfinished);
+            Forget(unfinished, forgotten, now);
+        });
     }
 
-    private static bool Holds(BackupFile backup, IReadOnlyList<string> marks, IReadOnlyList<Migrator.Step> steps)
+    /// <summary>Those among the forgotten whom it holds; of another version's tables nobody knows.</summary>
+    private static IReadOnlyList<long> Held(BackupFile backup, IReadOnlyList<string> marks, IReadOnlyList<Migrator.Step> steps)
     {
         using var copy = FullCheck.Open(backup.Path);
-        return Migrator.StepsOf(copy).SequenceEqual(steps) && ForgottenMarks.BroughtBack(copy, marks).Count > 0;
+        return Migrator.StepsOf(copy).SequenceEqual(steps) ? ForgottenMarks.BroughtBack(copy, marks) : [];
     }
 
-    private static void Forget(string file, IReadOnlyList<string> marks, DateTimeOffset now)
+    private static void Forget(string file, IReadOnlyList<long> clients, DateTimeOffset now)
     {
         using (var copy = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = file, ForeignKeys = true, Pooling = false }.ToString()))
         {
             copy.Open();
             copy.Execute("PRAGMA secure_delete = ON; BEGIN IMMEDIATE;");
-            foreach (var client in ForgottenMarks.BroughtBack(copy, marks))
+            foreach (var client in clients)
                 EraseStore.EraseRecords(copy, client, now);
             copy.Execute("COMMIT");
         }

@@ -5,10 +5,15 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Backups;
 
-/// <summary>Makes backups, brings them to the second folder, keeps as many as were asked for, and knows how they stand.</summary>
-public sealed class BackupStore(Database database, DataFolder data, BackupSettingStore settings, BackupSeal seal, BackupMemory memory, ShopClock clock, TimeProvider time, ILogger<BackupStore> log)
+/// <summary>Makes backups, brings those made for the long run to the second folder, keeps as many as were asked for, and knows how they stand.</summary>
+public sealed class BackupStore(Database database, DataFolder data, BackupSettingStore settings, BackupSeal seal, ShopClock clock, TimeProvider time, ILogger<BackupStore> log)
 {
     private readonly Lock _one = new();
+
+    /// <summary>What the last tries came to; see <see cref="BackupState"/>.</summary>
+    private volatile Tries _tries = new(null, null, null);
+
+    private sealed record Tries(BackupFault? First, BackupFault? Second, DateTimeOffset? SecondGood);
 
     private BackupFolder Own => new(data.BackupsPath);
 
@@ -18,34 +23,40 @@ public sealed class BackupStore(Database database, DataFolder data, BackupSettin
     public BackupState State()
     {
         var folder = settings.Get().Folder;
-        var second = folder.Length == 0 ? null : new SecondState(folder, memory.SecondGood, memory.Second);
-        return new BackupState(Own.Newest(clock.Now)?.MadeAt, memory.First, second);
+        var second = folder.Length == 0 ? null : new SecondState(folder, _tries.SecondGood, _tries.Second);
+        return new BackupState(Own.Newest(clock.Now)?.MadeAt, _tries.First, second);
     }
 
     /// <returns>Why it failed; null for one that was made and checked.</returns>
-    public BackupFault? Make(string why)
+    public BackupFault? Make(string why) => Make(why, out _);
+
+    /// <param name="why">One of the reasons of <see cref="BackupFile"/>.</param>
+    /// <param name="made">Null where it failed.</param>
+    /// <returns>Why it failed; null for one that was made and checked.</returns>
+    public BackupFault? Make(string why, out BackupFile? made)
     {
         lock (_one)
         {
-            MakeOwn(why);
-            if (memory.First is null)
+            made = MakeOwn(why);
+            if (made is { IsRegular: true })
                 BringToSecond();
-            return memory.First;
+            return _tries.First;
         }
     }
 
     /// <summary>
-    /// Makes the nightly one where it is due, tries again what failed, and brings to the second folder what it lacks, as when its drive
+    /// Makes the nightly one where it is due, tries again what failed, and brings the newest to the second folder where that lacks it, as when its drive
     /// is plugged in again. A shop with nobody who signs in has nothing to lose yet.
     /// </summary>
     public void Tend()
     {
         lock (_one)
         {
-            if (memory.First is not null || IsDue())
+            if (_tries.First is not null || IsDue())
             {
                 MakeOwn(BackupFile.Nightly);
-                Forget();
+                Try("Who was forgotten could not be noted beside the backups.", () => KeepMarks(Own));
+                Forget(Own);
             }
             RestoringPlace.Sweep(data, clock.Now);
             BringToSecond();
@@ -59,37 +70,47 @@ public sealed class BackupStore(Database database, DataFolder data, BackupSettin
 
     private const string HasBegunSql = "SELECT EXISTS (SELECT 1 FROM account)";
 
-    private void MakeOwn(string why) => memory.Note(Try("A backup could not be made.", () =>
+    private BackupFile? MakeOwn(string why)
     {
-        new BackupMaker(database, data, time).Make(why);
-        Own.Tidy(settings.Get().Plan, clock.Now);
-    }));
-
-    /// <summary>Whoever was deleted today is deleted from the backups of the days before.</summary>
-    private void Forget() => Try("Whoever was forgotten could not be deleted from older backups.", () =>
-    {
-        var (marks, steps) = database.Read(c => (ForgottenMarks.All(c), Migrator.StepsOf(c)));
-        MarkFile.Add(data.Backups, marks);
-        BackupCleaner.Clean(Own, marks, steps, clock.Now);
-    });
+        BackupFile? made = null;
+        var fault = Try("A backup could not be made.", () =>
+        {
+            made = new BackupMaker(database, data, time).Make(why);
+            Own.Tidy(settings.Get().Plan, clock.Now);
+        });
+        _tries = _tries with { First = fault };
+        return fault is null ? made : null;
+    }
 
     private void BringToSecond()
     {
         var setting = settings.Get();
         if (setting.Folder.Length == 0 || Own.Newest(clock.Now) is not { } newest)
         {
-            memory.NoteSecond(null, null);
+            _tries = _tries with { Second = null, SecondGood = null };
             return;
         }
-        var second = new BackupFolder(setting.Folder);
+        var (second, isFresh) = (new BackupFolder(setting.Folder), false);
         var fault = Try("A backup could not be brought to the second folder.", () =>
         {
-            SecondFolder.Bring(newest, second, seal);
-            MarkFile.Add(second.Path, database.Read(ForgottenMarks.All));
+            isFresh = SecondFolder.Bring(newest, second, seal);
+            KeepMarks(second);
             second.Tidy(setting.Plan, clock.Now);
         });
-        memory.NoteSecond(fault, fault is null ? newest.MadeAt : memory.SecondGood);
+        _tries = _tries with { Second = fault, SecondGood = fault is null ? newest.MadeAt : _tries.SecondGood };
+        if (isFresh)
+            Forget(second);
     }
+
+    private void KeepMarks(BackupFolder folder) => MarkFile.Add(folder.Path, database.Read(ForgottenMarks.All));
+
+    /// <summary>Whoever was deleted since is deleted from older backups too; one that is damaged keeps no other from it. Sealed ones cannot be opened.</summary>
+    private void Forget(BackupFolder folder) => Try("Whoever was forgotten could not be looked for in older backups.", () =>
+    {
+        var (marks, steps) = database.Read(c => (ForgottenMarks.All(c), Migrator.StepsOf(c)));
+        foreach (var backup in folder.List().Where(b => !b.IsSealed))
+            Try("Whoever was forgotten could not be deleted from an older backup.", () => BackupCleaner.Clean(backup, marks, steps, clock.Now));
+    });
 
     private BackupFault? Try(string failure, Action work)
     {

@@ -4,7 +4,7 @@ namespace TagPage.Records.Backups;
 public enum RestoreFault
 {
     Missing, IsFolder, IsLink, Unreadable, Empty, TooLarge, NoRoom, HasLog, NoBackup, OtherProgram, Cut, Damaged, LooseRows, Newer, OtherTables,
-    NeedsPassphrase, WrongPassphrase, NotPutAside,
+    NeedsPassphrase, WrongPassphrase, NotPutAside, LiveUnreadable,
 }
 
 /// <summary>A file that cannot be gone back to; the live data is as it was.</summary>

@@ -1,3 +1,4 @@
+using Microsoft.Data.Sqlite;
 using TagPage.Records.Search;
 using TagPage.Records.Storage;
 
@@ -25,18 +26,25 @@ public sealed class Restorer(Database database, DataFolder data, BackupStore bac
         return BackupContents.Of(connection);
     }
 
+    /// <returns>The backup of what was there before.</returns>
     /// <exception cref="NotRestoredException">The file is nothing to go back to, or the live data could not be put aside; nothing has changed.</exception>
-    public void Restore(string file, string? passphrase)
+    public string Restore(string file, string? passphrase)
     {
         lock (_one)
         {
             using var place = new RestoringPlace(data);
             Incoming.Take(file, place.Folder, known, passphrase);
-            PutAside();
-            var live = database.Read(LiveState.Of);
-            Prepare(place.Folder, [.. live.Marks, .. MarksBeside(file)], live);
-            database.ReplaceWith(place.Folder.DatabaseFile);
+            var aside = "";
+            // What is written meanwhile would be in neither.
+            database.Hold(() =>
+            {
+                aside = PutAside();
+                var live = database.Read(LiveState.Of);
+                Prepare(place.Folder, [.. live.Marks, .. MarksBeside(file)], live);
+                database.ReplaceWith(place.Folder.DatabaseFile);
+            });
             names.Begin();
+            return aside;
         }
     }
 
@@ -49,28 +57,35 @@ public sealed class Restorer(Database database, DataFolder data, BackupStore bac
     {
         using var place = new RestoringPlace(data);
         Incoming.Take(file, place.Folder, known, passphrase);
-        using (var connection = FullCheck.Open(place.Folder.DatabaseFile))
-            CarriedKeys.Unpack(connection, data);
         Prepare(place.Folder, MarksBeside(file).Concat(MarkFile.Read(data.BackupsPath)), live: null, known, clock, log);
         var aside = MoveAside(data, clock.GetUtcNow());
+        if (!KeyFiles.Any(data))
+            KeyFiles.CopyTo(place.Folder, data);
         File.Move(place.Folder.DatabaseFile, data.DatabaseFile);
         return aside;
     }
 
-    private void PutAside()
+    private string PutAside() => backups.Make(BackupFile.BeforeRestore, out var made) switch
     {
-        switch (backups.Make(BackupFile.BeforeRestore))
+        null => made!.Path,
+        BackupFault.Damaged => CopyDamaged(),
+        BackupFault.DiskFull => throw new NotRestoredException(RestoreFault.NoRoom),
+        var fault => throw new NotRestoredException(RestoreFault.NotPutAside, fault.ToString()!),
+    };
+
+    /// <summary>It does not pass the check of a backup, and is what somebody wants to get away from.</summary>
+    private string CopyDamaged()
+    {
+        var file = Path.Combine(data.Backups, FormattableString.Invariant($"damaged-{clock.GetUtcNow():yyyyMMdd-HHmmss}.db"));
+        try
         {
-            case null:
-                break;
-            // It does not pass the check of a backup, and is what somebody wants to get away from.
-            case BackupFault.Damaged:
-                database.CopyTo(Path.Combine(data.Backups, FormattableString.Invariant($"damaged-{clock.GetUtcNow():yyyyMMdd-HHmmss}.db")));
-                break;
-            case BackupFault.DiskFull:
-                throw new NotRestoredException(RestoreFault.NoRoom);
-            case { } fault:
-                throw new NotRestoredException(RestoreFault.NotPutAside, fault.ToString());
+            database.CopyTo(file);
+            return file;
+        }
+        catch (SqliteException e) when (DatabaseFault.IsDamage(e))
+        {
+            File.Delete(file);
+            throw new NotRestoredException(RestoreFault.LiveUnreadable, e.Message);
         }
     }
 

@@ -3,25 +3,27 @@ using TagPage.Records.Storage;
 
 namespace TagPage.Records.Backups;
 
-/// <summary>The folder, perhaps on another drive, that a second copy of each backup goes to.</summary>
+/// <summary>The folder, perhaps on another drive, that a second copy of each backup made for the long run goes to.</summary>
 internal static class SecondFolder
 {
     /// <summary>Brings a backup there, unless it is there already, and reads it back.</summary>
+    /// <returns>False where it was there.</returns>
     /// <exception cref="DirectoryNotFoundException">The folder is not there: a drive is not plugged in.</exception>
-    public static void Bring(BackupFile backup, BackupFolder folder, BackupSeal seal)
+    public static bool Bring(BackupFile backup, BackupFolder folder, BackupSeal seal)
     {
         if (!Directory.Exists(folder.Path))
             throw new DirectoryNotFoundException();
         var key = seal.Key;
         var there = backup.In(folder.Path, isSealed: key is not null);
         if (File.Exists(there.Path))
-            return;
+            return false;
         BackupFolder.Place(there, unfinished =>
         {
             CopyToDisk(backup.Path, unfinished, key);
             if (!Sum(unfinished, key).SequenceEqual(Sum(backup.Path, key: null)))
                 throw new UnsoundBackupException("what was written to the second folder is not what was read back from it");
         });
+        return true;
     }
 
     /// <summary>Readable by nobody else, and on the disk before it gets its name.</summary>

@@ -39,7 +39,11 @@ public sealed class BackupFolder(string path)
     {
         foreach (var surplus in plan.Surplus(List(), now))
             File.Delete(surplus.Path);
-        foreach (var unfinished in Directory.EnumerateFiles(path, "*" + BackupFile.Unfinished).Where(f => File.GetLastWriteTimeUtc(f) < now.UtcDateTime - Forsaken))
+        foreach (var unfinished in Directory.EnumerateFiles(path).Where(f => IsUnfinished(f) && File.GetLastWriteTimeUtc(f) < now.UtcDateTime - Forsaken))
             File.Delete(unfinished);
     }
+
+    /// <summary>Also what SQLite left beside one that it was writing to.</summary>
+    private static bool IsUnfinished(string file) =>
+        file.EndsWith(BackupFile.Unfinished, StringComparison.Ordinal) || file.EndsWith(BackupFile.Unfinished + "-journal", StringComparison.Ordinal);
 }

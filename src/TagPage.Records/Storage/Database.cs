@@ -98,6 +98,13 @@ public sealed class Database : IDisposable
         DataFolder.CloseToOthers(file);
     }
 
+    /// <summary>Lets nobody write while <paramref name="work"/> runs, which may read but not write either.</summary>
+    internal void Hold(Action work)
+    {
+        lock (_lane)
+            work();
+    }
+
     /// <summary>
     /// Replaces everything by what is in another database, in one transaction of SQLite's: whoever reads meanwhile reads the old
     /// or the new, and so does the next program where this one is ended. Throws and changes nothing where that fails.

@@ -37,7 +37,6 @@ internal static class Services
         services.AddSingleton(Migration.Embedded);
         services.AddSingleton<Migrator>();
         services.AddSingleton<ShopClock>();
-        services.AddSingleton<BackupMemory>();
         services.AddSingleton<SetupCheck>();
         services.AddSingleton<BackupSeal>();
         services.AddSingleton<Restorer>();

@@ -26,6 +26,7 @@ public static class RestoreWords
         RestoreFault.OtherTables => "It was made by another version of the program, whose tables differ. Start that version, then go back to it.",
         RestoreFault.NeedsPassphrase => "This backup is sealed. Enter its passphrase.",
         RestoreFault.WrongPassphrase => "The passphrase does not fit, or the file was damaged or cut off.",
+        RestoreFault.LiveUnreadable => "What is there now is so damaged that the running program can no longer read it. Stop the program and go back with TagPage.Web restore, as the page about bad days says.",
         _ => "What is there now could not be put aside as a backup first: see under Backups why.",
     };
 }

@@ -1,4 +1,6 @@
 using Dapper;
+using Microsoft.Data.Sqlite;
+using Microsoft.Extensions.Logging.Abstractions;
 using TagPage.Records.Backups;
 using TagPage.Records.Storage;
 using TagPage.Records.Tests.Cast;
@@ -59,7 +61,7 @@ public sealed class BackupStoreTests : IDisposable
     public void Copy_that_does_not_pass_its_check_gets_no_name_and_is_said_to_have_failed(string damage)
     {
         _vault.Store.Tend();
-        using (var other = new Microsoft.Data.Sqlite.SqliteConnection($"Data Source={Street.Folder.DatabaseFile};Pooling=False"))
+        using (var other = new SqliteConnection($"Data Source={Street.Folder.DatabaseFile};Pooling=False"))
         {
             other.Open();
             other.Execute(damage);
@@ -76,7 +78,7 @@ public sealed class BackupStoreTests : IDisposable
     public void Fifty_tries_that_fail_leave_nothing_behind()
     {
         Street.Records.Change("UPDATE shop SET town = town");
-        using (var other = new Microsoft.Data.Sqlite.SqliteConnection($"Data Source={Street.Folder.DatabaseFile};Pooling=False"))
+        using (var other = new SqliteConnection($"Data Source={Street.Folder.DatabaseFile};Pooling=False"))
         {
             other.Open();
             other.Execute("PRAGMA foreign_keys = OFF; UPDATE player SET client_id = 99;");
@@ -93,8 +95,11 @@ public sealed class BackupStoreTests : IDisposable
     {
         var (left, own) = (Path.Combine(Street.Folder.Backups, "20261125-090000-nightly.db.1a2b3c4d.new"), Path.Combine(Street.Folder.Backups, "before-christmas.db"));
         File.WriteAllText(own, "the owner's own");
-        File.WriteAllText(left, "half");
-        File.SetLastWriteTimeUtc(left, Street.Time.GetUtcNow().UtcDateTime.AddMinutes(-59));
+        foreach (var part in new[] { left, left + "-journal" })
+        {
+            File.WriteAllText(part, "half");
+            File.SetLastWriteTimeUtc(part, Street.Time.GetUtcNow().UtcDateTime.AddMinutes(-59));
+        }
 
         _vault.Store.Tend();
         Assert.Contains(Path.GetFileName(left), _vault.Own);
@@ -126,6 +131,35 @@ public sealed class BackupStoreTests : IDisposable
         Street.Time.Advance(TimeSpan.FromDays(1));
         _vault.Store.Tend();
         Assert.Equal(["20261126-100000-nightly.db", "20261127-101500-nightly.db"], _vault.OnDrive);
+    }
+
+    [Fact]
+    public void Second_folder_gets_only_what_was_made_for_the_long_run()
+    {
+        _vault.Settings.Change(Who.Shop, new BackupSetting { Folder = _vault.Drive });
+        _vault.Store.Tend();
+        foreach (var left in Directory.GetFiles(_vault.Drive))
+            File.Delete(left);
+
+        Assert.Null(_vault.Store.Make(BackupFile.BeforeImport));
+        Assert.Empty(_vault.OnDrive);
+
+        Assert.Null(_vault.Store.Make(BackupFile.ByHand));
+        Assert.Equal(["20261125-100000-by-hand.db"], _vault.OnDrive);
+    }
+
+    [Fact]
+    public void Database_whose_head_is_damaged_is_found_by_the_daily_check_and_by_the_backup()
+    {
+        Street.Database.Dispose();
+        using (var file = new FileStream(Street.Folder.DatabaseFile, FileMode.Open))
+            file.Write("scribbled over"u8);
+        using var check = new DatabaseCheck(Street.Database, Street.Time, NullLogger<DatabaseCheck>.Instance);
+
+        check.Look();
+
+        Assert.False(check.IsSound);
+        Assert.Equal(BackupFault.Damaged, BackupFaults.Of(new SqliteException("file is not a database", 26)));
     }
 
     [Fact]

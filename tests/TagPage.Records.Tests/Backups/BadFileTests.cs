@@ -1,8 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
-using Microsoft.Extensions.Logging.Abstractions;
 using TagPage.Records.Backups;
-using TagPage.Records.Search;
 using TagPage.Records.Storage;
 using TagPage.Records.Tests.Cast;
 using TagPage.Web.Tests.Cast;
@@ -55,9 +53,8 @@ public sealed class BadFileTests : IDisposable
     {
         var passphrase = Make(what);
         var (before, files) = (_vault.Street.Database.Dump(), Files());
-        var restorer = new Restorer(_vault.Street.Database, _vault.Street.Folder, _vault.Store, new NameKeeper(_vault.Street.Database), Migration.Embedded, _vault.Street.Time, NullLogger<Migrator>.Instance);
 
-        Assert.Equal(fault, Assert.Throws<NotRestoredException>(() => restorer.Restore(_file, passphrase)).Fault);
+        Assert.Equal(fault, Assert.Throws<NotRestoredException>(() => _vault.Restorer.Restore(_file, passphrase)).Fault);
 
         Assert.Equal(before, _vault.Street.Database.Dump());
         Assert.Equal(files, Files());

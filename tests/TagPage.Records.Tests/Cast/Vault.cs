@@ -1,5 +1,10 @@
+using System.Text;
 using Microsoft.Extensions.Logging.Abstractions;
 using TagPage.Records.Backups;
+using TagPage.Records.Import;
+using TagPage.Records.Outbox;
+using TagPage.Records.Privacy;
+using TagPage.Records.Search;
 using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
@@ -14,19 +19,22 @@ public sealed class Vault : IDisposable
             INSERT INTO account (id, name, normalized_name, role, password_hash, security_stamp, concurrency_stamp, made_at)
             VALUES ('a1', 'Runa', 'RUNA', 'Owner', 'hash', 's', 'c', '2026-11-01T00:00:00.000Z')
             """);
-        Store = new BackupStore(Street.Database, Street.Folder, Settings, new BackupSeal(Street.Folder), Memory, Street.Clock, Street.Time, NullLogger<BackupStore>.Instance);
+        Store = new BackupStore(Street.Database, Street.Folder, Settings, new BackupSeal(Street.Folder), Street.Clock, Street.Time, NullLogger<BackupStore>.Instance);
     }
 
     public Street Street { get; } = new();
 
     public BackupSettingStore Settings => new(Street.Database, Street.Folder);
 
-    public BackupMemory Memory { get; } = new();
-
     public BackupStore Store { get; }
+
+    public Restorer Restorer => new(Street.Database, Street.Folder, Store, new NameKeeper(Street.Database), Migration.Embedded, Street.Time, NullLogger<Migrator>.Instance);
 
     /// <summary>A folder elsewhere, as on another drive.</summary>
     public string Drive { get; } = Directory.CreateTempSubdirectory("tagpage-drive-").FullName;
+
+    /// <summary>The data folder of a machine on which nothing is yet.</summary>
+    public DataFolder NewMachine => new(Drive + ".new-machine");
 
     public string[] Own => Names(Street.Folder.Backups);
 
@@ -48,12 +56,17 @@ public sealed class Vault : IDisposable
         }
     }
 
+    /// <summary>Whether a word stands in a file, wherever.</summary>
+    public static bool Says(string file, string word) => Encoding.Latin1.GetString(File.ReadAllBytes(file)).Contains(word, StringComparison.Ordinal);
+
+    public void Forget(long client) => new EraseStore(Street.Database, new MailFiles(Street.Folder), new Uploads(Street.Folder, Street.Time), Street.Time).Erase(client);
+
     private static string[] Names(string folder) => [.. Directory.GetFiles(folder).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal)];
 
     public void Dispose()
     {
         Street.Dispose();
-        if (Directory.Exists(Drive))
-            Directory.Delete(Drive, recursive: true);
+        foreach (var folder in Directory.GetDirectories(Path.GetTempPath(), Path.GetFileName(Drive) + "*"))
+            Directory.Delete(folder, recursive: true);
     }
 }

@@ -30,7 +30,7 @@ public sealed class MemoryTests : IDisposable
         // Written as soon as it can be, which tests that stop it see to.
         "Deliveries._unwritten",
         // Tests that break their file or its disk have the house to themselves.
-        "BackupMemory._tries", "DatabaseCheck._damaged", "WriteProbe._tried", "WriteProbe._works",
+        "BackupStore._tries", "DatabaseCheck._damaged", "WriteProbe._tried", "WriteProbe._works",
         // Codes and keys are drawn at random: no two shops have one in common.
         "OpenedPages._newer", "OpenedPages._older", "KeptPages._pages", "KeptPages._oldest", "KeptPages._bytes",
         // Marks only grow, and a tablet compares them with its own page's; ears go with their tablets.

@@ -49,7 +49,8 @@ public sealed partial class BadDayTests : IDisposable
     [InlineData("mkdir new && mv data/backups new/ && rm -r data && mv new data")]
     public async Task Backup_brings_all_back_whatever_became_of_the_database(string since)
     {
-        await _desk.Ask("backup");
+        await _desk.Type("mkdir -p data/backups && touch data/backups/20991231-000000-nightly.db");
+        Assert.Matches(@"Backup +\S+-by-hand\.db\n", (await _desk.Ask("backup")).Output);
         _desk.Start().Records.Client(Since);
         _desk.Stop();
         var name = Path.GetFileName(Assert.Single(Directory.GetFiles(Path.Combine(_desk.Data, "backups"), "*-by-hand.db")));

@@ -11,9 +11,9 @@ internal static class BackupCommand
     {
         using var app = App.Build(App.CreateBuilder(settings));
         var backups = app.Services.GetRequiredService<BackupStore>();
-        if (backups.Make(BackupFile.ByHand) is { } fault)
+        if (backups.Make(BackupFile.ByHand, out var made) is { } fault)
             throw new CannotStartException("No backup was made. " + BackupWords.Fault(fault));
-        output.WriteLine(Announcement.Line("Backup", backups.List()[0].Path));
+        output.WriteLine(Announcement.Line("Backup", made!.Path));
         if (backups.State().Second is { } second)
             output.WriteLine(second.Fault is { } failed ? $"It did not reach the second folder, {second.Folder}. {BackupWords.Fault(failed)}" : Announcement.Line("Second", second.Folder));
     }

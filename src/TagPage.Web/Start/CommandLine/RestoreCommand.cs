@@ -29,9 +29,9 @@ internal static class RestoreCommand
     private static void Replace(IServiceProvider services, string file, string? passphrase, TextWriter output)
     {
         App.OpenRecords(services, alone: false);
-        services.GetRequiredService<Restorer>().Restore(file, passphrase);
+        var aside = services.GetRequiredService<Restorer>().Restore(file, passphrase);
         output.WriteLine(Announcement.Line("Back to", Path.GetFullPath(file)));
-        output.WriteLine(Announcement.Line("Before", services.GetRequiredService<BackupStore>().List()[0].Path));
+        output.WriteLine(Announcement.Line("Before", aside));
     }
 
     private static void Begin(IServiceProvider services, string file, string? passphrase, TextWriter output)
