@@ -20,13 +20,13 @@ public sealed class GivenUpStore(Database database, ShopClock clock)
     /// <summary>Sends all of them again, to the addresses on file now.</summary>
     public Outcome RetryAll(Who who) => database.WriteAsShop(who, c => new Outcome.Done(c.Execute(RetrySql, new { clock.Now })));
 
-    private const string RetrySql = $"UPDATE outbox SET state = 'Queued', tries = 0, not_before = @Now, last_error = '' WHERE {Counted}";
+    private const string RetrySql = $"UPDATE outbox SET {SendReminderStore.Anew} WHERE {Counted}";
 
     /// <summary>The owner has seen to them otherwise; each can still be tried again by itself.</summary>
     public Outcome LetAllGo(Who who) => database.WriteAsShop(who, c => new Outcome.Done(c.Execute(LetGoSql)));
 
     private const string LetGoSql = $"UPDATE outbox SET let_go = 1 WHERE {Counted}";
 
-    // A code is asked for anew, and a reminder that was taken back, replaced or is not wanted any more is nobody's loss.
+    // A code is asked for anew, and a reminder that was taken back, replaced, answered or is not wanted any more is nobody's loss.
     private const string Counted = $"state = 'Failed' AND let_go = 0 AND tries > 0 AND kind <> 'OwnPageCode' AND {SendReminderStore.StillHolds}";
 }

@@ -26,6 +26,9 @@ public sealed record ReminderRow
     public int Rackets { get; init; }
     public int Answered { get; init; }
 
+    /// <summary>There is an answer for every racket.</summary>
+    public bool IsAnswered => Answered >= Rackets;
+
     /// <summary>Of the mail that was queued last.</summary>
     public long? OutboxId { get; init; }
     public string? OutboxState { get; init; }

@@ -73,6 +73,9 @@ public sealed class ReminderStore(Database database, LinkTokens keys, ShopClock 
          WHERE a.reminder_id = n.id AND j.state IS NOT 'Cancelled')
         """;
 
+    /// <summary>SQL: the household has answered for every racket of <c>reminder n</c>.</summary>
+    internal const string AnsweredInFull = $"{AnswersGiven} >= {RacketsAskedAbout}";
+
     public IReadOnlyList<ReminderRacket> Rackets(long reminder) => database.Read(c => Rackets(c, reminder, clock));
 
     /// <summary>Those that are no longer the household's are left out.</summary>

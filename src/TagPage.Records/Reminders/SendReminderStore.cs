@@ -48,7 +48,7 @@ public sealed class SendReminderStore(Database database, OutboxStore outbox, Sho
         SELECT n.client_id, c.mail, c.reminders,
                n.discarded = 1 OR {ReminderStore.Replaced} AS is_void,
                n.mail_fate IN ('Sent', 'MaybeSent') OR EXISTS (SELECT 1 FROM outbox o WHERE o.reminder_id = n.id AND o.state <> 'Failed') AS is_mailed,
-               {ReminderStore.AnswersGiven} >= {ReminderStore.RacketsAskedAbout} AS is_answered
+               {ReminderStore.AnsweredInFull} AS is_answered
         FROM reminder n
         JOIN client c ON c.id = n.client_id
         WHERE n.id = @id
@@ -82,14 +82,17 @@ public sealed class SendReminderStore(Database database, OutboxStore outbox, Sho
             : new Outcome.Refused(new MailNotGivenUp()));
 
     private const string RetrySql = $"""
-        UPDATE outbox SET state = 'Queued', tries = 0, not_before = @Now, last_error = ''
+        UPDATE outbox SET {Anew}
         WHERE id = @mail AND state IN ('Failed', 'MaybeSent') AND {StillHolds}
         """;
 
-    /// <summary>SQL: an email of the outbox is no reminder, or one that was neither taken back nor replaced, to somebody who wants them.</summary>
+    /// <summary>SQL: an email of the outbox goes out as if it had never been tried, and nobody has let it go.</summary>
+    internal const string Anew = "state = 'Queued', tries = 0, not_before = @Now, last_error = '', let_go = 0";
+
+    /// <summary>SQL: an email of the outbox is no reminder, or one that was neither taken back, replaced nor answered in full, to somebody who wants them.</summary>
     internal const string StillHolds = $"""
         (reminder_id IS NULL OR EXISTS (
           SELECT 1 FROM reminder n JOIN client c ON c.id = n.client_id WHERE n.id = outbox.reminder_id AND n.discarded = 0 AND c.reminders = 1
-            AND NOT {ReminderStore.Replaced}))
+            AND NOT {ReminderStore.Replaced} AND NOT ({ReminderStore.AnsweredInFull})))
         """;
 }

@@ -129,11 +129,11 @@ public sealed class SendReminderStoreTests : IDisposable
     public void Mail_given_up_goes_once_more_from_the_beginning(string state, int maybeSent)
     {
         Mail();
-        _street.Records.Change("UPDATE outbox SET state = @state, maybe_sent = @maybeSent, tries = 8, last_error = 'gone quiet', not_before = '2026-11-26T10:00:00.000Z'", new { state, maybeSent });
+        _street.Records.Change("UPDATE outbox SET state = @state, maybe_sent = @maybeSent, tries = 8, let_go = 1, last_error = 'gone quiet', not_before = '2026-11-26T10:00:00.000Z'", new { state, maybeSent });
 
         _street.Check(true, () => _store.Retry(Who.Shop, 1));
 
-        Assert.Equal("Queued|0||2026-11-25T10:00:00.000Z", _street.Records.Text("SELECT state || '|' || tries || '|' || last_error || '|' || not_before FROM outbox"));
+        Assert.Equal("Queued|0|0||2026-11-25T10:00:00.000Z", _street.Records.Text("SELECT state || '|' || tries || '|' || let_go || '|' || last_error || '|' || not_before FROM outbox"));
     }
 
     [Theory]
@@ -142,6 +142,7 @@ public sealed class SendReminderStoreTests : IDisposable
     [InlineData("UPDATE outbox SET state = 'Sent', sent_at = made_at")]
     [InlineData("UPDATE client SET reminders = 0")]
     [InlineData("UPDATE reminder SET discarded = 1")]
+    [InlineData("UPDATE reminder_racket SET answer = 'NotYet', answered_at = '2026-11-24 10:00:00'")]
     [InlineData("INSERT INTO reminder (client_id, made_at, expires_at) SELECT client_id, made_at, expires_at FROM reminder")]
     public void Mail_that_is_not_given_up_or_whose_link_opens_nothing_is_not_tried_again(string before)
     {

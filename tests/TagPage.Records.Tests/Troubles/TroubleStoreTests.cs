@@ -84,17 +84,17 @@ public sealed class TroubleStoreTests : IDisposable
         Assert.Empty(All());
     }
 
-    [Fact]
-    public void Reminder_that_nobody_wants_any_more_is_no_trouble()
+    [Theory]
+    [InlineData("UPDATE client SET reminders = 0")]
+    [InlineData("UPDATE reminder_racket SET answer = 'NotYet', answered_at = '2026-11-25T09:30:00.000Z'")]
+    public void Reminder_that_nobody_wants_any_more_or_that_was_answered_is_no_trouble(string since)
     {
-        _vault.Street.Records.Change("""
-            INSERT INTO reminder (client_id, made_at, expires_at) VALUES (@Odalys, '2026-11-25T09:00:00.000Z', '2027-01-24T09:00:00.000Z');
-            """, new { _vault.Street.Odalys });
+        _vault.Street.Records.Reminder(_vault.Street.Odalys, _vault.Street.Racket);
         GivenUp("Reminder", 8);
         _vault.Street.Records.Change("UPDATE outbox SET reminder_id = 1");
         Assert.Equal([new MailGivenUp(1, 0)], All());
 
-        _vault.Street.Records.Change("UPDATE client SET reminders = 0");
+        _vault.Street.Records.Change(since);
 
         Assert.Empty(All());
     }

@@ -12,7 +12,7 @@ public sealed class DemoReminder(ReminderListStore list, ReminderStore reminders
     public string? Path() => (Open() ?? Make()) is { } token ? "/n/" + token : null;
 
     private string? Open() => list.Newest()
-        .Where(n => n.Answered < n.Rackets)
+        .Where(n => !n.IsAnswered)
         .Select(n => keys.Token(LinkPurpose.Reminder, n.Id, n.Secret))
         .FirstOrDefault(token => reminders.Of(token) is not null);
 
