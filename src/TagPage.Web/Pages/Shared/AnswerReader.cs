@@ -26,7 +26,7 @@ public sealed class AnswerReader(Language language, IReadOnlyList<ReminderRacket
             if (rackets.FirstOrDefault(r => r.RacketId == input.Rackets[i].RacketId) is not { } racket)
                 continue;
             var own = Kind(input.Rackets[i].Answer);
-            if (all is { } together && racket.IsOpen && (own is null || own == racket.Answer))
+            if (all is { } together && racket.IsOpen && (own is null || (own == racket.Answer && NeedsOnlyAChoice(own))))
                 answers.Add(new RacketAnswer(racket.RacketId, together) { Weeks = weeks });
             else if (own is { } kind)
                 answers.Add(Read(input.Rackets[i], kind, racket, $"Rackets[{i}]."));
@@ -38,8 +38,10 @@ public sealed class AnswerReader(Language language, IReadOnlyList<ReminderRacket
 
     private static AnswerKind? Kind(string? typed) => Enum.TryParse<AnswerKind>(typed, out var kind) && Enum.IsDefined(kind) ? kind : null;
 
-    // Only what needs no more than a choice; the rest is asked racket by racket.
-    private static AnswerKind? ForAll(AnswerInput input) => Kind(input.All) is AnswerKind.Same or AnswerKind.NotYet ? Kind(input.All) : null;
+    // The rest is asked racket by racket.
+    private static AnswerKind? ForAll(AnswerInput input) => Kind(input.All) is { } all && NeedsOnlyAChoice(all) ? all : null;
+
+    private static bool NeedsOnlyAChoice(AnswerKind? kind) => kind is AnswerKind.Same or AnswerKind.NotYet;
 
     private RacketAnswer Read(AnswerInput.RacketInput input, AnswerKind kind, ReminderRacket racket, string field)
     {
