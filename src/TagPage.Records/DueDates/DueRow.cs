@@ -23,6 +23,9 @@ public sealed record DueRow : ForecastRow
     /// <summary>Whether that reminder has left the shop, or is still to be sent.</summary>
     public bool IsSent { get; init; }
 
+    /// <summary>The batch of reminders under way in which the client waits, or null.</summary>
+    public long? BatchId { get; init; }
+
     /// <summary>Whether the client has brought a racket lately.</summary>
     public bool Seen { get; init; }
 }

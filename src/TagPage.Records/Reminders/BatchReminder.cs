@@ -9,8 +9,10 @@ namespace TagPage.Records.Reminders;
 /// <summary>Reminds one household of a batch by email, judged when its turn comes.</summary>
 public sealed class BatchReminder(NewReminderStore news, OutboxStore outbox, IReminderMails mails, ShopStore shops, ShopClock clock)
 {
-    /// <summary>Why a household cannot be reminded in a batch now; null where it can.</summary>
-    public LeftOut? WhyNot(NewReminderStore.Household household) => household switch
+    /// <summary>Why a household cannot be put into a batch now; null where it can.</summary>
+    public LeftOut? WhyNot(NewReminderStore.Household household) => household.BatchId is null ? WhyNotNow(household) : LeftOut.Waits;
+
+    private LeftOut? WhyNotNow(NewReminderStore.Household household) => household switch
     {
         { Due.Count: 0 } => LeftOut.NothingDue,
         { Reminders: false } => LeftOut.NoReminders,
@@ -27,7 +29,7 @@ public sealed class BatchReminder(NewReminderStore news, OutboxStore outbox, IRe
     {
         if (news.Get(connection, client) is not { } household)
             return (null, LeftOut.NotOnFile);
-        if (WhyNot(household) is { } why)
+        if (WhyNotNow(household) is { } why)
             return (null, why);
         var id = NewReminderStore.Insert(connection, household, clock.Now, byPhone: false);
         var mail = mails.Reminder(id, household);

@@ -52,12 +52,33 @@ public sealed class BatchStore(Database database, BatchReminder household, ShopC
         """;
 
     /// <summary>The batch that is under way, or null.</summary>
-    public long? Running() => database.Read(c => c.QueryFirstOrDefault<long?>(RunningSql));
+    public long? Running() => AllWaiting() is [var oldest, ..] ? oldest.Id : null;
 
-    private const string RunningSql = """
-        SELECT b.id FROM reminder_batch b
-        WHERE b.stopped_at IS NULL AND EXISTS (SELECT 1 FROM reminder_batch_client c WHERE c.batch_id = b.id AND c.state = 'Waiting')
-        ORDER BY b.id LIMIT 1
+    /// <summary>A batch that is under way.</summary>
+    public sealed record Waiting
+    {
+        public long Id { get; init; }
+
+        /// <summary>How many still wait in it.</summary>
+        public int Households { get; init; }
+    }
+
+    /// <summary>The oldest first.</summary>
+    public IReadOnlyList<Waiting> AllWaiting() => database.Read(c => c.Query<Waiting>(WaitingSql).ToList());
+
+    private const string WaitingSql = """
+        SELECT b.id, COUNT(*) AS households
+        FROM reminder_batch b
+        JOIN reminder_batch_client c ON c.batch_id = b.id AND c.state = 'Waiting'
+        WHERE b.stopped_at IS NULL
+        GROUP BY b.id
+        ORDER BY b.id
+        """;
+
+    /// <summary>SQL: the batch under way in which <c>client c</c> waits, or null.</summary>
+    internal const string WaitsIn = """
+        (SELECT MIN(w.batch_id) FROM reminder_batch_client w JOIN reminder_batch b ON b.id = w.batch_id
+         WHERE w.client_id = c.id AND w.state = 'Waiting' AND b.stopped_at IS NULL)
         """;
 
     /// <summary>Those still waiting are left out; what has gone out cannot be called back.</summary>

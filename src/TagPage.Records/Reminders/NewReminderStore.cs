@@ -29,6 +29,9 @@ public sealed class NewReminderStore(Database database, ShopStore shops, ShopClo
         /// <summary>When it was reminded last; null for never.</summary>
         public DateTimeOffset? RemindedAt { get; init; }
 
+        /// <summary>The batch under way in which it waits for its reminder, or null.</summary>
+        public long? BatchId { get; init; }
+
         public IReadOnlyList<DueRacket> Due { get; init; } = [];
     }
 
@@ -52,7 +55,8 @@ public sealed class NewReminderStore(Database database, ShopStore shops, ShopClo
 
     private const string ClientsSql = $"""
         SELECT c.id, c.name, c.language, c.phone, c.mail, c.reminders, c.remind_by, c.quiet_months,
-               (SELECT MAX(n.sent_at) FROM reminder n WHERE n.client_id = c.id AND {ReminderStore.Left}) AS reminded_at
+               (SELECT MAX(n.sent_at) FROM reminder n WHERE n.client_id = c.id AND {ReminderStore.Left}) AS reminded_at,
+               {BatchStore.WaitsIn} AS batch_id
         FROM json_each(@clients) a
         JOIN client c ON c.id = a.value
         ORDER BY a.key
@@ -77,6 +81,8 @@ public sealed class NewReminderStore(Database database, ShopStore shops, ShopClo
             return null;
         if (!household.Reminders)
             return new RemindersUnwanted();
+        if (household.BatchId is not null && !input.Insist)
+            return new ReminderWaits();
         if (IsQuiet(household) && !input.Insist)
             return new QuietMonth();
         return IsTooSoon(household) && !input.Insist ? new RemindedLately(shops.Get().DaysBetweenReminders) : null;

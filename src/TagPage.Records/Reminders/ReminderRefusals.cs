@@ -10,6 +10,9 @@ public sealed record RemindersUnwanted() : Refusal;
 /// <summary>The client wants no reminders in this month; the owner may insist.</summary>
 public sealed record QuietMonth() : Refusal(nameof(NewReminderEntry.Insist));
 
+/// <summary>The household waits in a batch for its reminder; the owner may insist.</summary>
+public sealed record ReminderWaits() : Refusal(nameof(NewReminderEntry.Insist));
+
 /// <summary>The household was reminded recently; the owner may insist.</summary>
 /// <param name="Days">The shop's own rule.</param>
 public sealed record RemindedLately(int Days) : Refusal(nameof(NewReminderEntry.Insist));

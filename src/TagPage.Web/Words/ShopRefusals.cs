@@ -99,6 +99,7 @@ public static class ShopRefusals
         NothingDue => "None of this client’s rackets is due now, so there is nothing to remind them of.",
         RemindersUnwanted => "This client wants no reminders. If they have changed their mind, change that on the client’s page first.",
         QuietMonth => "This client wants no reminders this month. Tick the box below to send one anyway.",
+        ReminderWaits => "A reminder to this household already waits to be sent. Tick the box below to make another one anyway.",
         RemindedLately { Days: var days } => $"This household was reminded less than {days} days ago. Tick the box below to remind it anyway.",
         ReminderVoid => "This reminder was withdrawn or replaced by a newer one.",
         ClientHasNoMail => "There is no email address on file for this client. Add one, or send the text another way.",
@@ -106,7 +107,7 @@ public static class ShopRefusals
         AnsweredInFull => "The household has answered for every racket already; another email would ask again what it told you.",
         MailedAlready => "The email for this reminder is on its way or has already gone out.",
         AnswersShut => "Nothing was saved: one of these rackets has been put on the machine in the meantime. Check the bench, then note the rest.",
-        MailNotGivenUp => "This email cannot be tried again: it is on its way, or its reminder was stopped or withdrawn.",
+        MailNotGivenUp => "This email cannot be tried again: it is on its way, or its reminder was answered, stopped or withdrawn.",
         NobodyChosen => "Tick at least one household.",
         _ => null,
     };
@@ -123,6 +124,7 @@ public static class ShopRefusals
         LeftOut.QuietMonth => "wants no reminders this month",
         LeftOut.TooSoon => $"reminded less than {days} days ago",
         LeftOut.ShopHasNoMail => "the shop has no email address of its own",
+        LeftOut.Waits => "its reminder already waits to be sent",
         _ => "no longer on file",
     };
 }

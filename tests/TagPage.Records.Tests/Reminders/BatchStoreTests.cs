@@ -11,13 +11,16 @@ public sealed class BatchStoreTests : IDisposable
 {
     private readonly Street _street = new();
     private readonly BatchStore _store;
+    private readonly BatchReminder _reminder;
+    private readonly NewReminderStore _news;
     private readonly Letters _letters = new();
 
     public BatchStoreTests()
     {
         var shops = new ShopStore(_street.Database);
-        var news = new NewReminderStore(_street.Database, shops, _street.Clock);
-        _store = new BatchStore(_street.Database, new BatchReminder(news, new OutboxStore(_street.Database, _street.Time), _letters, shops, _street.Clock), _street.Clock);
+        _news = new NewReminderStore(_street.Database, shops, _street.Clock);
+        _reminder = new BatchReminder(_news, new OutboxStore(_street.Database, _street.Time), _letters, shops, _street.Clock);
+        _store = new BatchStore(_street.Database, _reminder, _street.Clock);
         _street.Records.Change("UPDATE racket SET own_date = '2026-11-20'");
     }
 
@@ -88,6 +91,42 @@ public sealed class BatchStoreTests : IDisposable
     }
 
     [Fact]
+    public void Household_that_waits_in_a_batch_is_left_out_of_the_next_until_its_turn_came_or_the_batch_was_stopped()
+    {
+        Assert.Null(WhyNot());
+        var id = Make(_street.Odalys, _street.Ewan);
+        Assert.Equal([new BatchStore.Waiting { Id = id, Households = 2 }], _store.AllWaiting());
+        Assert.Equal(LeftOut.Waits, WhyNot());
+
+        Assert.True(_store.Step());
+        Assert.Equal(("Sent", LeftOut.TooSoon), (_store.Get(id)!.Lines.Single(line => line.ClientId == _street.Odalys).State, WhyNot()));
+        Assert.Equal([new BatchStore.Waiting { Id = id, Households = 1 }], _store.AllWaiting());
+
+        _street.Records.Change("UPDATE reminder SET discarded = 1");
+        var second = Make(_street.Odalys);
+        Assert.Equal(LeftOut.Waits, WhyNot());
+        _store.Stop(Who.Shop, second);
+        Assert.Null(WhyNot());
+        _store.Stop(Who.Shop, id);
+        Assert.Empty(_store.AllWaiting());
+    }
+
+    /// <summary>Made by hand it would be void as soon as the batch's own goes out.</summary>
+    [Fact]
+    public void Household_that_waits_in_a_batch_is_reminded_by_hand_only_where_the_owner_insists()
+    {
+        var id = Make(_street.Odalys);
+        var before = _street.Records.Count("reminder");
+
+        _street.Refused<ReminderWaits>(() => _news.Add(Who.Shop, _street.Odalys, new NewReminderEntry { FormKey = FormKey.New() }));
+        Assert.Equal(before, _street.Records.Count("reminder"));
+        Assert.Equal(id, _news.Get(_street.Odalys)!.BatchId);
+
+        Assert.IsType<Outcome.Done>(_news.Add(Who.Shop, _street.Odalys, new NewReminderEntry { FormKey = FormKey.New(), ByPhone = true }));
+        Assert.IsType<Outcome.Done>(_news.Add(Who.Shop, _street.Odalys, new NewReminderEntry { FormKey = FormKey.New(), Insist = true }));
+    }
+
+    [Fact]
     public void Stopped_batch_goes_no_further_and_is_not_the_one_that_runs()
     {
         var id = Make(_street.Odalys, _street.Ewan);
@@ -147,6 +186,8 @@ public sealed class BatchStoreTests : IDisposable
     [InlineData(9, 9, 9, false)]
     public void Quiet_hours_begin_with_the_first_and_end_before_the_last(int from, int until, int hour, bool quiet) =>
         Assert.Equal(quiet, BatchWorker.IsWithin(hour, from, until));
+
+    private LeftOut? WhyNot() => _reminder.WhyNot(_news.Get(_street.Odalys)!);
 
     private long Make(params long[] clients) => Assert.IsType<Outcome.Done>(_store.Make(Who.Shop, FormKey.New(), clients)).Id;
 

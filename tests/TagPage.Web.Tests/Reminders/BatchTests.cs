@@ -174,7 +174,7 @@ public sealed class BatchTests : IDisposable
     [Fact]
     public async Task In_quiet_hours_nothing_goes_out_and_after_them_it_does()
     {
-        Due("Ada Lind");
+        var ada = Due("Ada Lind");
         _shop.Clock.Advance(TimeSpan.FromHours(11));
         var progress = await Begin();
         Worker.Round();
@@ -182,6 +182,16 @@ public sealed class BatchTests : IDisposable
         var waiting = (await _runa.Open(progress)).Main;
         Assert.Contains("Reminders go out at 8:00", waiting, StringComparison.Ordinal);
         Assert.DoesNotContain("are going out", waiting, StringComparison.Ordinal);
+        var list = await _runa.Open("/shop/nudges");
+        Assert.Contains("1 reminder waits to be sent; nothing goes out before 8:00", list.Main, StringComparison.Ordinal);
+        Assert.NotNull(list.Document.QuerySelector($"main a[href='{progress}']"));
+        var due = await _runa.Open("/shop/due");
+        Assert.Contains("reminder waits to be sent", due.Main, StringComparison.Ordinal);
+        Assert.Null(due.Document.QuerySelector("a.remind"));
+        Assert.Contains("already waits to be sent", (await _runa.Open($"/shop/nudges/new?client={ada}")).Main, StringComparison.Ordinal);
+        var next = await _runa.Open("/shop/nudges/batch");
+        Assert.Contains("left out: its reminder already waits to be sent", next.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("Send the reminders", next.Main, StringComparison.Ordinal);
 
         _shop.Clock.Advance(TimeSpan.FromHours(11));
         Worker.Round();

@@ -6,9 +6,16 @@ using TagPage.Web.Mail;
 
 namespace TagPage.Web.Pages.Shop.Reminders;
 
-public sealed class IndexModel(ReminderListStore store, MailSettings mail, DataFolder folder, ShopClock clock) : PageModel
+public sealed class IndexModel(ReminderListStore store, BatchStore batches, BatchWorker worker, ShopStore shops, MailSettings mail, DataFolder folder, ShopClock clock)
+    : PageModel
 {
     public IReadOnlyList<ReminderRow> Reminders { get; private set; } = [];
+
+    public IReadOnlyList<BatchStore.Waiting> Waiting => batches.AllWaiting();
+
+    public bool IsQuiet => worker.IsQuiet;
+
+    public ShopDetails Shop => shops.Get();
 
     public IReadOnlyList<MailRow> Unsent { get; private set; } = [];
 
