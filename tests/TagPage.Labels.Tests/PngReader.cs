@@ -49,11 +49,13 @@ internal static class PngReader
         var stride = 1 + (width + 7) / 8;
         Assert.Equal(stride * height, lines.Length);
         var gray = new byte[width * height];
-        for (var i = 0; i < gray.Length; i++)
+        for (var y = 0; y < height; y++)
         {
-            var (x, line) = (i % width, i / width * stride);
-            Assert.Equal(0, lines[line]); // no filter
-            gray[i] = (lines[line + 1 + x / 8] >> (7 - x % 8) & 1) == 1 ? (byte)255 : (byte)0;
+            var line = lines.AsSpan(y * stride, stride);
+            var row = gray.AsSpan(y * width, width);
+            Assert.Equal(0, line[0]); // no filter
+            for (var x = 0; x < width; x++)
+                row[x] = (line[1 + x / 8] >> (7 - x % 8) & 1) == 1 ? (byte)255 : (byte)0;
         }
         return gray;
     }

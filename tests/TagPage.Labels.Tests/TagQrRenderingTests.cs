@@ -17,11 +17,7 @@ public partial class TagQrRenderingTests
         // ISO/IEC 18004: quiet zone 4 modules, 25 modules a side for version 2.
         var bitmap = PngReader.Read(Qr.ToPng(dots));
         Assert.Equal((33 * dots, 33 * dots), (bitmap.Width, bitmap.Height));
-        for (var i = 0; i < bitmap.Gray.Length; i++)
-        {
-            var (x, y) = (i % bitmap.Width / dots - 4, i / bitmap.Width / dots - 4);
-            Assert.Equal(Qr.IsDark(x, y) ? 0 : 255, bitmap.Gray[i]);
-        }
+        Assert.Equal<byte>(Bitmap.Of(33, dots, (x, y) => Qr.IsDark(x - 4, y - 4)).Gray.AsSpan(), bitmap.Gray.AsSpan());
         Assert.True(Qr.IsDark(0, 0) && Qr.IsDark(24, 0) && Qr.IsDark(0, 24)); // corners of the finder patterns
         Assert.False(Qr.IsDark(-1, 0) || Qr.IsDark(25, 0) || Qr.IsDark(0, 25));
     }

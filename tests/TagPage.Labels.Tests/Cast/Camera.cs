@@ -34,21 +34,17 @@ internal sealed record Camera(double Degrees, double Slant, double Blur, double 
     {
         var reach = (int)Math.Ceiling(3 * Blur);
         var weights = Enumerable.Range(-reach, 2 * reach + 1).Select(d => Blur == 0 ? 1 : Math.Exp(-d * d / (2 * Blur * Blur))).ToArray();
-        return Pass(Pass(gray, 1), width);
+        return Pass(Pass(gray, 1, width), width, gray.Length / width);
 
-        double[] Pass(double[] from, int step)
+        double[] Pass(double[] from, int step, int length)
         {
             var to = new double[from.Length];
             for (var i = 0; i < from.Length; i++)
             {
+                var at = i / step % length;
                 var (sum, weight) = (0.0, 0.0);
-                for (var d = -reach; d <= reach; d++)
-                {
-                    var at = i + d * step;
-                    if (at < 0 || at >= from.Length || (step == 1 && at / width != i / width))
-                        continue;
-                    (sum, weight) = (sum + from[at] * weights[d + reach], weight + weights[d + reach]);
-                }
+                for (var d = Math.Max(-reach, -at); d <= Math.Min(reach, length - 1 - at); d++)
+                    (sum, weight) = (sum + from[i + d * step] * weights[d + reach], weight + weights[d + reach]);
                 to[i] = sum / weight;
             }
             return to;

@@ -42,8 +42,13 @@ internal static class Rasters
     private static Bitmap Cut(SKBitmap shot, int top, int width, int height)
     {
         var gray = new byte[width * height];
-        for (var i = 0; i < gray.Length; i++)
-            gray[i] = shot.GetPixel(i % width, top + i / width).Green;
+        var pixels = shot.GetPixelSpan();
+        for (var y = 0; y < height; y++)
+        {
+            var row = pixels.Slice((top + y) * shot.RowBytes, width * shot.BytesPerPixel);
+            for (var x = 0; x < width; x++)
+                gray[y * width + x] = row[x * shot.BytesPerPixel + 1]; // green is the second of four, in RGBA and in BGRA
+        }
         return new Bitmap(width, height, gray);
     }
 

@@ -46,7 +46,7 @@ internal static class Samples
         Name = "山田",
     };
 
-    private static readonly ConcurrentDictionary<(LabelContent, LabelStock), LaidLabel> Laid = [];
+    private static readonly ConcurrentDictionary<(LabelContent, LabelStock), Lazy<LaidLabel>> Laid = [];
 
     public static IReadOnlyList<(string Name, LabelContent Content)> Purposes { get; } =
     [
@@ -61,8 +61,11 @@ internal static class Samples
         ("blank", Content.Purposes.Blank(Tag)),
     ];
 
-    /// <summary>Laid out once for all tests: the same content on the same stock is the same label.</summary>
-    public static LaidLabel Lay(LabelContent content, LabelStock stock) => Laid.GetOrAdd((content, stock), key => Layouter.Lay(key.Item1, key.Item2));
+    public static LabelContent Of(string name) => Purposes.Single(purpose => purpose.Name == name).Content;
+
+    /// <summary>Laid out once for all tests: the same content, not made anew, on the same stock is the same label.</summary>
+    public static LaidLabel Lay(LabelContent content, LabelStock stock) =>
+        Laid.GetOrAdd((content, stock), key => new(() => Layouter.Lay(key.Item1, key.Item2))).Value;
 
     public static LabelStock Stock(double tape, int dpi) =>
         LabelStock.Usual with { Tape = Tape.Usual with { WidthMm = tape }, Printer = new Printer(1, dpi) };

@@ -18,7 +18,7 @@ public class LookTests
     {
         foreach (var (tape, dpi) in from tape in Tape.Widths from dpi in (int[])[180, 360] select (tape, dpi))
         {
-            var label = Lay(Purposes.Done(Samples.Plain, Samples.Tag), tape, dpi);
+            var label = Lay(Samples.Of("done, one string"), tape, dpi);
             var others = label.Pieces.OfType<TextPiece>().Where(piece => piece.Text.Text is not ("52" or "14 Mar 2027")).Max(piece => piece.Size);
             Assert.Equal(SizeOf(label, "52"), SizeOf(label, "14 Mar 2027"));
             Assert.True(SizeOf(label, "52") >= 1.2 * others, $"{tape} mm, {dpi} dpi: {SizeOf(label, "52")} against {others}");
@@ -36,10 +36,10 @@ public class LookTests
     [Fact]
     public void The_address_stands_in_words_only_without_the_square_or_where_it_is_wished_for()
     {
-        Assert.DoesNotContain(Lay(Purposes.Done(Samples.Done, Samples.Tag), 12).Words, words => words.Contains("tag.example", StringComparison.Ordinal));
-        Assert.Contains("tag.example/t/7K2M-9Q4T-XAV", Lay(Purposes.Done(Samples.Done, Samples.Tag), 9).Words);
+        Assert.DoesNotContain(Lay(Samples.Of("done"), 12).Words, words => words.Contains("tag.example", StringComparison.Ordinal));
+        Assert.Contains("tag.example/t/7K2M-9Q4T-XAV", Lay(Samples.Of("done"), 9).Words);
         Assert.Contains("tag.example/t/7K2M-9Q4T-XAV", Lay(Purposes.Done(Samples.Plain, Samples.Tag with { InWords = true }), 18).Words);
-        Assert.Contains("tag.example/t/7K2M-9Q4T-XAV", Lay(Purposes.Blank(Samples.Tag), 12).Words);
+        Assert.Contains("tag.example/t/7K2M-9Q4T-XAV", Lay(Samples.Of("blank"), 12).Words);
     }
 
     [Fact]
@@ -63,7 +63,7 @@ public class LookTests
     {
         foreach (var dpi in (int[])[180, 300, 360])
         {
-            var heights = Tape.Widths.Select(tape => Lay(Purposes.Done(Samples.Done, Samples.Tag), tape, dpi).Pieces.OfType<TextPiece>().Min(piece => Text.Shaper.Shape("x").InkUp(piece.Size))).ToList();
+            var heights = Tape.Widths.Select(tape => Lay(Samples.Of("done"), tape, dpi).Pieces.OfType<TextPiece>().Min(piece => Text.Shaper.Shape("x").InkUp(piece.Size))).ToList();
             Assert.All(heights.Zip(heights.Skip(1)), pair => Assert.True(pair.Second >= pair.First - 1, $"at {dpi} dpi: {string.Join(' ', heights)}"));
         }
     }
@@ -91,7 +91,7 @@ public class LookTests
     [InlineData("measures")]
     public void Tape_of_36_mm_is_read_from_farther_away_than_tape_of_24(string purpose)
     {
-        var content = Samples.Purposes.Single(other => other.Name == purpose).Content;
+        var content = Samples.Of(purpose);
         var (narrow, wide) = (Lay(content, 24).Pieces.OfType<TextPiece>().Min(piece => piece.Size), Lay(content, 36).Pieces.OfType<TextPiece>().Min(piece => piece.Size));
         Assert.True(wide >= 1.2 * narrow, $"{narrow} and {wide} dots");
     }
@@ -104,7 +104,7 @@ public class LookTests
         var sizes = new List<int>();
         foreach (var tape in (int[])[12, 18, 24, 36])
         {
-            var label = Lay(Purposes.DeskRacket(Samples.Desk, Samples.Tag), tape, dpi);
+            var label = Lay(Samples.Of("desk racket"), tape, dpi);
             sizes.Add(SizeOf(label, "117"));
             Assert.Empty(label.Warnings);
             Assert.True(sizes[^1] >= 2 * SizeOf(label, "24 / 23 lb"), $"{tape} mm: {sizes[^1]} against {SizeOf(label, "24 / 23 lb")}");
@@ -118,9 +118,9 @@ public class LookTests
     [InlineData(360)]
     public void Label_of_what_was_done_is_hardly_longer_on_tape_of_24_mm_than_on_18(int dpi)
     {
-        foreach (var facts in new[] { Samples.Done, Samples.Plain })
+        foreach (var name in new[] { "done", "done, one string" })
         {
-            var (narrow, wide) = (Lay(Purposes.Done(facts, Samples.Tag), 18, dpi).LengthMm, Lay(Purposes.Done(facts, Samples.Tag), 24, dpi).LengthMm);
+            var (narrow, wide) = (Lay(Samples.Of(name), 18, dpi).LengthMm, Lay(Samples.Of(name), 24, dpi).LengthMm);
             Assert.True(wide <= 1.06 * narrow, $"at {dpi} dpi: {narrow:0.0} and {wide:0.0} mm");
         }
     }
@@ -138,7 +138,7 @@ public class LookTests
     [InlineData("#000000", false)]
     public void Faint_ink_is_named(string ink, bool isFaint)
     {
-        var label = Layouter.Lay(Purposes.Done(Samples.Plain, Samples.Tag), LabelStock.Usual with { Tape = Tape.Usual with { Ink = Core.Colour.Rgb.Parse(ink) } });
+        var label = Layouter.Lay(Samples.Of("done, one string"), LabelStock.Usual with { Tape = Tape.Usual with { Ink = Core.Colour.Rgb.Parse(ink) } });
 
         Assert.Equal(isFaint, label.Warnings.Any(warning => warning.StartsWith("Ink and tape are rather alike", StringComparison.Ordinal)));
     }
@@ -174,8 +174,8 @@ public class LookTests
     [Fact]
     public void Labels_are_shorter_than_the_longest_they_may_be()
     {
-        Assert.InRange(Lay(Purposes.Done(Samples.Plain, Samples.Tag), 12).LengthMm, 40, 65);
-        Assert.InRange(Lay(Purposes.Done(Samples.Done, Samples.Tag), 12).LengthMm, 50, 75);
+        Assert.InRange(Lay(Samples.Of("done, one string"), 12).LengthMm, 40, 65);
+        Assert.InRange(Lay(Samples.Of("done"), 12).LengthMm, 50, 75);
         Assert.InRange(Lay(Purposes.Blank(Samples.Tag with { Purpose = "Racket tag" }), 12).LengthMm, 20, 35);
     }
 

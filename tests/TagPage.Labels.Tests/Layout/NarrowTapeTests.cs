@@ -24,10 +24,10 @@ public class NarrowTapeTests
     [InlineData(9, 360)]
     public void Tension_leads_or_the_name_and_the_address_ends_the_label(double tape, int dpi)
     {
-        foreach (var facts in (DoneFacts[])[Samples.Plain, Samples.Done, LongName])
+        foreach (var (tension, content) in new[] { (Samples.Plain.Tension, Samples.Of("done, one string")), (Samples.Done.Tension, Samples.Of("done")), (LongName.Tension, Purposes.Done(LongName, Samples.Tag)) })
         {
-            var label = Layouter.Lay(Purposes.Done(facts, Samples.Tag), Samples.Stock(tape, dpi));
-            Assert.Equal(facts.Tension, First(label).Text.Text);
+            var label = Samples.Lay(content, Samples.Stock(tape, dpi));
+            Assert.Equal(tension, First(label).Text.Text);
             Assert.Equal("tag.example/t/7K2M-9Q4T-XAV", label.Words[^1]);
             var address = Piece(label, "tag.example");
             Assert.All(TypeOf(label).Where(piece => piece.Baseline == address.Baseline), piece => Assert.True(piece.X <= address.X, $"{piece.Text.Text} after the address on {tape} mm"));
@@ -42,7 +42,7 @@ public class NarrowTapeTests
     [InlineData(360)]
     public void Tape_of_6_mm_holds_the_essentials_on_one_or_two_lines_and_is_no_longer_than_it_must(int dpi)
     {
-        var label = Layouter.Lay(Purposes.Done(Samples.Plain, Samples.Tag), Samples.Stock(6, dpi));
+        var label = Samples.Lay(Samples.Of("done, one string"), Samples.Stock(6, dpi));
         Assert.Equal(["52 lb", "Restring by 14 Mar 2027", "Rough poly 1.25", "tag.example/t/7K2M-9Q4T-XAV"], label.Words);
         Assert.InRange(TypeOf(label).Select(piece => piece.Baseline).Distinct().Count(), 1, 2);
         Assert.True(label.LengthMm <= 52, $"{label.LengthMm:0.0} mm");
@@ -54,9 +54,9 @@ public class NarrowTapeTests
     [InlineData(360)]
     public void Tape_of_9_mm_holds_everything_in_at_most_three_lines_of_one_grid(int dpi)
     {
-        foreach (var facts in (DoneFacts[])[Samples.Plain, Samples.Done])
+        foreach (var name in (string[])["done, one string", "done"])
         {
-            var label = Layouter.Lay(Purposes.Done(facts, Samples.Tag), Samples.Stock(9, dpi));
+            var label = Samples.Lay(Samples.Of(name), Samples.Stock(9, dpi));
             Assert.DoesNotContain(label.Warnings, warning => warning.StartsWith("There is no room", StringComparison.Ordinal));
             Assert.InRange(TypeOf(label).Select(piece => piece.Baseline).Distinct().Count(), 2, 3);
             Assert.True(label.LengthMm <= 66, $"{label.LengthMm:0.0} mm");

@@ -17,10 +17,12 @@ public class RowsApartTests
         Whose = "Jaap Quigley",
     };
 
-    private static IEnumerable<(string Name, LabelContent Content)> Purposes =>
+    private static readonly LabelContent DoneTwoStrings = Content.Purposes.Done(TwoStrings, Samples.Tag);
+
+    private static readonly IReadOnlyList<(string Name, LabelContent Content)> Purposes =
     [
         .. Samples.Purposes,
-        ("done, two strings", Content.Purposes.Done(TwoStrings, Samples.Tag)),
+        ("done, two strings", DoneTwoStrings),
         ("done, two strings, no reading", Content.Purposes.Done(TwoStrings with { Reading = "", Instrument = "" }, Samples.Tag)),
         ("done, every line", Content.Purposes.Done(TwoStrings with { OwnLine = "jump, go quickly" }, Samples.Tag with { InWords = true })),
     ];
@@ -57,7 +59,7 @@ public class RowsApartTests
     {
         foreach (var stock in Stocks)
         {
-            var pieces = Layouter.Lay(Content.Purposes.Done(TwoStrings, Samples.Tag), stock).Pieces.OfType<TextPiece>().ToList();
+            var pieces = Samples.Lay(DoneTwoStrings, stock).Pieces.OfType<TextPiece>().ToList();
             Assert.All(pieces.Where(piece => piece.Text.Text.EndsWith(" /", StringComparison.Ordinal)), piece =>
                 Assert.Contains(pieces, next => next.Baseline == piece.Baseline && next.X > piece.X && next.X - piece.X - piece.Width <= piece.Size / 2));
         }

@@ -23,13 +23,14 @@ public sealed class SheetPdfTests
     [Fact]
     public void Everything_on_a_long_bill_can_be_read_on_its_pages()
     {
-        var text = Text(SheetPdf.Of(Bill(60)));
+        var pdf = SheetPdf.Of(Bill(60));
+        var text = Text(pdf);
 
         Assert.Contains("Odalys Ferrán", text, StringComparison.Ordinal);
         Assert.Contains("佐藤", text, StringComparison.Ordinal);
         Assert.All(Enumerable.Range(1, 60), i => Assert.Contains($"{i}.50", text, StringComparison.Ordinal));
         Assert.Contains("154.51 EUR", text, StringComparison.Ordinal);
-        var pages = Rasters.OfPdf(SheetPdf.Of(Bill(60)), 36).Count;
+        var pages = Rasters.OfPdf(pdf, 36).Count;
         Assert.InRange(pages, 3, 8);
         Assert.Equal(Enumerable.Range(1, pages).Select(page => $"page {page} of {pages}"), Regex.Matches(text, @"page \d+ of \d+").Select(m => m.Value));
     }

@@ -81,7 +81,7 @@ public class PagesTests
     {
         foreach (var dpi in (int[])[180, 300, 360])
         {
-            var label = Layouter.Lay(Samples.Purposes[0].Content, Samples.Stock(12, dpi));
+            var label = Samples.Lay(Samples.Purposes[0].Content, Samples.Stock(12, dpi));
             var png = Png.Of(LabelDots.Of(label), dpi);
             var perMetre = (int)Math.Round(dpi / 0.0254);
             Assert.Equal((perMetre, perMetre), PngReader.PerMetre(png));

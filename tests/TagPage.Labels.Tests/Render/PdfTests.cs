@@ -68,10 +68,12 @@ public class PdfTests
     [Fact]
     public void The_pdf_shows_what_the_printer_prints()
     {
-        foreach (var (name, content) in Samples.Purposes)
+        var labels = Samples.Purposes.Select(purpose => Samples.Lay(purpose.Content, Samples.Stock(24, 360))).ToList();
+        var pages = Rasters.OfPdf(LabelPdf.Of(Pages.OneEach(labels)), 360);
+        Assert.Equal(labels.Count, pages.Count);
+        foreach (var ((name, _), label, theirs) in Samples.Purposes.Zip(labels, pages))
         {
-            var label = Samples.Lay(content, Samples.Stock(24, 360));
-            var (mine, theirs) = (Rasters.OfPng(label), Rasters.OfPdf(LabelPdf.Of(Pages.OneEach([label])), 360)[0]);
+            var mine = Rasters.OfPng(label);
             var (ink, strays) = (mine.Gray.Count(IsInk), Strays(mine, theirs) + Strays(theirs, mine));
             Assert.True(strays < 0.01 * ink, $"{name}: {strays} of {ink} inked dots have no ink near them on the other");
         }
@@ -93,14 +95,14 @@ public class PdfTests
     [Fact]
     public void The_same_labels_are_the_same_bytes_again()
     {
-        var labels = Samples.Purposes.Select(purpose => Layouter.Lay(purpose.Content, LabelStock.Usual)).ToList();
+        var labels = Samples.Purposes.Select(purpose => Samples.Lay(purpose.Content, LabelStock.Usual)).ToList();
         Assert.Equal(LabelPdf.Of(Pages.OneEach(labels)), LabelPdf.Of(Pages.OneEach(labels)));
     }
 
     [Fact]
     public void The_square_is_drawn_as_shapes_and_no_picture_is_in_the_file()
     {
-        var pdf = LabelPdf.Of(Pages.OneEach([Layouter.Lay(Samples.Purposes[0].Content, LabelStock.Usual)]));
+        var pdf = LabelPdf.Of(Pages.OneEach([Samples.Lay(Samples.Purposes[0].Content, LabelStock.Usual)]));
         Assert.DoesNotContain("/Image", Encoding.Latin1.GetString(pdf), StringComparison.Ordinal);
         using var read = PdfDocument.Open(pdf);
         Assert.NotEmpty(read.GetPage(1).Paths);
@@ -112,7 +114,7 @@ public class PdfTests
     {
         foreach (var stock in Samples.StocksWithSquare)
         {
-            var label = Layouter.Lay(Purposes.Blank(Samples.Tag), stock);
+            var label = Samples.Lay(Samples.Of("blank"), stock);
             var (square, dot) = (label.Pieces.OfType<SquarePiece>().Single(), stock.Printer.DotMm * PointsPerMm);
             using var pdf = PdfDocument.Open(LabelPdf.Of(Pages.OneEach([label])));
             var page = pdf.GetPage(1);
