@@ -8,6 +8,15 @@ public sealed record FramePlace(string Name, double AtCm)
     /// <summary>Grams that a place carries unless the shop says otherwise.</summary>
     public const double StartingMostG = 20;
 
+    /// <summary>From the butt; no frame is longer.</summary>
+    public const int FarthestCm = 80;
+
+    /// <summary>From the long axis.</summary>
+    public const int FarthestOffAxisCm = 20;
+
+    /// <summary>Grams at any place.</summary>
+    public const int HeaviestG = 100;
+
     private const double HandleTopCm = 20;
 
     /// <summary>Distance of each side from the long axis in cm.</summary>

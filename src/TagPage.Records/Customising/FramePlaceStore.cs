@@ -34,18 +34,7 @@ public sealed class FramePlaceStore(Database database)
             return new Outcome.Absent();
         c.Execute(ClearSql, new { racket });
         if (!Same(places, StartingPlaces.Of(row.Sport, (double?)row.LengthCm)))
-            c.Execute(AddSql, places.Select(p => new
-            {
-                racket,
-                p.Name,
-                p.At,
-                p.OffAxis,
-                LengthUnit = p.LengthUnit.ToString(),
-                p.Paired,
-                p.Most,
-                WeightUnit = p.WeightUnit.ToString(),
-                p.OnStrings,
-            }));
+            InsertAll(c, places.Select(place => (racket, place)));
         return new Outcome.Done(racket);
     });
 
@@ -58,8 +47,21 @@ public sealed class FramePlaceStore(Database database)
 
     private const string ClearSql = "DELETE FROM frame_place WHERE racket_id = @racket";
 
+    internal static void InsertAll(SqliteConnection connection, IEnumerable<(long Racket, FramePlaceEntry Place)> places) => connection.Execute(AddSql, places.Select(of => new
+    {
+        of.Racket,
+        of.Place.Name,
+        of.Place.At,
+        of.Place.OffAxis,
+        LengthUnit = of.Place.LengthUnit.ToString(),
+        of.Place.Paired,
+        of.Place.Most,
+        WeightUnit = of.Place.WeightUnit.ToString(),
+        of.Place.OnStrings,
+    }));
+
     private const string AddSql = """
         INSERT INTO frame_place (racket_id, name, at, off_axis, length_unit, paired, most, weight_unit, on_strings)
-        VALUES (@racket, @Name, @At, @OffAxis, @LengthUnit, @Paired, @Most, @WeightUnit, @OnStrings)
+        VALUES (@Racket, @Name, @At, @OffAxis, @LengthUnit, @Paired, @Most, @WeightUnit, @OnStrings)
         """;
 }

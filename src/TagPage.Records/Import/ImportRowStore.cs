@@ -21,7 +21,7 @@ internal static class ImportRowStore
     }
 
     /// <summary>Those that are not there yet.</summary>
-    internal static void Insert<T>(SqliteConnection connection, string table, string sql, List<T> rows) where T : ImportRow
+    private static void Insert<T>(SqliteConnection connection, string table, string sql, List<T> rows) where T : ImportRow
     {
         List<T> fresh = [.. rows.Where(r => !r.IsThere)];
         Number(connection, table, fresh);

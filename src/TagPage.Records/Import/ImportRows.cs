@@ -132,11 +132,9 @@ public sealed record TagRow(TagCode Code, bool IsLive, int Line, string Column)
     public string State => IsLive ? "Live" : "Retired";
 }
 
-public sealed record JobRow : ImportRow
+public sealed record JobRow : OfRacketRow
 {
     public int Ticket { get; init; }
-    public RacketRow? Racket { get; init; }
-    public long RacketId => Racket!.Id;
     public JobState State { get; init; }
     public string StateName => State.ToString();
     public StringRow? Mains { get; init; }

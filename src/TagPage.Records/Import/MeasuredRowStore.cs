@@ -1,4 +1,7 @@
+using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Customising;
+using TagPage.Records.Specs;
 
 namespace TagPage.Records.Import;
 
@@ -7,29 +10,34 @@ internal static class MeasuredRowStore
 {
     public static void Add(SqliteConnection connection, ImportBatch batch)
     {
-        ImportRowStore.Insert(connection, "spec", SpecSql, batch.Specs);
-        ImportRowStore.Insert(connection, "frame_place", PlaceSql, batch.Places);
-        ImportRowStore.Insert(connection, "added_mass", PieceSql, batch.Pieces);
+        SpecStore.InsertAll(connection, batch.Specs.Where(row => !row.IsThere).Select(row => (row.RacketId, row.Spec)));
+        FramePlaceStore.InsertAll(connection, batch.Places.Where(row => !row.IsThere).Select(row => (row.RacketId, row.Place)));
+        connection.Execute(PieceSql, batch.Pieces.Where(row => !row.IsThere).Select(Values));
     }
 
-    private const string SpecSql = """
-        INSERT INTO spec (id, racket_id, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight,
-                          swing_weight, swing_source, pendulum_axis, pendulum_period_s, pendulum_off_s,
-                          weight_off_g, balance_off_mm, swing_weight_off, weight_balance_r, weight_swing_r, balance_swing_r, stiffness, stiffness_scale, strung, grip_on, dampener_on, note)
-        VALUES (@Id, @RacketId, @MeasuredOn, @KindName, @Weight, @WeightUnitName, @Length, @LengthUnitName, @Balance, @BalanceUnitName, @TipWeight,
-                @SwingWeight, @SwingSourceName, @PendulumAxis, @PendulumPeriodS, @PendulumOffS,
-                @WeightOffG, @BalanceOffMm, @SwingWeightOff, @WeightBalanceR, @WeightSwingR, @BalanceSwingR, @Stiffness, @StiffnessScale, @Strung, @GripOn, @DampenerOn, @Note)
-        """;
-
-    private const string PlaceSql = """
-        INSERT INTO frame_place (id, racket_id, name, at, off_axis, length_unit, paired, most, weight_unit, on_strings)
-        VALUES (@Id, @RacketId, @Name, @At, @OffAxis, @LengthUnitName, @Paired, @Most, @WeightUnitName, @OnStrings)
-        """;
-
     private const string PieceSql = """
-        INSERT INTO added_mass (id, racket_id, place, at, off_axis, length_unit, on_strings, weight, weight_unit, material, added_on, removed_on,
+        INSERT INTO added_mass (racket_id, place, at, off_axis, length_unit, on_strings, weight, weight_unit, material, added_on, removed_on,
                                 by_plan, noted_after, off_by_plan, off_noted_after)
-        VALUES (@Id, @RacketId, @Place, @At, @OffAxis, @LengthUnitName, @OnStrings, @Weight, @WeightUnitName, @MaterialName, @AddedOn, @RemovedOn,
+        VALUES (@RacketId, @Place, @At, @OffAxis, @LengthUnit, @OnStrings, @Weight, @WeightUnit, @Material, @AddedOn, @RemovedOn,
                 @ByPlan, @NotedAfter, @OffByPlan, @OffNotedAfter)
         """;
+
+    private static object Values(PieceRow row) => new
+    {
+        row.RacketId,
+        row.Piece.Place,
+        row.Piece.At,
+        row.Piece.OffAxis,
+        LengthUnit = row.Piece.LengthUnit.ToString(),
+        row.Piece.OnStrings,
+        row.Piece.Weight,
+        WeightUnit = row.Piece.WeightUnit.ToString(),
+        Material = row.Piece.Material.ToString(),
+        row.Piece.AddedOn,
+        row.RemovedOn,
+        row.ByPlan,
+        row.NotedAfter,
+        row.OffByPlan,
+        row.OffNotedAfter,
+    };
 }

@@ -3,6 +3,7 @@ using Microsoft.Data.Sqlite;
 using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
 using TagPage.Records.DueDates;
+using TagPage.Records.Specs;
 using TagPage.Records.Storage;
 using TagPage.Records.Tags;
 
@@ -76,8 +77,8 @@ public sealed class OwnPageRacketStore(Database database)
         WHERE t.code = @code AND t.state = 'Live' AND p.client_id = @client AND r.state <> 'Sold'
         """;
 
-    /// <summary>What it measured, newest first.</summary>
-    public IReadOnlyList<OwnPageSpec> Specs(long client, long racket) => database.Read(c => c.Query<OwnPageSpec>(SpecsSql, new { client, racket }).AsList());
+    /// <summary>What it measured, newest first, as its own household sees it: without the shop's note, which is not read.</summary>
+    public IReadOnlyList<SpecEntry> Specs(long client, long racket) => database.Read(c => c.Query<SpecEntry>(SpecsSql, new { client, racket }).AsList());
 
     private const string SpecsSql = """
         SELECT s.measured_on, s.kind, s.weight, s.weight_unit, s.length, s.length_unit, s.balance, s.balance_unit, s.tip_weight, s.swing_weight, s.swing_source,

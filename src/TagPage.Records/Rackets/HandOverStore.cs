@@ -55,31 +55,38 @@ public sealed class HandOverStore(Database database, TimeProvider clock)
         """;
 
     // Of the frame, not of whoever had it: the shop's notes may name them.
-    private const string SpecsSql = """
-        INSERT INTO spec (racket_id, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight,
-                          swing_weight, swing_source, pendulum_axis, pendulum_period_s, pendulum_off_s,
-                          weight_off_g, balance_off_mm, swing_weight_off, weight_balance_r, weight_swing_r, balance_swing_r, stiffness, stiffness_scale, strung, grip_on, dampener_on)
-        SELECT @moved, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight,
-               swing_weight, swing_source, pendulum_axis, pendulum_period_s, pendulum_off_s,
-               weight_off_g, balance_off_mm, swing_weight_off, weight_balance_r, weight_swing_r, balance_swing_r, stiffness, stiffness_scale, strung, grip_on, dampener_on
+    private const string OfSpec = """
+        measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight,
+        swing_weight, swing_source, pendulum_axis, pendulum_period_s, pendulum_off_s,
+        weight_off_g, balance_off_mm, swing_weight_off, weight_balance_r, weight_swing_r, balance_swing_r, stiffness, stiffness_scale, strung, grip_on, dampener_on
+        """;
+
+    private const string SpecsSql = $"""
+        INSERT INTO spec (racket_id, {OfSpec})
+        SELECT @moved, {OfSpec}
         FROM spec
         WHERE racket_id = @racket
         ORDER BY id
         """;
 
-    private const string PlacesSql = """
-        INSERT INTO frame_place (racket_id, name, at, off_axis, length_unit, paired, most, weight_unit, on_strings)
-        SELECT @moved, name, at, off_axis, length_unit, paired, most, weight_unit, on_strings
+    private const string OfPlace = "name, at, off_axis, length_unit, paired, most, weight_unit, on_strings";
+
+    private const string PlacesSql = $"""
+        INSERT INTO frame_place (racket_id, {OfPlace})
+        SELECT @moved, {OfPlace}
         FROM frame_place
         WHERE racket_id = @racket
         ORDER BY id
         """;
 
-    private const string PiecesSql = """
-        INSERT INTO added_mass (racket_id, place, at, off_axis, length_unit, on_strings, weight, weight_unit, material, added_on, removed_on,
-                                by_plan, noted_after, off_by_plan, off_noted_after)
-        SELECT @moved, place, at, off_axis, length_unit, on_strings, weight, weight_unit, material, added_on, removed_on,
-               by_plan, noted_after, off_by_plan, off_noted_after
+    private const string OfPiece = """
+        place, at, off_axis, length_unit, on_strings, weight, weight_unit, material, added_on, removed_on,
+        by_plan, noted_after, off_by_plan, off_noted_after
+        """;
+
+    private const string PiecesSql = $"""
+        INSERT INTO added_mass (racket_id, {OfPiece})
+        SELECT @moved, {OfPiece}
         FROM added_mass
         WHERE racket_id = @racket
         ORDER BY id

@@ -12,10 +12,17 @@ public sealed class SpecStore(Database database, TimeProvider clock)
         public long Id { get; init; }
     }
 
-    private const string Columns = """
-        id, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight, swing_weight, swing_source,
-        pendulum_axis, pendulum_period_s, pendulum_off_s, weight_off_g, balance_off_mm, swing_weight_off, weight_balance_r, weight_swing_r, balance_swing_r, stiffness, stiffness_scale, strung, grip_on, dampener_on, note, version
+    private const string Entered = """
+        measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight, swing_weight, swing_source,
+        pendulum_axis, pendulum_period_s, pendulum_off_s, weight_off_g, balance_off_mm, swing_weight_off, weight_balance_r, weight_swing_r, balance_swing_r, stiffness, stiffness_scale, strung, grip_on, dampener_on, note
         """;
+
+    private const string EnteredValues = """
+        @MeasuredOn, @Kind, @Weight, @WeightUnit, @Length, @LengthUnit, @Balance, @BalanceUnit, @TipWeight, @SwingWeight, @SwingSource,
+        @PendulumAxis, @PendulumPeriodS, @PendulumOffS, @WeightOffG, @BalanceOffMm, @SwingWeightOff, @WeightBalanceR, @WeightSwingR, @BalanceSwingR, @Stiffness, @StiffnessScale, @Strung, @GripOn, @DampenerOn, @Note
+        """;
+
+    private const string Columns = $"id, {Entered}, version";
 
     /// <summary>All specs of a racket, newest first.</summary>
     public IReadOnlyList<Row> Of(long racket) => database.Read(c => Of(c, racket));
@@ -43,17 +50,19 @@ public sealed class SpecStore(Database database, TimeProvider clock)
     /// <summary>For a write that makes more than the spec; null without the racket.</summary>
     internal static long? Insert(SqliteConnection connection, long racket, SpecEntry input) => connection.ExecuteScalar<long?>(AddSql, Values(racket, 0, input));
 
-    private const string AddSql = """
-        INSERT INTO spec (racket_id, measured_on, kind, weight, weight_unit, length, length_unit, balance, balance_unit, tip_weight,
-                          swing_weight, swing_source, pendulum_axis, pendulum_period_s, pendulum_off_s,
-                          weight_off_g, balance_off_mm, swing_weight_off, weight_balance_r, weight_swing_r, balance_swing_r, stiffness, stiffness_scale, strung, grip_on, dampener_on, note)
-        SELECT r.id, @MeasuredOn, @Kind, @Weight, @WeightUnit, @Length, @LengthUnit, @Balance, @BalanceUnit, @TipWeight,
-               @SwingWeight, @SwingSource, @PendulumAxis, @PendulumPeriodS, @PendulumOffS,
-               @WeightOffG, @BalanceOffMm, @SwingWeightOff, @WeightBalanceR, @WeightSwingR, @BalanceSwingR, @Stiffness, @StiffnessScale, @Strung, @GripOn, @DampenerOn, @Note
+    private const string AddSql = $"""
+        INSERT INTO spec (racket_id, {Entered})
+        SELECT r.id, {EnteredValues}
         FROM racket r
         WHERE r.id = @Racket
         RETURNING id
         """;
+
+    /// <summary>Of rackets that are there.</summary>
+    internal static void InsertAll(SqliteConnection connection, IEnumerable<(long Racket, SpecEntry Spec)> specs) =>
+        connection.Execute(InsertAllSql, specs.Select(of => Values(of.Racket, 0, of.Spec)));
+
+    private const string InsertAllSql = $"INSERT INTO spec (racket_id, {Entered}) VALUES (@Racket, {EnteredValues})";
 
     public Outcome Change(Who who, long racket, long id, SpecEntry input) => database.WriteAsShop(who, c =>
     {

@@ -6,6 +6,9 @@ internal static class ImportLimits
     /// <summary>What was strung longer ago is hardly waiting to be collected.</summary>
     public const int DaysUntilSettled = 30;
 
+    /// <summary>As many as a double has, which keeps what was typed and what was worked out.</summary>
+    public const int Decimals = 20;
+
     public const int Note = 500;
     public const int MostWeeks = 104;
     public const decimal LeastGaugeMm = 0.5m, MostGaugeMm = 1.6m;

@@ -13,7 +13,7 @@ internal static class RacketSheet
 
     public const string NumberColumn = "number";
 
-    private static readonly Column<string> Key = new("racket", CellKinds.Key, "A key of your own, used by specs.csv and jobs.csv.") { Needed = true };
+    private static readonly Column<string> Key = new("racket", CellKinds.Key, "A key of your own, used by specs.csv, places.csv, pieces.csv and jobs.csv.") { Needed = true };
     private static readonly Column<string> Player = new("player", CellKinds.Key, "The key of a player.") { Needed = true };
     private static readonly Column<int?> Number = new(NumberColumn, Kinds.Whole(1, 999), "Racket 1, 2, 3 of its player.") { Needed = true };
     private static readonly Column<RacketState?> State = new("state", Kinds.OneOf<RacketState>(), "Empty means in_turn.");

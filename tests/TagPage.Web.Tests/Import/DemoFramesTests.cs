@@ -19,13 +19,13 @@ public sealed class DemoFramesTests
     public void Three_frames_of_one_player_were_matched_with_pieces_on_two_and_a_list_of_places()
     {
         var matched = _batch.Specs.GroupBy(spec => spec.Racket!.Player).Single(player => player.Select(spec => spec.Racket).Distinct().Count() == 3);
-        var before = matched.GroupBy(spec => spec.Racket).Select(frame => frame.OrderBy(spec => spec.MeasuredOn).First()).ToList();
-        var after = matched.GroupBy(spec => spec.Racket).Select(frame => frame.OrderBy(spec => spec.MeasuredOn).Last()).ToList();
+        var before = matched.GroupBy(spec => spec.Racket).Select(frame => frame.OrderBy(spec => spec.Spec.MeasuredOn).First()).ToList();
+        var after = matched.GroupBy(spec => spec.Racket).Select(frame => frame.OrderBy(spec => spec.Spec.MeasuredOn).Last()).ToList();
 
-        Assert.True(before.Max(spec => spec.Weight) - before.Min(spec => spec.Weight) >= 6);
-        Assert.True(after.Max(spec => spec.Weight) - after.Min(spec => spec.Weight) == 0);
-        Assert.True(after.Max(spec => spec.Balance) - after.Min(spec => spec.Balance) <= 0.5m);
-        Assert.True(after.Max(spec => spec.SwingWeight) - after.Min(spec => spec.SwingWeight) <= 1);
+        Assert.True(before.Max(spec => spec.Spec.Weight) - before.Min(spec => spec.Spec.Weight) >= 6);
+        Assert.True(after.Max(spec => spec.Spec.Weight) - after.Min(spec => spec.Spec.Weight) == 0);
+        Assert.True(after.Max(spec => spec.Spec.Balance) - after.Min(spec => spec.Spec.Balance) <= 0.5m);
+        Assert.True(after.Max(spec => spec.Spec.SwingWeight) - after.Min(spec => spec.Spec.SwingWeight) <= 1);
         Assert.Equal(2, _batch.Pieces.Where(piece => piece.Racket!.Player == matched.Key).Select(piece => piece.Racket).Distinct().Count());
         Assert.Equal(6, _batch.Places.Count(place => place.Racket!.Player == matched.Key));
     }
@@ -33,18 +33,18 @@ public sealed class DemoFramesTests
     [Fact]
     public void Every_customised_spec_is_the_one_before_with_its_pieces()
     {
-        var customised = _batch.Specs.Where(spec => spec.Kind == SpecKind.Customised).ToList();
+        var customised = _batch.Specs.Where(spec => spec.Spec.Kind == SpecKind.Customised).ToList();
 
         Assert.Equal(3, customised.Count);
         Assert.All(customised, spec =>
         {
-            var before = _batch.Specs.Where(other => other.Racket == spec.Racket && other.MeasuredOn < spec.MeasuredOn).MaxBy(other => other.MeasuredOn)!;
-            var pieces = _batch.Pieces.Where(piece => piece.Racket == spec.Racket && piece.AddedOn == spec.MeasuredOn).Select(piece => new AddedMass((double)piece.Weight, (double)piece.At)).ToList();
-            var worked = SpecFigures.Of(new SpecEntry { Weight = before.Weight, Balance = before.Balance, SwingWeight = before.SwingWeight }, new()).Measured!.Value.After(pieces, new());
-            Assert.Equal((worked.MassG.Value, worked.BalanceCm.Value * 10, worked.SwingWeight.Value), ((double)spec.Weight!, (double)spec.Balance!, (double)spec.SwingWeight!), new Tenths());
-            Assert.Equal((worked.MassG.Off, worked.BalanceCm.Off * 10, worked.SwingWeight.Off), ((double)spec.WeightOffG!, (double)spec.BalanceOffMm!, (double)spec.SwingWeightOff!), new Tenths(0.0001));
-            Assert.Equal((worked.Correlation.MassBalance, worked.Correlation.MassSwing, worked.Correlation.BalanceSwing), ((double)spec.WeightBalanceR!, (double)spec.WeightSwingR!, (double)spec.BalanceSwingR!), new Tenths(0.0001));
-            Assert.Equal(SwingSource.WorkedOut, spec.SwingSource);
+            var before = _batch.Specs.Where(other => other.Racket == spec.Racket && other.Spec.MeasuredOn < spec.Spec.MeasuredOn).MaxBy(other => other.Spec.MeasuredOn)!;
+            var pieces = _batch.Pieces.Where(piece => piece.Racket == spec.Racket && piece.Piece.AddedOn == spec.Spec.MeasuredOn).Select(piece => new AddedMass((double)piece.Piece.Weight, (double)piece.Piece.At)).ToList();
+            var worked = SpecFigures.Of(new SpecEntry { Weight = before.Spec.Weight, Balance = before.Spec.Balance, SwingWeight = before.Spec.SwingWeight }, new()).Measured!.Value.After(pieces, new());
+            Assert.Equal((worked.MassG.Value, worked.BalanceCm.Value * 10, worked.SwingWeight.Value), ((double)spec.Spec.Weight!, (double)spec.Spec.Balance!, (double)spec.Spec.SwingWeight!), new Tenths());
+            Assert.Equal((worked.MassG.Off, worked.BalanceCm.Off * 10, worked.SwingWeight.Off), ((double)spec.Spec.WeightOffG!, (double)spec.Spec.BalanceOffMm!, (double)spec.Spec.SwingWeightOff!), new Tenths(0.0001));
+            Assert.Equal((worked.Correlation.MassBalance, worked.Correlation.MassSwing, worked.Correlation.BalanceSwing), ((double)spec.Spec.WeightBalanceR!, (double)spec.Spec.WeightSwingR!, (double)spec.Spec.BalanceSwingR!), new Tenths(0.0001));
+            Assert.Equal(SwingSource.WorkedOut, spec.Spec.SwingSource);
         });
     }
 

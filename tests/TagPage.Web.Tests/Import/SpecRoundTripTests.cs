@@ -51,6 +51,13 @@ public sealed class SpecRoundTripTests : IDisposable
     [InlineData("balance,balance_unit", "51,cm", "specs.csv:2:balance: A balance point lies between 100 and 500 mm from the butt.")]
     [InlineData("length,length_unit", "10,in", "specs.csv:2:length: A racket is between 300 and 800 mm long.")]
     [InlineData("swing_weight,swing_source", "300,pendulum", "specs.csv:2:pendulum_period_s: Enter how long a swing took: the swing weight comes from a pendulum.")]
+    [InlineData("weight_g,tip_weight", "300,150", "specs.csv:2:tip_weight: Enter weight and length as well: the balance follows from all three.")]
+    [InlineData("weight_g,length_mm,tip_weight", "300,685,300", "specs.csv:2:tip_weight: The tip carries only part of the weight. Enter what the scale under the tip shows.")]
+    [InlineData("weight_g,length_mm,tip_weight", "300,685,40", "specs.csv:2:tip_weight: A balance point lies between 100 and 500 mm from the butt.")]
+    [InlineData("weight_g,pendulum_axis,pendulum_period_s", "300,0,1.35", "specs.csv:2:pendulum_period_s: Enter weight, balance and where it hangs as well: the swing weight follows from all four.")]
+    [InlineData("weight_g,balance_mm,length_mm,pendulum_axis,pendulum_period_s", "320,320,685,700,1.35", "specs.csv:2:pendulum_period_s: It cannot hang beyond its tip. Measure from the butt.")]
+    [InlineData("weight_g,balance_mm,pendulum_axis,pendulum_period_s", "320,320,0,0.6", "specs.csv:2:pendulum_period_s: No racket swings like that. Count whole swings, there and back, and check where it hangs.")]
+    [InlineData("weight_g,balance_mm,pendulum_axis,length_unit,pendulum_period_s", "320,320,81,cm,1.35", "specs.csv:2:pendulum_axis: It hangs between 0 and 800 mm from the butt.")]
     [InlineData("weight_g,kind", "300,new", "specs.csv:2:kind: Enter received, customised or remeasured, not “new”.")]
     public void Impossible_figures_are_refused_in_every_unit(string columns, string cells, string? problem)
     {
@@ -66,6 +73,8 @@ public sealed class SpecRoundTripTests : IDisposable
     [InlineData("weight_g,balance_mm,swing_weight", "318,390,200", "specs.csv:2:swing_weight: No racket of 318 g that balances at 390 mm swings like 200 kg·cm²: it has at least 267.4, even as a point. It comes in as it stands.")]
     [InlineData("balance,length", "390,380", "specs.csv:2:balance: The balance point, 390 mm from the butt, lies beyond the tip at 380 mm. It comes in as it stands.")]
     [InlineData("weight,weight_unit", "5.3,oz", "specs.csv:2:weight: 150.25 g is unusual for tennis. It comes in as it stands.")]
+    [InlineData("weight_g,length_mm,tip_weight", "300,685,180", "specs.csv:2:tip_weight: 411 mm from the butt is unusual for tennis. It comes in as it stands.")]
+    [InlineData("weight_g,balance_mm,pendulum_axis,pendulum_period_s", "320,320,0,1.6", "specs.csv:2:pendulum_period_s: 478.4 kg·cm² is unusual for tennis. It comes in as it stands.")]
     [InlineData("length_mm", "750", "specs.csv:2:length_mm: 750 mm is longer than the 737 mm of the ITF Rules of Tennis, Appendix II. It comes in as it stands.")]
     public void What_the_form_asks_about_is_pointed_out_and_comes_in(string columns, string cells, string notice)
     {
@@ -76,6 +85,18 @@ public sealed class SpecRoundTripTests : IDisposable
         Assert.Equal([notice], report.Notices.Where(n => n.File == "specs.csv").Select(n => n.ToString()));
         Assert.Empty(report.Problems);
         Assert.Equal(1, ImportedRows.Count(_shop.Database, "spec"));
+    }
+
+    [Fact]
+    public void Row_without_balance_and_swing_weight_gets_what_follows_from_its_scales_and_its_pendulum()
+    {
+        ImportedShop.SetUp(_shop);
+
+        // As on the form: 165 g of 350 g on 27 in; 320 g that balance at 320 mm and swing in 1.35 s. Recomputed independently with NumPy.
+        Import(new Spreadsheet { ["specs.csv"] = "racket,measured_on,weight_g,length_mm,balance_mm,tip_weight,pendulum_axis,pendulum_period_s\nR1,2026-01-05,350,685.8,,165,,\nR1,2026-01-06,320,,320,,0,1.35\n" });
+
+        Assert.Equal(["323.3 Mm 165.0 none Machine", "320.0 Mm none 290.8 Pendulum"], _shop.Database.Read(c => c.Query<string>(
+            "SELECT CAST(balance AS REAL) || ' ' || balance_unit || ' ' || COALESCE(CAST(tip_weight AS REAL), 'none') || ' ' || COALESCE(CAST(swing_weight AS REAL), 'none') || ' ' || swing_source FROM spec ORDER BY measured_on").ToList()));
     }
 
     private ImportReport Import(Spreadsheet sheet) => _shop.Get<Importer>().Import(sheet.ToFiles(), new ImportChoices { Others = OtherMatches.Merge }, FormKey.New());

@@ -6,6 +6,7 @@ using TagPage.Records.LostAndFound;
 using TagPage.Records.OwnPages;
 using TagPage.Records.PlayTime;
 using TagPage.Records.Shop;
+using TagPage.Records.Specs;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.OwnPage;
@@ -25,7 +26,7 @@ public sealed class RacketModel(
     public PlayCard Play { get; private set; } = default!;
 
     /// <summary>What it measured, newest first.</summary>
-    public IReadOnlyList<OwnPageSpec> Specs { get; private set; } = [];
+    public IReadOnlyList<SpecEntry> Specs { get; private set; } = [];
 
     public IReadOnlyList<OwnPageMass> Masses { get; private set; } = [];
 

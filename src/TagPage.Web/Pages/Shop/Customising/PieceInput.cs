@@ -2,6 +2,7 @@ using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Customising;
 using TagPage.Core.Units;
 using TagPage.Records.Customising;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Customising;
 
@@ -35,11 +36,11 @@ public sealed record PieceInput : IValidatableObject
 
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
     {
-        if (Cm(At) is < 0 or > 80)
-            yield return new ValidationResult("A place lies between 0 and 80 cm (31.5 in) from the butt.", [nameof(At)]);
-        if (Cm(OffAxis) is < 0 or > 20)
-            yield return new ValidationResult("It lies between 0 and 20 cm (7.9 in) from the middle.", [nameof(OffAxis)]);
-        if (Weight is { } weight && new Weight(weight, WeightUnit).Grams is <= 0 or > 100)
+        if (Cm(At) is < 0 or > FramePlace.FarthestCm)
+            yield return new ValidationResult(PlaceWords.FromButt, [nameof(At)]);
+        if (Cm(OffAxis) is < 0 or > FramePlace.FarthestOffAxisCm)
+            yield return new ValidationResult(PlaceWords.FromMiddle, [nameof(OffAxis)]);
+        if (Weight is { } weight && new Weight(weight, WeightUnit).Grams is <= 0 or > FramePlace.HeaviestG)
             yield return new ValidationResult("Enter more than 0 and at most 100 g (3.5 oz).", [nameof(Weight)]);
     }
 

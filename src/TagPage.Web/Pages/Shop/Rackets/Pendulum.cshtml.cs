@@ -79,11 +79,11 @@ public sealed class PendulumModel(RacketStore rackets, SpecStore specs, ShopStor
         if (Input.WeightG is not { } grams)
             yield return new(nameof(Input.Weight), "Enter the weight.");
         else if (grams is < 50 or > 500)
-            yield return new(nameof(Input.Weight), "A racket weighs between 50 and 500 g.");
+            yield return new(nameof(Input.Weight), SpecFaults.Weight);
         if (BalanceMm is not { } balance)
             yield return new(nameof(Input.Balance), "Enter the balance point; in points the length as well.");
         else if (balance is < 100 or > 500)
-            yield return new(nameof(Input.Balance), "A balance point lies between 100 and 500 mm from the butt.");
+            yield return new(nameof(Input.Balance), SpecFaults.Balance);
         if (AxisFault() is { } fault)
             yield return new(nameof(Input.PendulumAxis), fault);
     }
@@ -91,7 +91,7 @@ public sealed class PendulumModel(RacketStore rackets, SpecStore specs, ShopStor
     private string? AxisFault() => Input.PendulumAxisMm switch
     {
         null => "Enter where it hangs: the edge it rests on, from the butt.",
-        < 0 or > 800 => "It hangs between 0 and 800 mm from the butt.",
+        < 0 or > 800 => SpecFaults.PendulumAxis,
         { } axis when axis > LengthMm => $"This frame is {Formats.Number(LengthMm!.Value)} mm long, so it cannot hang at {Formats.Number(axis)} mm. Measure from the butt.",
         { } axis when Math.Abs((axis - BalanceMm) ?? 100) < 20 => "It hangs at its balance point and cannot swing. Hang it at least 20 mm from there.",
         _ => null,

@@ -22,29 +22,29 @@ public sealed record SpecInput : IValidatableObject
 
     public SpecKind Kind { get; init; }
 
-    [Range(1.0, 500.0, ErrorMessage = "A racket weighs between 50 and 500 g.")]
+    [Range(1.0, 500.0, ErrorMessage = SpecFaults.Weight)]
     public decimal? Weight { get; init; }
 
     public WeightUnit WeightUnit { get; init; }
 
-    [Range(-60.0, 500.0, ErrorMessage = "A balance point lies between 100 and 500 mm from the butt.")]
+    [Range(-60.0, 500.0, ErrorMessage = SpecFaults.Balance)]
     public decimal? Balance { get; init; }
 
     public BalanceUnit BalanceUnit { get; init; }
 
-    [Range(0.1, 500.0, ErrorMessage = "The tip carries only part of the weight. Enter what the scale under the tip shows.")]
+    [Range(0.1, 500.0, ErrorMessage = SpecFaults.TipWeight)]
     public decimal? TipWeight { get; init; }
 
-    [Range(10.0, 800.0, ErrorMessage = "A racket is between 300 and 800 mm long.")]
+    [Range(10.0, 800.0, ErrorMessage = SpecFaults.Length)]
     public decimal? Length { get; init; }
 
     public LengthUnit LengthUnit { get; init; }
 
-    [Range(30.0, 500.0, ErrorMessage = "A swing weight lies between 30 and 500 kg·cm².")]
+    [Range(30.0, 500.0, ErrorMessage = SpecFaults.SwingWeight)]
     public decimal? SwingWeight { get; init; }
 
     /// <summary>In the length's unit.</summary>
-    [Range(0.0, 800.0, ErrorMessage = "It hangs between 0 and 800 mm from the butt.")]
+    [Range(0.0, 800.0, ErrorMessage = SpecFaults.PendulumAxis)]
     public decimal? PendulumAxis { get; init; }
 
     [Range(0.3, 5.0, ErrorMessage = "One swing there and back takes between 0.3 and 5 s. Divide the time by the number of swings.")]
@@ -69,83 +69,48 @@ public sealed record SpecInput : IValidatableObject
     [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
 
-    private bool HasPendulum => PendulumPeriodS is not null && SwingWeight is null;
+    public decimal? WeightG => Read.WeightG;
 
-    public decimal? WeightG => Weight is { } weight ? new Weight(weight, WeightUnit).Grams : null;
-
-    public decimal? LengthMm => Length is { } length ? new Distance(length, LengthUnit).Mm : null;
+    public decimal? LengthMm => Read.LengthMm;
 
     public decimal? PendulumAxisMm => PendulumAxis is { } axis ? new Distance(axis, LengthUnit).Mm : null;
 
-    private bool FromTip => TipWeight is not null && Balance is null;
+    private bool HasPendulum => PendulumPeriodS is not null && SwingWeight is null;
 
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
     {
         if ((Weight ?? Balance ?? SwingWeight ?? Stiffness ?? Length) is null)
             yield return new ValidationResult("Enter at least one measured number.", [nameof(Weight)]);
-        if (WeightG is < 50 or > 500)
-            yield return new ValidationResult("A racket weighs between 50 and 500 g.", [nameof(Weight)]);
-        if (LengthMm is < 300 or > 800)
-            yield return new ValidationResult("A racket is between 300 and 800 mm long.", [nameof(Length)]);
         if (TipWeight is not null && Balance is not null)
             yield return new ValidationResult("Empty this or the balance point: only one of them can count.", [nameof(TipWeight)]);
         if (SwingWeight is not null && (PendulumPeriodS ?? PendulumAxis) is not null)
             yield return new ValidationResult("Empty the swing weight or what the pendulum showed: only one of them can count.", [nameof(SwingWeight)]);
-        if (BalanceFault() is { } fault)
-            yield return new ValidationResult(fault, [FromTip ? nameof(TipWeight) : nameof(Balance)]);
-        if (HasPendulum && PendulumFault() is { } pendulum)
-            yield return new ValidationResult(pendulum, [nameof(PendulumPeriodS)]);
+        foreach (var (field, says) in SpecFaults.Of(Read))
+            yield return new ValidationResult(says, [field]);
         if (Stiffness is not null && StiffnessScale is null)
             yield return new ValidationResult("Enter which scale the stiffness is on: two scales cannot be compared.", [nameof(StiffnessScale)]);
     }
 
-    private string? BalanceFault()
-    {
-        if (FromTip && (WeightG is null || LengthMm is null))
-            return "Enter weight and length as well: the balance follows from all three.";
-        if (FromTip && TipWeight >= Weight)
-            return "The tip carries only part of the weight. Enter what the scale under the tip shows.";
-        if (Balance is not null && BalanceUnit == BalanceUnit.Points && LengthMm is null)
-            return "Enter the length as well: points count from the frame’s middle.";
-        if (BalanceMm is not { } mm)
-            return null;
-        return mm is < 100 or > 500 ? "A balance point lies between 100 and 500 mm from the butt." : null;
-    }
-
-    private string? PendulumFault()
-    {
-        if (PendulumAxisMm is null || WeightG is null || BalanceMm is null)
-            return "Enter weight, balance and where it hangs as well: the swing weight follows from all four.";
-        if (PendulumAxisMm > 800)
-            return "It hangs between 0 and 800 mm from the butt.";
-        if (PendulumAxisMm > LengthMm)
-            return "It cannot hang beyond its tip. Measure from the butt.";
-        return SwingOf(Pendulum.StandardGravity) is < 30 or > 500 ? "No racket swings like that. Count whole swings, there and back, and check where it hangs." : null;
-    }
-
-    public decimal? BalanceMm => FromTip && WeightG > 0 && LengthMm is { } length
-        ? Math.Round((decimal)BalancePoint.FromTip((double)new Weight(TipWeight!.Value, WeightUnit).Grams, (double)WeightG, (double)length), 1)
-        : Balance is { } balance ? new Balance(balance, BalanceUnit).Mm(LengthMm) : null;
-
-    private decimal SwingOf(double gravity) => Math.Round((decimal)new Pendulum(
-        (double)WeightG!.Value, (double)BalanceMm!.Value / 10, (double)PendulumAxisMm!.Value / 10, (double)PendulumPeriodS!.Value).SwingWeight(gravity), 1);
+    public decimal? BalanceMm => SpecWorkings.Balanced(Read).BalanceMm;
 
     /// <summary>As typed; only what follows from other figures is worked out.</summary>
-    public SpecEntry ToEntry(CustomisingValues values) => new()
+    public SpecEntry ToEntry(CustomisingValues values) => SpecWorkings.Complete(Read, values.Gravity);
+
+    // A balance and a swing weight that were typed count alone.
+    private SpecEntry Read => new()
     {
         FormKey = FormKey,
         Version = Version,
-        MeasuredOn = MeasuredOn!.Value,
+        MeasuredOn = MeasuredOn ?? default,
         Kind = Kind,
         Weight = Weight,
         WeightUnit = WeightUnit,
         Length = Length,
         LengthUnit = LengthUnit,
-        Balance = FromTip ? BalanceMm : Balance,
-        BalanceUnit = FromTip ? BalanceUnit.Mm : BalanceUnit,
-        TipWeight = FromTip ? TipWeight : null,
-        SwingWeight = HasPendulum ? SwingOf(values.Gravity) : SwingWeight,
-        SwingSource = HasPendulum ? SwingSource.Pendulum : SwingSource.Machine,
+        Balance = Balance,
+        BalanceUnit = BalanceUnit,
+        TipWeight = Balance is null ? TipWeight : null,
+        SwingWeight = SwingWeight,
         PendulumAxis = HasPendulum ? PendulumAxis : null,
         PendulumPeriodS = HasPendulum ? PendulumPeriodS : null,
         PendulumOffS = HasPendulum ? PendulumOffS : null,
