@@ -95,7 +95,7 @@ public sealed class OwnPageRacketStore(Database database)
     public IReadOnlyList<OwnPageMass> Masses(long client, long racket) => database.Read(c => c.Query<OwnPageMass>(MassesSql, new { client, racket }).AsList());
 
     private const string MassesSql = """
-        SELECT a.grams, a.at_cm, a.material, a.added_on, a.removed_on
+        SELECT a.place, a.grams, a.at_cm, a.material, a.added_on, a.removed_on
         FROM added_mass a
         JOIN racket r ON r.id = a.racket_id
         JOIN player p ON p.id = r.player_id

@@ -61,7 +61,7 @@ public sealed class OwnPageRacketTests : IAsyncLifetime
         _shop.Records.Change("""
             INSERT INTO spec (racket_id, measured_on, kind, weight, balance, swing_weight, strung, grip_on, dampener_on, note)
             VALUES (@_racket, '2026-10-01', 'Received', 300, 320, 290, 1, 1, 0, 'canary'), (@_racket, '2026-10-02', 'Customised', 304, 324.7, 303.5, 1, 1, 0, 'canary');
-            INSERT INTO added_mass (racket_id, place, at, weight, material, added_on) VALUES (@_racket, 'canary', 68, 4, 'Lead', '2026-10-02');
+            INSERT INTO added_mass (racket_id, place, at, weight, material, added_on) VALUES (@_racket, 'Tip & {day}', 68, 4, 'Lead', '2026-10-02');
             """, new { _racket });
 
         var specs = (await _phone.Open($"/my/rackets/{_racket}")).Document.QuerySelector("#specs")!;
@@ -69,7 +69,7 @@ public sealed class OwnPageRacketTests : IAsyncLifetime
         Assert.Equal(2, specs.QuerySelectorAll("tbody tr").Length);
         Assert.Contains("Customised, with strings", specs.TextContent, StringComparison.Ordinal);
         Assert.Contains("290 ± 1 kg·cm²", specs.TextContent, StringComparison.Ordinal);
-        Assert.Contains("4 g, 68 cm from the butt end, since 2 Oct 2026", specs.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Tip & {day}, lead tape: 4 g, 68 cm from the butt end, since 2 Oct 2026", specs.TextContent, StringComparison.Ordinal);
         Assert.Contains("There is lead on this frame.", specs.TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain("canary", specs.TextContent, StringComparison.Ordinal);
     }
@@ -86,7 +86,7 @@ public sealed class OwnPageRacketTests : IAsyncLifetime
         var specs = (await _phone.Open($"/my/rackets/{_racket}")).Document.QuerySelector("#specs")!;
 
         Assert.Equal(["10.582 ± 0.004 oz", "7.1 ± 0.4 points head light", "290 ± 1 kg·cm²"], specs.QuerySelectorAll("td").Select(td => td.TextContent));
-        Assert.Contains("0.141 oz, 26.57 in from the butt end, since 2 Oct 2026", specs.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Tip, tungsten tape (lead-free): 0.141 oz, 26.57 in from the butt end, since 2 Oct 2026", specs.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -10,6 +10,10 @@ public sealed record OwnPageSpecPhrases
     public required string Unstrung { get; init; }
     public required string AddedHeading { get; init; }
     public required string Added { get; init; }
+    public required string Lead { get; init; }
+    public required string Tungsten { get; init; }
+    public required string Silicone { get; init; }
+    public required string OtherMaterial { get; init; }
     public required string Since { get; init; }
     public required string TakenOff { get; init; }
     public required string LeadCaution { get; init; }
