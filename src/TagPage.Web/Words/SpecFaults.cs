@@ -10,7 +10,7 @@ public static class SpecFaults
     public const string Length = "A racket is between 300 and 800 mm long.";
     public const string Balance = "A balance point lies between 100 and 500 mm from the butt.";
     public const string TipWeight = "The tip carries only part of the weight. Enter what the scale under the tip shows.";
-    public const string SwingWeight = "A swing weight lies between 30 and 500 kg·cm².";
+    public const string SwingWeight = "Enter a swing weight of more than 0 and at most 10000 kg·cm².";
     public const string PendulumAxis = "It hangs between 0 and 800 mm from the butt.";
 
     public static IEnumerable<(string Field, string Says)> Of(SpecEntry read)
@@ -19,6 +19,8 @@ public static class SpecFaults
             yield return (nameof(SpecEntry.Weight), Weight);
         if (read.LengthMm is < 300 or > 800)
             yield return (nameof(SpecEntry.Length), Length);
+        if (read.SwingWeight is <= 0 or > 10_000)
+            yield return (nameof(SpecEntry.SwingWeight), SwingWeight);
         if (OfBalance(read) is { } balance)
             yield return (FromTip(read) ? nameof(SpecEntry.TipWeight) : nameof(SpecEntry.Balance), balance);
         if (read.PendulumAxisMm is < 0 or > 800)

@@ -36,7 +36,8 @@ public sealed class SpecTests : IDisposable
     [Theory]
     [InlineData("Input.Weight", "3185", "A racket weighs between 50 and 500 g.")]
     [InlineData("Input.Balance", "32.1", "A balance point lies between 100 and 500 mm from the butt.")]
-    [InlineData("Input.SwingWeight", "3190", "A swing weight lies between 30 and 500 kg·cm².")]
+    [InlineData("Input.SwingWeight", "0", "Enter a swing weight of more than 0 and at most 10000 kg·cm².")]
+    [InlineData("Input.SwingWeight", "10001", "Enter a swing weight of more than 0 and at most 10000 kg·cm².")]
     [InlineData("Input.Length", "68.5", "A racket is between 300 and 800 mm long.")]
     [InlineData("Input.Stiffness", "64", "Enter which scale the stiffness is on: two scales cannot be compared.")]
     [InlineData("Input.Weight", "", "Enter at least one measured number.")]
@@ -56,6 +57,8 @@ public sealed class SpecTests : IDisposable
     [Theory]
     [InlineData("Input.Weight", "150", "150 g is unusual for tennis.")]
     [InlineData("Input.SwingWeight", "480", "480 kg·cm² is unusual for tennis.")]
+    [InlineData("Input.SwingWeight", "29", "29 kg·cm² is unusual for tennis.")]
+    [InlineData("Input.SwingWeight", "3000", "3000 kg·cm² is unusual for tennis.")]
     [InlineData("Input.Length", "750", "750 mm is longer than the 737 mm of the ITF Rules of Tennis, Appendix II.")]
     [InlineData("Input.MeasuredOn", "2027-01-01", "1 Jan 2027 is in the future.")]
     public async Task Unlikely_numbers_are_asked_about_and_kept_when_ticked(string field, string typed, string sentence)

@@ -338,7 +338,7 @@ CREATE TABLE spec (
                                                     WHEN 'Cm' THEN balance * 10 ELSE balance END) STORED CHECK (balance_mm BETWEEN 100 AND 500),
   -- What the scale under the tip showed, in the weight's unit, where the balance comes from two scales.
   tip_weight          REAL    CHECK (tip_weight > 0),
-  swing_weight        REAL    CHECK (swing_weight BETWEEN 30 AND 500),
+  swing_weight        REAL    CHECK (swing_weight > 0 AND swing_weight <= 10000),
   swing_source        TEXT    NOT NULL DEFAULT 'Machine' CHECK (swing_source IN ('Machine', 'Pendulum', 'WorkedOut')),
   -- Of a pendulum: where it hung, in the length's unit from the butt, how long a swing took, and what the times left open.
   pendulum_axis       REAL,

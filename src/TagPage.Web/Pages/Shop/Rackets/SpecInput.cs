@@ -40,7 +40,7 @@ public sealed record SpecInput : IValidatableObject
 
     public LengthUnit LengthUnit { get; init; }
 
-    [Range(30.0, 500.0, ErrorMessage = SpecFaults.SwingWeight)]
+    [Range(0.0, 10_000.0, ErrorMessage = SpecFaults.SwingWeight)]
     public decimal? SwingWeight { get; init; }
 
     /// <summary>In the length's unit.</summary>
