@@ -12,6 +12,11 @@ public abstract class Column(string name, string meaning)
     /// <summary>The header must name it and every line fill it.</summary>
     public bool Needed { get; init; }
 
+    /// <summary>What the same column is called in files that this program gives away; null for the same.</summary>
+    public string? GivenAs { get; init; }
+
+    public bool IsNamed(string plain) => plain == Name || plain == GivenAs;
+
     /// <summary>What a cell holds, for people: "yes or no".</summary>
     public abstract string Takes { get; }
 }

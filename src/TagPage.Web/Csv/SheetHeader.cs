@@ -31,10 +31,12 @@ public sealed class SheetHeader
     private void Place(Sheet sheet, string name, int index, Problems problems)
     {
         var plain = Names.Plain(name);
-        var column = sheet.Columns.FirstOrDefault(c => c.Name == plain);
+        var column = sheet.Columns.FirstOrDefault(c => c.IsNamed(plain));
         var shown = Kinds.Clip(name.Trim());
         if (plain.Length == 0)
             problems.Add(File, $"Column {index + 1} has no name. Give it a name, or remove it.", 1);
+        else if (column is null && plain == "id" && sheet.GivenAs is not null)
+            return; // Counts the rows of the shop that gave the file away.
         else if (column is null)
             problems.Add(new Problem(File, 1, shown, $"This column is unknown. Known columns: {string.Join(", ", sheet.Columns.Select(c => c.Name))}."));
         else if (!_places.TryAdd(column, index))

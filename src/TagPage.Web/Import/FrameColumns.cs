@@ -8,7 +8,7 @@ namespace TagPage.Web.Import;
 /// <summary>What places.csv and pieces.csv have in common: where on a frame something is.</summary>
 internal static class FrameColumns
 {
-    public static readonly Column<string> Racket = new("racket", CellKinds.Key, "The key of a racket.") { Needed = true };
+    public static readonly Column<string> Racket = new("racket", CellKinds.Key, "The key of a racket.") { Needed = true, GivenAs = "racket_id" };
     public static readonly Column<decimal?> At = new("at", Kinds.Number(0, FramePlace.FarthestCm * 10, ImportLimits.Decimals), "Distance from the butt, in the unit beside it.") { Needed = true };
     public static readonly Column<decimal?> OffAxis = new("off_axis", Kinds.Number(0, FramePlace.FarthestOffAxisCm * 10, ImportLimits.Decimals), "Distance of each side from the middle. Empty means 0.");
     public static readonly Column<LengthUnit?> Unit = new("length_unit", Kinds.OneOf<LengthUnit>(), "Of both distances. Empty means cm.");

@@ -40,6 +40,8 @@ public sealed class ImportReader
         ReadSheet(PlaceSheet.Sheet, PlaceSheet.Read, context);
         ReadSheet(PieceSheet.Sheet, PieceSheet.Read, context);
         ReadSheet(JobSheet.Sheet, JobSheet.Read, context);
+        foreach (var name in _files.Second)
+            _problems.Add(name, $"This is a second {ImportSheets.Known(name)}. Remove one of the two.");
         if (_files.ByName.Count == 0)
             _problems.Add("", $"No file to import was found. Known file names are {string.Join(", ", ImportSheets.All.Select(s => s.File))}.");
     }

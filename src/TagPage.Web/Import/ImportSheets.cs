@@ -23,5 +23,9 @@ internal static class ImportSheets
     };
 
     /// <summary>Every name that a file may have.</summary>
-    public static IReadOnlyList<string> FileNames { get; } = [ShopSheet.File, HomeFile, .. All.Select(s => s.File)];
+    public static IReadOnlyList<string> FileNames { get; } = [ShopSheet.File, HomeFile, .. All.Select(s => s.File), .. All.Select(s => s.GivenAs).OfType<string>()];
+
+    /// <summary>The name that a file is read by, whatever its case and whether or not this program gave it away; null for any other.</summary>
+    public static string? Known(string name) =>
+        All.FirstOrDefault(sheet => sheet.IsNamed(name))?.File ?? FileNames.FirstOrDefault(known => known.Equals(name, StringComparison.OrdinalIgnoreCase));
 }

@@ -27,7 +27,8 @@ internal static class PieceSheet
     private static readonly Column<int?> OffNotedAfter = new("off_noted_after", Kinds.Whole(0, MostSpecs), "How many specs the racket had then. Empty means 0.");
 
     public static Sheet Sheet { get; } = new(File, "What is or was added to a frame. You can leave this file out.",
-        [Racket, Place, At, OffAxis, Unit, OnStrings, Weight, WeightUnit, Material, AddedOn, RemovedOn, ByPlan, NotedAfter, OffByPlan, OffNotedAfter]);
+        [Racket, Place, At, OffAxis, Unit, OnStrings, Weight, WeightUnit, Material, AddedOn, RemovedOn, ByPlan, NotedAfter, OffByPlan, OffNotedAfter])
+    { GivenAs = "added_mass.csv" };
 
     public static void Read(SheetRow row, ImportContext context)
     {

@@ -18,7 +18,8 @@ internal static class PlaceSheet
     private static readonly Column<WeightUnit?> WeightUnit = new("weight_unit", Kinds.OneOf<WeightUnit>(), "Of most. Empty means g.");
 
     public static Sheet Sheet { get; } = new(File, "Where a frame can carry mass, if it has a list of its own; one that has stays as it is. You can leave this file out.",
-        [Racket, Name, At, OffAxis, Unit, Paired, Most, WeightUnit, OnStrings]);
+        [Racket, Name, At, OffAxis, Unit, Paired, Most, WeightUnit, OnStrings])
+    { GivenAs = "frame_place.csv" };
 
     public static void Read(SheetRow row, ImportContext context)
     {

@@ -8,7 +8,7 @@ namespace TagPage.Web.Import;
 /// <summary>The columns of specs.csv.</summary>
 internal static class SpecColumns
 {
-    public static readonly Column<string> Racket = new("racket", CellKinds.Key, "The key of a racket.") { Needed = true };
+    public static readonly Column<string> Racket = new("racket", CellKinds.Key, "The key of a racket.") { Needed = true, GivenAs = "racket_id" };
     public static readonly Column<DateOnly?> MeasuredOn = new("measured_on", Kinds.Day, "The day it was measured.") { Needed = true };
     public static readonly Column<SpecKind?> Kind = new("kind", Kinds.OneOf<SpecKind>(), "How the racket was. Empty means received.");
     public static readonly Column<decimal?> WeightG = new("weight_g", Kinds.Number(50, 500, 2), "Weight in g.");
@@ -18,7 +18,7 @@ internal static class SpecColumns
     public static readonly Column<decimal?> Balance = new("balance", Kinds.Number(-60, 500, ImportLimits.Decimals), "Balance in the unit beside it, instead of balance_mm.");
     public static readonly Column<BalanceUnit?> BalanceUnit = new("balance_unit", Kinds.OneOf<BalanceUnit>(), "Points are head light above zero. Empty means mm.");
     public static readonly Column<decimal?> TipWeight = new("tip_weight", Kinds.Number(0.1m, 500, ImportLimits.Decimals), "What the scale under the tip showed.");
-    public static readonly Column<decimal?> SwingWeight = new("swing_weight", Kinds.Number(30, 500, ImportLimits.Decimals), "In kg·cm².");
+    public static readonly Column<decimal?> SwingWeight = new("swing_weight", Kinds.Number(0, 10_000, ImportLimits.Decimals), "In kg·cm².");
     public static readonly Column<SwingSource?> SwingSource = new("swing_source", Kinds.OneOf<SwingSource>(), "Where it comes from. Empty means machine.");
     public static readonly Column<decimal?> PendulumAxis = new("pendulum_axis", Kinds.Number(0, 800, ImportLimits.Decimals), "Where it hung, from the butt, in the unit of the length.");
     public static readonly Column<decimal?> PendulumPeriod = new("pendulum_period_s", Kinds.Number(0.3m, 5, ImportLimits.Decimals), "Seconds for one swing there and back.");

@@ -14,7 +14,7 @@ internal static class SpecSheet
 {
     public const string File = "specs.csv";
 
-    public static Sheet Sheet { get; } = new(File, "What a racket measured, and when. You can leave this file out.", Col.All);
+    public static Sheet Sheet { get; } = new(File, "What a racket measured, and when. You can leave this file out.", Col.All) { GivenAs = "spec.csv" };
 
     public static void Read(SheetRow row, ImportContext context)
     {
@@ -68,11 +68,19 @@ internal static class SpecSheet
         Once(row, Col.WeightG, Col.Weight, Col.WeightUnit, read.WeightUnit != WeightUnit.G);
         Once(row, Col.LengthMm, Col.Length, Col.LengthUnit, read.LengthUnit != LengthUnit.Mm);
         Once(row, Col.BalanceMm, Col.Balance, Col.BalanceUnit, read.BalanceUnit != BalanceUnit.Mm);
-        // A figure that does not read is told by its cell alone, not by what would follow from it.
-        var reads = !Col.Figures.Any(row.IsRefused);
-        foreach (var (field, says) in SpecFaults.Of(read).Where(fault => reads || fault.Field is not (nameof(SpecEntry.TipWeight) or nameof(SpecEntry.PendulumPeriodS))))
+        foreach (var (field, says) in SpecFaults.Of(read).Where(fault => Reads(row, fault.Field)))
             row.Refuse(ColumnOf(row, field), says);
     }
+
+    // What does not read is told by its own cell, not by what would follow from it.
+    private static bool Reads(SheetRow row, string field) => field switch
+    {
+        nameof(SpecEntry.Weight) => !row.IsRefused(Col.WeightUnit),
+        nameof(SpecEntry.Length) or nameof(SpecEntry.PendulumAxis) => !row.IsRefused(Col.LengthUnit),
+        nameof(SpecEntry.Balance) => !row.IsRefused(Col.BalanceUnit),
+        nameof(SpecEntry.SwingWeight) => true,
+        _ => !Col.Figures.Any(row.IsRefused),
+    };
 
     // What the form would ask about stops nothing here.
     private static void Notice(SheetRow row, ImportContext context, IEnumerable<Oddity> oddities)

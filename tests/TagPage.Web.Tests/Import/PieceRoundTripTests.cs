@@ -1,7 +1,5 @@
-using System.IO.Compression;
 using Dapper;
 using TagPage.Records.Import;
-using TagPage.Records.Privacy;
 using TagPage.Records.Storage;
 using TagPage.Web.Import;
 using TagPage.Web.Tests.Cast;
@@ -31,17 +29,18 @@ public sealed class PieceRoundTripTests : IDisposable
                    (@racket, 'Three and nine', 53, 12.5, 'Cm', 0, 2, 'G', 'Tungsten', '2026-10-02', NULL, 0, 1, 0, 0),
                    (@racket, 'Crosses', 400, 0, 'Mm', 1, 3, 'G', 'Silicone', '2026-10-03', '2026-10-03', 0, 0, 1, 0);
             """, new { racket });
-        var (places, pieces) = Exported(client, racket);
+        var (places, pieces) = Exported(client);
+        var files = Files(racket, Download.Csv(_shop, client, "frame_place.csv"), Download.Csv(_shop, client, "added_mass.csv"));
         Assert.Equal((4, 5), (places.Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Length, pieces.Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Length));
         _shop.Records.Change("DELETE FROM frame_place; DELETE FROM added_mass");
 
-        Assert.Empty(Import(Files(places, pieces)).Problems);
+        Assert.Empty(Import(files).Problems);
 
-        Assert.Equal(places, Exported(client, racket).Places);
-        Assert.Equal(pieces, Exported(client, racket).Pieces);
-        Assert.Empty(Import(Files(places, pieces)).Problems);
-        Assert.Equal(places, Exported(client, racket).Places);
-        Assert.Equal(pieces, Exported(client, racket).Pieces);
+        Assert.Equal(places, Exported(client).Places);
+        Assert.Equal(pieces, Exported(client).Pieces);
+        Assert.Empty(Import(files).Problems);
+        Assert.Equal(places, Exported(client).Places);
+        Assert.Equal(pieces, Exported(client).Pieces);
     }
 
     [Theory]
@@ -63,21 +62,27 @@ public sealed class PieceRoundTripTests : IDisposable
         Assert.Equal(problem is null ? 1 : 0, ImportedRows.Count(_shop.Database, "frame_place") + ImportedRows.Count(_shop.Database, "added_mass"));
     }
 
-    private static Spreadsheet Files(string places, string pieces) => new Spreadsheet { ["places.csv"] = places, ["pieces.csv"] = pieces }.Without("specs.csv");
+    [Fact]
+    public void Same_list_under_both_its_names_is_told()
+    {
+        var folder = Directory.CreateTempSubdirectory("tagpage-twice-").FullName;
+        foreach (var name in new[] { "places.csv", "frame_place.csv" })
+            File.WriteAllText(Path.Combine(folder, name), "racket,name,at\nR1,Collar,8\n");
+
+        var problems = _shop.Get<Importer>().Import(ImportFiles.From(folder), new ImportChoices { Others = OtherMatches.Merge }, FormKey.New()).Problems;
+
+        Directory.Delete(folder, recursive: true);
+        Assert.Contains("frame_place.csv: This is a second places.csv. Remove one of the two.", problems.Select(p => p.ToString()));
+        Assert.Equal(0, ImportedRows.Count(_shop.Database, "frame_place"));
+    }
+
+    private static Spreadsheet Files(long racket, string places, string pieces) =>
+        new Spreadsheet { ["frame_place.csv"] = places, ["added_mass.csv"] = pieces }.Without("specs.csv").Keyed("R1", racket);
+
+    // Without what counts the rows of the shop that gave them away.
+    private (string Places, string Pieces) Exported(long client) => (Rows("frame_place.csv", client), Rows("added_mass.csv", client));
+
+    private string Rows(string file, long client) => string.Join("\r\n", Download.Csv(_shop, client, file).Split("\r\n").Select(line => line[(line.IndexOf(',', StringComparison.Ordinal) + 1)..]));
 
     private ImportReport Import(Spreadsheet sheet) => _shop.Get<Importer>().Import(sheet.ToFiles(), new ImportChoices { Others = OtherMatches.Merge }, FormKey.New());
-
-    // As the manual says: racket_id is called racket, and id is gone.
-    private (string Places, string Pieces) Exported(long client, long racket)
-    {
-        using var archive = new ZipArchive(new MemoryStream(ExportZip.Of(_shop.Get<ExportStore>().Read(client))));
-        return (Of("frame_place.csv"), Of("added_mass.csv"));
-
-        string Of(string file)
-        {
-            using var reader = new StreamReader(archive.GetEntry(file)!.Open());
-            return string.Join("\r\n", reader.ReadToEnd().Split("\r\n").Select(line =>
-                line.Split(',', 3) is [_, var of, var rest] ? $"{(of == "racket_id" ? "racket" : of == $"{racket}" ? "R1" : of)},{rest}" : line));
-        }
-    }
 }

@@ -61,6 +61,14 @@ internal sealed class Spreadsheet
         return this;
     }
 
+    /// <summary>Calls a racket by a key that a download uses.</summary>
+    public Spreadsheet Keyed(string key, long id)
+    {
+        foreach (var file in new[] { "rackets.csv", "jobs.csv" })
+            _files[file] = _files[file].Replace($"{key},", $"{id},", StringComparison.Ordinal);
+        return this;
+    }
+
     /// <summary>Puts a cell of a line (2 is the first under the header) to something else, adding the column where it is missing.</summary>
     public Spreadsheet Cell(string file, int line, string column, string value)
     {

@@ -51,7 +51,7 @@ public sealed class IndexModel(Uploads uploads, KeptAnswers answers, ShopClock c
         {
             if (file.Length > SheetText.MostBytes)
                 Refuse(file, $"has more than {SheetText.MostBytes / 1_000_000} MB. Split it and send the parts one after the other.");
-            else if (!Sheets.Any(s => s.File.Equals(file.FileName, StringComparison.OrdinalIgnoreCase)))
+            else if (!Sheets.Any(s => s.IsNamed(file.FileName)))
                 Refuse(file, $"is not a known file name. Known names are {string.Join(", ", Sheets.Select(s => s.File))}.");
             else if (!files.TryAdd(file.FileName, await Bytes(file)))
                 Refuse(file, "was chosen twice. Choose one of the two.");
