@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Backups;
 using TagPage.Records.Import;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
@@ -23,6 +24,8 @@ public sealed class OneModel(BackupStore backups, BackupSeal seal, Restorer rest
     }
 
     private string _file = "";
+    private BackupFile? _own;
+    private (BackupContents? Held, RestoreFault? Fault)? _seen;
 
     [BindProperty]
     public Fields Input { get; set; } = new();
@@ -33,17 +36,20 @@ public sealed class OneModel(BackupStore backups, BackupSeal seal, Restorer rest
     public string Name { get; private set; } = "";
 
     /// <summary>It lies among the data folder's backups; else it was sent.</summary>
-    public bool IsOnFile { get; private set; }
+    public bool IsOnFile => _own is not null;
 
     public bool IsSealed { get; private set; }
 
     public bool SealsDownloads => seal.IsSet;
 
-    public BackupContents? Held { get; private set; }
+    public BackupContents? Held => Seen.Held;
 
     public BackupContents Live => restorer.Live();
 
-    public RestoreFault? Fault { get; private set; }
+    public RestoreFault? Fault => Seen.Fault;
+
+    /// <summary>All of it is looked through, and only where the page is shown.</summary>
+    private (BackupContents? Held, RestoreFault? Fault) Seen => _seen ??= IsSealed ? (null, null) : Look();
 
     public async Task<IActionResult> OnGetAsync(string name) => await Find(name) ? Page() : NotFound();
 
@@ -68,39 +74,37 @@ public sealed class OneModel(BackupStore backups, BackupSeal seal, Restorer rest
 
     public async Task<IActionResult> OnPostDownloadAsync(string name)
     {
-        if (!await Find(name) || !IsOnFile)
+        if (!await Find(name) || _own is not { } own)
             return NotFound();
         if (await Refused() is { } refused)
             return refused;
         return seal.IsSet
-            ? File(seal.Sealed(_file), "application/octet-stream", Path.ChangeExtension(Path.GetFileName(_file), ".sealed"))
-            : PhysicalFile(_file, "application/octet-stream", Path.GetFileName(_file));
+            ? File(seal.Sealed(_file), "application/octet-stream", own.In("", isSealed: true).Name)
+            : PhysicalFile(_file, "application/octet-stream", own.Name);
     }
 
     private async Task<bool> Find(string name)
     {
         Name = await password.NameOf(User);
         if (backups.List().FirstOrDefault(b => b.Name == name) is { } own)
-            (_file, Title, IsOnFile) = (own.Path, $"Backup of {BackupWords.At(clock.OnTheWall(own.MadeAt))}", true);
+            (_own, _file, Title) = (own, own.Path, $"Backup of {BackupWords.At(clock.OnTheWall(own.MadeAt))}");
         else if (uploads.FolderOf(name) is { } folder && Directory.GetFiles(folder) is [var sent])
             (_file, Title) = (sent, "The backup that you sent");
         else
             return false;
-        IsSealed = new FileInfo(_file).Length > 0 && SealedFile.IsSealed(_file);
-        if (!IsSealed)
-            Look();
+        IsSealed = SealedFile.IsSealed(_file);
         return true;
     }
 
-    private void Look()
+    private (BackupContents?, RestoreFault?) Look()
     {
         try
         {
-            Held = restorer.Look(_file, passphrase: null);
+            return (restorer.Look(_file, passphrase: null), null);
         }
         catch (NotRestoredException e)
         {
-            Fault = e.Fault;
+            return (null, e.Fault);
         }
     }
 
