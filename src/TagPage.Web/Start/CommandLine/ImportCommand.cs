@@ -18,9 +18,13 @@ internal static class ImportCommand
         using var app = App.Build(App.CreateBuilder(settings));
         var importer = app.Services.GetRequiredService<Importer>();
         var files = ImportFiles.From(folder);
-        if (!checkOnly && app.Services.GetRequiredService<BackupStore>().Make(BackupFile.BeforeImport) is { } fault)
-            throw new CannotStartException(BackupWords.NotFirst(fault));
-        var report = checkOnly ? importer.Check(files, choices) : importer.Import(files, choices, FormKey.New());
+        var report = importer.Check(files, choices);
+        if (report.IsClean && !checkOnly)
+        {
+            if (app.Services.GetRequiredService<BackupStore>().Make(BackupFile.BeforeImport) is { } fault)
+                throw new CannotStartException(BackupWords.NotFirst(fault));
+            report = importer.Import(files, choices, FormKey.New());
+        }
         List(report.Problems, report.MoreProblems, errors);
         List([.. report.Undecided.Select(MatchWords.Undecided)], 0, errors);
         if (report.Undecided.Count > 0)

@@ -57,12 +57,16 @@ public sealed class CheckModel(Importer importer, ImportStore store, Uploads upl
             return NotFound();
         if (!Take(Chosen()))
             return Check(key, Choices);
-        if (importer.Check(files, Choices).IsClean && backups.Make(BackupFile.BeforeImport) is { } fault)
+        Report = importer.Check(files, Choices);
+        if (Report.IsClean)
         {
-            ModelState.AddModelError("", BackupWords.NotFirst(fault));
-            return Check(key, Choices);
+            if (backups.Make(BackupFile.BeforeImport) is { } fault)
+            {
+                ModelState.AddModelError("", BackupWords.NotFirst(fault));
+                return Page();
+            }
+            Report = importer.Import(files, Choices, key);
         }
-        Report = importer.Import(files, Choices, key);
         if (!Report.IsClean)
         {
             foreach (var match in Report.Undecided.Take(MostMatches))
