@@ -33,6 +33,12 @@ public sealed record FoundAnswer(FoundResult Result, FoundContact? Contact = nul
 /// </summary>
 public enum FoundResult { Done, ByShop, Closed, TooMany }
 
+public static class FoundResults
+{
+    /// <summary>The press counts, whoever hears of it.</summary>
+    public static bool IsTaken(this FoundResult result) => result is FoundResult.Done or FoundResult.ByShop;
+}
+
 /// <summary>How to reach the person who looks after a racket, as far as that person agreed.</summary>
 /// <param name="Phone">E.164.</param>
 /// <param name="Mail">Only where showing it was agreed to as well.</param>

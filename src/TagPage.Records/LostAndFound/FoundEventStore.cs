@@ -27,13 +27,13 @@ public sealed class FoundEventStore(Database database, FoundNoticeStore notices)
         if (c.QuerySingleOrDefault<Target>(TargetSql, new { press.Code }) is not { } target || (press.Kind == FoundKind.Shown && !target.IsContactOpen))
             return new FoundAnswer(FoundResult.Closed);
         var contact = press.Kind == FoundKind.Shown ? new FoundContact(target.Phone, target.Mail) : null;
-        var done = press.Kind == FoundKind.Shown || Addressee.Of(c, target.ClientId).IsReachable ? FoundResult.Done : FoundResult.ByShop;
-        if (IsRepeated(c, press))
-            return new FoundAnswer(done, contact);
-        if (IsTooMany(c, press))
+        var isRepeated = IsRepeated(c, press);
+        if (!isRepeated && IsTooMany(c, press))
             return new FoundAnswer(FoundResult.TooMany);
-        notices.Tell(c, target.ClientId, Log(c, press, target), press.Kind != FoundKind.Shown, press.At);
-        return new FoundAnswer(done, contact);
+        var to = Addressee.Of(c, target.ClientId);
+        if (!isRepeated)
+            notices.Tell(c, to, target.ClientId, Log(c, press, target), press.Kind != FoundKind.Shown, press.At);
+        return new FoundAnswer(press.Kind == FoundKind.Shown || to.IsReachable ? FoundResult.Done : FoundResult.ByShop, contact);
     });
 
     private const string TargetSql = $"""

@@ -28,13 +28,13 @@ public sealed class FoundNoticeStore(OutboxStore outbox, IFinderMails mails)
 
     /// <summary>In the transaction that logs the event.</summary>
     /// <param name="connection">The caller's.</param>
+    /// <param name="to">Who looks after the racket.</param>
     /// <param name="client">Whose racket it is about.</param>
     /// <param name="eventId">What was just logged.</param>
     /// <param name="isUrgent">Words; not a showing.</param>
     /// <param name="at">When that was.</param>
-    public void Tell(SqliteConnection connection, long client, long eventId, bool isUrgent, DateTimeOffset at)
+    public void Tell(SqliteConnection connection, Addressee to, long client, long eventId, bool isUrgent, DateTimeOffset at)
     {
-        var to = Addressee.Of(connection, client);
         var kind = to.IsReachable ? MailKind.FoundNotice : MailKind.ShopNotice;
         var last = connection.QueryFirstOrDefault<Last>(LastSql, new { client, Kind = kind.ToString() });
         var notice = last is { IsUntouched: true } && last.NotBefore > at + Leaving && last.NotBefore <= at + Gathering

@@ -14,7 +14,7 @@ public sealed class IndexModel(FoundLookup door, FoundEventStore events, FinderM
         Told = ReadTold();
         if (Enter(code) is { } elsewhere)
             return elsewhere;
-        if (Told is { Result: not (FoundResult.Done or FoundResult.ByShop) })
+        if (Told is { } told && !told.Result.IsTaken())
             Open = null;
         return Page();
     }

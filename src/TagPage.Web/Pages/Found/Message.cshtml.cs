@@ -21,7 +21,7 @@ public sealed class MessageModel(FoundLookup door, FoundEventStore events, Finde
         if (MessageError is not null || ReachError is not null)
             return Refused();
         var result = Press(FoundKind.Message).Result;
-        return result is FoundResult.Done or FoundResult.ByShop ? Tell(result, FoundKind.Message) : Refuse(result);
+        return result.IsTaken() ? Tell(result, FoundKind.Message) : Refuse(result);
     }
 
     /// <summary>The shop helps instead; what was written is there to be copied, or sent again later.</summary>

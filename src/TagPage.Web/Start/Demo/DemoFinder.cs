@@ -29,7 +29,7 @@ public sealed class DemoFinder(DemoStore demo, FoundChoiceStore choices, LostSto
     private void Press(TagCode code, FoundKind kind, string finder, TimeSpan ago, string message = "")
     {
         var press = new FinderPress(code, kind, Source: finder, FormKey.New(), clock.Now - ago) { Message = message };
-        if (events.Take(press).Result is not (FoundResult.Done or FoundResult.ByShop))
+        if (!events.Take(press).Result.IsTaken())
             throw new InvalidOperationException("The demo's finder was turned away.");
     }
 
