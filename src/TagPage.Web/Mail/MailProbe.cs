@@ -17,9 +17,7 @@ public sealed class MailProbe(MailSettings settings)
         using var client = new SmtpClient();
         try
         {
-            await client.ConnectAsync(settings.Host!, settings.Port, SmtpCarrier.SecurityOf(settings), enough.Token);
-            if (!string.IsNullOrEmpty(settings.User))
-                await client.AuthenticateAsync(settings.User, settings.Password ?? "", enough.Token);
+            await SmtpCarrier.Enter(client, settings, enough.Token);
             await client.DisconnectAsync(true, enough.Token);
             return null;
         }

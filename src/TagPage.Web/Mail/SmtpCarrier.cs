@@ -30,10 +30,16 @@ public sealed class SmtpCarrier(MailSettings settings, TimeProvider clock) : IMa
 
     private async Task HandOver(MimeMessage mail, SmtpClient client, SmtpPatience patience)
     {
-        await client.ConnectAsync(settings.Host!, settings.Port, SecurityOf(settings), patience.Token);
-        if (!string.IsNullOrEmpty(settings.User))
-            await client.AuthenticateAsync(settings.User, settings.Password ?? "", patience.Token);
+        await Enter(client, settings, patience.Token);
         await client.SendAsync(mail, patience.Token, patience);
+    }
+
+    /// <summary>Connects, and signs in where there is somebody to sign in as.</summary>
+    internal static async Task Enter(SmtpClient client, MailSettings settings, CancellationToken cancel)
+    {
+        await client.ConnectAsync(settings.Host!, settings.Port, SecurityOf(settings), cancel);
+        if (!string.IsNullOrEmpty(settings.User))
+            await client.AuthenticateAsync(settings.User, settings.Password ?? "", cancel);
     }
 
     /// <summary>The server has accepted the email; an error while closing the connection must not send it again.</summary>
@@ -49,7 +55,7 @@ public sealed class SmtpCarrier(MailSettings settings, TimeProvider clock) : IMa
         }
     }
 
-    internal static SecureSocketOptions SecurityOf(MailSettings settings) => settings.Tls switch
+    private static SecureSocketOptions SecurityOf(MailSettings settings) => settings.Tls switch
     {
         MailTls.None => SecureSocketOptions.None,
         MailTls.Auto => SecureSocketOptions.StartTlsWhenAvailable,
