@@ -1,3 +1,4 @@
+using Microsoft.Data.Sqlite;
 using TagPage.Records.Events;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Storage;
@@ -8,10 +9,13 @@ namespace TagPage.Records.Accounts;
 public sealed class EverySessionStore(Database database)
 {
     /// <summary>Signs every browser out.</summary>
-    public void End() => database.Write(c =>
+    public void End() => database.Write(End);
+
+    /// <summary>In the caller's transaction.</summary>
+    internal static void End(SqliteConnection connection)
     {
-        SessionStore.EndEverybodys(c);
-        OwnPageSessionStore.EndEverybodys(c);
-        EventSessionStore.EndEverybodys(c);
-    });
+        SessionStore.EndEverybodys(connection);
+        OwnPageSessionStore.EndEverybodys(connection);
+        EventSessionStore.EndEverybodys(connection);
+    }
 }

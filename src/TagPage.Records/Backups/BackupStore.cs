@@ -1,4 +1,4 @@
-using Dapper;
+using TagPage.Records.Accounts;
 using TagPage.Records.Privacy;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -63,12 +63,8 @@ public sealed class BackupStore(Database database, DataFolder data, BackupSettin
         }
     }
 
-    private bool IsDue() => HasBegun() && BackupTime.IsDue(
+    private bool IsDue() => database.Read(AccountStore.Any) && BackupTime.IsDue(
         Own.Newest(clock.Now) is { } newest ? clock.OnTheWall(newest.MadeAt).DateTime : null, clock.OnTheWall(clock.Now).DateTime);
-
-    private bool HasBegun() => database.Read(c => c.ExecuteScalar<bool>(HasBegunSql));
-
-    private const string HasBegunSql = "SELECT EXISTS (SELECT 1 FROM account)";
 
     private BackupFile? MakeOwn(string why)
     {

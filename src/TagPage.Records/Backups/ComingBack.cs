@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Accounts;
 using TagPage.Records.Jobs;
 using TagPage.Records.Privacy;
 
@@ -18,7 +19,9 @@ internal static class ComingBack
         foreach (var client in ForgottenMarks.BroughtBack(connection, ForgottenMarks.All(connection)))
             EraseStore.EraseRecords(connection, client, now);
         connection.Execute(QuietSql, new { now });
-        connection.Execute(SignedOutSql);
+        // Browsers that were signed out since would be signed in again.
+        EverySessionStore.End(connection);
+        connection.Execute("DELETE FROM own_page_code");
         if (live is not null)
             KeepLive(connection, live);
     }
@@ -30,24 +33,15 @@ internal static class ComingBack
         UPDATE reminder_batch SET stopped_at = @now WHERE stopped_at IS NULL;
         """;
 
-    // Browsers that were signed out since would be signed in again.
-    private const string SignedOutSql = """
-        DELETE FROM session;
-        DELETE FROM setup_link;
-        DELETE FROM own_page_session;
-        DELETE FROM own_page_code;
-        DELETE FROM event_session;
-        """;
-
     private static void KeepLive(SqliteConnection connection, LiveState live)
     {
-        connection.Execute(NumberSql, live.Numbers.Select(n => new { n.Table, n.Last }));
+        connection.Execute(NumberSql, live.Numbers);
         connection.Execute(TicketSql, new { live.LastTicket });
         if (live.Accounts.Count == 0)
             return;
         connection.Execute("DELETE FROM account");
         connection.Execute(AccountSql, live.Accounts);
-        connection.Execute("INSERT INTO session (id, account_id, made_at) VALUES (@Id, @Account, @MadeAt)", live.Sessions.Select(s => new { s.Id, s.Account, s.MadeAt }));
+        connection.Execute("INSERT INTO session (id, account_id, made_at) VALUES (@Id, @Account, @MadeAt)", live.Sessions);
     }
 
     // A number that was given out once is not given to somebody else.

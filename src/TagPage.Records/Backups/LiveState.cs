@@ -10,24 +10,33 @@ internal sealed record LiveState
 {
     public sealed record Account(string Id, string Name, string Normalized, string Hash, string Stamp, string Concurrency, string Role, string MadeAt);
 
+    public sealed record Session(string Id, string Account, string MadeAt);
+
+    /// <summary>Its columns have no type, so that a constructor cannot be found by it.</summary>
+    public sealed record Number
+    {
+        public string Table { get; init; } = "";
+        public long Last { get; init; }
+    }
+
     public IReadOnlyList<string> Marks { get; private init; } = [];
 
-    public IReadOnlyList<(string Table, long Last)> Numbers { get; private init; } = [];
+    public IReadOnlyList<Number> Numbers { get; private init; } = [];
 
     /// <summary>The highest ticket that was given out.</summary>
     public long LastTicket { get; private init; }
 
     public IReadOnlyList<Account> Accounts { get; private init; } = [];
 
-    public IReadOnlyList<(string Id, string Account, string MadeAt)> Sessions { get; private init; } = [];
+    public IReadOnlyList<Session> Sessions { get; private init; } = [];
 
     public static LiveState Of(SqliteConnection connection) => new()
     {
         Marks = ForgottenMarks.All(connection),
-        Numbers = connection.Query<(string, long)>("SELECT name, seq FROM sqlite_sequence").AsList(),
+        Numbers = connection.Query<Number>("SELECT name AS \"table\", seq AS last FROM sqlite_sequence").AsList(),
         LastTicket = connection.ExecuteScalar<long>($"SELECT {RequestedJob.NextTicket} - 1"),
         Accounts = connection.Query<Account>(AccountsSql).AsList(),
-        Sessions = connection.Query<(string, string, string)>("SELECT id, account_id, made_at FROM session").AsList(),
+        Sessions = connection.Query<Session>("SELECT id, account_id AS account, made_at FROM session").AsList(),
     };
 
     private const string AccountsSql = """
