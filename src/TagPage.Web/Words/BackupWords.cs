@@ -9,7 +9,7 @@ public static class BackupWords
 {
     public static string Why(BackupFile backup) => backup.Why switch
     {
-        BackupFile.Nightly => "made at night",
+        BackupFile.Nightly => "made by the program",
         BackupFile.ByHand => "made by you",
         BackupFile.BeforeImport => "made before records were brought in",
         BackupFile.BeforeRestore => "made before going back to a backup",

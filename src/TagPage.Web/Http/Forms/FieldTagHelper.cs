@@ -181,7 +181,7 @@ public sealed class FieldTagHelper : TagHelper
         });
         if (Kind == FieldKind.Number)
             input.Attributes["inputmode"] = "decimal";
-        if (Kind == FieldKind.Files)
+        if (Kind == FieldKind.Files && For.Metadata.ModelType != typeof(IFormFile))
             input.Attributes["multiple"] = "";
         if (Kind is not (FieldKind.Password or FieldKind.Files))
             input.Attributes["value"] = Value;
