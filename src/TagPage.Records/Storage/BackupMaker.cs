@@ -18,7 +18,7 @@ public sealed class BackupMaker(Database database, DataFolder folder, TimeProvid
         using var copy = FullCheck.Open(unfinished);
         if (FullCheck.Finding(copy) is { } finding)
             throw new UnsoundBackupException(finding);
-        if (Migrator.StepsOf(copy) is var steps && !steps.SequenceEqual(database.Read(Migrator.StepsOf)))
+        if (!Migrator.StepsOf(copy).SequenceEqual(database.Read(Migrator.StepsOf)))
             throw new UnsoundBackupException("its tables are not those of the shop");
     }
 }

@@ -31,7 +31,7 @@ public static class RecordsFile
         try
         {
             JudgeHead(folder);
-            using var connection = Look(folder.DatabaseFile);
+            using var connection = Look(folder);
             if (DatabaseCheck.Finding(connection) is { } finding)
                 throw Damaged(folder, finding);
             Migrator.RefuseOthers(connection, folder, known);
@@ -78,7 +78,7 @@ public static class RecordsFile
         try
         {
             JudgeHead(folder);
-            using var connection = Look(folder.DatabaseFile);
+            using var connection = Look(folder);
             return OtherTables.IsDemo(connection);
         }
         catch (Exception e) when (e is SqliteException or CannotStartException)
@@ -97,9 +97,9 @@ public static class RecordsFile
     }
 
     /// <summary>Without a log the file is all there is and is read as unchangeable: SQLite then makes no files beside it.</summary>
-    internal static SqliteConnection Look(string database)
+    private static SqliteConnection Look(DataFolder folder)
     {
-        var file = File.Exists(database + "-wal") ? database : new Uri(database).AbsoluteUri + "?immutable=1";
+        var file = File.Exists(Log(folder)) ? folder.DatabaseFile : new Uri(folder.DatabaseFile).AbsoluteUri + "?immutable=1";
         var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = file, Mode = SqliteOpenMode.ReadOnly, Pooling = false }.ToString());
         connection.Open();
         return connection;

@@ -7,8 +7,8 @@ namespace TagPage.Web.Http;
 
 /// <summary>
 /// Calls an address and says whether this very program answers there: it asks /healthz/this for the proof of a number drawn
-/// for this one call, which only the key of this process can make. Only that one path of that one address is asked, for the
-/// owner only; no redirect is followed, and nothing of the answer is shown but what kind it is, so that the program cannot be
+/// for this one call, which only the key of this process can make; a process that serves nobody asks /healthz/live. Only these
+/// two paths of that one address are asked, for the owner only; no redirect is followed, and nothing of the answer is shown but what kind it is, so that the program cannot be
 /// used to read what its machine can reach.
 /// </summary>
 public sealed class AddressCheck

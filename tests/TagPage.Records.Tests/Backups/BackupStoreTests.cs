@@ -50,7 +50,7 @@ public sealed class BackupStoreTests : IDisposable
         Assert.Null(_vault.Store.Make(BackupFile.ByHand));
 
         var file = _vault.Store.List()[0].Path;
-        using (var copy = RecordsFile.Look(file))
+        using (var copy = FullCheck.Open(file))
             Assert.Equal(32, copy.ExecuteScalar<byte[]>("SELECT bytes FROM carried_key WHERE name = 'links.key'")!.Length);
         Assert.Equal(Street.Database.Dump(), Vault.DumpOf(file));
     }

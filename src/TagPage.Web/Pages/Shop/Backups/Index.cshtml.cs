@@ -28,7 +28,14 @@ public sealed class IndexModel(BackupStore backups, BackupSettingStore settings,
     /// <summary>Those that this page is about.</summary>
     public IReadOnlyList<Trouble> Troubles => [.. troubles.All(State).Where(t => t is not MailGivenUp)];
 
-    public string Kept => settings.Get() is var set ? $"the last one of each of {set.Days} days, {set.Weeks} weeks and {set.Months} months" : "";
+    public string Kept
+    {
+        get
+        {
+            var plan = settings.Get().Plan;
+            return $"the last one of each of {plan.Days} days, {plan.Weeks} weeks and {plan.Months} months";
+        }
+    }
 
     public string At(DateTimeOffset at) => BackupWords.At(clock.OnTheWall(at));
 

@@ -9,8 +9,6 @@ namespace TagPage.Web.Pages.Shop.Backups;
 
 public sealed class PassphraseModel(BackupSeal seal, PasswordAsked password) : PageModel
 {
-    private const int Shortest = 12;
-
     public sealed record Fields
     {
         [StringLength(AccountLimits.Password, ErrorMessage = "Keep it within 200 characters.")]
@@ -32,7 +30,7 @@ public sealed class PassphraseModel(BackupSeal seal, PasswordAsked password) : P
     public async Task<IActionResult> OnPostAsync()
     {
         await OnGetAsync();
-        if (Input.Passphrase is not { Length: >= Shortest })
+        if (Input.Passphrase is not { Length: >= AccountLimits.ShortestPassword })
             ModelState.AddModelError("Input.Passphrase", "Use at least 12 characters.");
         if (!ModelState.IsValid)
             return Page();
