@@ -102,10 +102,12 @@ count() {
 run_project() {
   local name listed code missing f
   name=$(basename "$1")
-  listed=$(tests_of "$1")
   TMPDIR=$(folder_for "$name") dotnet test --project "$1" -c Release --no-build --no-progress --timeout 10m 2>&1 | tee "$log"
   code=${PIPESTATUS[0]}
   f=$(count failed)
+  listed=$(count total)
+  # Only a run that came to its end knows how many there were.
+  { [ "$code" != 0 ] || [ "$listed" = 0 ]; } && listed=$(tests_of "$1")
   missing=$((${listed:-0} - $(count succeeded) - f - $(count skipped)))
   if [ "$missing" -gt 0 ]; then
     echo "$name ended early: $missing of its $listed tests did not run and count as failed."
