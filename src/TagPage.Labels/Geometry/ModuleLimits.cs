@@ -12,10 +12,12 @@ public sealed record ModuleLimits(double SmallestMm, double FineMm, double Large
     internal const double WideMm = 24;
 
     /// <summary>The largest module of a tape: wide tape is scanned from farther away.</summary>
-    public double LargestOn(double tapeMm) => LargestMm * Math.Max(1, tapeMm / WideMm);
+    public double LargestOn(double tapeMm) => LargestMm * GrowthOn(tapeMm);
 
     /// <summary>The same with a lower upper limit for one tape.</summary>
-    internal ModuleLimits NoLargerThan(double mm, double tapeMm) => this with { LargestMm = Math.Min(LargestMm, mm / Math.Max(1, tapeMm / WideMm) + 1e-6) };
+    internal ModuleLimits NoLargerThan(double mm, double tapeMm) => this with { LargestMm = Math.Min(LargestMm, mm / GrowthOn(tapeMm) + 1e-6) };
+
+    private static double GrowthOn(double tapeMm) => Math.Max(1, tapeMm / WideMm);
 
     /// <summary>0.25, 0.33 and 0.6 mm.</summary>
     public static ModuleLimits Usual { get; } = new(0.25, 0.33, 0.6);

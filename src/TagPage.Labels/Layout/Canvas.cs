@@ -10,14 +10,12 @@ internal sealed class Canvas
     private readonly Picture? _logo;
     private readonly int _dotsPerModule, _top, _height, _margin, _textAt, _most, _logoWidth;
 
-    public Canvas(LabelStock stock, TagQr? square, Picture? logo)
+    public Canvas(LabelStock stock, TagQr? square, int dotsPerModule, Picture? logo)
     {
-        (_stock, _square, _logo) = (stock, square, logo);
+        (_stock, _square, _dotsPerModule, _logo) = (stock, square, dotsPerModule, logo);
         _top = stock.Printer.FirstDot(stock.Tape.WidthMm);
         _height = stock.Printer.PrintableDots(stock.Tape.WidthMm);
         _margin = Math.Max(1, stock.Printer.Dots(stock.Printer.MarginMm));
-        if (square is not null)
-            _dotsPerModule = Geometry.SquareFit.On(square.Modules, stock.Tape, stock.Printer, stock.Limits).DotsPerModule;
         _textAt = square is null ? _margin : (square.Modules + 2 * TagQr.QuietZone) * _dotsPerModule;
         _most = (int)((stock.FoldGapMm is { } gap ? (stock.MaxLengthMm - gap) / 2 : stock.MaxLengthMm) / stock.Printer.DotMm);
         _logoWidth = logo is null || _height == 0 ? 0 : (int)Math.Ceiling((double)_height * logo.Width / logo.Height);

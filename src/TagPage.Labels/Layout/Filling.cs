@@ -15,6 +15,9 @@ internal sealed class Filling
     /// <summary>What is lost where a line says a little less.</summary>
     public const double LeastLoss = 60;
 
+    /// <summary>What is lost where the line that ends the label says less.</summary>
+    private const double MuchLoss = 1_500;
+
     private const int LeastNeeded = 2;
 
     private readonly RowPlan _plan;
@@ -22,7 +25,7 @@ internal sealed class Filling
     private readonly int _room;
     private readonly double _rowPrice;
     private readonly EndLine _end;
-    private bool _areNumbersAlone, _isLed;
+    private bool _areNumbersAlone, _hasEnd;
     private readonly List<List<Column>> _groups = [];
     private readonly List<(int Rank, string Text)> _said = [];
     private readonly List<string> _warnings = [];
@@ -40,8 +43,8 @@ internal sealed class Filling
     /// <summary>How much was given up; 0 for nothing.</summary>
     public double Loss { get; private set; }
 
-    /// <summary>Whether something went that the label is made for: the tension, a date, a string, the address.</summary>
-    public bool LosesMuch => Loss >= 1_500;
+    /// <summary>Whether as much was given up as where the line that ends the label says less.</summary>
+    public bool LosesMuch => Loss >= MuchLoss;
 
     /// <summary>Rows that nothing stands in.</summary>
     public int EmptyRows => _plan.DetailRows.Count(row => !Columns.Any(column => column.Words.Any(word => word.Baseline == row)));
@@ -64,7 +67,7 @@ internal sealed class Filling
     /// <param name="tall">Size of figures as high as the tape, in dots.</param>
     public static Filling? Of(RowPlan plan, IReadOnlyList<LabelPanel> panels, EndLine end, Typing typing, int room, double rowPrice, double mostLoss, Func<(int Size, int Baseline)> tall)
     {
-        var filling = new Filling(plan, end, typing, room, rowPrice) { _areNumbersAlone = panels.All(panel => panel is { Figure.IsTall: true, Lines.Count: 0 }), _isLed = panels.Any(panel => panel.Lines.Any(line => line.Ends)) };
+        var filling = new Filling(plan, end, typing, room, rowPrice) { _areNumbersAlone = panels.All(panel => panel is { Figure.IsTall: true, Lines.Count: 0 }), _hasEnd = Printable.HasEnd(panels) };
         filling.SetFigures(panels, tall);
         if (filling.Width > room)
             return null;
@@ -126,7 +129,7 @@ internal sealed class Filling
 
     private Column ColumnOf(Figure figure) => figure.IsTall
         ? new Column([], hasFigure: true)
-        : new Column(_plan.Hangs(_typing.Shape(figure.Unit, false)) ? [] : _plan.DetailRows, hasFigure: true) { FreeAbove = _plan.Shape.Figures == 1 && figure.Caption.Length == 0 && !_isLed ? _plan.CaptionRows : [] };
+        : new Column(_plan.Hangs(_typing.Shape(figure.Unit, false)) ? [] : _plan.DetailRows, hasFigure: true) { FreeAbove = _plan.Shape.Figures == 1 && figure.Caption.Length == 0 && !_hasEnd ? _plan.CaptionRows : [] };
 
     private void Place(LabelLine line, List<Column> home)
     {
@@ -138,7 +141,7 @@ internal sealed class Filling
         {
             if (TryPlace(line, [_typing.Shape(line, text)], home))
             {
-                Shortened(line, text, line.Ends ? 1_500 : LeastLoss);
+                Shortened(line, text, line.Ends ? MuchLoss : LeastLoss);
                 return;
             }
         }

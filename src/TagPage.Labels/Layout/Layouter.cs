@@ -15,22 +15,22 @@ public static class Layouter
     // Narrower tape carries no square, so that its labels hold something else.
     private const double LeastComparedMm = 12;
 
-
     /// <summary>Lays out one label. Never throws for lack of room: what does not fit is named in the warnings.</summary>
     public static LaidLabel Lay(LabelContent content, LabelStock stock)
     {
         var limits = HasTall(content) ? stock.Limits.NoLargerThan(stock.Limits.LargestMm, stock.Tape.WidthMm) : stock.Limits;
-        return Fold(Half(content, stock with { Limits = limits }, new Typing()) with { Stock = stock });
+        var qr = content.Tag is { } tag && TagQr.Takes(tag.Address) ? TagQr.Of(tag.Address) : null;
+        return Fold(Half(content, qr, stock with { Limits = limits }, new Typing()) with { Stock = stock });
     }
 
     // Tape of up to 24 mm never makes a longer label of what was done or measured than narrower tape does. A tag alone, a desk's number and any words grow with their tape.
-    private static LaidLabel Half(LabelContent content, LabelStock stock, Typing typing)
+    private static LaidLabel Half(LabelContent content, TagQr? qr, LabelStock stock, Typing typing)
     {
-        var label = Compose(content, stock, typing);
-        if (Narrower(content, stock, typing) is not { } narrower || (label.Loss == 0 && label.LengthMm <= narrower.LengthMm + Growth(label, narrower)))
+        var label = Compose(content, qr, stock, typing);
+        if (Narrower(content, qr, stock, typing) is not { } narrower || (label.Loss == 0 && label.LengthMm <= narrower.LengthMm + Growth(label, narrower)))
             return label;
         LaidLabel? best = null;
-        foreach (var limited in Limited(label, narrower).Select(limits => Compose(content, limits, typing)).Where(limited => limited.Loss == 0))
+        foreach (var limited in Limited(label, narrower).Select(limits => Compose(content, qr, limits, typing)).Where(limited => limited.Loss == 0))
         {
             if (best is null || limited.LeastSize > best.LeastSize)
                 best = limited with { Stock = stock };
@@ -62,13 +62,13 @@ public static class Layouter
     }
 
     /// <summary>The same on the next narrower tape, where it holds all of it too; else null.</summary>
-    private static LaidLabel? Narrower(LabelContent content, LabelStock stock, Typing typing)
+    private static LaidLabel? Narrower(LabelContent content, TagQr? qr, LabelStock stock, Typing typing)
     {
         var width = Tape.Widths.LastOrDefault(width => width < stock.Tape.WidthMm && width >= LeastComparedMm);
         if (width == 0 || content.Logo is not null || content.Grows || !HoldsMuch(content))
             return null;
         var narrower = stock with { Tape = stock.Tape with { WidthMm = width } };
-        return Square(content.Tag, stock).Fit?.IsPrinted == Square(content.Tag, narrower).Fit?.IsPrinted && Half(content, narrower, typing) is { Loss: 0 } label ? label : null;
+        return Fit(qr, stock)?.IsPrinted == Fit(qr, narrower)?.IsPrinted && Half(content, qr, narrower, typing) is { Loss: 0 } label ? label : null;
     }
 
     private static bool HoldsMuch(LabelContent content) =>
@@ -77,19 +77,20 @@ public static class Layouter
     // Beside a number as high as the tape there is no room for a larger square.
     private static bool HasTall(LabelContent content) => content.Panels.Any(panel => panel.Figure is { IsTall: true });
 
-    private static LaidLabel Compose(LabelContent content, LabelStock stock, Typing typing)
+    private static LaidLabel Compose(LabelContent content, TagQr? qr, LabelStock stock, Typing typing)
     {
-        var (square, fit) = Square(content.Tag, stock);
+        var fit = Fit(qr, stock);
+        var square = fit is { IsPrinted: true } ? qr : null;
         var (kept, left) = Essentials(content, stock);
         var whole = kept with { Panels = Panels(kept, fit) };
         List<string> warnings = [.. fit is { IsPrinted: false } ? [Refusal(fit, stock)] : Array.Empty<string>(), .. left];
         if (Contrast.Ratio(stock.Tape.Ink, stock.Tape.Colour) < Contrast.Text)
             warnings.Add("Ink and tape are rather alike: small type is hard to read in poor light. Another ink or tape reads better.");
-        var canvas = new Canvas(stock, square, content.Logo);
+        var canvas = new Canvas(stock, square, fit?.DotsPerModule ?? 0, content.Logo);
         var type = canvas.Fill(whole, typing);
         if (canvas.HasLogo && (type is null ? whole.Panels.Count > 0 : type.Loss > 0))
         {
-            canvas = new Canvas(stock, square, null);
+            canvas = new Canvas(stock, square, fit?.DotsPerModule ?? 0, null);
             type = canvas.Fill(whole, typing);
             warnings.Add("There is no room for the logo; it is left out.");
         }
@@ -115,14 +116,7 @@ public static class Layouter
         .Where(field => field.Text.Length > 0)
         .Select(field => $"There is no room for {field.Name} (“{field.Text}”); it is left out.");
 
-    private static (TagQr? Square, SquareFit? Fit) Square(LabelTag? tag, LabelStock stock)
-    {
-        if (tag is null || !TagQr.Takes(tag.Address))
-            return (null, null);
-        var qr = TagQr.Of(tag.Address);
-        var fit = SquareFit.On(qr.Modules, stock.Tape, stock.Printer, stock.Limits);
-        return (fit.IsPrinted ? qr : null, fit);
-    }
+    private static SquareFit? Fit(TagQr? qr, LabelStock stock) => qr is null ? null : SquareFit.On(qr.Modules, stock.Tape, stock.Printer, stock.Limits);
 
     private static IReadOnlyList<LabelPanel> Panels(LabelContent content, SquareFit? fit)
     {

@@ -27,6 +27,9 @@ internal static class Printable
         return [.. panels.Select(panel => panel.Figure is { } figure && figures.Contains(figure) ? new LabelPanel(null, [AsLine(figure), .. panel.Lines]) : panel)];
     }
 
+    /// <summary>Whether one of the lines ends the label.</summary>
+    public static bool HasEnd(IReadOnlyList<LabelPanel> panels) => panels.Any(panel => panel.Lines.Any(line => line.Ends));
+
     private static LabelLine AsLine(Figure figure) => new(figure.Name, $"{figure.Value} {figure.Unit}".TrimEnd())
     {
         Rank = figure.Rank,

@@ -53,7 +53,7 @@ internal sealed class Search(LabelContent content, LabelStock stock, Typing typi
         (Filling? Filling, double Cost) best = (null, double.PositiveInfinity);
         if (IsLimited)
             return Best(panels, EndLine.Last, 0, best).Filling;
-        foreach (var end in panels.Any(panel => panel.Lines.Any(line => line.Ends)) ? Enum.GetValues<EndLine>() : [EndLine.Last])
+        foreach (var end in Printable.HasEnd(panels) ? Enum.GetValues<EndLine>() : [EndLine.Last])
         {
             if (end > EndLine.Last && best.Filling is { LosesMuch: false })
                 break;
@@ -67,10 +67,10 @@ internal sealed class Search(LabelContent content, LabelStock stock, Typing typi
     {
         var breaks = panels.Any(panel => panel.Lines.Any(line => line.Parts.Count > 2)) ? RowPrices : [1];
         var shares = panels.Any(panel => panel.Figure is { IsTall: true }) ? Shares : [1];
-        foreach (var (share, plan, rowPrice) in from share in shares from plan in Plans(panels).OrderBy(Price).ToList() from rowPrice in breaks select (share, plan, rowPrice))
+        var plans = Plans(panels).Select(plan => (Plan: plan, Price: Price(plan), Area: LeastArea(plan, panels))).OrderBy(priced => priced.Price).ToList();
+        foreach (var (share, (plan, planPrice, area), rowPrice) in from share in shares from priced in plans from rowPrice in breaks select (share, priced, rowPrice))
         {
-            var least = price + Price(plan) + 4500 * (1 - share);
-            var area = LeastArea(plan, panels);
+            var least = price + planPrice + 4500 * (1 - share);
             if (least + (IsLimited ? area : Math.Min(area, Filling.LeastLoss)) < best.Cost
                 && (!IsLimited || area <= Area(room))
                 && Filling.Of(plan, panels, end, typing, room, rowPrice, IsLimited ? 0 : best.Cost - least, () => Tall(panels, share)) is { } filling

@@ -10,6 +10,7 @@ internal sealed class Typing
     private const int FewestLetters = 3;
 
     private readonly Dictionary<(string, bool), ShapedText> _shaped = [];
+    private readonly Dictionary<(string, string, bool), ShapedText> _captioned = [];
 
     public ShapedText Shape(string text, bool isBold)
     {
@@ -19,8 +20,15 @@ internal sealed class Typing
     }
 
     /// <summary>A line as it stands, its caption before it.</summary>
-    public ShapedText Shape(LabelLine line, string text) =>
-        line.Caption.Length == 0 ? Shape(text, line.IsBold) : Shape(line.Caption, false).And(Shape(text, line.IsBold));
+    public ShapedText Shape(LabelLine line, string text)
+    {
+        if (line.Caption.Length == 0)
+            return Shape(text, line.IsBold);
+        var key = (line.Caption, text, line.IsBold);
+        if (!_captioned.TryGetValue(key, out var shaped))
+            _captioned[key] = shaped = Shape(line.Caption, false).And(Shape(text, line.IsBold));
+        return shaped;
+    }
 
     /// <summary>In how many rows a line may stand. Where length is short, a caption may stand over what it leads to.</summary>
     public static int MostRows(LabelLine line, bool breaksCaptions) => Math.Max(breaksCaptions && line.Caption.Length > 0 ? 2 : 1, line.Parts.Count);
