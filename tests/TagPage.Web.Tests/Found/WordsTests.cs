@@ -30,7 +30,9 @@ public sealed class WordsTests : IDisposable
         var sent = await finder.Says(_code, kind);
 
         Assert.Equal($"/t/{_code}/found#thanks", sent.Location);
-        var thanks = (await finder.Open(sent.Location!)).Document.QuerySelector("#thanks[tabindex='-1']")!;
+        var page = (await finder.Open(sent.Location!)).Document;
+        Assert.NotNull(page.QuerySelector("details:not([open]) > summary ~ #answers ~ #message"));
+        var thanks = page.QuerySelector("#thanks[tabindex='-1']")!;
         Assert.StartsWith("Thank you", thanks.TextContent.Trim(), StringComparison.Ordinal);
         Assert.Equal(kind != "AtDesk", thanks.TextContent.Contains("leave the racket at the nearest desk", StringComparison.Ordinal));
         Assert.Equal(1, _shop.Records.Events($"kind = '{kind}'"));

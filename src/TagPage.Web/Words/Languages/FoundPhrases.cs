@@ -33,6 +33,7 @@ public sealed record FoundPhrases
     public required string SentByShop { get; init; }
     public required string SentNext { get; init; }
     public required string SentNextDesk { get; init; }
+    public required string SayMore { get; init; }
     public required string ShopOnly { get; init; }
     public required string ShopHeading { get; init; }
     public required string OrShop { get; init; }
