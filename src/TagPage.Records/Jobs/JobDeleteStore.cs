@@ -23,7 +23,7 @@ public sealed class JobDeleteStore(Database database)
     });
 
     /// <summary>Why a ticket can no longer be deleted; null where it can.</summary>
-    public Refusal? WhyNot(Who who, long id) => database.Read(c => JobStore.Get(c, who, id) is { } job ? WhyNot(c, job) : null);
+    public Refusal? WhyNot(JobRow job) => database.Read(c => WhyNot(c, job));
 
     private static Refusal? WhyNot(SqliteConnection connection, JobRow job) =>
         job.StrungOn is { } strung ? new StringsWentIn(strung)

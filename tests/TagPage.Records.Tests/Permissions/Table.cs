@@ -107,7 +107,6 @@ internal static class Table
         new(Shop, (s, who) => s.Edits.Change(who, s.Waiting, Scene.Changed)),
         new(Shop, (s, who) => s.JobRackets.Move(who, s.Waiting, new MovedJobEntry { Version = 1, RacketId = s.Racket }), "DELETE FROM job_request"),
         new(Shop, (s, who) => s.JobDeletes.Delete(who, s.Waiting), "DELETE FROM job_request"),
-        new(Shop, (s, who) => s.JobDeletes.WhyNot(who, s.Strung)),
         new(Shop, (s, who) => s.News.Add(who, s.Racket, Scene.Order)),
         new(Shop, (s, who) => s.News.Racket(who, s.Racket)),
         new(Shop, (s, who) => s.Ready.Tell(who, s.Waiting), StrungNow),

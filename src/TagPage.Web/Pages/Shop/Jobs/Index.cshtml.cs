@@ -7,7 +7,6 @@ using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
-using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
@@ -19,10 +18,8 @@ public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmSto
     /// <summary>Readings after the first.</summary>
     public IReadOnlyList<ReadingRow> Later { get; private set; } = [];
 
-    /// <summary>Why it cannot be deleted, where somebody might want to: while nothing was strung.</summary>
-    public string? WhyNotDeleted { get; private set; }
-
-    public bool MayBeDeleted { get; private set; }
+    /// <summary>Why it cannot be deleted; null where it can.</summary>
+    public Refusal? WhyNotDeleted { get; private set; }
 
     public IReadOnlyList<ChargeLine> Lines { get; private set; } = [];
 
@@ -54,8 +51,7 @@ public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmSto
         Felt = feels.Last(Saved.RacketId, exceptJob: Id);
         Lines = charges.Get(Who.Shop, Id)!.Lines;
         Payments = payments.OfJob(Who.Shop, Id);
-        var refusal = deletes.WhyNot(Who.Shop, Id);
-        (MayBeDeleted, WhyNotDeleted) = (refusal is null, refusal is null or StringsWentIn ? null : ShopRefusals.Of(refusal));
+        WhyNotDeleted = deletes.WhyNot(Saved);
         Later = [.. readings.Of(Id).Where(reading => !reading.First)];
     }
 
