@@ -1,4 +1,5 @@
 using TagPage.Core.Forecast.Learning;
+using TagPage.Core.Text;
 
 namespace TagPage.Web.Words;
 
@@ -24,10 +25,10 @@ public static class LearnedWords
     /// <param name="oneIn">One bed in so many.</param>
     public static string Breakage(IEnumerable<double> brokeAfter, int cameOutWhole, double? hours, double oneIn)
     {
-        var broke = $"Broke after {Languages.English.List(brokeAfter.Order().Select(h => Number(h)))} hours";
-        if (hours is not null && cameOutWhole > 0)
-            broke += Languages.English.Count(Languages.English.Phrases.Reasons.CameOutWhole, cameOutWhole);
-        return hours is { } limit ? $"{broke}: one in {Many(oneIn)} would break by {Number(limit)} hours" : broke;
+        var (english, broke) = (Languages.English, Languages.English.List(brokeAfter.Order().Select(h => Number(h))));
+        return hours is { } limit
+            ? english.Sentence(english.Phrases.Reasons.BreakageWithoutPlay.Fill(("hours", broke), ("whole", BreakageWords.Whole(english, cameOutWhole)), ("n", Many(oneIn)), ("life", Number(limit))))
+            : $"Broke after {broke} hours";
     }
 
     private static string Many(double oneIn) => oneIn switch
