@@ -70,8 +70,9 @@ if ! dotnet build TagPage.sln -c Release --nologo -v quiet; then
   exit 1
 fi
 
-# The tests call most methods a few times only, so the runtime's profiling (PGO) and its protection of compiled code (W^X)
-# cost more time than the first brings back, and the second protects nobody here.
+# The tests call most methods a few times only: the runtime's profiling (PGO) costs more time than it brings back, and its
+# protection of compiled code (W^X) protects nobody here. The tests themselves are built without PGO; the first setting is
+# for the programs they start.
 export DOTNET_TieredPGO=0 DOTNET_EnableWriteXorExecute=0
 
 # Where there is room in memory, test data lies there: most of a test on a disk is waiting for it to save.

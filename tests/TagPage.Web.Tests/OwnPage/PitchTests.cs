@@ -30,7 +30,7 @@ public sealed class PitchTests : OdalysPhone
     }
 
     [Fact]
-    public async Task Pitch_far_from_what_thisRacket_sounded_like_before_is_asked_about_once()
+    public async Task Pitch_far_from_what_this_racket_sounded_like_before_is_asked_about_once()
     {
         await Phone.Send(await Phone.Open($"/my/reading/{Racket}"), ("Input.Value", "588"));
 
