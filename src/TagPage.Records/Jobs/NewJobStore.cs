@@ -50,12 +50,11 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
     internal static RacketRow? Racket(SqliteConnection connection, Who who, long id) =>
         connection.QuerySingleOrDefault<RacketRow>(RacketSql, new { who.IsShop, id });
 
-    private const string RacketSql = """
+    private const string RacketSql = $"""
         SELECT r.id, r.number, r.frame, r.tape_colour, r.sport, r.state, r.pattern_mains, r.pattern_crosses,
                r.player_id, r.note AS racket_note, p.note AS player_note, c.note AS client_note, p.name AS player, p.junior, c.id AS client_id, c.name AS client, o.id AS open_job_id, o.ticket AS open_ticket,
                COALESCE(
-                 (SELECT j.id FROM job j WHERE j.racket_id = r.id AND j.state <> 'Cancelled'
-                  ORDER BY COALESCE(j.strung_on, j.received_on) DESC, j.id DESC LIMIT 1),
+                 {RequestedJob.Last},
                  (SELECT j.id FROM racket s JOIN job j ON j.racket_id = s.id
                   WHERE s.player_id = r.player_id AND s.sport = r.sport AND j.state <> 'Cancelled'
                   ORDER BY COALESCE(j.strung_on, j.received_on) DESC, j.id DESC LIMIT 1)) AS last_job_id

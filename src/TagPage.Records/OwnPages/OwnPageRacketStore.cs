@@ -3,6 +3,7 @@ using Microsoft.Data.Sqlite;
 using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
 using TagPage.Records.DueDates;
+using TagPage.Records.Jobs;
 using TagPage.Records.Specs;
 using TagPage.Records.Storage;
 using TagPage.Records.Tags;
@@ -52,18 +53,16 @@ public sealed class OwnPageRacketStore(Database database)
         LIMIT @most
         """;
 
-    /// <summary>The price of the newest stringing; null where none is noted, and where somebody else pays.</summary>
+    /// <summary>The price of what "the same again" repeats; null where none is noted, and where somebody else pays.</summary>
     public long? LastPrice(long client, long racket) => database.Read(c => c.QuerySingleOrDefault<long?>(LastPriceSql, new { client, racket }));
 
-    private const string LastPriceSql = """
+    private const string LastPriceSql = $"""
         SELECT CASE WHEN c.payer_id IS NULL THEN j.price_minor END
-        FROM job j
-        JOIN racket r ON r.id = j.racket_id
+        FROM racket r
         JOIN player p ON p.id = r.player_id
         JOIN client c ON c.id = p.client_id
-        WHERE r.id = @racket AND c.id = @client AND j.strung_on IS NOT NULL
-        ORDER BY j.strung_on DESC, j.id DESC
-        LIMIT 1
+        JOIN job j ON j.id = {RequestedJob.Last}
+        WHERE r.id = @racket AND c.id = @client
         """;
 
     /// <summary>The client's own racket behind a live tag, or null.</summary>

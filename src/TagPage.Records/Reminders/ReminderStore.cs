@@ -97,7 +97,7 @@ public sealed class ReminderStore(Database database, LinkTokens keys, ShopClock 
         JOIN forecast f ON f.racket_id = r.id
         JOIN player p ON p.id = r.player_id AND p.client_id = n.client_id
         JOIN client c ON c.id = p.client_id
-        LEFT JOIN job s ON s.id = (SELECT id FROM job WHERE racket_id = r.id {RequestedJob.LastOf})
+        LEFT JOIN job s ON s.id = {RequestedJob.Last}
         LEFT JOIN bed b ON b.racket_id = r.id
         LEFT JOIN job l ON l.id = b.job_id
         LEFT JOIN string_kind m ON m.id = l.mains_id

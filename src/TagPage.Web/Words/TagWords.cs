@@ -101,8 +101,7 @@ public sealed class TagWords(Language language)
     public string Tension(Tension tension) => language.Of(tension);
 
     /// <summary>"52 / 50 lb": mains before crosses.</summary>
-    public string Tensions(StringingRow row) =>
-        row.MainsTension == row.CrossesTension ? language.Of(row.MainsAt) : $"{language.Number(row.MainsTension)} / {language.Of(row.CrossesAt)}";
+    public string Tensions(StringingRow row) => language.Tensions(row.MainsTension, row.CrossesTension, row.TensionUnit);
 
     public string Day(DateOnly day) => language.Day(day);
 

@@ -1,6 +1,5 @@
 using TagPage.Core.Forecast;
 using TagPage.Core.Text;
-using TagPage.Core.Units;
 using TagPage.Records.Players;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
@@ -38,14 +37,10 @@ public sealed record AnswerForm(AnswerInput Input, IReadOnlyList<AnswerForm.Item
     /// <summary>"The same again: 52 / 50 lb · £24.50".</summary>
     public string AnswerName(AnswerKind kind, ReminderRacket racket)
     {
-        string[] what = kind == AnswerKind.Same ? [.. Tension(racket), .. racket.PriceMinor is { } price ? [Language.Money(price, Shop)] : Array.Empty<string>()] : [];
-        return AnswerName(kind) + (what.Length == 0 ? "" : Language.Colon + string.Join(" · ", what));
-    }
-
-    private IEnumerable<string> Tension(ReminderRacket racket)
-    {
-        if (racket is { MainsTension: { } mains, CrossesTension: { } crosses })
-            yield return mains == crosses ? Language.Of(new Tension(mains, racket.TensionUnit)) : $"{Language.Number(mains)} / {Language.Of(new Tension(crosses, racket.TensionUnit))}";
+        var tensions = racket is { MainsTension: { } mains, CrossesTension: { } crosses } ? Language.Tensions(mains, crosses, racket.TensionUnit) : null;
+        var price = racket.PriceMinor is { } minor ? Language.Money(minor, Shop) : null;
+        var what = kind == AnswerKind.Same ? string.Join(" · ", new[] { tensions, price }.OfType<string>()) : "";
+        return AnswerName(kind) + (what.Length == 0 ? "" : Language.Colon + what);
     }
 
     public string AnswerName(AnswerKind kind)

@@ -55,6 +55,10 @@ public static class TradeWords
     public static string Of(this Language language, Tension tension) =>
         $"{language.Number(tension.Value)} {(tension.Unit == TensionUnit.Lb ? "lb" : "kg")}";
 
+    /// <summary>"52 / 50 lb": mains before crosses.</summary>
+    public static string Tensions(this Language language, decimal mains, decimal crosses, TensionUnit unit) =>
+        mains == crosses ? language.Of(new Tension(mains, unit)) : $"{language.Number(mains)} / {language.Of(new Tension(crosses, unit))}";
+
     /// <summary>A string as it is asked for: Heron Spin 1.25.</summary>
     public static string StringName(this Language language, string name, decimal gaugeMm) => $"{name} {language.Gauge(gaugeMm)}";
 
