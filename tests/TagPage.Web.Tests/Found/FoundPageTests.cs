@@ -131,8 +131,8 @@ public sealed partial class FoundPageTests : IDisposable
         var sent = await finder.Send(page, page.Form("/answer"), ("says", "HaveIt"));
 
         Assert.Equal($"/t/{_code}/found?lang=it#thanks", sent.Location);
-        Assert.Contains("La risposta è in viaggio", (await finder.Open(sent.Location!)).Main, StringComparison.Ordinal);
-        Assert.DoesNotContain("La risposta è in viaggio", (await finder.Open(sent.Location!)).Main, StringComparison.Ordinal);
+        Assert.Contains("La sua risposta viene inviata", (await finder.Open(sent.Location!)).Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("La sua risposta viene inviata", (await finder.Open(sent.Location!)).Main, StringComparison.Ordinal);
     }
 
     private static string Headers(WebPage page) =>

@@ -93,7 +93,7 @@ public sealed class ForgetTests : IAsyncLifetime
         await _phone.ProvesToBe(_shop);
 
         var page = await _phone.Open("/my/forget");
-        Assert.Equal(["Mae, racket 4: not paid yet", "Pim, racket 1: Requested. Bring it to the shop."],
+        Assert.Equal(["Mae, racket 4: not paid yet", "Pim, racket 1: Requested. Bring the racket to the shop."],
             page.Document.QuerySelectorAll("#open li p").Select(p => p.TextContent.Trim()).Order(StringComparer.Ordinal));
         var answer = await _phone.Send(page, page.Form("/my/forget?handler=Cancel"));
 

@@ -64,7 +64,7 @@ public sealed class OrderTests : IAsyncLifetime
     public async Task Client_follows_it_to_the_counter_with_its_price()
     {
         await Ask();
-        await Shows("Requested. Bring it to the shop.");
+        await Shows("Requested. Bring the racket to the shop.");
         _shop.Records.Change("UPDATE job_request SET expected = 0");
         await Shows("At the shop, waiting its turn");
         _shop.Records.Change("UPDATE job SET state = 'OnMachine' WHERE state = 'Waiting'");
@@ -154,7 +154,7 @@ public sealed class OrderTests : IAsyncLifetime
 
         var page = await _phone.Open($"/my/order/{_racket}");
 
-        Assert.Contains("Requested. Bring it to the shop.", page.Document.QuerySelector("main .job")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Requested. Bring the racket to the shop.", page.Document.QuerySelector("main .job")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("club desk", page.Main, StringComparison.Ordinal);
         Assert.Contains("already under way", page.Main, StringComparison.Ordinal);
         Assert.Null(page.Document.QuerySelector("[name='Input.Kind']"));

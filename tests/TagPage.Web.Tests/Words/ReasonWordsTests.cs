@@ -62,7 +62,7 @@ public class ReasonWordsTests
 
     [Theory]
     [InlineData("en", "tension down by 25 % by then at 4.5 h a week, estimate from typical values: 30 days")]
-    [InlineData("de", "die Spannung ist bei 4,5 Stunden in der Woche bis dahin um 25 % gesunken, Schätzung aus typischen Werten: 30 Tage")]
+    [InlineData("de", "die Spannung ist bei 4,5 Stunden in der Woche bis dahin um 25\u00A0% gesunken, Schätzung aus typischen Werten: 30 Tage")]
     public void Tension(string code, string why) => Assert.Equal(why, Why<TensionLimit>(code, Racket(3)));
 
     [Fact]
@@ -78,7 +78,7 @@ public class ReasonWordsTests
     [Fact]
     public void Breakage_lists_the_breaks_and_says_what_follows_once_there_are_two()
     {
-        Assert.Equal("broke after 12 hours before; too few to go by", Why<BreakageLimit>("en", Racket(3) with { Learned = Broken(12) }));
+        Assert.Equal("broke after 12 hours in the past; too few breaks to go by", Why<BreakageLimit>("en", Racket(3) with { Learned = Broken(12) }));
         Assert.Equal("broke after 12, 14 and 16.5 hours: one in 5 would break by 11.2 hours, which is 17 days", Why<BreakageLimit>("en", Racket(3) with { Learned = Broken(14, 16.5, 12) }));
         Assert.Equal("broke after 12 and 14 hours: one in 5 would break by 10.7 hours", Why<BreakageLimit>("en", Racket(0) with { Learned = Broken(14, 12) }));
     }
