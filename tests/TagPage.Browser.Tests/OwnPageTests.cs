@@ -35,7 +35,7 @@ public sealed class OwnPageTests(DemoStage stage) : IClassFixture<DemoStage>
         await guardian.Reads(say.Racket.JobExpected);
         await using var runa = await Journey.Phone(stage, javaScript: false);
         await runa.SignIn();
-        await Assertions.Expect(runa.Page.Locator(".job", new() { HasText = "softer ones " + code })).ToContainTextAsync("asked for on the client’s page");
+        await Assertions.Expect(runa.Page.Locator(".job", new() { HasText = "softer ones " + code })).ToContainTextAsync("asked for on their own page");
     }
 
     [Theory]

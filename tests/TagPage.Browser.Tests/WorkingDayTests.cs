@@ -55,7 +55,7 @@ public sealed partial class WorkingDayTests(DemoStage stage) : IClassFixture<Dem
         await runa.Fill("Each time", "1,5");
         await runa.Choose("Sport", "tennis");
         await runa.Fill("Frame", "Dunmarrow Causeway 100");
-        await runa.Press("Save all of it");
+        await runa.Press("Save everything");
         await runa.Reads(client);
     }
 

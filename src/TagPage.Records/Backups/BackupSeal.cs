@@ -12,7 +12,7 @@ public sealed class BackupSeal(DataFolder data)
     /// <summary>Null where nothing is sealed.</summary>
     /// <exception cref="IOException">The seal is damaged; nothing may travel unsealed for that.</exception>
     public SealKey? Key => !IsSet ? null
-        : SealKey.Read(System.IO.File.ReadAllBytes(File)) ?? throw new IOException($"{File} is damaged; put it back from a copy, or set the passphrase for backups again.");
+        : SealKey.Read(System.IO.File.ReadAllBytes(File)) ?? throw new IOException($"{File} is damaged; put it back from a backup, or set the passphrase for backups again.");
 
     public void Set(string passphrase) => KeyFiles.Write(File, SealKey.Of(passphrase).Stored, overwrite: true);
 

@@ -17,7 +17,7 @@ public sealed class DatabaseCheck(Database database, TimeProvider clock, ILogger
         var finding = Find();
         _damaged = finding is not null;
         if (finding is not null)
-            log.LogCritical("The database is damaged ({Finding}). Stop the program and go back to a copy.", finding);
+            log.LogCritical("The database is damaged ({Finding}). Stop the program and go back to a backup.", finding);
     }
 
     protected override void Work() => Look();

@@ -17,7 +17,7 @@ public sealed class FolderLock(DataFolder folder) : IDisposable
         }
         catch (IOException e) when (IsTaken(e))
         {
-            throw new CannotStartException($"Another TagPage runs on {folder.Root} already. Stop that one first, or name another folder: --TagPage:DataFolder=…");
+            throw new CannotStartException($"Another TagPage is already running on {folder.Root}. Stop that one first, or name another folder: --TagPage:DataFolder=…");
         }
     }
 

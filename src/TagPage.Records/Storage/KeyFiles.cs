@@ -15,7 +15,7 @@ public static class KeyFiles
     public static void RefuseDamaged(DataFolder folder)
     {
         if (All(folder).FirstOrDefault(f => !IsWhole(f)) is { } damaged)
-            throw new CannotStartException($"{damaged} is damaged; put it back from a copy, or " + (IsSeal(damaged)
+            throw new CannotStartException($"{damaged} is damaged; put it back from a backup, or " + (IsSeal(damaged)
                 ? "delete it and set the passphrase for backups again: until then they travel unsealed."
                 : "without one make new keys with TagPage.Web new-keys."));
     }

@@ -40,7 +40,7 @@ public sealed class Migrator(Database database, DataFolder folder, TimeProvider 
             return;
         }
         if (IsNewer(connection, known))
-            throw new CannotStartException("This database was made by a newer TagPage; start that version, or go back to a copy made by this one.");
+            throw new CannotStartException("This database was made by a newer TagPage; start that version, or go back to a backup made by this one.");
         if (HasOtherTables(connection, known))
             throw OtherTables.Refusal(connection, folder);
     }

@@ -27,6 +27,6 @@ internal static class OtherTables
     private const string IsMarkedSql = "SELECT EXISTS (SELECT 1 FROM demo WHERE id = 1)";
 
     public static CannotStartException Refusal(SqliteConnection connection, DataFolder folder) => new(IsDemo(connection)
-        ? $"The demo in {folder.Root} was made by another version of TagPage. Start it anew with TagPage.Web demo --start-over, which deletes its records."
-        : $"{folder.DatabaseFile} was made by another version of TagPage, whose tables differ; it was left as it is. Start that version, or name another data folder with --TagPage:DataFolder=….");
+        ? $"The demo in {folder.Root} was made by another version of TagPage. Begin again with TagPage.Web demo --start-over, which deletes its records."
+        : $"{folder.DatabaseFile} was made by another version of TagPage, whose tables differ; it was left unchanged. Start that version, or name another data folder with --TagPage:DataFolder=….");
 }

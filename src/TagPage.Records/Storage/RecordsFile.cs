@@ -43,7 +43,7 @@ public static class RecordsFile
         }
         catch (Exception e) when (e is SqliteException { SqliteErrorCode: CannotOpen } or UnauthorizedAccessException)
         {
-            throw new CannotStartException($"{folder.DatabaseFile} cannot be opened; give this user the right to read and write it.");
+            throw new CannotStartException($"{folder.DatabaseFile} cannot be opened; give this user permission to read and write it.");
         }
     }
 
@@ -67,7 +67,7 @@ public static class RecordsFile
     /// <summary>Makes a finished copy one file, which says of itself that no log belongs to it.</summary>
     public static void MarkAsCopy(SqliteConnection connection) => connection.Execute($"PRAGMA journal_mode = DELETE; PRAGMA user_version = {Copy};");
 
-    private const string GoBack = "it was left as it is: go back to a copy, as the manual’s page about bad days says.";
+    private const string GoBack = "it was left unchanged: go back to a backup, as “A bad day” in the manual says.";
 
     /// <summary>False also for a file that a cut in power left empty before anything was in it.</summary>
     public static bool IsThere(DataFolder folder) => new FileInfo(folder.DatabaseFile) is { Exists: true, Length: > 0 };
@@ -93,7 +93,7 @@ public static class RecordsFile
     {
         if (KeyFiles.Any(folder) || File.Exists(Log(folder)))
             throw new CannotStartException(
-                $"{folder.DatabaseFile} is {(File.Exists(folder.DatabaseFile) ? "empty" : "missing")}, but beside it lies what belongs to a shop: go back to a copy, or name an empty data folder for a new shop.");
+                $"{folder.DatabaseFile} is {(File.Exists(folder.DatabaseFile) ? "empty" : "missing")}, but next to it are files that belong to a shop: go back to a backup, or name an empty data folder for a new shop.");
     }
 
     /// <summary>Without a log the file is all there is and is read as unchangeable: SQLite then makes no files beside it.</summary>
@@ -113,7 +113,7 @@ public static class RecordsFile
     {
         var head = FileHead.Read(folder.DatabaseFile);
         if (!head.IsSqlite)
-            throw new CannotStartException($"{folder.DatabaseFile} is no database, or its beginning is damaged; {GoBack}");
+            throw new CannotStartException($"{folder.DatabaseFile} is not a database, or its beginning is damaged; {GoBack}");
         if (!head.IsOurs)
             throw new CannotStartException($"{folder.DatabaseFile} belongs to another program; {GoBack}");
         if (head.IsCopy && File.Exists(Log(folder)))
@@ -126,7 +126,7 @@ public static class RecordsFile
         using var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = folder.DatabaseFile, Mode = SqliteOpenMode.ReadWrite, Pooling = false }.ToString());
         connection.Open();
         if (raw.sqlite3_db_readonly(connection.Handle, "main") != 0)
-            throw new CannotStartException($"{folder.DatabaseFile} is read-only; give this user the right to write it.");
+            throw new CannotStartException($"{folder.DatabaseFile} is read-only; give this user permission to write it.");
     }
 
     private static CannotStartException Damaged(DataFolder folder, string finding) =>

@@ -44,7 +44,7 @@ public sealed record ImportReport
 
     /// <summary>"20 clients, 25 players and 18 strings".</summary>
     public string Summary => Records.Count > 0 ? List(Records)
-        : There.Count > 0 ? "nothing, because all of it is there already"
+        : There.Count > 0 ? "nothing, because all of it is already there"
         : "nothing, because the files hold no records";
 
     /// <summary>"2 clients and 3 rackets"; null for none.</summary>

@@ -27,7 +27,7 @@ public static class TagSquare
     /// <summary>Why a label should not be printed yet, or null if there is no reason not to.</summary>
     public static string? Warning(PublicAddress address) => (address.IsOnlyHere, address.IsHttps) switch
     {
-        (true, _) => $"Do not print this yet: it leads to {address.Base}, which only this machine knows. Labels outlive a change of address; set it under Settings, Web address, first.",
+        (true, _) => $"Do not print this yet: it leads to {address.Base}, which only this machine knows. Labels outlive a change of address; set it under Settings → Web address first.",
         (_, false) => $"{address.Base} is not https. Labels outlive a change of address; settle it before you print.",
         _ => null,
     };

@@ -23,19 +23,19 @@ public sealed class MailProbe(MailSettings settings)
         }
         catch (AuthenticationException)
         {
-            return "it does not accept mailbox and password.";
+            return "it does not accept the mailbox and password.";
         }
         catch (SslHandshakeException)
         {
-            return "its certificate is not trusted, or it speaks no encryption at this port.";
+            return "its certificate is not trusted, or it offers no encryption on this port.";
         }
         catch (NotSupportedException)
         {
-            return "it offers no encryption at this port.";
+            return "it offers no encryption on this port.";
         }
         catch (Exception e) when (e is System.Net.Sockets.SocketException or IOException or TimeoutException or OperationCanceledException or ProtocolException or CommandException)
         {
-            return "it does not answer there as a mail server does.";
+            return "nothing that answers there is a mail server.";
         }
     }
 }

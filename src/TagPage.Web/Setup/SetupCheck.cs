@@ -28,7 +28,7 @@ public sealed class SetupCheck(PublicAddress address, AddressCheck call, MailPro
             OnTheBench("Records", found.FirstOrDefault(t => t is DatabaseDamaged)) ?? Records(),
             OnTheBench("Backups", found.FirstOrDefault(t => t is BackupFailed or BackupOld)) ?? Backups(state),
             OnTheBench("Second folder", found.FirstOrDefault(t => t is SecondBackupFailed)) ?? Second(state),
-            OnTheBench("Room", found.FirstOrDefault(t => t is DiskFilling)) ?? new("Room", SetupState.Good, $"{BackupWords.Size(DiskRoom.Free(data))} are free on the disk."),
+            OnTheBench("Disk", found.FirstOrDefault(t => t is DiskFilling)) ?? new("Disk", SetupState.Good, $"{BackupWords.Size(DiskRoom.Free(data))} free."),
             Clock(clock.Now, clock.OnTheWall(clock.Now), [.. backups.List().Select(b => b.MadeAt)], shops.Get().TimeZone),
         ];
     }
@@ -46,48 +46,48 @@ public sealed class SetupCheck(PublicAddress address, AddressCheck call, MailPro
     {
         const string what = "Web address";
         if (!address.IsConfigured || address.IsOnlyHere)
-            return new(what, SetupState.Soon, $"None is set that others could reach: tags would carry {address.Base}. Choose one under Settings, Web address, before you print tags.");
+            return new(what, SetupState.Soon, $"No address is set that others could reach: tags would carry {address.Base}. Choose one under Settings → Web address before you print tags.");
         var answer = isServing ? await call.Call(address.Base, cancel) : await call.CallAny(address.Base, cancel);
         return answer == AddressAnswer.ThisProgram
-            ? new(what, SetupState.Good, $"{address.Base} answers, as seen from this machine. Open it once with a phone that is not in your network.")
-            : new(what, SetupState.Over, $"{address.Base}: {AddressWords.Finding(answer)} {(isServing ? "" : "If the shop is stopped right now, start it and look again. ")}The page “Publish” of the manual says how an address leads here.");
+            ? new(what, SetupState.Good, $"{address.Base} answers, as seen from this machine. Open it once with a phone that is not on your network.")
+            : new(what, SetupState.Over, $"{address.Base}: {AddressWords.Finding(answer)} {(isServing ? "" : "If the shop is not running right now, start it and check again. ")}“Publish” in the manual says how to make an address lead here.");
     }
 
     private SetupFinding Https() => address.IsHttps
-        ? new("Https", SetupState.Good, "The address begins with https, so that phones trust it and signing in works from everywhere.")
-        : new("Https", SetupState.Soon, "The address does not begin with https: phones show a warning, and signing in works on this machine only. Put a proxy with a certificate in front; the manual says how.");
+        ? new("Https", SetupState.Good, "The address begins with https, so phones trust it and signing in works from anywhere.")
+        : new("Https", SetupState.Soon, "The address does not begin with https: phones show a warning, and signing in works on this machine only. Put a proxy with a certificate in front; “Publish” in the manual says how.");
 
     private async Task<SetupFinding> Mail(CancellationToken cancel)
     {
         const string what = "Email";
         if (!mailbox.HasServer)
-            return new(what, SetupState.Soon, $"No mail server is set: emails become files in {Path.Combine(data.Root, "mail")} and reach nobody. The page “Email” of the manual says what to set.");
+            return new(what, SetupState.Soon, $"No mail server is set: emails become files in {Path.Combine(data.Root, "mail")} and reach nobody. “Email” in the manual says what to set.");
         if (shops.Get().Mail is null)
-            return new(what, SetupState.Over, "The shop has no email address, so nothing can be sent. Add one under Settings, The shop.");
+            return new(what, SetupState.Over, "The shop has no email address, so nothing can be sent. Add one under Settings → The shop.");
         return await mail.WhyNot(cancel) is { } why
             ? new(what, SetupState.Over, $"{mailbox.Host} does not let the program in: {why} Check name, port, mailbox and password where the program is started.")
-            : new(what, SetupState.Good, $"{mailbox.Host} lets the program in. Send yourself a test email under Settings, The program, to see that it arrives.");
+            : new(what, SetupState.Good, $"{mailbox.Host} lets the program in. Send yourself a test email under Settings → The program to see that it arrives.");
     }
 
     private SetupFinding Records() => new DriveInfo(data.Root).DriveFormat is var drive && NetworkDrives.Contains(drive)
-        ? new("Records", SetupState.Over, $"{data.Root} lies on a network drive ({drive}), where records get damaged. Move the data folder to a disk of this machine.")
-        : new("Records", SetupState.Good, $"They lie in {data.Root} and are sound.");
+        ? new("Records", SetupState.Over, $"{data.Root} is on a network drive ({drive}), where records can get damaged. Move the data folder to a disk of this machine.")
+        : new("Records", SetupState.Good, $"They are in {data.Root} and are undamaged.");
 
     private static readonly string[] NetworkDrives = ["nfs", "nfs4", "cifs", "smb", "smb2", "smbfs", "fuse.sshfs", "9p"];
 
     private SetupFinding Backups(BackupState state) =>
-        Directory.Exists(data.BackupsPath) && !FolderProbe.IsWritable(data.BackupsPath) ? new("Backups", SetupState.Over, $"{data.BackupsPath} cannot be written. Give the user the program runs as the right to.")
-        : state.LastGood is not { } last ? new("Backups", SetupState.Soon, "There is none yet. Make one under Settings, Backups.")
-        : new("Backups", SetupState.Good, $"The last one is of {BackupWords.At(clock.OnTheWall(last))}.");
+        Directory.Exists(data.BackupsPath) && !FolderProbe.IsWritable(data.BackupsPath) ? new("Backups", SetupState.Over, $"{data.BackupsPath} cannot be written. Give write permission to the user the program runs as.")
+        : state.LastGood is not { } last ? new("Backups", SetupState.Soon, "There is none yet. Make one under Settings → Backups.")
+        : new("Backups", SetupState.Good, $"The last one is from {BackupWords.At(clock.OnTheWall(last))}.");
 
     private static SetupFinding Second(BackupState state) => state.Second is not { } second
-        ? new("Second folder", SetupState.Soon, "None is named: if this machine breaks or is stolen, its backups go with it. Name one under Settings, Backups.")
-        : !FolderProbe.IsWritable(second.Folder) ? new("Second folder", SetupState.Over, $"{second.Folder} is not there or cannot be written. If it is on a drive of its own, plug that in.")
+        ? new("Second folder", SetupState.Soon, "None is set: if this machine breaks or is stolen, its backups go with it. Choose one under Settings → Backups.")
+        : !FolderProbe.IsWritable(second.Folder) ? new("Second folder", SetupState.Over, $"{second.Folder} is not there or cannot be written. If it is on a separate drive, plug that in.")
         : new("Second folder", SetupState.Good, $"{second.Folder} can be written.");
 
     /// <summary>No other clock is asked: what is on file tells whether this one went back.</summary>
     public static SetupFinding Clock(DateTimeOffset now, DateTimeOffset wall, IReadOnlyList<DateTimeOffset> written, string zone) =>
-        now < Beginning ? new("Clock", SetupState.Over, $"This machine believes it is {BackupWords.At(wall)}. Set its clock; let it be set by itself from the network.")
-        : written.Any(at => at > now.AddHours(1)) ? new("Clock", SetupState.Over, $"This machine believes it is {BackupWords.At(wall)}, but something on file is dated later. One of the two times its clock was wrong: set it.")
-        : new("Clock", SetupState.Good, $"It is {BackupWords.At(wall)} in {zone.Replace('_', ' ')}. If a clock on the wall says otherwise, set this machine’s, or the time zone under Settings, The shop.");
+        now < Beginning ? new("Clock", SetupState.Over, $"This machine’s clock says {BackupWords.At(wall)}. Set it, or better, let the network set it.")
+        : written.Any(at => at > now.AddHours(1)) ? new("Clock", SetupState.Over, $"This machine’s clock says {BackupWords.At(wall)}, but something on file is dated later. The clock was wrong then or is wrong now: check it and set it.")
+        : new("Clock", SetupState.Good, $"It is {BackupWords.At(wall)} in {zone.Replace('_', ' ')}. If that is wrong, set this machine’s clock, or the time zone under Settings → The shop.");
 }

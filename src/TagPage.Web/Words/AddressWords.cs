@@ -10,18 +10,18 @@ public static class AddressWords
         AddressAnswer.ThisProgram => "It answers, and it is this program.",
         AddressAnswer.AnotherProgram => "Something answers there, but it is not this program.",
         AddressAnswer.Redirected => "It sends visitors on to another address.",
-        AddressAnswer.UnknownName => "There is no such name in the network yet.",
-        AddressAnswer.NotTrusted => "It does not speak https with a certificate that is trusted, so phones would warn.",
+        AddressAnswer.UnknownName => "No such name exists yet.",
+        AddressAnswer.NotTrusted => "Its https certificate is not trusted, so phones would show a warning.",
         AddressAnswer.TooSlow => "It did not answer in time.",
-        _ => "Nobody answers there, as far as this machine can see.",
+        _ => "Nothing answers there, as far as this machine can see.",
     };
 
     public static string Advice(AddressAnswer answer) => answer switch
     {
-        AddressAnswer.Redirected => "Enter that one, or tick below to use it all the same.",
-        AddressAnswer.UnknownName => "Look at the spelling, or tick below to use it before it works.",
-        AddressAnswer.NotTrusted => "Put that right first, or tick below to use it all the same.",
-        AddressAnswer.TooSlow => "Try again, or tick below to use it all the same.",
-        _ => "Let the address lead here first, or tick below to use it all the same.",
+        AddressAnswer.Redirected => "Enter that one, or tick below to use it anyway.",
+        AddressAnswer.UnknownName => "Check the spelling, or tick below to use it before it works.",
+        AddressAnswer.NotTrusted => "Put that right first, or tick below to use it anyway.",
+        AddressAnswer.TooSlow => "Try again, or tick below to use it anyway.",
+        _ => "Make the address lead here first, or tick below to use it anyway.",
     };
 }

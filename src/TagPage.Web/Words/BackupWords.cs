@@ -19,9 +19,9 @@ public static class BackupWords
     public static string Fault(BackupFault fault) => fault switch
     {
         BackupFault.DiskFull => "There is no room left on the disk. Delete or move what you do not need there.",
-        BackupFault.FolderMissing => "Its folder is not there. If it is on a drive of its own, plug that in.",
-        BackupFault.NotWritable => "The program may not write there. Give the user it runs as the right to.",
-        BackupFault.Damaged => "What was written did not pass its check. If this comes again, the disk or the database is damaged: see the page about bad days.",
+        BackupFault.FolderMissing => "Its folder is not there. If it is on a separate drive, plug that in.",
+        BackupFault.NotWritable => "The program is not allowed to write there. Give write permission to the user it runs as.",
+        BackupFault.Damaged => "What was written did not pass its check. If this happens again, the disk or the database is damaged: see “A bad day” in the manual.",
         _ => "The program’s log says more.",
     };
 

@@ -54,7 +54,7 @@ public static class EnglishNames
 
     public static string Of(RestringRule rule) => rule switch
     {
-        RestringRule.TimesAWeek => "as many times a year as played a week",
+        RestringRule.TimesAWeek => "as many times a year as they play a week",
         RestringRule.WhicheverFirst => "whichever limit comes first",
         RestringRule.Hours => "by hours played",
         RestringRule.EveryWeeks => "every so many weeks",

@@ -11,12 +11,12 @@ internal static class EventRefusalWords
 
     private static string? OfSetUp(Refusal why) => why switch
     {
-        EventDaysUnfit { Most: var most } => $"The last day is before the first, or more than {most} days after it.",
+        EventDaysUnfit { Most: var most } => $"The last day is before the first, or more than {most} days after it. Correct one of them.",
         EventPriceUnread unread => $"Enter the price in {unread.Shop.Currency} like {Formats.Amount(2450, unread.Shop)}.",
         EventIsClosed => "This event is closed. Open it again on its page in the shop first.",
         RacketsStillThere { Numbers: var numbers } => $"Still at the desk: {Numbers(numbers)}. Hand them out or withdraw them first.",
         WorkHoursUnread => "Enter times like 9:00-12:30, 13:00-18:00.",
-        ShiftUnlikely { Most: var most } => $"Enter minutes between 1 and {most}, or below zero for earlier.",
+        ShiftUnlikely { Most: var most } => $"Enter minutes between 1 and {most}, or with a minus sign for earlier.",
         _ => null,
     };
 
@@ -24,11 +24,11 @@ internal static class EventRefusalWords
     {
         EntryMovedOn moved => Of(moved),
         TechnicianNotThere => "This technician is away. Choose somebody who is there.",
-        AtDeskAlready { Number: var number } => $"This racket is at the desk already: number {number}.",
+        AtDeskAlready { Number: var number } => $"This racket is already at the desk: number {number}.",
         OpenInShop { Ticket: var ticket } => $"Ticket {ticket} of this racket is still open in the shop. Finish or cancel it first.",
         NoHoursLeft => "It cannot be strung in the hours that are left. Add hours or a technician, or take it in for the shop.",
         NobodyNamed => "Enter the player’s name.",
-        NotAtTheEvent => "This is not on a day of the event.",
+        NotAtTheEvent => "The event is not on that day. Choose one of its days.",
         _ => null,
     };
 

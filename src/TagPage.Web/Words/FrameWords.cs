@@ -7,7 +7,7 @@ namespace TagPage.Web.Words;
 /// <summary>What the catalogue says about a frame, where hands are at work.</summary>
 public static class FrameWords
 {
-    private const string Caution = "Above what the maker recommends the frame can crack, and the warranty can be void: ask the maker.";
+    private const string Caution = "Above what the maker recommends, the frame can crack and the warranty can be void: ask the maker.";
 
     /// <summary>"50 to 60 lb"; empty where nothing is recommended.</summary>
     public static string Of(TensionRange range) => range switch

@@ -17,19 +17,19 @@ internal static class JobRefusalWords
         TicketCancelled => "This ticket is cancelled. Take it back to waiting first.",
         NotReady => "This racket is not waiting to be collected.",
         ToldReadyAlready => "The client has already been told.",
-        NoMailAddress => "No email can be sent: the client or the shop has no email address on file.",
+        NoMailAddress => "No email can be sent: the client or the shop has no email address on file. Add it first.",
         _ => null,
     };
 
     private static string? OfMistakes(Refusal why) => why switch
     {
-        SameRacket => "This ticket is for that racket already. Choose another one.",
+        SameRacket => "This ticket is already for that racket. Choose another one.",
         ClientSpokeOfIt { Client: var client } =>
             $"{client} asked for this ticket or said how it felt, and nobody else may read that. Choose a racket of theirs, or cancel this ticket and open a new one.",
         InItThen { Ticket: var ticket, StrungOn: var on } =>
             $"Ticket {ticket}, strung on {Formats.Day(on)}, was in that racket at the same time. Correct the days of one of them first.",
         StringsWentIn { StrungOn: var on } => $"These strings went in on {Formats.Day(on)} and are part of the racket’s history. If they never did, go one step back first.",
-        ReadingsOnIt => "A reading stands on this ticket. Empty it under “Change the ticket” first.",
+        ReadingsOnIt => "There is a reading on this ticket. Clear it under “Change the ticket” first.",
         PaidFor { On: var on } => $"This ticket was paid on {Formats.Day(on)}. Take the payment back first.",
         ClientAskedFor { Client: var client } => $"{client} asked for it, and reads on their own page what becomes of it. Cancel it instead.",
         _ => null,

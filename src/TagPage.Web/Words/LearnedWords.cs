@@ -16,7 +16,7 @@ public static class LearnedWords
 
     /// <summary>Settling and wear in words.</summary>
     public static string Loss(LossModel model) =>
-        $"loses {Number(model.Settling)} % with each tenfold of time and {Number(model.PerHour, 2)} % with each hour played";
+        $"loses {Number(model.Settling)} % for every tenfold increase in time and {Number(model.PerHour, 2)} % for every hour played";
 
     /// <summary>"Broke after 12, 14 and 16.5 hours: one in five would break by 15.1 hours".</summary>
     /// <param name="brokeAfter">One or more, in hours.</param>

@@ -32,17 +32,17 @@ public static class ShopQuestions
         ReadOnOther { First: var first } =>
             $"Right after stringing it was read on {first}. Two instruments cannot be compared, so nothing is learned from this reading. Choose the first one, or tick below to keep it.",
         TensionGained gained =>
-            $"That is {Percent(gained.Percent)} % more tension than right after stringing ({Formats.Number(gained.First)}), and strings do not gain any. Read again without dampener, or tick below to keep it.",
+            $"That is {Percent(gained.Percent)} % more tension than right after stringing ({Formats.Number(gained.First)}), and strings do not gain any. Read again without the dampener, or tick below to keep it.",
         ReadingFar far =>
             $"{Formats.Number(far.Value)} is far from {Formats.Number(far.Usual)}, which {(far.Instrument is null ? "was read on this racket" : $"is usual on {far.Instrument}")}. Look at the number and the instrument, or tick below to keep it.",
         LaterReadsMore more =>
             $"These strings read {Formats.Number(more.Later)} later, which would be more tension than right after stringing, and strings do not gain any. Look at both numbers, or tick below to keep this one.",
         ReadingDoubtful doubt =>
-            $"{Formats.Number(doubt.First)} before, {Formats.Number(doubt.Value)} now: is that right? It lies far from what was expected of these strings. Read again without dampener, or tick below to keep it; it teaches nothing until you say that it counts.",
+            $"{Formats.Number(doubt.First)} before, {Formats.Number(doubt.Value)} now: is that right? It is far from what was expected of these strings. Read again without the dampener, or tick below to keep it; nothing is learned from it until you say that it counts.",
         TensionGone gone =>
-            $"That is {Percent(gone.Percent)} % less tension than right after stringing ({Formats.Number(gone.First)}). Read again without dampener, or tick below to keep it.",
+            $"That is {Percent(gone.Percent)} % less tension than right after stringing ({Formats.Number(gone.First)}). Read again without the dampener, or tick below to keep it.",
         AddressUnproven { Answer: var answer } => $"{AddressWords.Finding(answer)} {AddressWords.Advice(answer)}",
-        AddressNotHttps => "It is not https: phones warn of it, clients’ own pages do not open, and others can read along. Enter an https address, or tick below to keep it.",
+        AddressNotHttps => "It is not https: phones show a warning, clients’ own pages do not open, and others on the network can read what you send. Enter an https address, or tick below to keep it.",
         AddressForLife => "It is for life: every label you print carries it for as long as the label sticks. Tick below if it is yours to keep.",
         AddressChanges { Old: var old, InUse: var inUse, Blank: var blank } =>
             $"{Tags(inUse)} in use and {Tags(blank)} not linked yet carry {old} for life, or will once they are stuck on. They work only as long as {old} keeps leading here as well. Tick below if it will.",

@@ -28,7 +28,7 @@ public static class ShopRefusals
         FormKeyUnknown => "Reload this page, then send it again.",
         PlanOutdated => "The racket was measured or changed after this plan was made. Make the plan again.",
         NothingPlanned => "There is nothing to add or to take off.",
-        FrameNameTaken => "The catalogue already has a frame of this name for this sport.",
+        FrameNameTaken => "The catalogue already has a frame of this name for this sport. Change that one, or enter another name.",
         AddedLater => "It was put on after that day. Enter the day it came off.",
         _ => OfPeople(why) ?? OfRackets(why) ?? JobRefusalWords.Of(why) ?? ReadingRefusalWords.Of(why) ?? EventRefusalWords.Of(why) ?? OfReminders(why) ?? OfBackups(why) ?? PriceWords.Of(why)
             ?? throw new ArgumentOutOfRangeException(nameof(why), why.GetType().Name, "No words for this reason."),
@@ -36,29 +36,29 @@ public static class ShopRefusals
 
     private static string? OfBackups(Refusal why) => why switch
     {
-        BackupFolderMissing => "There is no such folder on the machine the program runs on. Make it first, and write it from the root on, as /media/usb.",
-        BackupFolderIsData => "This folder lies within the data folder or around it. Choose one on another drive.",
-        BackupFolderNotWritable => "The program may not write there. Give the user it runs as the right to, or choose another folder.",
+        BackupFolderMissing => "There is no such folder on the machine the program runs on. Create it first, and enter its full path, like /media/usb.",
+        BackupFolderIsData => "This folder is inside the data folder, or contains it. Choose one on another drive.",
+        BackupFolderNotWritable => "The program is not allowed to write there. Give write permission to the user it runs as, or choose another folder.",
         _ => null,
     };
 
     private static string? OfPeople(Refusal why) => why switch
     {
         PayerUnknown => "Choose a payer from the list.",
-        NothingToShow => "There is nothing to show yet. Add a phone number to the client’s record, or show the email address.",
+        NothingToShow => "There is nothing to show yet. Add a phone number on the client’s card, or show the email address.",
         LostInFuture => "This day is in the future. Enter the day it was last seen.",
-        LostAway { State: var state } => $"This racket is marked as {EnglishNames.Of(state)}, so nobody looks for it. If it is theirs after all, change that on its card first.",
+        LostAway { State: var state } => $"This racket is marked as {EnglishNames.Of(state)}, so it cannot be marked as lost. If they still have it, change that on its card first.",
         LostLongAgo => "This was more than a year ago. Enter a day within the last twelve months.",
         LostNoteUnfit { Fault: var fault } => Of(fault),
         LinkOver => "This link was withdrawn or has expired. Make a new one.",
         NoAddressOnFile => "There is no email address on file for this client. Add one first.",
-        TicketsOpen => "Not yet: a ticket of this client has still to be strung, collected or paid for.",
+        TicketsOpen => "Not yet: one of this client’s tickets still has to be strung, collected or paid for. Finish or cancel it first.",
         ClosedBackwards => "The last day is before the first. Correct one of them.",
         ClosedFarAway => "Check the year: enter days that are not over yet, at most three years ahead and at most a year in a row.",
         GuideNameTaken => "Another guide already has this address. Choose a different name.",
         HoursUnlikely { Most: var most } => $"Enter between 0 and {most} hours.",
-        DayFull { Day: var day, Noted: var noted } => $"{Formats.Number(noted)} h of {Formats.Day(day)} are noted already, all rackets of the player together. A day has no more than 24.",
-        DaysUnlikely { Most: var most } => $"The last day is before the first, or more than {most} days after it.",
+        DayFull { Day: var day, Noted: var noted } => $"{Formats.Number(noted)} h are already logged for {Formats.Day(day)}, all of this player’s rackets together. A day has only 24.",
+        DaysUnlikely { Most: var most } => $"The last day is before the first, or more than {most} days after it. Correct one of them.",
         PlayedInFuture { Today: var today } => $"This day is in the future; today is {Formats.Day(today)}.",
         PauseEndsEarly => "The last day is before the first. Correct one of them.",
         _ => null,
@@ -80,7 +80,7 @@ public static class ShopRefusals
         TagNotInUse => "This tag is no longer in use. The racket’s card shows the one that is.",
         RacketSold => "This racket is sold. Link the tag on its new owner’s record.",
         NoSuchTag => "There is no tag with this code. Compare each character with the tag.",
-        TagOnRacket on => $"This tag is on racket {on.Number} of {on.Player}. Use another one.",
+        TagOnRacket on => $"This tag is on {on.Player}’s racket {on.Number}. Use another one.",
         TagRetired => "This tag was retired for good. Use another one.",
         CodeUnread { Outcome: TagCodeOutcome.WrongCheckCharacter } => "Check the tag again: one character is different there.",
         CodeUnread => "A code has eleven letters and digits, for example 7K2M-9Q4T-XAV.",
@@ -90,21 +90,21 @@ public static class ShopRefusals
         SamePlayer same => $"{same.Player} already has this racket. Choose somebody else.",
         StillOnBench still => $"Ticket {still.Ticket} is still on the bench. Hand it out or cancel it first.",
         StringInUse => "This string has already been used in jobs. Add a new string for another gauge or material.",
-        StringNameTaken => "A string with this name and gauge is already in the catalogue.",
+        StringNameTaken => "A string with this name and gauge is already in the catalogue. Use that one, or enter another name.",
         _ => null,
     };
 
     private static string? OfReminders(Refusal why) => why switch
     {
         NothingDue => "None of this client’s rackets is due now, so there is nothing to remind them of.",
-        RemindersUnwanted => "This client wants no reminders. If they have changed their mind, change that on the client’s page first.",
+        RemindersUnwanted => "This client wants no reminders. If they have changed their mind, change that on the client’s card first.",
         QuietMonth => "This client wants no reminders this month. Tick the box below to send one anyway.",
-        ReminderWaits => "A reminder to this household already waits to be sent. Tick the box below to make another one anyway.",
+        ReminderWaits => "A reminder to this household is already waiting to be sent. Tick the box below to make another one anyway.",
         RemindedLately { Days: var days } => $"This household was reminded less than {days} days ago. Tick the box below to remind it anyway.",
-        ReminderVoid => "This reminder was withdrawn or replaced by a newer one.",
+        ReminderVoid => "This reminder was withdrawn or replaced by a newer one. Make a new one, or use the newer one.",
         ClientHasNoMail => "There is no email address on file for this client. Add one, or send the text another way.",
         ShopHasNoMail => "The shop has no email address of its own yet. Enter it under Settings → The shop.",
-        AnsweredInFull => "The household has answered for every racket already; another email would ask again what it told you.",
+        AnsweredInFull => "The household has already answered for every racket; another email would ask the same again.",
         MailedAlready => "The email for this reminder is on its way or has already gone out.",
         AnswersShut => "Nothing was saved: one of these rackets has been put on the machine in the meantime. Check the bench, then note the rest.",
         MailNotGivenUp => "This email cannot be tried again: it is on its way, or its reminder was answered, stopped or withdrawn.",
@@ -124,7 +124,7 @@ public static class ShopRefusals
         LeftOut.QuietMonth => "wants no reminders this month",
         LeftOut.TooSoon => $"reminded less than {days} days ago",
         LeftOut.ShopHasNoMail => "the shop has no email address of its own",
-        LeftOut.Waits => "its reminder already waits to be sent",
+        LeftOut.Waits => "its reminder is already waiting to be sent",
         _ => "no longer on file",
     };
 }

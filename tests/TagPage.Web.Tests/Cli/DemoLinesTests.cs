@@ -19,7 +19,7 @@ public sealed class DemoLinesTests
             "Found page http://localhost:5080/t/3CKZ477SBMG/found",
             "Reminder   http://localhost:5080/n/7-abc",
             "Own page   http://localhost:5080/my/9-def",
-            "Only this machine can connect. To scan with a phone in the same network, start with --urls http://0.0.0.0:5080",
+            "Only this machine can connect. To scan with a phone on the same network, start with --urls http://0.0.0.0:5080",
         ],
         Lines(HereOnly, "abcd"));
 

@@ -25,7 +25,7 @@ public sealed class ImportCommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData("merge", 2, "There already: 1 client.\nAdded 1 client, 2 players, ")]
+    [InlineData("merge", 2, "Already there: 1 client.\nAdded 1 client, 2 players, ")]
     [InlineData("apart", 3, "Added 2 clients, 2 players, ")]
     public async Task Option_decides_for_all(string matches, int clients, string told)
     {

@@ -33,7 +33,7 @@ public sealed class OneProgramTests : IDisposable
         var second = Start();
         await second.WaitForExitAsync(Token).WaitAsync(TimeSpan.FromSeconds(30), Token);
         Assert.Equal(1, second.ExitCode);
-        Assert.Equal($"Another TagPage runs on {_folder} already. Stop that one first, or name another folder: --TagPage:DataFolder=…", (await second.StandardError.ReadToEndAsync(Token)).Trim());
+        Assert.Equal($"Another TagPage is already running on {_folder}. Stop that one first, or name another folder: --TagPage:DataFolder=…", (await second.StandardError.ReadToEndAsync(Token)).Trim());
 
         first.Kill();
         await first.WaitForExitAsync(Token);

@@ -57,7 +57,7 @@ public sealed class DeskPromiseTests : IDisposable
 
         var form = await (await fair.Tablet()).Open(fair.Home + "/in/visitor");
 
-        Assert.Contains("Empty: ready by 11:00", form.Main, StringComparison.Ordinal);
+        Assert.Contains("Leave empty to be ready by 11:00", form.Main, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -25,7 +25,7 @@ public sealed class DeskTests : IDisposable
 
         page = await runa.Open(made.Location!);
         Assert.Contains("9:00–12:00, 13:00–19:00", page.Main, StringComparison.Ordinal);
-        Assert.NotNull(page.Document.QuerySelector("svg[aria-label='QR that joins the desk']"));
+        Assert.NotNull(page.Document.QuerySelector("svg[aria-label='QR code that joins the desk']"));
 
         var desk = _shop.Get<EventStore>().Get(Who.Shop, 1)!;
         var tablet = _shop.Stranger();
@@ -59,7 +59,7 @@ public sealed class DeskTests : IDisposable
         Assert.Equal(1, _shop.Records.Count("job", "state = 'Collected' AND strung_on = '2026-11-25' AND paid_on IS NULL AND strung_by = 'Runa'"));
         var sheet = await _shop.Owner().Open($"/shop/events/day/{fair.Id}");
         Assert.Contains("1, 1 strung", sheet.Main, StringComparison.Ordinal);
-        Assert.Contains("£12.00, of it not paid £12.00", sheet.Main, StringComparison.Ordinal);
+        Assert.Contains("£12.00, of which £12.00 not paid", sheet.Main, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -69,7 +69,7 @@ public sealed partial class BadDayTests : IDisposable
         var (code, output, errors) = await _desk.Ask("restore", Path.Combine(_desk.Place, "diary.db"));
 
         Assert.Equal((1, ""), (code, output));
-        Assert.Matches(@"\AThis is no backup of this program[^\n]+\n\z", errors);
+        Assert.Matches(@"\AThis is not a backup of this program[^\n]+\n\z", errors);
         Assert.Equal(before, _desk.Files().Where(f => !f.StartsWith("restoring", StringComparison.Ordinal)));
     }
 

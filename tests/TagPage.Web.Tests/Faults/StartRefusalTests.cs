@@ -78,7 +78,7 @@ public sealed class StartRefusalTests : IDisposable
     {
         await File.WriteAllTextAsync(_desk.Database, string.Concat(Enumerable.Repeat("Dear diary,\n", 900)), TestContext.Current.CancellationToken);
 
-        await Refused("tagpage.db is no database");
+        await Refused("tagpage.db is not a database");
     }
 
     [Theory]

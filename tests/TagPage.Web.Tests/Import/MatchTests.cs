@@ -36,7 +36,7 @@ public sealed class MatchTests : IDisposable
         var report = Import(new Spreadsheet(), OtherMatches.Merge);
 
         Assert.Empty(report.Problems);
-        Assert.Equal("nothing, because all of it is there already", report.Summary);
+        Assert.Equal("nothing, because all of it is already there", report.Summary);
         Assert.Equal("2 clients, 2 players, 2 strings, 2 rackets, 1 live tag, 2 retired tags, 1 spec and 2 jobs", report.AlreadyThere);
         Assert.Equal(before, ImportedRows.Count(_shop.Database));
     }

@@ -27,7 +27,7 @@ public sealed class OrderTests : IAsyncLifetime
         Assert.Equal("Waiting|52.0|50.0|2450|1|OwnPage|club desk|2026-11-28|2026-12-02|",
             _shop.Records.Text("SELECT state || '|' || mains_tension || '|' || crosses_tension || '|' || price_minor || '|' || expected || '|' || asked_in || '|' || drop_off_where || '|' || drop_off_by || '|' || needed_by || '|' || asked_words FROM job JOIN job_request ON job_id = id ORDER BY id DESC"));
         var bench = (await _shop.Owner().Open("/shop")).Main;
-        Assert.Contains("asked for on the client’s page", bench, StringComparison.Ordinal);
+        Assert.Contains("asked for on their own page", bench, StringComparison.Ordinal);
         Assert.Contains("comes: club desk by 28 Nov 2026", bench, StringComparison.Ordinal);
         Assert.Contains("needed in 7 days", bench, StringComparison.Ordinal);
     }

@@ -34,7 +34,7 @@ public sealed class AddressChoiceTests : IDisposable
         var link = _shop.MakesOwnPageLink(_shop.Records.Family().Client);
         var asked = await Type(Nowhere);
         Assert.Contains("for life", asked.Main, StringComparison.Ordinal);
-        Assert.Contains("Nobody answers there", asked.Main, StringComparison.Ordinal);
+        Assert.Contains("Nothing answers there", asked.Main, StringComparison.Ordinal);
         Assert.False(_shop.Get<PublicAddress>().IsConfigured);
 
         var saved = await Confirm(asked);
@@ -57,8 +57,8 @@ public sealed class AddressChoiceTests : IDisposable
         var check = await _owner.Send(again with { Path = Page + "?handler=check" }, again.Document.QuerySelector<IHtmlFormElement>("form.row")!);
 
         Assert.Contains("It answers, and it is this program.", asked.Main, StringComparison.Ordinal);
-        Assert.DoesNotContain("Nobody answers", asked.Main, StringComparison.Ordinal);
-        Assert.Contains("others can read along", asked.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("Nothing answers", asked.Main, StringComparison.Ordinal);
+        Assert.Contains("others on the network can read what you send", asked.Main, StringComparison.Ordinal);
         Assert.Contains("It answers, and it is this program.", check.Main, StringComparison.Ordinal);
     }
 

@@ -71,7 +71,7 @@ public sealed class BackupTests : IDisposable
         var form = await owner.Open("/shop/backups/settings");
 
         var refused = await owner.Send(form, ("Input.Folder", _shop.Folder));
-        Assert.StartsWith("This folder lies within the data folder", Assert.Single(refused.Errors), StringComparison.Ordinal);
+        Assert.StartsWith("This folder is inside the data folder", Assert.Single(refused.Errors), StringComparison.Ordinal);
 
         var drive = Directory.CreateTempSubdirectory("tagpage-drive-").FullName;
         await owner.Send(form, ("Input.Folder", drive), ("Input.Days", "3"));
@@ -131,7 +131,7 @@ public sealed class BackupTests : IDisposable
 
         var answer = await runa.Open(sent.Headers.Location!.ToString());
 
-        Assert.Contains("This is no backup of this program, or its beginning is damaged. Nothing was changed.", answer.Main, StringComparison.Ordinal);
+        Assert.Contains("This is not a backup of this program, or its beginning is damaged. Use another file. Nothing was changed.", answer.Main, StringComparison.Ordinal);
         Assert.Null(answer.Form());
     }
 

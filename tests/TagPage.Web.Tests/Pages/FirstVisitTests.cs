@@ -96,7 +96,7 @@ public sealed class FirstVisitTests : IDisposable
         var answer = await owner.Send(await owner.Open("/shop/clients/first-visit"),
             [.. Visit, ("Input.Phone", ""), ("Input.Tag", "Blank"), ("Input.BlankCode", family.Tag.ToString())]);
 
-        Assert.Equal("This tag is on racket 1 of Pim Ferran. Use another one.", Assert.Single(answer.Errors));
+        Assert.Equal("This tag is on Pim Ferran’s racket 1. Use another one.", Assert.Single(answer.Errors));
         Assert.Equal(family.Racket, _shop.Get<TagStore>().Get(family.Tag)!.RacketId);
         Assert.Equal((1, 1, 1, 1), Counts());
     }

@@ -13,7 +13,7 @@ namespace TagPage.Web.Tests.Pages;
 /// <summary>The catalogue of frames, and what it says where hands are at work. Pim's racket 1 is a Pellmore Meadow 98.</summary>
 public sealed class FrameTests : IDisposable
 {
-    private const string Caution = "Above what the maker recommends the frame can crack, and the warranty can be void: ask the maker.";
+    private const string Caution = "Above what the maker recommends, the frame can crack and the warranty can be void: ask the maker.";
 
     private readonly TestShop _shop = new();
     private readonly long _racket;
@@ -63,8 +63,8 @@ public sealed class FrameTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.Name", "", "Enter maker and model, as rackets name it.")]
-    [InlineData("Input.Name", "PELLMORE meadow 98", "The catalogue already has a frame of this name for this sport.")]
+    [InlineData("Input.Name", "", "Enter the maker and model, as you write it on rackets.")]
+    [InlineData("Input.Name", "PELLMORE meadow 98", "The catalogue already has a frame of this name for this sport. Change that one, or enter another name.")]
     [InlineData("Input.Sport", "", "Choose the sport.")]
     [InlineData("Input.MostTension", "40", "The highest tension is below the lowest. Correct one of them.")]
     [InlineData("Input.PatternMains", "4", "A frame has between 8 and 40 mains.")]

@@ -51,7 +51,7 @@ public sealed class ImportChoiceTests : IDisposable
         await owner.Send(check);
 
         Assert.Contains("This would add 1 client, 2 players", check.Main, StringComparison.Ordinal);
-        Assert.Contains("There already, and left as they are: 1 client.", check.Main, StringComparison.Ordinal);
+        Assert.Contains("Already there, and left unchanged: 1 client.", check.Main, StringComparison.Ordinal);
         Assert.Equal(2, ImportedRows.Count(_shop.Database, "client"));
         Assert.Equal(1, _shop.Records.Count("player", $"client_id = {odalys}"));
     }
@@ -135,7 +135,7 @@ public sealed class ImportChoiceTests : IDisposable
 
         var check = await owner.Open(sent.Location!);
 
-        Assert.Contains("301 clients may be on file already", check.Main, StringComparison.Ordinal);
+        Assert.Contains("301 clients may already be on file", check.Main, StringComparison.Ordinal);
         Assert.Null(check.Form());
     }
 
@@ -163,7 +163,7 @@ public sealed class ImportChoiceTests : IDisposable
         var counted = await owner.Send(again with { Path = again.Path.Split('?')[0] + "?handler=count" }, ("match-3", "client2"));
 
         Assert.Contains("It would count 1 job as collected and 1 job as paid", first.Main, StringComparison.Ordinal);
-        Assert.Contains("nothing, because all of it is there already", counted.Main, StringComparison.Ordinal);
+        Assert.Contains("nothing, because all of it is already there", counted.Main, StringComparison.Ordinal);
         Assert.DoesNotContain("It would count", counted.Main, StringComparison.Ordinal);
     }
 

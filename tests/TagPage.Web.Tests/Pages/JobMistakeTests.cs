@@ -78,7 +78,7 @@ public sealed class JobMistakeTests : IDisposable
     {
         var owner = _shop.Owner();
         Assert.Equal(HttpStatusCode.NotFound, (await owner.Get($"/shop/jobs/move/{_family.Job}?to=99")).StatusCode);
-        Assert.Equal("This ticket is for that racket already. Choose another one.",
+        Assert.Equal("This ticket is already for that racket. Choose another one.",
             Assert.Single(Said(await owner.Send(await owner.Open($"/shop/jobs/move/{_family.Job}?to={_family.Racket}")))));
         Assert.Equal(1, Job.Version);
     }
@@ -95,7 +95,7 @@ public sealed class JobMistakeTests : IDisposable
         var page = await _shop.Owner().Open($"/shop/jobs/{waiting}");
 
         Assert.Null(page.Document.QuerySelector("a[href*=delete]"));
-        Assert.Contains("It cannot be deleted. A reading stands on this ticket.", page.Main, StringComparison.Ordinal);
+        Assert.Contains("It cannot be deleted. There is a reading on this ticket.", page.Main, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -56,7 +56,7 @@ public sealed class MoneyTests : IDisposable
 
     [Theory]
     [InlineData("Input.Labour", "18.005", "Enter an amount in GBP like 24.50.")]
-    [InlineData("Input.Iban", "DE89370400440532013001", "This is no account number: its check digits do not fit. Compare each character.")]
+    [InlineData("Input.Iban", "DE89370400440532013001", "This is not a valid account number: its check digits do not fit. Compare each character.")]
     [InlineData("Input.Extras[3].Amount", "2", "Enter what this amount is for.")]
     [InlineData("Input.TaxPercent", "101", "Enter a rate between 0 and 100 %, with at most two decimals.")]
     [InlineData("Input.TaxPercent", "2147483648", "Enter a rate between 0 and 100 %, with at most two decimals.")]

@@ -30,7 +30,7 @@ public sealed class PlayedTests : IDisposable
         Assert.True(string.CompareOrdinal(Due, before) < 0, $"{Due} is not before {before}");
         var card = await owner.Open($"/shop/rackets/{_racket}");
         // A day, two weeks of 3 h, the noted 15 h, two days.
-        Assert.Contains("22.3 h since the stringing", System.Text.RegularExpressions.Regex.Replace(card.Main, @"\s+", " "), StringComparison.Ordinal);
+        Assert.Contains("22.3 h since it was strung", System.Text.RegularExpressions.Regex.Replace(card.Main, @"\s+", " "), StringComparison.Ordinal);
         await owner.Send(await owner.Open("/shop/hours/remove/1"));
         Assert.Equal(before, Due);
     }
@@ -38,7 +38,7 @@ public sealed class PlayedTests : IDisposable
     [Theory]
     [InlineData("Input.Hours", "-1", "Enter between 0 and 24 hours.")]
     [InlineData("Input.Hours", "30", "Enter between 0 and 24 hours.")]
-    [InlineData("Input.LastDay", "2026-11-01", "The last day is before the first, or more than 62 days after it.")]
+    [InlineData("Input.LastDay", "2026-11-01", "The last day is before the first, or more than 62 days after it. Correct one of them.")]
     [InlineData("Input.Hours", "", "Enter how many hours.")]
     [InlineData("Input.PlayedOn", "2026-12-24", "This day is in the future; today is 25 Nov 2026.")]
     public async Task Impossible_hours_are_refused(string field, string typed, string sentence)
@@ -92,7 +92,7 @@ public sealed class PlayedTests : IDisposable
         Assert.Contains("Plays 2 times a week, 1.5 h a time", page.Main, StringComparison.Ordinal);
         Assert.Contains("91 % of the play", page.Main, StringComparison.Ordinal);
         Assert.Contains("9 % of the play", page.Main, StringComparison.Ordinal);
-        Assert.Contains("Estimate from typical values: loses 3.2 % with each tenfold of time and 0.7 % with each hour played.", page.Main, StringComparison.Ordinal);
+        Assert.Contains("Estimate from typical values: loses 3.2 % for every tenfold increase in time and 0.7 % for every hour played.", page.Main, StringComparison.Ordinal);
     }
 
     [Theory]

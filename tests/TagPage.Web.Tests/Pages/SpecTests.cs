@@ -165,8 +165,8 @@ public sealed class SpecTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.Balance", "Input.TipWeight", "150", "Empty this or the balance point: only one of them can count.")]
-    [InlineData("Input.SwingWeight", "Input.PendulumPeriodS", "1.4", "Empty the swing weight or what the pendulum showed: only one of them can count.")]
+    [InlineData("Input.Balance", "Input.TipWeight", "150", "Clear this or the balance point: only one of them can count.")]
+    [InlineData("Input.SwingWeight", "Input.PendulumPeriodS", "1.4", "Clear the swing weight or what the pendulum showed: only one of them can count.")]
     public async Task Two_answers_to_one_question_are_not_dropped_in_silence(string field, string other, string typed, string sentence)
     {
         var owner = _shop.Owner();

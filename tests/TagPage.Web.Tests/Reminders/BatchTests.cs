@@ -183,14 +183,14 @@ public sealed class BatchTests : IDisposable
         Assert.Contains("Reminders go out at 8:00", waiting, StringComparison.Ordinal);
         Assert.DoesNotContain("are going out", waiting, StringComparison.Ordinal);
         var list = await _runa.Open("/shop/nudges");
-        Assert.Contains("1 reminder waits to be sent; nothing goes out before 8:00", list.Main, StringComparison.Ordinal);
+        Assert.Contains("1 reminder is waiting to be sent; nothing goes out before 8:00", list.Main, StringComparison.Ordinal);
         Assert.NotNull(list.Document.QuerySelector($"main a[href='{progress}']"));
         var due = await _runa.Open("/shop/due");
-        Assert.Contains("reminder waits to be sent", due.Main, StringComparison.Ordinal);
+        Assert.Contains("reminder waiting to be sent", due.Main, StringComparison.Ordinal);
         Assert.Null(due.Document.QuerySelector("a.remind"));
-        Assert.Contains("already waits to be sent", (await _runa.Open($"/shop/nudges/new?client={ada}")).Main, StringComparison.Ordinal);
+        Assert.Contains("already waiting to be sent", (await _runa.Open($"/shop/nudges/new?client={ada}")).Main, StringComparison.Ordinal);
         var next = await _runa.Open("/shop/nudges/batch");
-        Assert.Contains("left out: its reminder already waits to be sent", next.Main, StringComparison.Ordinal);
+        Assert.Contains("left out: its reminder is already waiting to be sent", next.Main, StringComparison.Ordinal);
         Assert.DoesNotContain("Send the reminders", next.Main, StringComparison.Ordinal);
 
         _shop.Clock.Advance(TimeSpan.FromHours(11));

@@ -59,7 +59,7 @@ public sealed class EntryModel(DeskStore desks, LiveDesks live, DeskMoveStore mo
     public IActionResult OnPostStrung() => this.After(moves.Strung(Me, Id, Racket.Number),
         _ => this.GoOn(Here, $"Number {Racket.Number} is strung.", "Print the pair", $"{Here}?handler=labels"));
 
-    public IActionResult OnPostBack() => Done(moves.PutBack(Me, Id, Racket.Number), Here, $"Number {Racket.Number} waits again.");
+    public IActionResult OnPostBack() => Done(moves.PutBack(Me, Id, Racket.Number), Here, $"Number {Racket.Number} is waiting again.");
 
     public IActionResult OnPostOut(bool paid) => ModelState.IsValid
         ? Done(moves.HandOut(Me, Id, Racket.Number, paid), $"{Home}/out", $"Number {Racket.Number} is handed out.")
@@ -70,7 +70,7 @@ public sealed class EntryModel(DeskStore desks, LiveDesks live, DeskMoveStore mo
     public IActionResult OnPostCourt() => Done(moves.PutOnCourt(Me, Id, Racket.Number, true), Home, $"Number {Racket.Number} goes first.");
 
     public IActionResult OnPostInTurn() => Done(
-        Racket.OnCourt ? moves.PutOnCourt(Me, Id, Racket.Number, false) : moves.PullForward(Me, Id, Racket.Number, false), Here, $"Number {Racket.Number} waits for its turn.");
+        Racket.OnCourt ? moves.PutOnCourt(Me, Id, Racket.Number, false) : moves.PullForward(Me, Id, Racket.Number, false), Here, $"Number {Racket.Number} is back in its normal place.");
 
     public IActionResult OnPostWithdraw() => Done(moves.Withdraw(Me, Id, Racket.Number), Home, $"Number {Racket.Number} is withdrawn. No other racket gets its number.");
 }

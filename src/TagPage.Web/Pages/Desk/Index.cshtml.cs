@@ -16,7 +16,7 @@ public sealed class IndexModel(DeskStore desks, LiveDesks live, DeskMoveStore mo
     {
     }
 
-    public IActionResult OnPostTold(int number) => Done(moves.Told(Me, Id, number), Home, $"The owner of number {number} knows.");
+    public IActionResult OnPostTold(int number) => Done(moves.Told(Me, Id, number), Home, $"The owner of number {number} has been told.");
 
     public IActionResult OnPostAway(long technician, bool away) => ModelState.IsValid
         ? Done(technicians.SetAway(Me, Id, technician, away), Home, $"{Saved.Technician(technician)?.Name} is {(away ? "away; the others take over" : "back")}.")

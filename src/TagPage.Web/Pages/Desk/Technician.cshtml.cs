@@ -49,7 +49,7 @@ public sealed class TechnicianModel(DeskStore desks, LiveDesks live, DeskMoveSto
 
     private string Labels(int number) => $"{Home}/entry/{number}?handler=labels";
 
-    public IActionResult OnPostBack(int number) => Done(moves.PutBack(Me, Id, number), Here, $"Number {number} waits again.");
+    public IActionResult OnPostBack(int number) => Done(moves.PutBack(Me, Id, number), Here, $"Number {number} is waiting again.");
 
     public IActionResult OnPostPause() => Done(technicians.Pause(Me, Id, Person.Id, BreakMinutes), Here, "The break is in the plan.");
 }

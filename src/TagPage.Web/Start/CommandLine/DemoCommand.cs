@@ -62,6 +62,6 @@ public static class DemoCommand
         if (!address.IsHttps && listening.FromOutside is not null)
             yield return "Signing in and clients’ own pages need https from another device; on this machine the addresses above work.";
         if (!address.IsConfigured && listening.FromOutside is null)
-            yield return "Only this machine can connect. To scan with a phone in the same network, start with --urls http://0.0.0.0:5080";
+            yield return "Only this machine can connect. To scan with a phone on the same network, start with --urls http://0.0.0.0:5080";
     }
 }

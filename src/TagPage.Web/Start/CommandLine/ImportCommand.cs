@@ -45,7 +45,7 @@ internal static class ImportCommand
         if (report.Settled is { } settled)
             output.WriteLine($"Counted {settled}.");
         if (report.AlreadyThere is { } there)
-            output.WriteLine($"There already: {there}.");
+            output.WriteLine($"Already there: {there}.");
     }
 
     private static void List(IReadOnlyList<Problem> problems, int more, TextWriter writer)

@@ -26,8 +26,8 @@ internal static class NewKeysCommand
         output.WriteLine("Every browser is signed out and every link sent so far is void. Tags and their labels keep working.");
         if (wasSealed)
             output.WriteLine(seal.IsSet
-                ? "Backups stay sealed with the passphrase they had. Whoever has the folder can open them: set a new one under Settings, Backups."
-                : "The passphrase for backups was damaged and is gone: set it again under Settings, Backups. Until then they travel unsealed.");
+                ? "Backups stay sealed with the passphrase they had. Whoever has the folder can open them: set a new one under Settings → Backups."
+                : "The passphrase for backups was damaged and is gone: set it again under Settings → Backups. Until then they travel unsealed.");
         output.WriteLine("Start the shop and choose a new password:");
         foreach (var line in SetUpLinkCommand.Lines(app))
             output.WriteLine(line);

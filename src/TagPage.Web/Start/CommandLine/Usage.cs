@@ -8,7 +8,7 @@ internal static class Usage
         TagPage keeps a racket stringing shop’s records and gives every racket a page of its own.
 
           TagPage.Web                           start the shop
-          TagPage.Web demo [--new-password]     start an invented shop to try things in; --start-over begins it anew
+          TagPage.Web demo [--new-password]     start an invented shop to try things in; --start-over wipes it and begins again
           TagPage.Web import FOLDER [--check]   bring records in from CSV files; --check saves nothing
           TagPage.Web set-up-link               print a one-time link to set up the shop or to replace a forgotten password
           TagPage.Web backup                    make a backup as each night does, even while the shop runs

@@ -49,7 +49,7 @@ public sealed class IndexModel(BackupStore backups, BackupSettingStore settings,
     {
         if (Sent is { Length: > 0 } sent)
             return Redirect("/shop/backups/one/" + await uploads.Keep(file => sent.CopyToAsync(file, cancel)));
-        ModelState.AddModelError(nameof(Sent), "Choose a backup.");
+        ModelState.AddModelError(nameof(Sent), "Choose a backup file.");
         return Page();
     }
 }

@@ -15,6 +15,6 @@ public sealed class FoundModel(FoundChoiceStore store) : RecordPage<FoundChoiceS
     public void OnGet() => Input = new FoundChoiceInput { Version = Saved.Version, Choice = Saved.Choice, Always = Saved.Always, ShowsMail = Saved.ShowsMail };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Change(Who.Shop, Id, Input.ToEntry()), _ => this.GoOn($"/shop/clients/{Id}", $"What finders get is saved for {Saved.Name}."), Saved.Version)
+        ? this.After(store.Change(Who.Shop, Id, Input.ToEntry()), _ => this.GoOn($"/shop/clients/{Id}", $"What finders get for {Saved.Name}’s rackets is saved."), Saved.Version)
         : Page();
 }

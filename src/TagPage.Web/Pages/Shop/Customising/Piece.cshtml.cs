@@ -41,7 +41,7 @@ public sealed class PieceModel(RacketStore rackets, AddedMassStore store, ShopSt
         if (!ModelState.IsValid)
             return Page();
         return this.After(store.TakeOff(Who.Shop, RacketId, Id, Input.RemovedOn!.Value),
-            _ => this.GoOn(Pieces, "The piece is off. Measure the racket again.", "Measure", $"/shop/rackets/spec/{RacketId}"));
+            _ => this.GoOn(Pieces, "The piece is noted as taken off. Measure the racket again.", "Measure", $"/shop/rackets/spec/{RacketId}"));
     }
 
     public IActionResult OnPostForget() => this.After(store.Forget(Who.Shop, RacketId, Id), _ => this.GoOn(Pieces, "The piece is no longer noted."));

@@ -32,7 +32,7 @@ public sealed record PlaceInput : IValidatableObject
         if (Name is not null && At is null)
             yield return new ValidationResult("Enter how far it is from the butt.", [nameof(At)]);
         if (Name is null && At is not null)
-            yield return new ValidationResult("Name the place, or empty the whole line.", [nameof(Name)]);
+            yield return new ValidationResult("Name the place, or clear the whole line.", [nameof(Name)]);
         if (Cm(At) is < 0 or > FramePlace.FarthestCm)
             yield return new ValidationResult($"A place lies between 0 and {Limit(FramePlace.FarthestCm)} from the butt.", [nameof(At)]);
         if (Cm(OffAxis) is < 0 or > FramePlace.FarthestOffAxisCm)

@@ -44,7 +44,7 @@ public sealed class PlanModel(FrameOnFileStore frames, CustomiseStore store, Sho
         if (seen != Plan!.Mark)
             return this.Refuse(new Outcome.Refused(new PlanOutdated()));
         return this.After(store.Apply(Who.Shop, Input.FormKey, [(Id, Plan.ToEntry(clock.Today, Values.Tolerances))]), _ => this.GoOn(
-            $"/shop/rackets/{Id}#specs", $"Racket {Saved.Racket.Number} is customised; its new spec is worked out. Measure it again to be sure.",
+            $"/shop/rackets/{Id}#specs", $"Racket {Saved.Racket.Number} is customised, and its new spec is worked out. Measure it again to be sure.",
             "Print its spec label", $"/shop/labels/racket/{Id}?purpose=Measures"));
     }
 

@@ -17,7 +17,7 @@ public sealed class EventModel(EventStore events, DeskStore desks, TechnicianSto
     /// <summary>Null once the event is closed.</summary>
     public string? Link => Saved.Event.IsOpen ? address.Of($"/desk/enter/{sessions.Token(Saved.Event)}") : null;
 
-    public string? Warning => address.IsHttps ? null : $"{address.Base} is not https. Tablets open the desk over https only; set an https address under Settings, Web address, first.";
+    public string? Warning => address.IsHttps ? null : $"{address.Base} is not https. Tablets open the desk over https only; set an https address under Settings → Web address first.";
 
     private string Here => $"/shop/events/{Id}";
 

@@ -15,6 +15,6 @@ public sealed class NewModel(EventStore store, ShopClock clock) : PageModel
     public void OnGet() => Input = new EventInput { FormKey = FormKey.New(), FromOn = clock.Today };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Add(Who.Shop, Input.ToEntry()), id => this.GoOn($"/shop/events/{id}", $"{Input.Name} is on file. Say next who strings there."))
+        ? this.After(store.Add(Who.Shop, Input.ToEntry()), id => this.GoOn($"/shop/events/{id}", $"{Input.Name} is on file. Next, say who strings there."))
         : Page();
 }

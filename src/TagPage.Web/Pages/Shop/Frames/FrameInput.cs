@@ -15,7 +15,7 @@ public sealed record FrameInput : IValidatableObject
     [Required(ErrorMessage = "Choose the sport.")]
     public Sport? Sport { get; init; }
 
-    [Required(ErrorMessage = "Enter maker and model, as rackets name it.")]
+    [Required(ErrorMessage = "Enter the maker and model, as you write it on rackets.")]
     [StringLength(80, ErrorMessage = "Keep the name within 80 characters.")]
     public string? Name { get; init; }
 

@@ -56,5 +56,5 @@ public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmSto
     }
 
     /// <summary>For tickets that no form asked about: answers to reminders, orders of clients, events.</summary>
-    public IActionResult OnPostRange() => this.After(confirms.Confirm(Who.Shop, Id), _ => this.GoOn($"/shop/jobs/{Id}", "It is kept that you confirmed this tension."));
+    public IActionResult OnPostRange() => this.After(confirms.Confirm(Who.Shop, Id), _ => this.GoOn($"/shop/jobs/{Id}", "The ticket now says that you confirmed this tension."));
 }

@@ -84,7 +84,7 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FrameStore frames
         if (!ModelState.IsValid || this.Asks([.. OnBench, .. order.Oddities(Saved.Sport, Last, Frame), .. days.Oddities(Shop.Opening), .. ReadingOddities], Input.Confirmed))
             return Page();
         return this.After(store.Add(Who.Shop, RacketId, Input.ToEntry()),
-            id => this.GoOn($"/shop/jobs/{id}", $"Ticket {jobs.Get(Who.Shop, id)!.Ticket} is waiting at the bench.", "To the bench", "/shop"));
+            id => this.GoOn($"/shop/jobs/{id}", $"Ticket {jobs.Get(Who.Shop, id)!.Ticket} is waiting at the bench.", "Back to the bench", "/shop"));
     }
 
     private IEnumerable<Oddity> OnBench => Saved.OpenTicket is { } ticket && !store.IsSent(Input.FormKey) ? [new OnBenchAlready(nameof(Input.ReceivedOn), ticket)] : [];

@@ -10,5 +10,5 @@ public sealed class ReceivedModel(JobStore jobs, MoveStore moves) : RecordPage<J
     protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
 
     public IActionResult OnPost() => this.After(moves.Receive(Who.Shop, Id),
-        _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} waits at the bench.", "To the bench", "/shop"));
+        _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is waiting at the bench.", "Back to the bench", "/shop"));
 }

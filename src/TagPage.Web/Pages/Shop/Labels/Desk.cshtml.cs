@@ -25,7 +25,7 @@ public sealed class DeskModel(LabelMaker maker, ShopClock clock, TimeProvider ti
         [StringLength(60, ErrorMessage = "Keep the string within 60 characters.")]
         public string? Strings { get; init; }
 
-        [StringLength(30, ErrorMessage = "Keep date and time within 30 characters.")]
+        [StringLength(30, ErrorMessage = "Keep the date and time within 30 characters.")]
         public string? When { get; init; }
 
         [StringLength(40, ErrorMessage = "Keep the name within 40 characters.")]

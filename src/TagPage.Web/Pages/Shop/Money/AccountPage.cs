@@ -48,12 +48,12 @@ public abstract class AccountPage(OwedStore owed, PaymentStore payments, BillSto
             Method = Input.How ?? PaymentMethod.Cash,
             AmountMinor = minor,
             Note = Input.Note,
-        }), _ => this.GoOn(Address, "The payment is noted and laid against what is owed, the oldest first."));
+        }), _ => this.GoOn(Address, "The payment is noted and goes towards what is owed, oldest first."));
     }
 
     public IActionResult OnPostCredit(string? formKey) => this.After(
         payments.PayAccount(Who.Shop, PartyOf(Id), new PaymentEntry { FormKey = formKey ?? "", PaidOn = clock.Today }),
-        _ => this.GoOn(Address, "The credit is laid against what is owed, the oldest first."));
+        _ => this.GoOn(Address, "The credit goes towards what is owed, oldest first."));
 
     /// <param name="month">Any day of it.</param>
     public IActionResult OnPostBill(DateOnly month) => this.After(bills.Make(Who.Shop, PartyOf(Id), month), id => this.GoOn($"/shop/money/bill/{id}", "The bill is written."));

@@ -31,7 +31,7 @@ public sealed class PricesModel(PriceListStore prices, StringStore strings, Shop
         Load();
         var list = Read();
         return ModelState.IsValid
-            ? this.After(prices.Save(Who.Shop, list), _ => this.GoOn("/shop/settings", "The price list is saved. New jobs follow it; those that are there keep their price."), prices.Get().Version)
+            ? this.After(prices.Save(Who.Shop, list), _ => this.GoOn("/shop/settings", "The price list is saved. New jobs use it; existing jobs keep their price."), prices.Get().Version)
             : Page();
     }
 
@@ -39,7 +39,7 @@ public sealed class PricesModel(PriceListStore prices, StringStore strings, Shop
     {
         var iban = Iban.Read(Input.Iban);
         if (iban is null && !string.IsNullOrWhiteSpace(Input.Iban))
-            this.Refuse(new FieldFault(nameof(Input.Iban), "This is no account number: its check digits do not fit. Compare each character."));
+            this.Refuse(new FieldFault(nameof(Input.Iban), "This is not a valid account number: its check digits do not fit. Compare each character."));
         return new PriceList
         {
             Version = Input.Version,

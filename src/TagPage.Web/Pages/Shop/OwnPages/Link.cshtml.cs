@@ -20,7 +20,7 @@ public sealed class LinkModel(OwnPageLinkStore links, OwnPageMails texts, Public
     public DateOnly Until => DayOf(Saved.ExpiresAt);
 
     /// <summary>Why the link may not open on the client's phone; null where it should.</summary>
-    public string? Warning => address.IsHttps ? null : $"{address.Base} is not https. Clients’ own pages open over https only; set an https address under Settings, Web address, first.";
+    public string? Warning => address.IsHttps ? null : $"{address.Base} is not https. Clients’ own pages open over https only; set an https address under Settings → Web address first.";
 
     public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
 

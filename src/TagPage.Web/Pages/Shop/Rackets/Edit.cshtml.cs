@@ -36,6 +36,6 @@ public sealed class EditModel(RacketStore store) : RecordPage<RacketStore.Row>
         if (!ModelState.IsValid || this.Asks(RacketRules.Oddities(Input.ToEntry(), Saved.IsTagged), Input.Confirmed))
             return Page();
         return this.After(store.Change(Who.Shop, Id, Input.ToEntry()),
-            _ => this.GoOn($"/shop/rackets/{Id}", $"Racket {Input.Number} of {Saved.PlayerName} is saved."), Saved.Version);
+            _ => this.GoOn($"/shop/rackets/{Id}", $"{Saved.PlayerName}’s racket {Input.Number} is saved."), Saved.Version);
     }
 }

@@ -20,6 +20,6 @@ public sealed class LostModel(LostStore store, ShopClock clock) : RecordPage<Los
         if (!ModelState.IsValid)
             return Page();
         return this.After(store.Lose(Who.Shop, Id, Input.ToEntry()),
-            _ => this.GoOn($"/shop/rackets/{Id}", $"Racket {Saved.Number} of {Saved.PlayerName} is marked as lost."));
+            _ => this.GoOn($"/shop/rackets/{Id}", $"{Saved.PlayerName}’s racket {Saved.Number} is marked as lost."));
     }
 }

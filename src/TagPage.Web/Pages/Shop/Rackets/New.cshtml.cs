@@ -25,6 +25,6 @@ public sealed class NewModel(RacketStore store) : RecordPage<RacketStore.Owner>
         if (!ModelState.IsValid || this.Asks(RacketRules.Oddities(Input.ToEntry()), Input.Confirmed))
             return Page();
         return this.After(store.Add(Who.Shop, Player, Input.ToEntry()), id => this.GoOn(
-            $"/shop/rackets/{id}", $"Racket {Input.Number} of {Saved.Name} is on file.", "Make its tag", $"/shop/tags/new?racket={id}"));
+            $"/shop/rackets/{id}", $"{Saved.Name}’s racket {Input.Number} is on file.", "Make its tag", $"/shop/tags/new?racket={id}"));
     }
 }

@@ -82,9 +82,9 @@ public sealed record SpecInput : IValidatableObject
         if ((Weight ?? Balance ?? SwingWeight ?? Stiffness ?? Length) is null)
             yield return new ValidationResult("Enter at least one measured number.", [nameof(Weight)]);
         if (TipWeight is not null && Balance is not null)
-            yield return new ValidationResult("Empty this or the balance point: only one of them can count.", [nameof(TipWeight)]);
+            yield return new ValidationResult("Clear this or the balance point: only one of them can count.", [nameof(TipWeight)]);
         if (SwingWeight is not null && (PendulumPeriodS ?? PendulumAxis) is not null)
-            yield return new ValidationResult("Empty the swing weight or what the pendulum showed: only one of them can count.", [nameof(SwingWeight)]);
+            yield return new ValidationResult("Clear the swing weight or what the pendulum showed: only one of them can count.", [nameof(SwingWeight)]);
         foreach (var (field, says) in SpecFaults.Of(Read))
             yield return new ValidationResult(says, [field]);
         if (Stiffness is not null && StiffnessScale is null)

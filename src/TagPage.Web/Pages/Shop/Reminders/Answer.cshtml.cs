@@ -45,7 +45,7 @@ public sealed class AnswerModel(ReminderListStore list, ReminderStore reminders,
         if (saved is Outcome.Refused)
             _rackets = reminders.Rackets(Id);
         Show();
-        return this.After(saved, _ => this.GoOn($"/shop/nudges/{Id}", $"The answer of {Saved.Client} is noted.", "To the bench", "/shop"));
+        return this.After(saved, _ => this.GoOn($"/shop/nudges/{Id}", $"{Saved.Client}’s answer is noted.", "Back to the bench", "/shop"));
     }
 
     private PageResult Show()

@@ -11,7 +11,7 @@ public sealed class CheckModel(SetupCheck check) : PageModel
 
     public string Summary => Findings.Count(f => f.State != SetupState.Good) switch
     {
-        0 => "Everything is well",
+        0 => "Everything is in order",
         1 => "1 thing to look at",
         var n => $"{n} things to look at",
     };

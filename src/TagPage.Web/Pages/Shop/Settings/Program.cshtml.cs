@@ -43,8 +43,8 @@ public sealed class ProgramModel(DataFolder folder, MailSettings mail, SettingSo
 
     /// <summary>Sends an email to the shop itself.</summary>
     public IActionResult OnPost() => this.After(store.Send(Who.Shop, Input.FormKey ?? "", "Test email from TagPage", TestMail), _ => this.GoOn("/shop/settings/program",
-        HasServer ? $"A test email to {ShopMail} is on its way. If it does not arrive, Reminders says whether it went out, and why not."
-            : $"A test email to {ShopMail} becomes a file in {folder.Mail}."));
+        HasServer ? $"A test email to {ShopMail} is on its way. If it does not arrive, look under Reminders to see whether it went out, and if not, why."
+            : $"A test email to {ShopMail} is now a file in {folder.Mail}."));
 
     private static MailText TestMail => "This is the test email that you asked for under Settings. If you read this, email works.";
 

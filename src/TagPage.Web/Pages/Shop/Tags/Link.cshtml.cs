@@ -21,7 +21,7 @@ public sealed class LinkModel(TagStore store, RacketPickStore rackets) : KeyPage
 
     public string Why => Saved.State == TagState.Retired
         ? "This tag was retired for good. Use another one."
-        : $"This tag is already on racket {Saved.Number} of {Saved.PlayerName}.";
+        : $"This tag is already on {Saved.PlayerName}’s racket {Saved.Number}.";
 
     protected override TagStore.Row? Find(string key)
     {
@@ -36,5 +36,5 @@ public sealed class LinkModel(TagStore store, RacketPickStore rackets) : KeyPage
     public IActionResult OnPost() => Picked is null
         ? NotFound()
         : this.After(store.Link(Who.Shop, Saved.Code, Picked.Id), racket =>
-            this.GoOn($"/shop/rackets/{racket}", $"Tag {Saved.Code.Display} now opens racket {Picked.Number} of {Picked.PlayerName}."));
+            this.GoOn($"/shop/rackets/{racket}", $"Tag {Saved.Code.Display} now opens {Picked.PlayerName}’s racket {Picked.Number}."));
 }

@@ -19,7 +19,7 @@ public sealed class QrModel(TagStore store, PublicAddress address) : PageModel
         if (TagCode.Read(code).Code is not { } tag || store.Get(tag) is not { State: not TagState.Retired } || TagSquare.Of(address, tag) is not { } qr)
             return NotFound();
         return format == "svg"
-            ? File(Encoding.UTF8.GetBytes(qr.ToSvg($"QR of tag {tag.Display}")), "image/svg+xml")
+            ? File(Encoding.UTF8.GetBytes(qr.ToSvg($"QR code of tag {tag.Display}")), "image/svg+xml")
             : File(qr.ToPng(Math.Clamp(dots, 1, MostDots)), "image/png");
     }
 }
