@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.EventDesk;
+using TagPage.Core.Jobs;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Events;
@@ -27,25 +28,48 @@ internal static class DeskChange
             .Where(slip => slip.After is not null && before.Of(slip.Number)?.Promised is not null && after.Of(slip.Number) is { IsOpen: true }).ToList();
         connection.Execute(MoveSql, moved.Select(slip => new { desk.Id, slip.Number, Ready = Desk.Stepped(slip.After!.Value) }));
         if (after.ToTell.Any())
-            Restore(connection, desk, moved.Count == 0 ? after : DeskStore.Of(connection, desk, now));
+        {
+            var board = moved.Count == 0 ? after : DeskStore.Of(connection, desk, now);
+            Sooner(connection, desk, board, board.ToTell.Where(entry => entry.IsOpen).Select(entry => (entry, entry.MovedFrom)));
+        }
         return id;
     }
 
-    private static void Restore(SqliteConnection connection, EventRow desk, DeskBoard board)
+    /// <summary>
+    /// Moves the times of all that waits, and works its promises out anew: those that would be kept less well than before move, and
+    /// none is left after its match, or after what was promised first, where that can be kept without hurting anybody.
+    /// </summary>
+    public static void Shift(SqliteConnection connection, EventRow desk, DateTime now, Action shift)
+    {
+        var before = DeskStore.Of(connection, desk, now);
+        shift();
+        var after = DeskStore.Of(connection, desk, now);
+        connection.Execute(MoveSql, after.In(JobState.Waiting).Where(entry => Lateness(after, entry) > Lateness(before, before.Of(entry.Number)!))
+            .Select(entry => new { desk.Id, entry.Number, Ready = Desk.Stepped(after.ReadyAt(entry)!.Value) }));
+        var board = DeskStore.Of(connection, desk, now);
+        Sooner(connection, desk, board, board.In(JobState.Waiting).OrderBy(entry => entry.NeededBy ?? entry.Promised)
+            .SelectMany(entry => new[] { entry.NeededBy, entry.MovedFrom }.Order().Select(wish => (entry, wish))));
+    }
+
+    private static TimeSpan Lateness(DeskBoard board, EntryRow entry) =>
+        board.ReadyAt(entry) > entry.Promised ? board.ReadyAt(entry)!.Value - entry.Promised!.Value : TimeSpan.Zero;
+
+    private static void Sooner(SqliteConnection connection, EventRow desk, DeskBoard board, IEnumerable<(EntryRow Entry, DateTime? Wish)> wishes)
     {
         var plan = board.Desk;
-        foreach (var entry in board.ToTell.Where(entry => entry.IsOpen))
+        foreach (var (entry, wish) in wishes)
         {
-            var asFirst = board.ToDesk(entry) with { Promised = entry.MovedFrom };
-            if (!(plan.With(asFirst).Plan.ReadyAt(entry.Number) <= entry.MovedFrom) || plan.Slips(asFirst).Count > 0)
+            var sooner = board.ToDesk(entry) with { Promised = wish };
+            if (!(wish < plan.Entries.First(other => other.Number == entry.Number).Promised)
+                || !(plan.With(sooner).Plan.ReadyAt(entry.Number) <= wish) || plan.Slips(sooner).Count > 0)
                 continue;
-            connection.Execute(RestoreSql, new { desk.Id, entry.Number });
-            plan = plan.With(asFirst);
+            connection.Execute(SoonerSql, new { desk.Id, entry.Number, wish });
+            plan = plan.With(sooner);
         }
     }
 
-    private const string RestoreSql = """
-        UPDATE event_entry SET promised = moved_from, moved_from = NULL WHERE event_id = @Id AND number = @Number
+    private const string SoonerSql = """
+        UPDATE event_entry SET promised = @wish, moved_from = CASE WHEN moved_from < @wish THEN moved_from END WHERE event_id = @Id AND number = @Number
         """;
 
     private const string MoveSql = """

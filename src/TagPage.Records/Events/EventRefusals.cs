@@ -43,5 +43,11 @@ public sealed record NobodyNamed() : Refusal($"{nameof(IntakeEntry.Visitor)}.{na
 /// <summary>The day is none of the event's.</summary>
 public sealed record NotAtTheEvent(string Field) : Refusal(Field);
 
+/// <summary>The time it is needed by has passed.</summary>
+public sealed record NeededInPast(DateTime NeededBy) : Refusal(nameof(IntakeEntry.NeededBy));
+
+/// <summary>It is needed before it may be strung.</summary>
+public sealed record NeededBeforeStrung(DateTime NeededBy, DateTime NotBefore) : Refusal(nameof(IntakeEntry.NeededBy));
+
 /// <summary>Nothing to shift by, or more than a day.</summary>
 public sealed record ShiftUnlikely(int Most) : Refusal("Minutes");

@@ -1,3 +1,4 @@
+using System.Globalization;
 using TagPage.Core.Jobs;
 using TagPage.Records.Events;
 using TagPage.Records.Storage;
@@ -28,6 +29,8 @@ internal static class EventRefusalWords
         OpenInShop { Ticket: var ticket } => $"Ticket {ticket} of this racket is still open in the shop. Finish or cancel it first.",
         NoHoursLeft => "It cannot be strung in the hours that are left. Add hours or a technician, or take it in for the shop.",
         NobodyNamed => "Enter the player’s name.",
+        NeededInPast { NeededBy: var need } => $"{Time(need)} has passed. Enter a later time or another day, or leave it empty.",
+        NeededBeforeStrung { NeededBy: var need, NotBefore: var fresh } => $"It is not to be strung before {Time(fresh)}, so it cannot be ready by {Time(need)}. Correct one of the two.",
         NotAtTheEvent => "The event is not on that day. Choose one of its days.",
         _ => null,
     };
@@ -39,6 +42,8 @@ internal static class EventRefusalWords
         _ => $"Number {moved.Number} is now {Of(moved.State)}, so nothing was changed.",
     };
 
+    private static string Time(DateTime at) => at.ToString("HH:mm", CultureInfo.InvariantCulture);
+
     public static string Of(JobState state) => state switch
     {
         JobState.Waiting => "waiting",
@@ -47,6 +52,9 @@ internal static class EventRefusalWords
         JobState.Collected => "handed out",
         _ => "withdrawn",
     };
+
+    /// <summary>Number 7; numbers 7, 9.</summary>
+    public static string Listed(IReadOnlyList<int> numbers) => (numbers.Count == 1 ? "Number " : "Numbers ") + Numbers(numbers);
 
     private static string Numbers(IReadOnlyList<int> numbers) => numbers.Count <= 12 ? string.Join(", ", numbers) : $"{string.Join(", ", numbers.Take(12))} and {numbers.Count - 12} more";
 }

@@ -2,6 +2,7 @@ using TagPage.Core.Sports;
 using TagPage.Core.Units;
 using TagPage.Records.Clients;
 using TagPage.Records.DueDates;
+using TagPage.Records.Events;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Rackets;
@@ -52,6 +53,8 @@ public static class ShopQuestions
             $"{SpecQuestions.TooLong($"{Formats.Number(frame.LengthCm)} cm", frame.Sport, limits => $"{Formats.Number(limits.MaxLengthMm / 10m)} cm")} Correct it, or tick below to keep it.",
         HeadUnusual head => $"A head of {Formats.Number(head.Size)} {Formats.AreaUnit(head.Unit)} is unusual. Look at the unit, or tick below to keep it.",
         SoldWithTag => "A sold racket’s tag stops working for good. Choose another state, or tick below to retire it.",
+        ShiftLong { Minutes: var minutes, Usual: var usual } => $"That is {Math.Abs(minutes)} minutes, more than {usual / 60} hours. Correct it, or tick below to shift all times by it.",
+        ShiftIntoPast { Numbers: var numbers } => $"{EventRefusalWords.Listed(numbers)} would be promised for a time that has passed. Correct it, or tick below to shift all times.",
         _ when SpecQuestions.Of(odd) is { } question => question,
         _ => throw new ArgumentOutOfRangeException(nameof(odd), odd.GetType().Name, "No words for this question."),
     };

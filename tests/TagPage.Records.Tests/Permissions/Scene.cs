@@ -84,7 +84,7 @@ public sealed class Scene : IDisposable
     public IntakeStore Intakes => new(Database, Clients, Shops, Street.Clock);
     public DeskMoveStore DeskMoves => new(Database, Street.Clock);
     public DeskFindStore DeskFinds => new(Database);
-    public ShiftStore Shifts => new(Database);
+    public ShiftStore Shifts => new(Database, Street.Clock);
     public DayStore Days => new(Database);
     public BackupSettingStore BackupSettings => new(Database, Street.Folder);
     public GivenUpStore GivenUp => new(Database, Street.Clock);
