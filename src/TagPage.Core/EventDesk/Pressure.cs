@@ -22,13 +22,16 @@ public static class Pressures
     /// <summary>From here on it is close.</summary>
     public const int TightMinutes = 15;
 
-    /// <param name="entry">The racket; its match counts, and without one what was promised.</param>
+    /// <param name="entry">
+    /// The racket. Only to a match can it be close: a promise without one is the first moment that can be kept, so that each would be
+    /// close from the start. It is late once it cannot be kept.
+    /// </param>
     /// <param name="ready">When it should be ready; null for not at all.</param>
     public static Pressure Of(DeskEntry entry, DateTime? ready) => (entry.NeededBy ?? entry.Promised) switch
     {
         null => ready is null ? Pressure.Late : Pressure.None,
         { } need when ready is null || ready > need => Pressure.Late,
-        { } need when ready >= need.AddMinutes(-TightMinutes) => Pressure.Tight,
+        { } need when entry.NeededBy is not null && ready >= need.AddMinutes(-TightMinutes) => Pressure.Tight,
         _ => Pressure.OnTime,
     };
 }

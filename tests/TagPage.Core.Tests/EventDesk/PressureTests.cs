@@ -18,9 +18,10 @@ public class PressureTests
         Assert.Equal(Pressure.Late, Pressures.Of(Court.Racket(1, 30, 60) with { Promised = Court.At(100) }, Court.At(70)));
 
     [Fact]
-    public void Without_a_match_the_promise_counts_and_without_either_only_the_hours()
+    public void Without_a_match_nothing_is_close_but_a_broken_promise_is_late_and_without_either_only_the_hours_count()
     {
-        Assert.Equal(Pressure.Tight, Pressures.Of(Court.Racket(1, 30) with { Promised = Court.At(80) }, Court.At(70)));
+        Assert.Equal(Pressure.OnTime, Pressures.Of(Court.Racket(1, 30) with { Promised = Court.At(80) }, Court.At(80)));
+        Assert.Equal(Pressure.Late, Pressures.Of(Court.Racket(1, 30) with { Promised = Court.At(80) }, Court.At(81)));
         Assert.Equal(Pressure.None, Pressures.Of(Court.Racket(1, 30), Court.At(70)));
         Assert.Equal(Pressure.Late, Pressures.Of(Court.Racket(1, 30), null));
     }
