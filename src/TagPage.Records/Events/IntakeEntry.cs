@@ -1,5 +1,6 @@
 using TagPage.Core.Sports;
 using TagPage.Records.Jobs;
+using TagPage.Records.Storage;
 
 namespace TagPage.Records.Events;
 
@@ -33,6 +34,14 @@ public sealed record IntakeEntry
     public int? Minutes { get; init; }
     public string? Stencil { get; init; }
     public string? StencilColour { get; init; }
+
+    /// <summary>Why nobody could keep its times, whatever else is promised; null where somebody might.</summary>
+    public Refusal? Unkeepable(DateTime now) => NeededBy switch
+    {
+        { } need when need < now => new NeededInPast(need),
+        { } need when need <= NotBefore => new NeededBeforeStrung(need, NotBefore.Value),
+        _ => null,
+    };
 }
 
 /// <summary>Somebody who is not on file: put there with one racket, and asked for nothing else. Of a player on file the racket alone.</summary>

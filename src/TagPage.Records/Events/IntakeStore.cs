@@ -31,7 +31,7 @@ public sealed class IntakeStore(Database database, ClientStore clients, ShopStor
             return new Outcome.Refused(new NobodyNamed());
         if (racket?.OpenJobId is { } open)
             return new Outcome.Refused(connection.ExecuteScalar<int?>(NumberSql, new { open, desk.Id }) is { } there ? new AtDeskAlready(there) : new OpenInShop(racket.OpenTicket!.Value));
-        if (WhyNot(connection, desk, input) is { } why)
+        if ((WhyNot(connection, desk, input) ?? input.Unkeepable(clock.Minute)) is { } why)
             return new Outcome.Refused(why);
         var sport = racket?.Sport ?? input.Visitor.Sport;
         if (Job(input, null).Faults(sport, shops.Get(), clock.Today, null).FirstOrDefault() is { } fault)

@@ -96,6 +96,14 @@ public sealed class IntakeStoreTests : IDisposable
     }
 
     [Fact]
+    public void Match_that_has_begun_and_one_before_the_racket_may_be_strung_are_refused()
+    {
+        _fair.Street.Refused<NeededInPast>(() => _fair.Intakes.Add(_fair.Helper, _fair.Id, _fair.Entry(but: entry => entry with { NeededBy = Fair.At(9, 59), Insist = true })));
+        _fair.Street.Refused<NeededBeforeStrung>(() => _fair.Intakes.Add(_fair.Helper, _fair.Id,
+            _fair.Entry(but: entry => entry with { NeededBy = Fair.At(13), NotBefore = Fair.At(13), Insist = true })));
+    }
+
+    [Fact]
     public void Racket_that_is_at_the_desk_or_in_the_shop_is_not_taken_in_twice()
     {
         var hers = _fair.Entry() with { RacketId = _fair.Street.Racket };

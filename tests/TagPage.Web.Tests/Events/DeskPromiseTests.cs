@@ -73,6 +73,36 @@ public sealed class DeskPromiseTests : IDisposable
     }
 
     [Fact]
+    public async Task Shift_of_more_than_three_hours_is_asked_about_before_anything_moves()
+    {
+        var fair = new Fairground(_shop);
+        fair.TakeIn(neededBy: Fairground.At(14));
+        var tablet = await fair.Tablet();
+
+        var asked = await tablet.Send(await tablet.Open(fair.Home + "/shift"), ("Input.Minutes", "181"));
+        Assert.Equal(Fairground.At(14), fair.Board.Of(1)!.Promised);
+
+        await tablet.Send(asked, ("Input.Confirmed", asked.Document.QuerySelector("[name='Input.Confirmed']")!.GetAttribute("value")!));
+        Assert.Equal(Fairground.At(17, 1), fair.Board.Of(1)!.Promised);
+    }
+
+    [Fact]
+    public async Task Match_that_has_begun_is_called_that()
+    {
+        var fair = new Fairground(_shop);
+        var kind = _shop.Records.Kind();
+        var tablet = await fair.Tablet();
+        (string, string)[] tove = [("Input.Visitor.Name", "Tove Alling"), ("Input.MainsTension", "52"), ("Input.MainsId", $"{kind}")];
+
+        var past = await tablet.Send(await tablet.Open(fair.Home + "/in/visitor"), [.. tove, ("Input.NeededAt", "9:30")]);
+        Assert.Contains(past.Errors, error => error.StartsWith("09:30 has passed.", StringComparison.Ordinal));
+        var fresh = await tablet.Send(past, ("Input.NeededAt", "14:00"), ("Input.NotBeforeAt", "15:00"));
+
+        Assert.Contains(fresh.Errors, error => error.StartsWith("It is not to be strung before 15:00", StringComparison.Ordinal));
+        Assert.Empty(fair.Board.Entries);
+    }
+
+    [Fact]
     public async Task Rackets_that_cannot_all_reach_their_matches_are_named_in_time()
     {
         var fair = new Fairground(_shop);

@@ -4,6 +4,7 @@ using TagPage.Core.Units;
 using TagPage.Records.Events;
 using TagPage.Records.Jobs;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Pages.Shared;
 
 namespace TagPage.Web.Pages.Desk;
 
@@ -19,6 +20,8 @@ public record IntakeInput
 
     /// <summary>Null for the same string as the mains.</summary>
     public long? CrossesId { get; init; }
+
+    public NewStringInput NewString { get; init; } = new();
 
     public Supplier MainsSuppliedBy { get; init; } = Supplier.Client;
 
@@ -72,6 +75,7 @@ public record IntakeInput
     {
         MainsId = MainsId,
         CrossesId = CrossesId,
+        NewString = NewString.ToEntry(),
         MainsTension = MainsTension is { } mains ? new Tension(mains, TensionUnit) : null,
         CrossesTension = CrossesTension is { } crosses ? new Tension(crosses, TensionUnit) : null,
         Price = Price,
@@ -86,6 +90,7 @@ public record IntakeInput
         {
             MainsId = MainsId,
             CrossesId = CrossesId,
+            NewString = NewString.ToEntry(),
             MainsSuppliedBy = MainsSuppliedBy,
             MainsTension = MainsTension ?? 0,
             CrossesTension = CrossesTension,

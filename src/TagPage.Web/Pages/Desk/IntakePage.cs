@@ -57,18 +57,28 @@ public abstract class IntakePage(DeskStore desks, LiveDesks live, IntakeStore in
     {
         this.Note([.. input.Faults()]);
         this.Note(input.ToOrder().Faults(sport, Shop));
+        if (entry.Unkeepable(Saved.Now) is { } why)
+            this.Note([why with { Field = nameof(input.NeededAt) }]);
         if (!ModelState.IsValid || this.Asks(input.ToOrder().Oddities(sport, last), input.Confirmed))
             return Page();
         if (answer is null && entry.NeededBy is { } wish && Intakes.Ask(Me, Id, entry, sport) is { } whatIf && whatIf.Promise != wish)
         {
             Offer = whatIf;
-            ModelState.AddModelError("Input.NeededAt", whatIf.Promise is { } earliest
-                ? $"Cannot be promised for {DeskWords.Time(wish, Saved.Now)} without breaking another promise. Choose below: ready by {DeskWords.Time(earliest, Saved.Now)}, or insist."
-                : $"Cannot be strung in the hours that are left.");
+            ModelState.AddModelError("Input.NeededAt", Sentence(whatIf, wish));
             return Page();
         }
         return this.After(Intakes.Add(Me, Id, entry with { Insist = answer == "anyway" }), number =>
             Desks.Get(Me, Id)?.Of((int)number) is { } racket ? TakenIn(racket) : NotFound());
+    }
+
+    private string Sentence(IntakeStore.WhatIf whatIf, DateTime wish)
+    {
+        if (whatIf.Promise is not { } earliest)
+            return "Cannot be strung in the hours that are left.";
+        var why = whatIf.Slips.Count > 0
+            ? $"Cannot be promised for {DeskWords.Time(wish, Saved.Now)} without breaking another promise."
+            : $"Cannot be ready by {DeskWords.Time(wish, Saved.Now)}.";
+        return $"{why} Choose below: ready by {DeskWords.Time(earliest, Saved.Now)}, or insist.";
     }
 
     private IActionResult TakenIn(EntryRow racket) => this.GoOn($"{Home}/in",

@@ -2,6 +2,7 @@ using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Jobs;
 using TagPage.Core.Units;
 using TagPage.Records.Jobs;
+using TagPage.Web.Pages.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 

@@ -2,7 +2,7 @@ using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Strings;
 using TagPage.Records.Jobs;
 
-namespace TagPage.Web.Pages.Shop.Jobs;
+namespace TagPage.Web.Pages.Shared;
 
 /// <summary>A string that is not in the catalogue yet, typed in with the job that needs it.</summary>
 public sealed record NewStringInput
