@@ -28,7 +28,11 @@ public sealed record DeskBoard(EventRow Event, IReadOnlyList<TechnicianRow> Tech
     /// <summary>When it should be ready; null if the hours do not suffice, or it is strung.</summary>
     public DateTime? ReadyAt(EntryRow entry) => entry.IsOpen ? Desk.Plan.ReadyAt(entry.Number) : null;
 
-    public Pressure Pressure(EntryRow entry) => entry.IsOpen ? Pressures.Of(entry.ToDesk(Now), ReadyAt(entry)) : Core.EventDesk.Pressure.None;
+    /// <summary>On a machine that broke, or whose technician left: it is not ready before it is put back.</summary>
+    public bool IsStuck(EntryRow entry) => entry.State == JobState.OnMachine && Technician(entry.TechnicianId) is { Away: true };
+
+    public Pressure Pressure(EntryRow entry) => IsStuck(entry) ? Core.EventDesk.Pressure.Late
+        : entry.IsOpen ? Pressures.Of(entry.ToDesk(Now), ReadyAt(entry)) : Core.EventDesk.Pressure.None;
 
     /// <summary>What is late or close to it.</summary>
     public IEnumerable<EntryRow> AtRisk => Entries.Where(entry => Pressure(entry) >= Core.EventDesk.Pressure.Tight)
@@ -36,6 +40,13 @@ public sealed record DeskBoard(EventRow Event, IReadOnlyList<TechnicianRow> Tech
 
     /// <summary>Rackets whose promise was moved; their owners are to be told.</summary>
     public IEnumerable<EntryRow> ToTell => Entries.Where(entry => entry.MovedFrom is not null && entry.State != JobState.Collected);
+
+    /// <summary>Handed out and not paid.</summary>
+    public IEnumerable<EntryRow> Owed => In(JobState.Collected).Where(entry => entry.IsOwed);
+
+    /// <summary>What else the player of a racket has to pay.</summary>
+    public IReadOnlyList<EntryRow> OwedBeside(EntryRow entry) =>
+        [.. Entries.Where(other => other.IsOwed && other.PlayerId == entry.PlayerId && other.Number != entry.Number)];
 
     public TechnicianRow? Technician(long? id) => Technicians.FirstOrDefault(technician => technician.Id == id);
 

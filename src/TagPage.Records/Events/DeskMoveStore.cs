@@ -62,8 +62,8 @@ public sealed class DeskMoveStore(Database database, ShopClock clock)
     /// <summary>Given to the player, paid in cash. What is not paid stays on their account.</summary>
     public Outcome HandOut(Who who, long eventId, int number, bool paid) => Move(who, eventId, number, JobState.Strung, (c, entry) =>
     {
-        if (paid && entry.PaidOn is null)
-            PaymentLineStore.Pay(c, ShareStore.Of(c, entry.JobId)!, new PaymentEntry { PaidOn = clock.Today, Method = PaymentMethod.Cash }, who, (clock.Now, clock.Today));
+        if (paid)
+            PayInCash(c, who, entry);
         c.Execute(HandOutSql, new { entry.JobId, Now = clock.Minute, clock.Today });
     });
 
@@ -73,6 +73,15 @@ public sealed class DeskMoveStore(Database database, ShopClock clock)
         SET state = 'Collected', collected_on = @Today, version = version + 1
         WHERE id = @JobId;
         """;
+
+    /// <summary>Paid in cash after it was handed out; done twice it is done.</summary>
+    public Outcome Pay(Who who, long eventId, int number) => Move(who, eventId, number, JobState.Collected, (c, entry) => PayInCash(c, who, entry));
+
+    private void PayInCash(SqliteConnection connection, Who who, EntryRow entry)
+    {
+        if (entry.PaidOn is null)
+            PaymentLineStore.Pay(connection, ShareStore.Of(connection, entry.JobId)!, new PaymentEntry { PaidOn = clock.Today, Method = PaymentMethod.Cash }, who, (clock.Now, clock.Today));
+    }
 
     /// <summary>Taken away unstrung. Its number stays its own.</summary>
     public Outcome Withdraw(Who who, long eventId, int number) => Move(who, eventId, number, JobState.Waiting, (c, entry) =>

@@ -85,6 +85,9 @@ public sealed record EntryRow
 
     public bool IsUnpaid => PaidOn is null && PriceMinor is > 0;
 
+    /// <summary>To be paid now: it is strung.</summary>
+    public bool IsOwed => IsUnpaid && State is (JobState.Strung or JobState.Collected);
+
     /// <summary>Whose it is, as a tablet beside the court may show it.</summary>
     public string Whose => WhoseOnLabel.Of(Junior, Player, LabelName, RacketNumber, Number);
 

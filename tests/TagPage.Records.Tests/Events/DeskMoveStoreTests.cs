@@ -44,6 +44,23 @@ public sealed class DeskMoveStoreTests : IDisposable
     }
 
     [Fact]
+    public void Racket_on_a_players_account_is_paid_later_once_and_not_before_it_is_handed_out()
+    {
+        var number = _fair.TakeIn();
+        _fair.Street.Refused<EntryMovedOn>(() => Moves.Pay(_fair.Helper, _fair.Id, number));
+        Fair.Done(Moves.Take(_fair.Helper, _fair.Id, number, _fair.Runa));
+        Fair.Done(Moves.Strung(_fair.Helper, _fair.Id, number));
+        Fair.Done(Moves.HandOut(_fair.Helper, _fair.Id, number, paid: false));
+        Assert.Equal([number], _fair.Board.Owed.Select(entry => entry.Number));
+
+        Fair.Done(Moves.Pay(_fair.Helper, _fair.Id, number));
+        Fair.Done(Moves.Pay(_fair.Helper, _fair.Id, number));
+
+        Assert.Empty(_fair.Board.Owed);
+        Assert.Equal(1, _fair.Street.Records.Count("payment", "amount_minor = 1200 AND method = 'Cash'"));
+    }
+
+    [Fact]
     public void Strings_before_it_were_cut_out()
     {
         var number = (int)Fair.Done(_fair.Intakes.Add(Who.Shop, _fair.Id, _fair.Entry() with { RacketId = _fair.Street.Racket }));
@@ -129,6 +146,18 @@ public sealed class DeskMoveStoreTests : IDisposable
     }
 
     [Fact]
+    public void Racket_on_a_machine_that_broke_is_flagged_until_it_is_put_back()
+    {
+        var number = _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(15) });
+        Fair.Done(Moves.Take(_fair.Helper, _fair.Id, number, _fair.Bram));
+        Fair.Done(_fair.Technicians.SetAway(_fair.Helper, _fair.Id, _fair.Bram, true));
+        Assert.Equal([(number, Pressure.Late)], _fair.Board.AtRisk.Select(entry => (entry.Number, _fair.Board.Pressure(entry))));
+
+        Fair.Done(Moves.PutBack(_fair.Helper, _fair.Id, number));
+        Assert.Empty(_fair.Board.AtRisk);
+    }
+
+    [Fact]
     public void Put_back_it_waits_again()
     {
         var number = _fair.TakeIn();
@@ -176,6 +205,14 @@ public sealed class DeskMoveStoreTests : IDisposable
         Assert.Equal((Fair.At(15, 15), Fair.At(15, 15), Fair.At(14, 15)), (_fair.Of(waiting).NeededBy, _fair.Of(waiting).Promised, _fair.Of(waiting).NotBefore));
         Assert.Equal(Fair.At(12), _fair.Of(strung).NeededBy);
         _fair.Street.Refused<ShiftUnlikely>(() => _fair.Shifts.Shift(_fair.Helper, _fair.Id, 0));
+    }
+
+    [Fact]
+    public void Racket_that_nobody_needs_at_a_certain_time_is_not_close_from_the_moment_it_came()
+    {
+        _fair.TakeIn();
+
+        Assert.Empty(_fair.Board.AtRisk);
     }
 
     [Fact]

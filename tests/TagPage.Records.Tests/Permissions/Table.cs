@@ -280,6 +280,8 @@ internal static class Table
 
     private const string StrungThere = AnEvent + StrungNow;
 
+    private const string HandedOut = AnEvent + "UPDATE job SET state = 'Collected', strung_on = received_on, collected_on = received_on WHERE id = 2";
+
     private static Row[] EventDesk() =>
     [
         new(AtDesk, (s, who) => s.Events.Get(who, 1), AnEvent),
@@ -304,6 +306,7 @@ internal static class Table
         new(AtDesk, (s, who) => s.DeskMoves.Strung(who, 1, 1), OnMachine),
         new(AtDesk, (s, who) => s.DeskMoves.PutBack(who, 1, 1), OnMachine),
         new(AtDesk, (s, who) => s.DeskMoves.HandOut(who, 1, 1, true), StrungThere),
+        new(AtDesk, (s, who) => s.DeskMoves.Pay(who, 1, 1), HandedOut),
         new(AtDesk, (s, who) => s.DeskMoves.Withdraw(who, 1, 1), AnEvent),
         new(AtDesk, (s, who) => s.DeskMoves.PullForward(who, 1, 1, true), AnEvent),
         new(AtDesk, (s, who) => s.DeskMoves.PutOnCourt(who, 1, 1, true), AnEvent),

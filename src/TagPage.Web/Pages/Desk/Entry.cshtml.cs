@@ -9,6 +9,7 @@ using TagPage.Records.Shop;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Labels;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Desk;
 
@@ -22,6 +23,11 @@ public sealed class EntryModel(DeskStore desks, LiveDesks live, DeskMoveStore mo
     public IReadOnlyList<Slip> IfPulled => Saved.Desk.Slips(Saved.ToDesk(Racket) with { PulledForward = true });
 
     public IReadOnlyList<Slip> IfOnCourt => Saved.Desk.Slips(Saved.ToDesk(Racket) with { OnCourt = true });
+
+    /// <summary>What else the same player has to pay at this event; null for nothing.</summary>
+    public string? AlsoOwes => Saved.OwedBeside(Racket) is { Count: > 0 } others
+        ? $"The same player owes {Formats.Money(others.Sum(other => other.PriceMinor!.Value), Shop)} for number {string.Join(", ", others.Select(other => other.Number))} too."
+        : null;
 
     private string Here => $"{Home}/entry/{Racket.Number}";
 
@@ -62,8 +68,10 @@ public sealed class EntryModel(DeskStore desks, LiveDesks live, DeskMoveStore mo
     public IActionResult OnPostBack() => Done(moves.PutBack(Me, Id, Racket.Number), Here, $"Number {Racket.Number} is waiting again.");
 
     public IActionResult OnPostOut(bool paid) => ModelState.IsValid
-        ? Done(moves.HandOut(Me, Id, Racket.Number, paid), $"{Home}/out", $"Number {Racket.Number} is handed out.")
+        ? Done(moves.HandOut(Me, Id, Racket.Number, paid), $"{Home}/out", $"Number {Racket.Number} is handed out. {AlsoOwes}".TrimEnd())
         : NotFound();
+
+    public IActionResult OnPostPaid() => Done(moves.Pay(Me, Id, Racket.Number), Here, $"Number {Racket.Number} is paid.");
 
     public IActionResult OnPostForward() => Done(moves.PullForward(Me, Id, Racket.Number, true), Home, $"Number {Racket.Number} is pulled forward.");
 

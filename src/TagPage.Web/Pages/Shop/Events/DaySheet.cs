@@ -12,12 +12,10 @@ namespace TagPage.Web.Pages.Shop.Events;
 /// <param name="Shop">Whose currency prices are in.</param>
 public sealed record DaySheet(IReadOnlyList<EntryRow> Rackets, ShopDetails Shop)
 {
-    private IEnumerable<EntryRow> Kept => Rackets.Where(entry => entry.State != JobState.Cancelled);
-
     public int Strung => Done.Count();
 
-    // By the ticket, which may have been moved at the shop's bench.
-    private IEnumerable<EntryRow> Done => Rackets.Where(entry => entry.State is JobState.Strung or JobState.Collected);
+    /// <summary>By the ticket, which may have been moved at the shop's bench. Nothing else is billed.</summary>
+    public IEnumerable<EntryRow> Done => Rackets.Where(entry => entry.State is JobState.Strung or JobState.Collected);
 
     /// <summary>Minutes on the machine of those that were timed.</summary>
     public double? AverageMinutes => Done.Select(Minutes).OfType<int>().DefaultIfEmpty(-1).Average() is >= 0 and var average ? average : null;
@@ -26,9 +24,11 @@ public sealed record DaySheet(IReadOnlyList<EntryRow> Rackets, ShopDetails Shop)
 
     public IReadOnlyList<EntryRow> Uncollected => [.. Rackets.Where(entry => entry.State == JobState.Strung)];
 
-    public long Total => Kept.Sum(entry => entry.PriceMinor ?? 0);
+    public IReadOnlyList<EntryRow> Unstrung => [.. Rackets.Where(entry => entry.IsOpen)];
 
-    public long Unpaid => Kept.Where(entry => entry.IsUnpaid).Sum(entry => entry.PriceMinor ?? 0);
+    public long Total => Done.Sum(entry => entry.PriceMinor ?? 0);
+
+    public long Unpaid => Done.Where(entry => entry.IsUnpaid).Sum(entry => entry.PriceMinor ?? 0);
 
     /// <summary>Strings that were used, each with how many beds took it and how many of those came from the desk; half a bed for each of a hybrid.</summary>
     public IEnumerable<(string String, decimal Beds, decimal FromDesk)> Strings =>
@@ -42,7 +42,7 @@ public sealed record DaySheet(IReadOnlyList<EntryRow> Rackets, ShopDetails Shop)
 
     /// <summary>By player, or by country or club.</summary>
     public IEnumerable<(string Key, string Name, int Rackets, long Total, long Unpaid)> Bills(bool byTeam) =>
-        Kept.Where(entry => !byTeam || entry.Team.Length > 0)
+        Done.Where(entry => !byTeam || entry.Team.Length > 0)
             .GroupBy(entry => byTeam ? (Key: entry.Team, Name: entry.Team) : (Key: entry.PlayerId.ToString(CultureInfo.InvariantCulture), Name: entry.Player))
             .Select(bill => (bill.Key.Key, bill.Key.Name, bill.Count(), bill.Sum(entry => entry.PriceMinor ?? 0), bill.Where(entry => entry.IsUnpaid).Sum(entry => entry.PriceMinor ?? 0)))
             .OrderBy(bill => bill.Name, StringComparer.CurrentCultureIgnoreCase);
