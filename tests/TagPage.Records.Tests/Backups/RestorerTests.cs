@@ -22,19 +22,11 @@ public sealed class RestorerTests : IDisposable
 
     private Restorer Restorer => _vault.Restorer;
 
-    private string BackUp()
-    {
-        Assert.Null(_vault.Store.Make(BackupFile.ByHand));
-        var file = _vault.Store.List()[0].Path;
-        Street.Time.Advance(TimeSpan.FromMinutes(1));
-        return file;
-    }
-
     [Fact]
     public void Everything_is_as_it_was_what_came_since_is_a_backup_of_its_own_and_going_back_can_be_taken_back()
     {
         var before = Street.Database.Dump();
-        var file = BackUp();
+        var file = _vault.BackUp();
         Street.Records.Client("Ilse Marrow");
         var since = Street.Database.Dump();
         var seen = Street.Database.Changes.OfAll;
@@ -54,7 +46,7 @@ public sealed class RestorerTests : IDisposable
     [Fact]
     public void Look_tells_what_is_in_it_and_changes_nothing()
     {
-        var file = BackUp();
+        var file = _vault.BackUp();
         Street.Records.Client("Ilse Marrow");
         var before = Street.Database.Dump();
 
@@ -63,45 +55,10 @@ public sealed class RestorerTests : IDisposable
     }
 
     [Fact]
-    public void Whoever_was_forgotten_since_is_forgotten_again_and_nobody_else()
-    {
-        var file = BackUp();
-        _vault.Forget(Street.Odalys);
-        // A number that is wound back would be given to somebody else, who is not to be taken for the one who was forgotten.
-        var ilse = Street.Records.Client("Ilse Marrow");
-
-        Restorer.Restore(file, null);
-
-        Assert.Equal(0, Street.Records.Count("client", "name = 'Odalys Ferran'"));
-        Assert.Equal(1, Street.Records.Count("client", "name = 'Ewan Lockyer'"));
-        Assert.Equal(0, Street.Records.Count("player", "name = 'Pim Ferran'"));
-        Assert.True(Street.Records.Client("Teo Quill") > ilse);
-    }
-
-    [Fact]
-    public void Marks_beside_a_backup_hold_where_the_machine_that_made_it_is_gone()
-    {
-        _vault.Settings.Change(Who.Shop, new BackupSetting { Folder = _vault.Drive });
-        BackUp();
-        var file = Assert.Single(Directory.GetFiles(_vault.Drive, "*.db"));
-        File.Copy(file, file + ".kept");
-        _vault.Forget(Street.Odalys);
-        _vault.Store.Tend();
-        File.Move(file + ".kept", file, overwrite: true);
-        var machine = _vault.NewMachine;
-
-        Restorer.RestoreInto(machine, file, null, Migration.Embedded, Street.Time, NullLogger<Migrator>.Instance);
-
-        using (var there = new Database(machine))
-            Assert.Equal(["Ewan Lockyer"], there.Read(c => c.Query<string>("SELECT name FROM client").AsList()));
-        Assert.False(Vault.Says(machine.DatabaseFile, "Odalys"));
-    }
-
-    [Fact]
     public void Database_that_the_running_program_cannot_read_is_gone_back_from_once_it_is_stopped()
     {
         var before = Street.Database.Dump();
-        var file = BackUp();
+        var file = _vault.BackUp();
         Street.Database.Dispose();
         using (var live = new FileStream(Street.Folder.DatabaseFile, FileMode.Open))
             live.Write("scribbled over"u8);
@@ -114,56 +71,9 @@ public sealed class RestorerTests : IDisposable
     }
 
     [Fact]
-    public void Next_night_forgets_in_older_backups_too_and_they_stay_sound()
-    {
-        var file = BackUp();
-        _vault.Forget(Street.Odalys);
-        Assert.True(Vault.Says(file, "Odalys"));
-
-        Street.Time.Advance(TimeSpan.FromDays(1));
-        _vault.Store.Tend();
-
-        Assert.False(Vault.Says(file, "Odalys"));
-        Restorer.Restore(file, null);
-        Assert.Equal(["Ewan Lockyer"], Street.Database.Read(c => c.Query<string>("SELECT name FROM client").AsList()));
-    }
-
-    [Fact]
-    public void Next_night_forgets_in_the_second_folder_too_where_nothing_is_sealed()
-    {
-        _vault.Settings.Change(Who.Shop, new BackupSetting { Folder = _vault.Drive });
-        BackUp();
-        var file = Assert.Single(Directory.GetFiles(_vault.Drive, "*.db"));
-        _vault.Forget(Street.Odalys);
-
-        Street.Time.Advance(TimeSpan.FromDays(1));
-        _vault.Store.Tend();
-
-        Assert.False(Vault.Says(file, "Odalys"));
-        Restorer.Restore(file, null);
-        Assert.Equal(["Ewan Lockyer"], Street.Database.Read(c => c.Query<string>("SELECT name FROM client").AsList()));
-    }
-
-    [Fact]
-    public void Old_backup_that_is_damaged_keeps_no_other_from_forgetting()
-    {
-        var older = BackUp();
-        Street.Time.Advance(TimeSpan.FromDays(1));
-        var damaged = BackUp();
-        File.WriteAllText(damaged, "scribbled over");
-        _vault.Forget(Street.Odalys);
-
-        Street.Time.Advance(TimeSpan.FromDays(1));
-        _vault.Store.Tend();
-
-        Assert.False(Vault.Says(older, "Odalys"));
-        Assert.True(Vault.Says(damaged, "scribbled over"));
-    }
-
-    [Fact]
     public void Ticket_that_was_given_out_since_is_not_given_out_again()
     {
-        var file = BackUp();
+        var file = _vault.BackUp();
         Assert.Equal(("1002", "1003"), (NextTicket(), NextTicket()));
 
         Restorer.Restore(file, null);
@@ -181,7 +91,7 @@ public sealed class RestorerTests : IDisposable
     [Fact]
     public async Task What_is_written_meanwhile_is_in_the_records_or_in_what_was_put_aside()
     {
-        var file = BackUp();
+        var file = _vault.BackUp();
         using var begun = new ManualResetEventSlim();
         using var over = new CancellationTokenSource();
         var writing = Task.Run(() => Write(begun, over.Token), TestContext.Current.CancellationToken);
@@ -215,7 +125,7 @@ public sealed class RestorerTests : IDisposable
     {
         KeyFiles.Write(Path.Combine(Street.Folder.Keys, "links.key"), new byte[32]);
         var machine = _vault.NewMachine;
-        File.Copy(BackUp(), machine.DatabaseFile);
+        File.Copy(_vault.BackUp(), machine.DatabaseFile);
 
         using (var there = new Database(machine))
             Assert.Equal(0, there.Read(c => c.ExecuteScalar<int>("SELECT COUNT(*) FROM sqlite_schema WHERE name = 'carried_key'")));
@@ -227,7 +137,7 @@ public sealed class RestorerTests : IDisposable
     public void New_machine_on_which_going_back_failed_is_as_it_was()
     {
         KeyFiles.Write(Path.Combine(Street.Folder.Keys, "links.key"), new byte[32]);
-        var (file, machine) = (BackUp(), _vault.NewMachine);
+        var (file, machine) = (_vault.BackUp(), _vault.NewMachine);
         IReadOnlyList<Migration> broken = [.. Migration.Embedded, new("9999-broken.sql", "INSERT INTO nowhere VALUES (1)")];
 
         Assert.Throws<SqliteException>(() => Restorer.RestoreInto(machine, file, null, broken, Street.Time, NullLogger<Migrator>.Instance));
@@ -244,7 +154,7 @@ public sealed class RestorerTests : IDisposable
             INSERT INTO session (id, account_id, made_at) VALUES ('0123456789abcdef0123456789abcdef', 'a1', '2026-11-25T09:00:00.000Z');
             """);
         Street.Fresh(Street.Odalys);
-        var file = BackUp();
+        var file = _vault.BackUp();
         Street.Records.Change("""
             UPDATE account SET password_hash = 'new hash', security_stamp = 'new stamp';
             UPDATE session SET id = 'fedcba9876543210fedcba9876543210';
@@ -264,7 +174,7 @@ public sealed class RestorerTests : IDisposable
         seal.Set(Passphrase);
         _vault.Settings.Change(Who.Shop, new BackupSetting { Folder = _vault.Drive });
         var before = Street.Database.Dump();
-        BackUp();
+        _vault.BackUp();
         seal.Remove();
         Street.Records.Client("Ilse Marrow");
         var file = Assert.Single(Directory.GetFiles(_vault.Drive, "*.sealed"));

@@ -40,6 +40,15 @@ public sealed class Vault : IDisposable
 
     public string[] OnDrive => Names(Drive);
 
+    /// <summary>Made by hand, a minute before whatever comes next; its path.</summary>
+    public string BackUp()
+    {
+        Assert.Null(Store.Make(BackupFile.ByHand));
+        var file = Store.List()[0].Path;
+        Street.Time.Advance(TimeSpan.FromMinutes(1));
+        return file;
+    }
+
     /// <summary>A backup in a data folder of its own, as its next program would open it.</summary>
     public static string DumpOf(string backup)
     {
