@@ -137,6 +137,31 @@ public sealed class MatchedSetTests : IDisposable
     }
 
     [Fact]
+    public async Task Set_that_measuring_cannot_tell_apart_matches_already_and_shows_a_plan_only_when_pressed()
+    {
+        var other = _shop.Records.Racket(_player, number: 2);
+        _shop.Records.Measured(other, 300.1m, 320.7m, 290.4m);
+        var owner = _shop.Owner();
+
+        var page = await owner.Open($"{SetPage}?Input.Match=true&Input.Frames={_racket}&Input.Frames={other}&Input.OnlyHandle=true");
+
+        Assert.Contains("No figure of theirs is farther from another’s than measuring leaves open.", page.Document.QuerySelector("#matched")!.ParentElement!.TextContent, StringComparison.Ordinal);
+        Assert.Null(page.Document.QuerySelector("#the-plan"));
+        var pressed = string.Join('&', page.Document.QuerySelectorAll("section[aria-labelledby=matched] input").Select(input => $"{input.GetAttribute("name")}={input.GetAttribute("value")}"));
+        Assert.NotNull((await owner.Open($"{SetPage}?{pressed}&Input.Anyway=true")).Document.QuerySelector("#the-plan"));
+    }
+
+    [Fact]
+    public async Task Set_that_cannot_reach_what_is_wanted_says_which_figure_gives_way()
+    {
+        var rackets = Three();
+
+        var page = await _shop.Owner().Open($"{SetPage}?Input.Match=true&Input.Weight=304&Input.SwingWeight=305&{string.Join('&', rackets.Select(r => $"Input.Frames={r}"))}");
+
+        Assert.Matches(@"The nearest that they have in common is [0-9.]+ g, [0-9.]+ mm, 305 kg·cm²: weight ends [0-9.]+ g above\. With rounded pieces all come within", page.Document.QuerySelector("#the-plan")!.TextContent);
+    }
+
+    [Fact]
     public async Task Frame_that_cannot_come_along_is_named_with_where_it_stays()
     {
         var rackets = Three();

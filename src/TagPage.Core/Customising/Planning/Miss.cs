@@ -28,4 +28,10 @@ public readonly record struct Miss(double MassG, double BalanceMm, double SwingW
 
     /// <summary>For comparing: a gram weighs as much as a millimetre of balance and as one kg·cm².</summary>
     public double Squared => (MassG * MassG) + (BalanceMm * BalanceMm) + (SwingWeight * SwingWeight);
+
+    /// <summary>The same, as plans weigh it.</summary>
+    public double Sum => Math.Abs(MassG) + Math.Abs(BalanceMm) + Math.Abs(SwingWeight);
+
+    /// <summary>Whether it is less in sum and in squares: neither more of it, nor a worse figure for two that were hardly off.</summary>
+    public bool IsLessThan(Miss other) => Sum < other.Sum && Squared < other.Squared;
 }

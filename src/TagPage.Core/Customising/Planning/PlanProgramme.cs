@@ -3,43 +3,67 @@ using static TagPage.Core.Customising.Planning.LinearProgramme;
 namespace TagPage.Core.Customising.Planning;
 
 /// <summary>
-/// The linear programme of a plan. Its wishes in this order: miss as little as possible, add as little as possible, take
-/// off as little as possible, change the twist weight as little as possible. Balance is written as a moment about a point:
-/// with the wanted balance for the point it is zero when the balance is right, whatever the mass.
+/// The linear programme of a plan. Its wishes in this order: leave the frames as little apart as possible, bring what they
+/// have in common as near as possible to what is wanted, add as little as possible, take off as little as possible, change
+/// the twist weight as little as possible. Balance is written as a moment about a point: with the wanted balance for the
+/// point it is zero when the balance is right, whatever the mass.
 /// </summary>
 internal sealed class PlanProgramme
 {
     private readonly LinearProgramme _programme = new();
-    private readonly List<Term> _missed = [], _added = [], _removed = [], _twist = [];
+    private readonly List<Term> _apart = [], _missed = [], _added = [], _removed = [], _twist = [];
     private readonly List<(int[] Added, int[] Removed)> _of = [];
     private readonly Wanted _wanted;
-    private readonly Figures _mayGive;
+    private readonly bool _mayDiffer;
     private readonly decimal _pivotCm, _massG;
     private readonly Term[] _mass, _moment, _swing;
 
-    public PlanProgramme(IReadOnlyList<PlanFrame> frames, Wanted wanted, Figures mayGive)
+    /// <param name="frames">One or more.</param>
+    /// <param name="wanted">Of each of them.</param>
+    /// <param name="mayGive">Wanted figures that need not be reached.</param>
+    /// <param name="mayDiffer">Whether frames need not become the same.</param>
+    public PlanProgramme(IReadOnlyList<PlanFrame> frames, Wanted wanted, Figures mayGive, bool mayDiffer)
     {
-        (_wanted, _mayGive) = (wanted, mayGive);
+        (_wanted, _mayDiffer) = (wanted, mayDiffer);
         _pivotCm = Exact(wanted.BalanceCm ?? frames.Average(frame => frame.Now.BalanceCm));
         _massG = Math.Round(Exact(wanted.MassG ?? frames.Average(frame => frame.Now.MassG)));
-        _mass = Common(wanted.MassG, 1);
-        _moment = Common(wanted.BalanceCm, 1, -1);
-        _swing = Common(wanted.SwingWeight, 1);
+        _mass = Common(wanted.MassG, mayGive.HasFlag(Figures.Mass), 1, [1]);
+        _moment = Common(wanted.BalanceCm, mayGive.HasFlag(Figures.Balance), PerMoment, [1, -1]);
+        _swing = Common(wanted.SwingWeight, mayGive.HasFlag(Figures.SwingWeight), 1, [1]);
         foreach (var frame in frames)
             Add(frame);
     }
 
-    /// <summary>Grams for each frame; null where the figures that may not give way cannot be reached.</summary>
-    public IReadOnlyList<(double[] Added, double[] Removed)>? Solve() =>
-        _programme.Smallest(_missed, _added, _removed, _twist) is { } values
-            ? [.. _of.Select(of => (Pick(of.Added, values), Pick(of.Removed, values)))]
+    // A millimetre of balance, as a moment.
+    private decimal PerMoment => Exact((double)(10 / _massG));
+
+    /// <summary>Grams for each frame, and what the frames come to in common; null where that cannot be reached.</summary>
+    public (Body Target, IReadOnlyList<(double[] Added, double[] Removed)> Grams)? Solve() =>
+        _programme.Smallest(_apart, _missed, _added, _removed, _twist) is { } values
+            ? (Target(values), [.. _of.Select(of => (Pick(of.Added, values), Pick(of.Removed, values)))])
             : null;
+
+    private Body Target(double[] values)
+    {
+        var mass = Value(_wanted.MassG, _mass, values);
+        return new Body(mass, (double)_pivotCm + (Value(0, _moment, values) / mass), Value(_wanted.SwingWeight, _swing, values));
+    }
+
+    private static double Value(double? wanted, Term[] terms, double[] values) => (wanted ?? 0) - terms.Sum(term => (double)term.Times * values[term.Variable]);
 
     private static double[] Pick(int[] variables, double[] values) => [.. variables.Select(variable => values[variable])];
 
-    // What the frames have in common where nothing is wanted: one variable, or two for what may lie below zero.
-    private Term[] Common(double? wanted, params int[] signs) =>
-        wanted is null ? [.. signs.Select(sign => new Term(_programme.Variable(), -sign))] : [];
+    // What the frames have in common differs from what is wanted by a variable for each direction; where nothing is wanted it
+    // is one itself, or two for what may lie below zero.
+    private Term[] Common(double? wanted, bool mayGive, decimal price, int[] signs)
+    {
+        if (wanted is not null && !mayGive)
+            return [];
+        Term[] common = [.. (wanted is null ? signs : [1, -1]).Select(sign => new Term(_programme.Variable(), -sign))];
+        if (wanted is not null)
+            _missed.AddRange(common.Select(term => term with { Times = price }));
+        return common;
+    }
 
     private void Add(PlanFrame frame)
     {
@@ -56,17 +80,17 @@ internal sealed class PlanProgramme
             .. removed.Zip(frame.Removable, (variable, earlier) => (variable, -1, Exact(earlier.AtCm))),
         ];
         var (mass, balance, swing) = (Exact(frame.Now.MassG), Exact(frame.Now.BalanceCm), Exact(frame.Now.SwingWeight));
-        Reach(Figures.Mass, 1, [.. masses.Select(m => new Term(m.Variable, m.Sign)), .. _mass], Exact(_wanted.MassG ?? 0) - mass);
-        Reach(Figures.Balance, 10 / _massG, [.. masses.Select(m => new Term(m.Variable, m.Sign * (m.AtCm - _pivotCm))), .. _moment], -mass * (balance - _pivotCm));
-        Reach(Figures.SwingWeight, 1, [.. masses.Select(m => new Term(m.Variable, m.Sign * Square(m.AtCm - (decimal)Body.AxisCm) / 1000)), .. _swing], Exact(_wanted.SwingWeight ?? 0) - swing);
+        Reach(1, [.. masses.Select(m => new Term(m.Variable, m.Sign)), .. _mass], Exact(_wanted.MassG ?? 0) - mass);
+        Reach(PerMoment, [.. masses.Select(m => new Term(m.Variable, m.Sign * (m.AtCm - _pivotCm))), .. _moment], -mass * (balance - _pivotCm));
+        Reach(1, [.. masses.Select(m => new Term(m.Variable, m.Sign * Square(m.AtCm - (decimal)Body.AxisCm) / 1000)), .. _swing], Exact(_wanted.SwingWeight ?? 0) - swing);
     }
 
-    private void Reach(Figures figure, decimal price, Term[] terms, decimal value)
+    private void Reach(decimal price, Term[] terms, decimal value)
     {
-        if (_mayGive.HasFlag(figure))
+        if (_mayDiffer)
         {
             var (below, above) = (_programme.Variable(), _programme.Variable());
-            _missed.AddRange([new(below, Exact((double)price)), new(above, Exact((double)price))]);
+            _apart.AddRange([new(below, price), new(above, price)]);
             terms = [.. terms, new(below, 1), new(above, -1)];
         }
         _programme.Equal(terms, value);

@@ -4,16 +4,23 @@ namespace TagPage.Core.Customising.Planning;
 public static class Planner
 {
     /// <summary>The plan for each frame. What cannot be reached is missed by as little as possible; see <see cref="Miss"/>.</summary>
-    /// <param name="frames">One or more. Of several, figures that are not wanted become the same on all.</param>
+    /// <param name="frames">One or more. Several become the same, whatever is wanted.</param>
     /// <param name="wanted">What they should measure.</param>
-    public static IReadOnlyList<Plan> Nearest(IReadOnlyList<PlanFrame> frames, Wanted wanted) =>
-        Find(frames, wanted, Figures.All) ?? throw new InvalidOperationException("With everything allowed to give way there is always a plan.");
+    public static IReadOnlyList<Plan> Nearest(IReadOnlyList<PlanFrame> frames, Wanted wanted) => Common(frames, wanted).Plans;
+
+    /// <summary>
+    /// The same with what the frames come to in common: where not all that is wanted can be reached, the nearest that all can
+    /// reach. Frames that cannot become the same are left as little apart from it as possible.
+    /// </summary>
+    public static (Body Target, IReadOnlyList<Plan> Plans) Common(IReadOnlyList<PlanFrame> frames, Wanted wanted) =>
+        Find(frames, wanted, Figures.All, mayDiffer: false) ?? Find(frames, wanted, Figures.All, mayDiffer: true)
+        ?? throw new InvalidOperationException("With everything allowed to give way there is always a plan.");
 
     /// <summary>The plan in which only these figures give way; null where the others cannot be reached even so.</summary>
-    public static Plan? IfOnly(Figures giveWay, PlanFrame frame, Wanted wanted) => Find([frame], wanted, giveWay)?[0];
+    public static Plan? IfOnly(Figures giveWay, PlanFrame frame, Wanted wanted) => Find([frame], wanted, giveWay, mayDiffer: false)?.Plans[0];
 
-    private static IReadOnlyList<Plan>? Find(IReadOnlyList<PlanFrame> frames, Wanted wanted, Figures mayGive) =>
-        new PlanProgramme(frames, wanted, mayGive).Solve() is { } grams
-            ? [.. frames.Zip(grams, (frame, of) => new Plan(frame, of.Added, of.Removed))]
+    private static (Body Target, IReadOnlyList<Plan> Plans)? Find(IReadOnlyList<PlanFrame> frames, Wanted wanted, Figures mayGive, bool mayDiffer) =>
+        new PlanProgramme(frames, wanted, mayGive, mayDiffer).Solve() is var (target, grams)
+            ? (target, [.. frames.Zip(grams, (frame, of) => new Plan(frame, of.Added, of.Removed))])
             : null;
 }

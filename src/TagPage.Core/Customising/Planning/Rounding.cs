@@ -3,7 +3,7 @@ namespace TagPage.Core.Customising.Planning;
 /// <summary>
 /// Brings a plan to steps that can be cut and weighed: of all ways to round up or down or a step further, within the limits,
 /// the one that misses least. A place that the plan leaves empty stays empty, so that nobody has to cut one more piece. Where
-/// rounding takes away all that a plan brings, nothing is left to do.
+/// rounded pieces come no nearer to what is wanted than the frame is, nothing is left to do.
 /// </summary>
 public static class Rounding
 {
@@ -19,6 +19,12 @@ public static class Rounding
     public static Plan Rounded(Plan plan, Wanted wanted, double stepG)
     {
         var goal = Miss.Of(plan.After, wanted).Figures == Figures.None ? wanted : Wanted.Of(plan.After);
+        var rounded = Stepped(plan, goal, stepG);
+        return Miss.Of(rounded.After, wanted).IsLessThan(Miss.Of(plan.Frame.Now, wanted)) ? rounded : Nothing(plan);
+    }
+
+    private static Plan Stepped(Plan plan, Wanted goal, double stepG)
+    {
         var pieces = plan.AddedG.Concat(plan.RemovedG).Count(grams => grams > 0);
         double[][] choices =
         [
@@ -26,43 +32,37 @@ public static class Rounding
             .. plan.Frame.Removable.Zip(plan.RemovedG, (earlier, grams) => Off(Steps(grams, stepG, earlier.Grams, pieces), grams, earlier.Grams)),
         ];
         var best = new RoundingSearch(plan.Frame, choices, goal).Best();
-        var rounded = plan with { AddedG = best[..plan.AddedG.Count], RemovedG = best[plan.AddedG.Count..] };
-        return IsNearer(rounded, IsNearer(plan, wanted) ? wanted : goal) ? rounded : Nothing(plan);
+        return plan with { AddedG = best[..plan.AddedG.Count], RemovedG = best[plan.AddedG.Count..] };
     }
 
-    /// <summary>The same for a set: nothing is done to any of its frames where that would bring them no nearer to each other and to what is given.</summary>
+    /// <summary>The same for a set: nothing is done to any of its frames where that would bring them no nearer to what is given and to each other.</summary>
     /// <param name="plans">Unrounded, one a frame.</param>
     /// <param name="wanted">What is given of the target.</param>
     /// <param name="stepG">Of each piece.</param>
     public static IReadOnlyList<Plan> Together(IReadOnlyList<Plan> plans, Wanted wanted, double stepG)
     {
-        var target = wanted.Or(plans[0].After);
-        Plan[] rounded = [.. plans.Select(plan => Rounded(plan, target, stepG))];
-        var untouched = Apart(plans.Select(plan => plan.Frame.Now), wanted);
-        return Apart(plans.Select(plan => plan.After), wanted) < untouched && Apart(rounded.Select(plan => plan.After), wanted) >= untouched
-            ? [.. plans.Select(Nothing)]
-            : rounded;
+        Plan[] rounded = [.. plans.Select(plan => Rounded(plan, Wanted.Of(plan.After), stepG))];
+        var set = new SetNearness([.. plans.Select(plan => plan.Frame.Now)], wanted);
+        return Alike(rounded).Prepend(rounded).FirstOrDefault(some => set.IsNearer([.. some.Select(plan => plan.After)])) ?? [.. plans.Select(Nothing)];
     }
 
-    private static bool IsNearer(Plan plan, Wanted wanted) => Miss.Of(plan.After, wanted).Squared < Miss.Of(plan.Frame.Now, wanted).Squared;
+    /// <summary>The same for frames that are to be like another one, each as near as it comes.</summary>
+    public static IReadOnlyList<Plan> Like(Body other, IReadOnlyList<Plan> plans, double stepG)
+    {
+        Plan[] rounded = [.. plans.Select(plan => Rounded(plan, Wanted.Of(other), stepG))];
+        return new SetNearness([.. plans.Select(plan => plan.Frame.Now), other], Wanted.Of(other)).IsNearer([.. rounded.Select(plan => plan.After), other])
+            ? rounded
+            : [.. plans.Select(Nothing)];
+    }
+
+    // Rounding frame by frame can pull apart what is the same to a hair; the same pieces on all leave them as near as they were.
+    private static IEnumerable<Plan[]> Alike(Plan[] plans) =>
+        from like in plans
+        where plans.All(plan => plan.RemovedG.All(grams => grams == 0) && plan.Frame.Places.Count == like.AddedG.Count
+            && plan.Frame.Places.Zip(like.Frame.Places, like.AddedG).All(place => place.First with { MostG = 0 } == place.Second with { MostG = 0 } && place.Third <= place.First.MostG))
+        select plans.Select(plan => plan with { AddedG = like.AddedG }).ToArray();
 
     private static Plan Nothing(Plan plan) => plan with { AddedG = [.. plan.AddedG.Select(_ => 0.0)], RemovedG = [.. plan.RemovedG.Select(_ => 0.0)] };
-
-    // What is given counts as one more frame.
-    private static double Apart(IEnumerable<Body> frames, Wanted wanted)
-    {
-        Body[] all = [.. frames];
-        return new Miss(
-            Range(all.Select(body => body.MassG), wanted.MassG),
-            Range(all.Select(body => body.BalanceCm), wanted.BalanceCm) * 10,
-            Range(all.Select(body => body.SwingWeight), wanted.SwingWeight)).Squared;
-    }
-
-    private static double Range(IEnumerable<double> values, double? given)
-    {
-        double[] all = given is { } one ? [.. values, one] : [.. values];
-        return all.Max() - all.Min();
-    }
 
     private static double[] Steps(double grams, double step, double most, int pieces)
     {

@@ -83,6 +83,65 @@ public class RoundingTests
         Assert.All(rounded, plan => Assert.InRange(plan.After.SwingWeight, 300, 304));
     }
 
+    [Fact]
+    public void Rounded_plan_is_nearer_to_what_is_wanted_or_nothing_whether_it_can_be_reached_or_not() => Gen.Select(Around, Around, Gen.Int[1, 7]).Sample((now, other, given) =>
+    {
+        var wanted = Given(other, given);
+        var plan = Rounding.Rounded(Planner.Nearest([new PlanFrame(now, PlannerTests.Places)], wanted)[0], wanted, 0.5);
+        return plan.Masses.Count == 0 || (Sum(plan.After, wanted) < Sum(now, wanted) && Miss.Of(plan.After, wanted).Squared < Miss.Of(now, wanted).Squared);
+    }, iter: 200);
+
+    [Fact]
+    public void Rounded_set_is_nearer_to_what_is_wanted_and_no_farther_apart_or_nothing() => Gen.Select(Around.Array[2, 3], Around, Gen.Int[0, 7], Gen.Bool).Sample((all, other, given, same) =>
+    {
+        Body[] now = same ? [.. all.Select((_, i) => all[0] with { SwingWeight = all[0].SwingWeight + (0.2 * i) })] : all;
+        var wanted = Given(other, given);
+        var plans = Rounding.Together(Planner.Nearest([.. now.Select(body => new PlanFrame(body, Few))], wanted), wanted, 0.5);
+        Body[] after = [.. plans.Select(plan => plan.After)];
+        return plans.All(plan => plan.Masses.Count == 0) || (
+            (given == 0 ? Range(after) < Range(now) : after.Sum(body => Sum(body, wanted)) < now.Sum(body => Sum(body, wanted)) + 1e-5)
+            && Range(after) <= Range(now) + 0.1);
+    }, iter: 100);
+
+    [Fact]
+    public void Set_of_which_one_frame_is_heavier_than_wanted_is_not_made_heavier()
+    {
+        PlanFrame[] frames = [new(new Body(317, 31.4, 325), Few), new(new Body(334, 31.4, 330), Few), new(new Body(318, 31.5, 326), Few)];
+        var wanted = new Wanted { MassG = 320 };
+
+        Assert.All(Rounding.Together(Planner.Nearest(frames, wanted), wanted, 0.5), plan => Assert.Empty(plan.Masses));
+    }
+
+    [Fact]
+    public void Matched_pair_stays_matched_when_it_is_given_another_weight()
+    {
+        PlanFrame[] frames = [new(new Body(310, 31.5, 310), Few), new(new Body(310, 31.53, 310), Few)];
+        var wanted = new Wanted { MassG = 317.1, BalanceCm = 31.04 };
+
+        var plans = Rounding.Together(Planner.Nearest(frames, wanted), wanted, 0.5);
+
+        Assert.All(plans, plan => Assert.InRange(plan.After.MassG, 316, 318));
+        Assert.InRange(Range([.. plans.Select(plan => plan.After)]), 0, 0.4);
+    }
+
+    private static readonly Gen<Body> Around = Gen.Select(Gen.Double[310, 334], Gen.Double[31, 33], Gen.Double[305, 335]).Select((m, b, s) => new Body(m, b, s));
+
+    private static Wanted Given(Body body, int figures) => new()
+    {
+        MassG = (figures & 1) > 0 ? body.MassG : null,
+        BalanceCm = (figures & 2) > 0 ? body.BalanceCm : null,
+        SwingWeight = (figures & 4) > 0 ? body.SwingWeight : null,
+    };
+
+    private static double Sum(Body body, Wanted wanted) =>
+        Math.Abs(body.MassG - (wanted.MassG ?? body.MassG)) + (10 * Math.Abs(body.BalanceCm - (wanted.BalanceCm ?? body.BalanceCm))) + Math.Abs(body.SwingWeight - (wanted.SwingWeight ?? body.SwingWeight));
+
+    // A gram as a millimetre as one kg·cm².
+    private static double Range(Body[] set) => Math.Sqrt(
+        Math.Pow(set.Max(body => body.MassG) - set.Min(body => body.MassG), 2)
+        + Math.Pow(10 * (set.Max(body => body.BalanceCm) - set.Min(body => body.BalanceCm)), 2)
+        + Math.Pow(set.Max(body => body.SwingWeight) - set.Min(body => body.SwingWeight), 2));
+
     private static readonly FramePlace[] Few = [.. PlannerTests.Places.Where(place => place.AtCm is 0 or 18 or 53 or 68.5)];
 
     private static readonly Gen<double[]> Near = Gen.Double[-0.4, 0.4].Array[7];

@@ -26,6 +26,9 @@ public sealed class SetModel(PlayerStore players, FrameOnFileStore frames, Custo
 
     public SetPlan? Plan { get; private set; }
 
+    /// <summary>Whether a plan was asked for frames that nobody can tell apart, nor from what is wanted.</summary>
+    public bool IsMatched { get; private set; }
+
     public CustomisingValues Values => shops.Get().CustomisingValues;
 
     public DateOnly Today => clock.Today;
@@ -85,8 +88,13 @@ public sealed class SetModel(PlayerStore players, FrameOnFileStore frames, Custo
     private void Match()
     {
         var like = Chosen.FirstOrDefault(frame => frame.Racket.Id == Input.Like);
-        var wanted = like is null ? Input.ToWanted(Values, Words.BalanceUnit, Chosen[0].LengthCm) : Wanted.Of(like.Strung!.Value);
-        Plan = SetPlan.Of([.. Chosen.Where(frame => frame != like)], wanted, Input.Locks(Values), Input.Material!.Value, Values);
+        var wanted = like is null ? Input.ToWanted(Values, Words.BalanceUnit, Chosen[0].LengthCm) : new Wanted();
+        IsMatched = MatchedSet.IsMatched([.. Chosen.Select(frame => frame.StrungFigures)], wanted);
+        if (IsMatched && !Input.Anyway)
+            return;
+        Plan = like is null
+            ? SetPlan.Of(Chosen, wanted, Input.Locks(Values), Input.Material!.Value, Values)
+            : SetPlan.Like(like, [.. Chosen.Where(frame => frame != like)], Input.Locks(Values), Input.Material!.Value, Values);
         Input = Input with
         {
             Seen = string.Join(" | ", Plan.Plans.Select(plan => plan.Mark)),

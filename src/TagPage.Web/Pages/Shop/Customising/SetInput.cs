@@ -11,4 +11,7 @@ public sealed record SetInput : WantedInput
 
     /// <summary>Whether a plan is asked for, and not only how far they are apart.</summary>
     public bool Match { get; init; }
+
+    /// <summary>Whether one is asked for though the frames match already.</summary>
+    public bool Anyway { get; init; }
 }
