@@ -21,7 +21,7 @@ public sealed class EventDeskTests(DemoStage stage) : IClassFixture<DemoStage>
         await tablet.Press("Join the desk");
         await tablet.Follow("Take in");
         await tablet.Follow("A new player");
-        await tablet.Fill("Name", "Tove Alling");
+        await tablet.Page.GetByRole(AriaRole.Textbox, new() { Name = "Name", Exact = true }).FillAsync("Tove Alling");
         await tablet.Fill("Tension, mains", "52");
         await tablet.Page.GetByLabel("Mains", new() { Exact = true }).SelectOptionAsync(new SelectOptionValue { Index = 1 });
         await tablet.Press("Take it in");

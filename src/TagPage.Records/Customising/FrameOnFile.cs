@@ -1,7 +1,9 @@
 using TagPage.Core.Customising;
 using TagPage.Core.Customising.Planning;
+using TagPage.Core.Units;
 using TagPage.Records.Rackets;
 using TagPage.Records.Specs;
+using TagPage.Records.Storage;
 
 namespace TagPage.Records.Customising;
 
@@ -52,14 +54,22 @@ public sealed record FrameOnFile
     /// <summary>Whether a piece went on or came off by hand after it was measured last: no spec counts it, and it has to be measured again.</summary>
     public bool HasChanged { get; init; }
 
+    /// <summary>What is odd about a list of places for it.</summary>
+    /// <param name="places">With the line of the form that each stands on.</param>
+    public IEnumerable<Oddity> Oddities(IEnumerable<(int Line, FramePlaceEntry Place)> places) => places
+        .Where(on => on.Place.Place.AtCm > LengthCm + HalfAMm)
+        .Select(on => new PlaceBeyondTip(on.Line, new Distance(on.Place.At, on.Place.LengthUnit), (decimal)LengthCm * 10));
+
     public PlanFrame ToPlan(Body now, PlanLocks locks) => new(now, [.. Places.Where(place => locks.Allow(Places, place)).Select(locks.Limited).Select(Left)])
     {
         Removable = locks.TakeOff ? [.. Present.Select(mass => mass.Mass)] : [],
     };
 
-    // Half a millimetre: both were kept as entered, in units that need not be the same.
     private static bool IsAt(FramePlace place, AddedMass piece) =>
-        Math.Abs(piece.AtCm - place.AtCm) < 0.05 && Math.Abs(piece.OffAxisCm - place.OffAxisCm) < 0.05;
+        Math.Abs(piece.AtCm - place.AtCm) < HalfAMm && Math.Abs(piece.OffAxisCm - place.OffAxisCm) < HalfAMm;
+
+    // In cm. Both are kept as entered, in units that need not be the same.
+    private const double HalfAMm = 0.05;
 
     // What a place carries already is part of its limit.
     private FramePlace Left(FramePlace place) => place with

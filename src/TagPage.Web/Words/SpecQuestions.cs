@@ -1,4 +1,6 @@
 using TagPage.Core.Sports;
+using TagPage.Core.Units;
+using TagPage.Records.Customising;
 using TagPage.Records.Specs;
 using TagPage.Records.Storage;
 
@@ -20,6 +22,8 @@ public static class SpecQuestions
         SwingWeightTooSmall small =>
             $"No racket of {Round(small.Grams)} g that balances at {Round(small.BalanceMm)} mm swings like {Round(small.SwingWeight)} kg·cm²: it has at least {Round(small.Least)}, even as a point.",
         BalanceBeyondTip beyond => $"The balance point, {Round(beyond.Mm)} mm from the butt, lies beyond the tip at {Round(beyond.LengthMm)} mm.",
+        PlaceBeyondTip { At: var at } beyond =>
+            $"{Formats.Number(at.Value)} {SpecWords.Of(at.Unit)} from the butt lies beyond the tip of this frame, at {Round(new Distance(beyond.TipMm, LengthUnit.Mm).In(at.Unit))} {SpecWords.Of(at.Unit)}.",
         MeasuredTooHeavy heavy => $"{Formats.Number(heavy.Grams)} g is more than the {SportFacts.Of(heavy.Sport).Limits.MaxMassG} g of the {SportFacts.Of(heavy.Sport).Limits.Source}.",
         MeasuredTooLong measured => TooLong($"{Formats.Number(measured.LengthMm)} mm", measured.Sport, limits => $"{limits.MaxLengthMm} mm"),
         _ => null,

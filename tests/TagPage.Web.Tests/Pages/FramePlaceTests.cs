@@ -39,6 +39,22 @@ public sealed class FramePlaceTests : IDisposable
         Assert.Equal(0, _shop.Records.Count("frame_place"));
     }
 
+    [Fact]
+    public async Task Place_beyond_the_tip_is_asked_about_and_kept_when_ticked()
+    {
+        var owner = _shop.Owner();
+        var places = await owner.Open($"/shop/customise/places/{_racket}");
+        var form = (IHtmlFormElement)places.Document.QuerySelector("#places")!;
+
+        var asked = await owner.Send(places, form, ("Input[6].At", "75"));
+
+        Assert.Equal("75 cm from the butt lies beyond the tip of this frame, at 68.5 cm. Correct it, or tick below to keep it.", Assert.Single(asked.Errors));
+        Assert.Equal(0, _shop.Records.Count("frame_place"));
+        var tick = asked.Document.QuerySelector("[name='Input.Confirmed']")!.GetAttribute("value")!;
+        await owner.Send(asked, (IHtmlFormElement)asked.Document.QuerySelector("#places")!, ("Input.Confirmed", tick));
+        Assert.Equal(1, _shop.Records.Count("frame_place", "at = 75"));
+    }
+
     [Theory]
     [InlineData("Input[0].At", "", "Enter how far it is from the butt.")]
     [InlineData("Input[0].Name", "", "Name the place, or clear the whole line.")]

@@ -40,6 +40,7 @@ public sealed class ShopRefusalTests
     private static object? Value(Type type) =>
         type == typeof(string) ? "Input"
         : type == typeof(ShopDetails) ? new ShopDetails { Currency = "GBP" }
+        : type == typeof(IReadOnlyList<int>) ? new[] { 3, 7 }
         : type.IsValueType ? Activator.CreateInstance(type)
         : throw new ArgumentException($"Say what a {type.Name} is to this test.", nameof(type));
 }

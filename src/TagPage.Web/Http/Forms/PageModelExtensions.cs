@@ -73,7 +73,7 @@ public static class PageModelExtensions
         if (asked == (confirmed ?? ""))
             return false;
         foreach (var (field, sentence) in questions)
-            page.ModelState.AddModelError("Input." + field, sentence);
+            page.ModelState.AddModelError(field.StartsWith('[') ? "Input" + field : "Input." + field, sentence);
         if (questions.Count > 0)
             page.ViewData[Questions] = asked;
         return questions.Count > 0;

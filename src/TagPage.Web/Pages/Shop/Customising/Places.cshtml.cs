@@ -10,12 +10,15 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Shop.Customising;
 
 /// <summary>Where this frame can carry mass, and how much.</summary>
-public sealed class PlacesModel(RacketStore rackets, FramePlaceStore store, ShopStore shops) : RecordPage<RacketStore.Row>
+public sealed class PlacesModel(RacketStore rackets, FramePlaceStore store, FrameOnFileStore frames, ShopStore shops) : RecordPage<RacketStore.Row>
 {
     private const int Lines = 12;
 
     [BindProperty]
     public IList<PlaceInput> Input { get; set; } = [];
+
+    [BindProperty(Name = "Input.Confirmed")]
+    public string? Confirmed { get; set; }
 
     protected override RacketStore.Row? Find(long id) => rackets.Get(id);
 
@@ -27,7 +30,10 @@ public sealed class PlacesModel(RacketStore rackets, FramePlaceStore store, Shop
     {
         if (!ModelState.IsValid)
             return Again();
-        return Save([.. Input.Where(line => line.Name is not null).Select(line => line.ToEntry()).OrderBy(entry => entry.Place.AtCm)], "The places are saved.");
+        List<(int Line, FramePlaceEntry Place)> places = [.. Input.Index().Where(line => line.Item.Name is not null).Select(line => (line.Index, line.Item.ToEntry()))];
+        return this.Asks(frames.Get(Id)!.Oddities(places), Confirmed)
+            ? Again()
+            : Save([.. places.Select(on => on.Place).OrderBy(place => place.Place.AtCm)], "The places are saved.");
     }
 
     /// <summary>Back to the list that its sport starts with.</summary>
