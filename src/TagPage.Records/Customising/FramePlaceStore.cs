@@ -10,8 +10,6 @@ namespace TagPage.Records.Customising;
 public sealed class FramePlaceStore(Database database)
 {
     /// <summary>From the butt upwards.</summary>
-    public IReadOnlyList<FramePlace> Of(RacketStore.Row racket) => database.Read(c => Of(c, racket));
-
     internal static IReadOnlyList<FramePlace> Of(SqliteConnection connection, RacketStore.Row racket)
     {
         var own = connection.Query<FramePlaceEntry>(OfSql, new { racket = racket.Id }).ToList();

@@ -85,8 +85,11 @@ public sealed record EntryRow
 
     public bool IsUnpaid => PaidOn is null && PriceMinor is > 0;
 
+    /// <summary>By the ticket, which may have been moved at the shop's bench.</summary>
+    public bool IsStrung => State is JobState.Strung or JobState.Collected;
+
     /// <summary>To be paid now: it is strung.</summary>
-    public bool IsOwed => IsUnpaid && State is (JobState.Strung or JobState.Collected);
+    public bool IsOwed => IsUnpaid && IsStrung;
 
     /// <summary>Whose it is, as a tablet beside the court may show it.</summary>
     public string Whose => WhoseOnLabel.Of(Junior, Player, LabelName, RacketNumber, Number);

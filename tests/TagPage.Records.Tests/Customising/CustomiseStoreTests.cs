@@ -202,13 +202,13 @@ public sealed class CustomiseStoreTests : IDisposable
     {
         var places = new FramePlaceStore(_street.Database);
         var racket = new RacketStore(_street.Database, _street.Time).Get(_street.Racket)!;
-        Assert.Equal(StartingPlaces.Of(racket.Sport, (double?)racket.LengthCm), places.Of(racket));
+        Assert.Equal(StartingPlaces.Of(racket.Sport, (double?)racket.LengthCm), Frames.Get(_street.Racket)!.Places);
 
         _street.Check(true, () => places.Save(Who.Shop, _street.Racket, [FramePlaceEntry.Of(Tip with { MostG = 6 }), FramePlaceEntry.Of(new FramePlace("On the strings", 55) { OnStrings = true })]));
 
-        Assert.Equal([new FramePlace("On the strings", 55) { OnStrings = true }, Tip with { MostG = 6 }], places.Of(racket));
+        Assert.Equal([new FramePlace("On the strings", 55) { OnStrings = true }, Tip with { MostG = 6 }], Frames.Get(_street.Racket)!.Places);
         _street.Check(true, () => places.Save(Who.Shop, _street.Racket, []));
-        Assert.Equal(7, places.Of(racket).Count);
+        Assert.Equal(7, Frames.Get(_street.Racket)!.Places.Count);
         Assert.Equal(0, _street.Records.Count("frame_place"));
     }
 

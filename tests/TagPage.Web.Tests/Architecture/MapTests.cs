@@ -8,9 +8,7 @@ public sealed class MapTests
     private static readonly string Map = Regex.Match(File.ReadAllText(Path.Combine(Repository.Folder, "DEVELOPERS.md")), "## Map(.*?)## How", RegexOptions.Singleline).Groups[1].Value;
 
     private static readonly HashSet<string> Parts = [.. new[] { "src", "tests", "wwwroot", "docs", "seed-demo" }
-        .SelectMany(f => Directory.EnumerateFiles(Path.Combine(Repository.Folder, f), "*", SearchOption.AllDirectories).Prepend(Path.Combine(Repository.Folder, f, "x")))
-        .Select(f => Path.GetRelativePath(Repository.Folder, f))
-        .Where(f => !Regex.IsMatch(f, @"(^|[\\/])(bin|obj)[\\/]"))
+        .SelectMany(f => Repository.Files(f, "*").Prepend(f))
         .SelectMany(f => f.Split('/', '\\'))
         .SelectMany(n => n.Split('.').Append(n))];
 

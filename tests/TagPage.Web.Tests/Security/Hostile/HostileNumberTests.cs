@@ -31,7 +31,7 @@ public sealed class HostileNumberTests(House house) : IClassFixture<House>
                 var fields = page.Fields("Post").Where(f => f.IsTyped && f.Name != "id").Select(f => f.Name).ToList();
                 var together = fields.Count > 1 ? await Send(page, fields, value) : null;
                 foreach (var field in fields.Where(f => together?.Document.QuerySelector($"[name='{f}'][aria-invalid=true]") is null))
-                    if (Taken(await Send(page, [field], value), field) is { } fault)
+                    if (Fault(await Send(page, [field], value), field) is { } fault)
                         wrong.Add($"{page.Door.Route}, {field}, {value}: {fault}");
                 tried += fields.Count;
             }
@@ -41,7 +41,7 @@ public sealed class HostileNumberTests(House house) : IClassFixture<House>
         Assert.Equal(before, house.Shop.Database.Dump());
     }
 
-    private string? Taken(WebPage answer, string field) =>
+    private string? Fault(WebPage answer, string field) =>
         (int)answer.Status >= 500 ? $"{answer.Status} {house.Broke}"
         : answer.Status == HttpStatusCode.Found ? $"taken, on to {answer.Location}"
         : answer.Document.QuerySelector($"[name='{field}']:not([type=hidden])") is not null && answer.Errors.Count == 0 ? "no sentence"

@@ -1,7 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Customising;
-using TagPage.Records.Rackets;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
@@ -10,7 +9,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Shop.Customising;
 
 /// <summary>Where this frame can carry mass, and how much.</summary>
-public sealed class PlacesModel(RacketStore rackets, FramePlaceStore store, FrameOnFileStore frames, ShopStore shops) : RecordPage<RacketStore.Row>
+public sealed class PlacesModel(FrameOnFileStore frames, FramePlaceStore store, ShopStore shops) : RecordPage<FrameOnFile>
 {
     private const int Lines = 12;
 
@@ -20,18 +19,18 @@ public sealed class PlacesModel(RacketStore rackets, FramePlaceStore store, Fram
     [BindProperty(Name = "Input.Confirmed")]
     public string? Confirmed { get; set; }
 
-    protected override RacketStore.Row? Find(long id) => rackets.Get(id);
+    protected override FrameOnFile? Find(long id) => frames.Get(id);
 
-    public SpecWords Words => new(shops.Get().CustomisingValues, Saved.Sport);
+    public SpecWords Words => new(shops.Get().CustomisingValues, Saved.Racket.Sport);
 
-    public void OnGet() => Input = Filled(store.Of(Saved).Select(place => PlaceInput.Of(place, Words)));
+    public void OnGet() => Input = Filled(Saved.Places.Select(place => PlaceInput.Of(place, Words)));
 
     public IActionResult OnPost()
     {
         if (!ModelState.IsValid)
             return Again();
         List<(int Line, FramePlaceEntry Place)> places = [.. Input.Index().Where(line => line.Item.Name is not null).Select(line => (line.Index, line.Item.ToEntry()))];
-        return this.Asks(frames.Get(Id)!.Oddities(places), Confirmed)
+        return this.Asks(Saved.Oddities(places), Confirmed)
             ? Again()
             : Save([.. places.Select(on => on.Place).OrderBy(place => place.Place.AtCm)], "The places are saved.");
     }

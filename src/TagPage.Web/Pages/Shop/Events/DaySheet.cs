@@ -14,8 +14,8 @@ public sealed record DaySheet(IReadOnlyList<EntryRow> Rackets, ShopDetails Shop)
 {
     public int Strung => Done.Count();
 
-    /// <summary>By the ticket, which may have been moved at the shop's bench. Nothing else is billed.</summary>
-    public IEnumerable<EntryRow> Done => Rackets.Where(entry => entry.State is JobState.Strung or JobState.Collected);
+    /// <summary>What is strung. Nothing else is billed.</summary>
+    public IEnumerable<EntryRow> Done => Rackets.Where(entry => entry.IsStrung);
 
     /// <summary>Minutes on the machine of those that were timed.</summary>
     public double? AverageMinutes => Done.Select(Minutes).OfType<int>().DefaultIfEmpty(-1).Average() is >= 0 and var average ? average : null;
