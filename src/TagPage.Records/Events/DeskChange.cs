@@ -19,13 +19,19 @@ internal static class DeskChange
     /// Makes a change and moves the promises of those it makes late, or later; what was promised first stays with them until
     /// their owners are told. Until then it is promised again as soon as it can be kept without hurting anybody.
     /// </summary>
-    public static long Make(SqliteConnection connection, Who who, EventRow desk, DateTime now, Func<long> change)
+    /// <param name="connection">In its transaction.</param>
+    /// <param name="who">Who works at the desk.</param>
+    /// <param name="desk">Which.</param>
+    /// <param name="now">The moment for which it is planned.</param>
+    /// <param name="change">Makes the change, and tells what the answer is to carry.</param>
+    /// <param name="promised">The number of a racket that is promised for another time by the change itself.</param>
+    public static long Make(SqliteConnection connection, Who who, EventRow desk, DateTime now, Func<long> change, int? promised = null)
     {
         var before = DeskStore.Of(connection, desk, now);
         var id = change();
         var after = DeskStore.Of(connection, EventStore.Get(connection, who, desk.Id)!, now);
         var moved = before.Desk.Slips(after.Desk)
-            .Where(slip => slip.After is not null && before.Of(slip.Number)?.Promised is not null && after.Of(slip.Number) is { IsOpen: true }).ToList();
+            .Where(slip => slip.After is not null && slip.Number != promised && before.Of(slip.Number)?.Promised is not null && after.Of(slip.Number) is { IsOpen: true }).ToList();
         connection.Execute(MoveSql, moved.Select(slip => new { desk.Id, slip.Number, Ready = Desk.Stepped(slip.After!.Value) }));
         if (after.ToTell.Any())
         {

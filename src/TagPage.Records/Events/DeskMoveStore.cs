@@ -15,19 +15,31 @@ namespace TagPage.Records.Events;
 /// </summary>
 public sealed class DeskMoveStore(Database database, ShopClock clock)
 {
-    /// <summary>A technician takes a racket that waits.</summary>
-    public Outcome Take(Who who, long eventId, int number, long technician) => database.AtDesk(who, eventId, (c, desk) =>
+    /// <summary>A technician takes a racket that waits; a second one only where that was asked about.</summary>
+    public Outcome Take(Who who, long eventId, int number, long technician, bool asSecond = false) => database.AtDesk(who, eventId, (c, desk) =>
     {
         if (Find(c, eventId, number) is not { } entry)
             return new Outcome.Absent();
         if (!c.ExecuteScalar<bool>(IsThereSql, new { technician, eventId }))
             return new Outcome.Refused(new TechnicianNotThere());
+        if (!asSecond && entry.State == JobState.Waiting && c.QueryFirstOrDefault<StillOnMachine>(OnMachineSql, new { technician, eventId, number }) is { } first)
+            return new Outcome.Refused(first);
         var taken = 0;
         DeskChange.Make(c, who, desk, clock.Minute, () => taken = c.Execute(TakeSql, new { entry.JobId, technician, Now = clock.Minute }));
         return taken > 0 ? new Outcome.Done(number) : MovedOn(entry);
     });
 
     private const string IsThereSql = "SELECT EXISTS (SELECT 1 FROM event_technician WHERE id = @technician AND event_id = @eventId AND away = 0)";
+
+    private const string OnMachineSql = """
+        SELECT @number AS number, t.id AS technician, t.name AS by, e.number AS first
+        FROM event_entry e
+        JOIN job j ON j.id = e.job_id
+        JOIN event_technician t ON t.id = e.technician_id
+        WHERE e.event_id = @eventId AND t.id = @technician AND j.state = 'OnMachine'
+        ORDER BY e.number
+        LIMIT 1
+        """;
 
     private const string TakeSql = """
         UPDATE event_entry SET technician_id = @technician, started_at = @Now
@@ -59,11 +71,11 @@ public sealed class DeskMoveStore(Database database, ShopClock clock)
         UPDATE job SET state = 'Waiting', version = version + 1 WHERE id = @JobId;
         """;
 
-    /// <summary>Given to the player, paid in cash. What is not paid stays on their account.</summary>
-    public Outcome HandOut(Who who, long eventId, int number, bool paid) => Move(who, eventId, number, JobState.Strung, (c, entry) =>
+    /// <summary>Given to the player. Without a kind of payment what is not paid stays on their account.</summary>
+    public Outcome HandOut(Who who, long eventId, int number, PaymentMethod? paid) => Move(who, eventId, number, JobState.Strung, (c, entry) =>
     {
-        if (paid)
-            PayInCash(c, who, entry);
+        if (paid is { } method)
+            Pay(c, who, entry, method);
         c.Execute(HandOutSql, new { entry.JobId, Now = clock.Minute, clock.Today });
     });
 
@@ -74,13 +86,13 @@ public sealed class DeskMoveStore(Database database, ShopClock clock)
         WHERE id = @JobId;
         """;
 
-    /// <summary>Paid in cash after it was handed out; done twice it is done.</summary>
-    public Outcome Pay(Who who, long eventId, int number) => Move(who, eventId, number, JobState.Collected, (c, entry) => PayInCash(c, who, entry));
+    /// <summary>Paid after it was handed out; done twice it is done.</summary>
+    public Outcome Pay(Who who, long eventId, int number, PaymentMethod method) => Move(who, eventId, number, JobState.Collected, (c, entry) => Pay(c, who, entry, method));
 
-    private void PayInCash(SqliteConnection connection, Who who, EntryRow entry)
+    private void Pay(SqliteConnection connection, Who who, EntryRow entry, PaymentMethod method)
     {
         if (entry.PaidOn is null)
-            PaymentLineStore.Pay(connection, ShareStore.Of(connection, entry.JobId)!, new PaymentEntry { PaidOn = clock.Today, Method = PaymentMethod.Cash }, who, (clock.Now, clock.Today));
+            PaymentLineStore.Pay(connection, ShareStore.Of(connection, entry.JobId)!, new PaymentEntry { PaidOn = clock.Today, Method = method }, who, (clock.Now, clock.Today));
     }
 
     /// <summary>Taken away unstrung. Its number stays its own.</summary>
@@ -92,11 +104,21 @@ public sealed class DeskMoveStore(Database database, ShopClock clock)
 
     /// <summary>Before all but those on court, or in its turn again. Whom it makes late keeps a moved promise.</summary>
     public Outcome PullForward(Who who, long eventId, int number, bool forward) => Move(who, eventId, number, JobState.Waiting, (c, entry) =>
-        c.Execute("UPDATE event_entry SET pulled_forward = @forward WHERE job_id = @JobId", new { entry.JobId, forward }));
+        c.Execute(ForwardSql, new { entry.JobId, forward }));
+
+    private const string ForwardSql = """
+        UPDATE event_entry SET pulled_forward = @forward WHERE job_id = @JobId;
+        UPDATE job SET version = version + 1 WHERE id = @JobId;
+        """;
 
     /// <summary>Its player stands on court without it, or no longer.</summary>
     public Outcome PutOnCourt(Who who, long eventId, int number, bool onCourt) => Move(who, eventId, number, JobState.Waiting, (c, entry) =>
-        c.Execute("UPDATE event_entry SET on_court = @onCourt WHERE job_id = @JobId", new { entry.JobId, onCourt }));
+        c.Execute(OnCourtSql, new { entry.JobId, onCourt }));
+
+    private const string OnCourtSql = """
+        UPDATE event_entry SET on_court = @onCourt WHERE job_id = @JobId;
+        UPDATE job SET version = version + 1 WHERE id = @JobId;
+        """;
 
     /// <summary>The owner of a racket whose promise was moved knows; done twice it is done.</summary>
     public Outcome Told(Who who, long eventId, int number) => database.AtDesk(who, eventId, (c, _) =>

@@ -13,7 +13,7 @@ public sealed record EntryRow
     internal const string Select = """
         SELECT e.job_id, e.event_id, e.number, e.team, e.came_at, e.needed_by, e.not_before, e.promised, e.moved_from, e.on_court, e.pulled_forward, e.kept_for,
                e.minutes, e.stencil, e.stencil_colour, e.technician_id, e.started_at, e.strung_at, e.handed_at,
-               j.state, j.ticket, j.racket_id, j.mains_tension, j.crosses_tension, j.tension_unit, j.mains_supplied_by, j.crosses_supplied_by,
+               j.state, j.version, j.ticket, j.racket_id, j.mains_tension, j.crosses_tension, j.tension_unit, j.mains_supplied_by, j.crosses_supplied_by,
                j.mains_pre_stretch, j.crosses_pre_stretch, j.pieces, j.price_minor, j.paid_on, j.note, j.strung_by,
                j.mains_id, m.name AS mains_name, m.gauge_mm AS mains_gauge_mm, j.crosses_id, x.name AS crosses_name, x.gauge_mm AS crosses_gauge_mm,
                r.number AS racket_number, r.frame, r.tape_colour, r.sport, p.id AS player_id, p.name AS player, p.junior, p.label_name
@@ -48,6 +48,9 @@ public sealed record EntryRow
     public DateTime? HandedAt { get; init; }
 
     public JobState State { get; init; }
+
+    /// <summary>Of its job; every change at the desk counts it up.</summary>
+    public int Version { get; init; }
     public long Ticket { get; init; }
     public long RacketId { get; init; }
     public long MainsId { get; init; }
@@ -93,6 +96,10 @@ public sealed record EntryRow
 
     /// <summary>Whose it is, as a tablet beside the court may show it.</summary>
     public string Whose => WhoseOnLabel.Of(Junior, Player, LabelName, RacketNumber, Number);
+
+    /// <summary>Whether what is typed leaves all that its promise depends on as it is.</summary>
+    public bool HasTimesOf(IntakeEntry input) =>
+        (NeededBy, NotBefore, OnCourt, KeptFor, Minutes) == (input.NeededBy, input.NotBefore, input.OnCourt, input.KeptFor, input.Minutes);
 
     /// <summary>For the plan.</summary>
     /// <param name="now">When one that is on a machine was begun, if nobody noted it.</param>

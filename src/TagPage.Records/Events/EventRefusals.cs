@@ -25,6 +25,18 @@ public sealed record WorkHoursUnread() : Refusal(nameof(TechnicianEntry.Hours));
 /// <param name="By">Who has it or had it; empty where nobody knows.</param>
 public sealed record EntryMovedOn(int Number, JobState State, string By) : Refusal;
 
+/// <summary>They have a racket on the machine: asked about, not forbidden.</summary>
+public sealed record StillOnMachine() : Refusal
+{
+    /// <summary>The desk number they want to take.</summary>
+    public int Number { get; init; }
+    public long Technician { get; init; }
+    public string By { get; init; } = "";
+
+    /// <summary>The desk number of what is on their machine.</summary>
+    public int First { get; init; }
+}
+
 /// <summary>No such technician at this event, or they are away.</summary>
 public sealed record TechnicianNotThere(string Field = "") : Refusal(Field);
 

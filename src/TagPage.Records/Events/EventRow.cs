@@ -1,3 +1,5 @@
+using TagPage.Core.Jobs;
+
 namespace TagPage.Records.Events;
 
 /// <summary>An event with a desk.</summary>
@@ -28,6 +30,9 @@ public sealed record EventRow
     public int Version { get; init; }
 
     public bool IsOpen => ClosedAt is null;
+
+    /// <summary>What a racket costs with strings of the player's or the desk's; null where it was not said.</summary>
+    public long? PriceMinor(Supplier strings) => strings == Supplier.Shop ? PriceDeskMinor : PriceOwnMinor;
 
     public IEnumerable<DateOnly> Days => Enumerable.Range(0, ToOn.DayNumber - FromOn.DayNumber + 1).Select(FromOn.AddDays);
 }

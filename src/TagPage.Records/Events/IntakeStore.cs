@@ -1,7 +1,5 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
-using TagPage.Core.EventDesk;
-using TagPage.Core.Jobs;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
 using TagPage.Records.Clients;
@@ -31,13 +29,13 @@ public sealed class IntakeStore(Database database, ClientStore clients, ShopStor
             return new Outcome.Refused(new NobodyNamed());
         if (racket?.OpenJobId is { } open)
             return new Outcome.Refused(connection.ExecuteScalar<int?>(NumberSql, new { open, desk.Id }) is { } there ? new AtDeskAlready(there) : new OpenInShop(racket.OpenTicket!.Value));
-        if ((WhyNot(connection, desk, input) ?? input.Unkeepable(clock.Minute)) is { } why)
+        if ((IntakeRules.WhyNot(connection, desk, input) ?? input.Unkeepable(clock.Minute)) is { } why)
             return new Outcome.Refused(why);
         var sport = racket?.Sport ?? input.Visitor.Sport;
         if (Job(input, null).Faults(sport, shops.Get(), clock.Today, null).FirstOrDefault() is { } fault)
             return new Outcome.Refused(fault);
         var number = desk.LastNumber + 1;
-        if (Promise(DeskStore.Of(connection, desk, clock.Minute).Desk, Planned(input, number, sport), input.Insist) is not { } promise)
+        if (IntakeRules.Promise(DeskStore.Of(connection, desk, clock.Minute).Desk, IntakeRules.Planned(input, number, sport), input.Insist) is not { } promise)
             return new Outcome.Refused(new NoHoursLeft());
         if (StringPickStore.Pick(connection, Job(input, null)).Refused is { } refused)
             return refused;
@@ -49,7 +47,7 @@ public sealed class IntakeStore(Database database, ClientStore clients, ShopStor
 
     private void Keep(SqliteConnection connection, Who who, EventRow desk, IntakeEntry input, long racket, int number, DateTime promise)
     {
-        var order = Job(input, promise) with { Price = input.Order.Price ?? Price(desk, input) };
+        var order = Job(input, promise) with { Price = input.Order.Price ?? IntakeRules.Price(desk, input, shops.Get()) };
         if (NewJobStore.Add(connection, who, NewJobStore.Racket(connection, Who.Shop, racket)!, order, (clock.Now, clock.Today), shops.Get()) is not Outcome.Done { Id: var job })
             throw new InvalidOperationException("What was found possible a moment ago was refused.");
         DeskChange.Make(connection, who, desk, clock.Minute, () =>
@@ -60,19 +58,15 @@ public sealed class IntakeStore(Database database, ClientStore clients, ShopStor
         });
     }
 
-    /// <summary>What could be promised for a racket, and whom the wish would make late; null for everybody who does not work there.</summary>
+    /// <summary>What could be promised for a racket, and whom it would make late; null for everybody who does not work there.</summary>
     public WhatIf? Ask(Who who, long eventId, IntakeEntry input, Sport sport) => database.Read(c =>
-    {
-        if (EventStore.Get(c, who, eventId) is not { } desk)
-            return null;
-        var board = DeskStore.Of(c, desk, clock.Minute);
-        var planned = Planned(input, desk.LastNumber + 1, sport);
-        return new WhatIf(board.Desk.PromiseFor(planned), input.NeededBy is { } wish ? board.Desk.Slips(planned with { Promised = wish }) : []);
-    });
+        EventStore.Get(c, who, eventId) is { } desk
+            ? WhatIf.Of(DeskStore.Of(c, desk, clock.Minute).Desk, IntakeRules.Planned(input, desk.LastNumber + 1, sport))
+            : null);
 
-    /// <param name="Promise">Null where the hours do not suffice.</param>
-    /// <param name="Slips">Who would be late if the time it is needed by were promised.</param>
-    public sealed record WhatIf(DateTime? Promise, IReadOnlyList<Slip> Slips);
+    /// <summary>The desk number that a form sent before was given; null for one that was not.</summary>
+    public int? Sent(Who who, long eventId, string formKey) => database.Read(c =>
+        EventStore.Get(c, who, eventId) is null ? null : (int?)FormKeys.Made(c, who, formKey));
 
     /// <summary>A racket that may be taken in: any for the shop; for a helper one whose tag they hold, or of a player who is at the event.</summary>
     public NewJobStore.RacketRow? Racket(Who who, long eventId, long racket, string? code) => database.Read(c =>
@@ -120,30 +114,6 @@ public sealed class IntakeStore(Database database, ClientStore clients, ShopStor
 
     private const string NumberSql = "SELECT number FROM event_entry WHERE job_id = @open AND event_id = @Id";
 
-    private static Refusal? WhyNot(SqliteConnection connection, EventRow desk, IntakeEntry input)
-    {
-        foreach (var (field, time) in new[] { (nameof(input.NeededBy), input.NeededBy), (nameof(input.NotBefore), input.NotBefore) })
-        {
-            if (time is { } at && (DateOnly.FromDateTime(at) < desk.FromOn || DateOnly.FromDateTime(at) > desk.ToOn.AddDays(1)))
-                return new NotAtTheEvent(field);
-        }
-        return input.KeptFor is { } kept && !connection.ExecuteScalar<bool>(HasTechnicianSql, new { kept, desk.Id }) ? new TechnicianNotThere(nameof(input.KeptFor)) : null;
-    }
-
-    private const string HasTechnicianSql = "SELECT EXISTS (SELECT 1 FROM event_technician WHERE id = @kept AND event_id = @Id)";
-
-    private static DateTime? Promise(Desk desk, DeskEntry planned, bool insist) =>
-        insist && planned.NeededBy is { } wish ? wish : desk.PromiseFor(planned);
-
-    private static DeskEntry Planned(IntakeEntry input, int number, Sport sport) => new(number, sport)
-    {
-        NeededBy = input.NeededBy,
-        NotBefore = input.NotBefore,
-        OnCourt = input.OnCourt,
-        KeptFor = input.KeptFor,
-        Minutes = input.Minutes,
-    };
-
     private NewJobEntry Job(IntakeEntry input, DateTime? promise) => new()
     {
         FormKey = input.FormKey,
@@ -163,9 +133,6 @@ public sealed class IntakeStore(Database database, ClientStore clients, ShopStor
         ReceivedOn = clock.Today,
         PromisedFor = promise is { } at && DateOnly.FromDateTime(at) >= clock.Today ? DateOnly.FromDateTime(at) : null,
     };
-
-    private decimal? Price(EventRow desk, IntakeEntry input) =>
-        (input.Order.MainsSuppliedBy == Supplier.Shop ? desk.PriceDeskMinor : desk.PriceOwnMinor) is { } minor ? Currencies.ToAmount(minor, shops.Get().Currency) : null;
 
     private long NewRacket(SqliteConnection connection, EventRow desk, IntakeEntry input)
     {

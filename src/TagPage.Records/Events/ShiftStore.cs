@@ -30,7 +30,8 @@ public sealed class ShiftStore(Database database, ShopClock clock)
         UPDATE event_entry
         SET needed_by = strftime('%Y-%m-%d %H:%M', needed_by, @By), not_before = strftime('%Y-%m-%d %H:%M', not_before, @By),
             promised = strftime('%Y-%m-%d %H:%M', promised, @By), moved_from = strftime('%Y-%m-%d %H:%M', moved_from, @By)
-        WHERE event_id = @eventId AND job_id IN (SELECT id FROM job WHERE state = 'Waiting')
+        WHERE event_id = @eventId AND job_id IN (SELECT id FROM job WHERE state = 'Waiting');
+        UPDATE job SET version = version + 1 WHERE state = 'Waiting' AND id IN (SELECT job_id FROM event_entry WHERE event_id = @eventId);
         """;
 
     /// <summary>What is to be asked before all times are shifted.</summary>

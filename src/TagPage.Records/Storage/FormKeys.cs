@@ -29,8 +29,7 @@ public static class FormKeys
     {
         if (formKey is not { Length: KeyLength })
             return new Outcome.Refused(new FormKeyUnknown());
-        if (!who.IsShop)
-            formKey = who.EventId is { } desk ? $"{formKey} desk {desk}" : $"{formKey} {who.ClientId}";
+        formKey = Of(who, formKey);
         if (connection.ExecuteScalar<long?>(MadeSql, new { FormKey = formKey }) is { } madeBefore)
             return new Outcome.Done(madeBefore);
         connection.Execute(ForgetSql, new { Before = now.AddDays(-30) });
@@ -39,6 +38,12 @@ public static class FormKeys
             connection.Execute(KeepSql, new { FormKey = formKey, done.Id, Now = now });
         return outcome;
     }
+
+    private static string Of(Who who, string formKey) =>
+        who.IsShop ? formKey : who.EventId is { } desk ? $"{formKey} desk {desk}" : $"{formKey} {who.ClientId}";
+
+    /// <summary>What a form that the same sender sent before has made.</summary>
+    internal static long? Made(SqliteConnection connection, Who who, string formKey) => connection.ExecuteScalar<long?>(MadeSql, new { FormKey = Of(who, formKey) });
 
     /// <summary>Whether the shop sent this form before, so that there is nothing left to ask about it.</summary>
     internal static bool IsUsed(SqliteConnection connection, string formKey) => connection.ExecuteScalar<long?>(MadeSql, new { FormKey = formKey }) is not null;

@@ -24,6 +24,7 @@ internal static class EventRefusalWords
     private static string? OfRackets(Refusal why) => why switch
     {
         EntryMovedOn moved => Of(moved),
+        StillOnMachine { Number: var number, By: var by, First: var first } => $"Number {first} is still on the machine of {by}. Say below whether number {number} goes on as well.",
         TechnicianNotThere => "This technician is away. Choose somebody who is there.",
         AtDeskAlready { Number: var number } => $"This racket is already at the desk: number {number}.",
         OpenInShop { Ticket: var ticket } => $"Ticket {ticket} of this racket is still open in the shop. Finish or cancel it first.",

@@ -1,5 +1,6 @@
 using TagPage.Core.EventDesk;
 using TagPage.Core.Jobs;
+using TagPage.Core.Money;
 using TagPage.Core.Sports;
 using TagPage.Records.Events;
 using TagPage.Records.Storage;
@@ -22,7 +23,7 @@ public sealed class DeskMoveStoreTests : IDisposable
         _fair.Wait(22);
         Fair.Done(Moves.Strung(_fair.Helper, _fair.Id, number));
         _fair.Wait(5);
-        Fair.Done(Moves.HandOut(_fair.Helper, _fair.Id, number, paid: false));
+        Fair.Done(Moves.HandOut(_fair.Helper, _fair.Id, number, null));
 
         var entry = _fair.Of(number);
         Assert.Equal((Fair.At(10), Fair.At(10, 22), Fair.At(10, 27)), (entry.StartedAt, entry.StrungAt, entry.HandedAt));
@@ -36,25 +37,55 @@ public sealed class DeskMoveStoreTests : IDisposable
         var number = _fair.TakeIn();
         Fair.Done(Moves.Take(_fair.Helper, _fair.Id, number, _fair.Runa));
         Fair.Done(Moves.Strung(_fair.Helper, _fair.Id, number));
-        Fair.Done(Moves.HandOut(_fair.Helper, _fair.Id, number, paid: true));
+        Fair.Done(Moves.HandOut(_fair.Helper, _fair.Id, number, PaymentMethod.Cash));
 
         var entry = _fair.Of(number);
         Assert.False(entry.IsUnpaid);
         Assert.Equal($"{entry.PriceMinor}|Cash|Event", _fair.Street.Records.Text($"SELECT amount_minor || '|' || method || '|' || made_by FROM payment WHERE id = (SELECT payment_id FROM payment_share WHERE job_id = {entry.JobId})"));
     }
 
+    [Theory]
+    [InlineData(PaymentMethod.Card)]
+    [InlineData(PaymentMethod.Transfer)]
+    public void Racket_is_paid_as_it_was_paid_at_hand_out_and_afterwards(PaymentMethod method)
+    {
+        foreach (var number in new[] { _fair.TakeIn(), _fair.TakeIn("Ilse Marrow") })
+        {
+            Fair.Done(Moves.Take(_fair.Helper, _fair.Id, number, _fair.Runa));
+            Fair.Done(Moves.Strung(_fair.Helper, _fair.Id, number));
+        }
+        Fair.Done(Moves.HandOut(_fair.Helper, _fair.Id, 1, method));
+        Fair.Done(Moves.HandOut(_fair.Helper, _fair.Id, 2, null));
+        Fair.Done(Moves.Pay(_fair.Helper, _fair.Id, 2, method));
+
+        Assert.Equal(2, _fair.Street.Records.Count("payment", $"amount_minor = 1200 AND method = '{method}' AND made_by = 'Event'"));
+    }
+
+    [Fact]
+    public void Technician_with_a_racket_on_the_machine_is_asked_before_a_second_one_and_may_take_it()
+    {
+        var (first, second) = (_fair.TakeIn(), _fair.TakeIn("Ilse Marrow"));
+        Fair.Done(Moves.Take(_fair.Helper, _fair.Id, first, _fair.Runa));
+
+        var why = _fair.Street.Refused<StillOnMachine>(() => Moves.Take(_fair.Helper, _fair.Id, second, _fair.Runa));
+        Assert.Equal((second, _fair.Runa, "Runa", first), (why.Number, why.Technician, why.By, why.First));
+
+        Fair.Done(Moves.Take(_fair.Helper, _fair.Id, second, _fair.Runa, asSecond: true));
+        Assert.Equal([first, second], _fair.Board.In(JobState.OnMachine).Select(entry => entry.Number));
+    }
+
     [Fact]
     public void Racket_on_a_players_account_is_paid_later_once_and_not_before_it_is_handed_out()
     {
         var number = _fair.TakeIn();
-        _fair.Street.Refused<EntryMovedOn>(() => Moves.Pay(_fair.Helper, _fair.Id, number));
+        _fair.Street.Refused<EntryMovedOn>(() => Moves.Pay(_fair.Helper, _fair.Id, number, PaymentMethod.Cash));
         Fair.Done(Moves.Take(_fair.Helper, _fair.Id, number, _fair.Runa));
         Fair.Done(Moves.Strung(_fair.Helper, _fair.Id, number));
-        Fair.Done(Moves.HandOut(_fair.Helper, _fair.Id, number, paid: false));
+        Fair.Done(Moves.HandOut(_fair.Helper, _fair.Id, number, null));
         Assert.Equal([number], _fair.Board.Owed.Select(entry => entry.Number));
 
-        Fair.Done(Moves.Pay(_fair.Helper, _fair.Id, number));
-        Fair.Done(Moves.Pay(_fair.Helper, _fair.Id, number));
+        Fair.Done(Moves.Pay(_fair.Helper, _fair.Id, number, PaymentMethod.Cash));
+        Fair.Done(Moves.Pay(_fair.Helper, _fair.Id, number, PaymentMethod.Cash));
 
         Assert.Empty(_fair.Board.Owed);
         Assert.Equal(1, _fair.Street.Records.Count("payment", "amount_minor = 1200 AND method = 'Cash'"));

@@ -23,13 +23,14 @@ public sealed class DeskMoneyTests : IDisposable
             Fairground.Done(_shop.Get<DeskMoveStore>().Take(Who.Shop, fair.Id, number, fair.Bram));
             Fairground.Done(_shop.Get<DeskMoveStore>().Strung(Who.Shop, fair.Id, number));
         }
-        await Fairground.Press(tablet, await tablet.Open(fair.Home + "/entry/1"), "Handed out, not paid yet");
+        await Fairground.Press(tablet, await tablet.Open(fair.Home + "/entry/1"), "Handed out on account, not paid yet");
 
         Assert.Contains("number 1", (await tablet.Open(fair.Home + "/entry/2")).Document.QuerySelector("[aria-labelledby=out]")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("/entry/1", (await tablet.Open(fair.Home)).Document.QuerySelector("[aria-labelledby=owed]")!.InnerHtml, StringComparison.Ordinal);
-        await Fairground.Press(tablet, await tablet.Open(fair.Home + "/entry/1"), "Paid");
+        await Fairground.Press(tablet, await tablet.Open(fair.Home + "/entry/1"), "Paid by card");
 
         Assert.False(fair.Board.Of(1)!.IsUnpaid);
+        Assert.Equal(1, _shop.Records.Count("payment", "method = 'Card' AND amount_minor = 1200"));
         Assert.Null((await tablet.Open(fair.Home)).Document.QuerySelector("[aria-labelledby=owed]"));
     }
 

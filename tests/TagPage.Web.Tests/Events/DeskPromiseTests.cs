@@ -1,3 +1,5 @@
+using TagPage.Records.Events;
+using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Events;
@@ -66,10 +68,14 @@ public sealed class DeskPromiseTests : IDisposable
         var fair = new Fairground(_shop);
         fair.TakeIn(neededBy: Fairground.At(14));
         var tablet = await fair.Tablet();
+        var page = await tablet.Open(fair.Home + "/shift");
+        Assert.Contains("of the one waiting racket move", page.Main, StringComparison.Ordinal);
 
-        await tablet.Send(await tablet.Open(fair.Home + "/shift"), ("Input.Minutes", "75"));
+        await tablet.Send(page, ("Input.Minutes", "75"));
 
         Assert.Equal(Fairground.At(15, 15), fair.Board.Of(1)!.Promised);
+        Fairground.Done(_shop.Get<DeskMoveStore>().Withdraw(Who.Shop, fair.Id, 1));
+        Assert.Contains("nothing is waiting now", (await tablet.Open(fair.Home + "/shift")).Main, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -55,7 +55,7 @@ public sealed class DeskTests : IDisposable
         var found = await tablet.Get(fair.Home + "/out?q=1");
         var racket = await tablet.Open(found.Headers.Location!.ToString());
         Assert.Contains("not paid £12.00", racket.Main.Trim().ReplaceLineEndings(" "), StringComparison.Ordinal);
-        await Fairground.Press(tablet, racket, "Handed out, not paid yet");
+        await Fairground.Press(tablet, racket, "Handed out on account, not paid yet");
 
         Assert.Equal(1, _shop.Records.Count("job", "state = 'Collected' AND strung_on = '2026-11-25' AND paid_on IS NULL AND strung_by = 'Runa'"));
         var sheet = await _shop.Owner().Open($"/shop/events/day/{fair.Id}");
@@ -202,7 +202,9 @@ public sealed class DeskTests : IDisposable
     }
 
     [Theory]
-    [InlineData("/entry/1?handler=out", "paid", "perhaps")]
+    [InlineData("/entry/1?handler=out", "how", "perhaps")]
+    [InlineData("/entry/1?handler=out", "how", "7")]
+    [InlineData("/entry/1?handler=out", "paid", "true")]
     [InlineData("?handler=away&technician=1", "away", "perhaps")]
     public async Task Press_with_an_answer_that_is_none_changes_nothing(string path, string field, string value)
     {

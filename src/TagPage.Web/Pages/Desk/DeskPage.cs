@@ -27,6 +27,15 @@ public abstract class DeskPage(DeskStore desks, LiveDesks live) : RecordPage<Des
         return board;
     }
 
+    /// <summary>Set where a technician is asked whether a second racket goes on the machine.</summary>
+    public StillOnMachine? Second { get; private set; }
+
+    protected IActionResult Taken(Outcome outcome, string address, string sentence)
+    {
+        Second = (outcome as Outcome.Refused)?.Why as StillOnMachine;
+        return Done(outcome, address, sentence);
+    }
+
     protected IActionResult Done(Outcome outcome, string address, string sentence) =>
         this.After(outcome, _ => this.GoOn(address, sentence));
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.EventDesk;
+using TagPage.Core.Money;
 using TagPage.Labels.Content;
 using TagPage.Labels.Render.Pdf;
 using TagPage.Records.Events;
@@ -29,7 +30,7 @@ public sealed class EntryModel(DeskStore desks, LiveDesks live, DeskMoveStore mo
         ? $"The same player owes {Formats.Money(others.Sum(other => other.PriceMinor!.Value), Shop)} for number {string.Join(", ", others.Select(other => other.Number))} too."
         : null;
 
-    private string Here => $"{Home}/entry/{Racket.Number}";
+    public string Here => $"{Home}/entry/{Racket.Number}";
 
     protected override DeskBoard? Find(long id)
     {
@@ -60,18 +61,28 @@ public sealed class EntryModel(DeskStore desks, LiveDesks live, DeskMoveStore mo
         return File(LabelPdf.Of(maker.Pages(labels, how.Pages)), "application/pdf");
     }
 
-    public IActionResult OnPostTake(long technician) => Done(moves.Take(Me, Id, Racket.Number, technician), $"{Home}/technician/{technician}", $"Number {Racket.Number} is on the machine.");
+    public IActionResult OnPostTake(long technician) => Taken(moves.Take(Me, Id, Racket.Number, technician), $"{Home}/technician/{technician}", $"Number {Racket.Number} is on the machine.");
 
     public IActionResult OnPostStrung() => this.After(moves.Strung(Me, Id, Racket.Number),
         _ => this.GoOn(Here, $"Number {Racket.Number} is strung.", "Print the pair", $"{Here}?handler=labels"));
 
     public IActionResult OnPostBack() => Done(moves.PutBack(Me, Id, Racket.Number), Here, $"Number {Racket.Number} is waiting again.");
 
-    public IActionResult OnPostOut(bool paid) => ModelState.IsValid
-        ? Done(moves.HandOut(Me, Id, Racket.Number, paid), $"{Home}/out", $"Number {Racket.Number} is handed out. {AlsoOwes}".TrimEnd())
+    public IActionResult OnPostOut(DeskPay? how) => ModelState.IsValid && how is { } chosen && Enum.IsDefined(chosen)
+        ? Done(moves.HandOut(Me, Id, Racket.Number, Method(chosen)), $"{Home}/out", $"Number {Racket.Number} is handed out. {AlsoOwes}".TrimEnd())
         : NotFound();
 
-    public IActionResult OnPostPaid() => Done(moves.Pay(Me, Id, Racket.Number), Here, $"Number {Racket.Number} is paid.");
+    public IActionResult OnPostPaid(DeskPay? how) => ModelState.IsValid && how is { } chosen && Method(chosen) is { } method
+        ? Done(moves.Pay(Me, Id, Racket.Number, method), Here, $"Number {Racket.Number} is paid.")
+        : NotFound();
+
+    private static PaymentMethod? Method(DeskPay how) => how switch
+    {
+        DeskPay.Cash => PaymentMethod.Cash,
+        DeskPay.Card => PaymentMethod.Card,
+        DeskPay.Transfer => PaymentMethod.Transfer,
+        _ => null,
+    };
 
     public IActionResult OnPostForward() => Done(moves.PullForward(Me, Id, Racket.Number, true), Home, $"Number {Racket.Number} is pulled forward.");
 

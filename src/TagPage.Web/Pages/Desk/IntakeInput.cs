@@ -114,21 +114,7 @@ public record IntakeInput
     {
         var fresh = empty with { FormKey = Records.Storage.FormKey.New(), Day = day, TensionUnit = unit };
         if (round is not null)
-        {
-            return fresh with
-            {
-                Team = round.Team,
-                MainsId = round.MainsId,
-                CrossesId = round.IsHybrid ? round.CrossesId : null,
-                MainsSuppliedBy = round.MainsSuppliedBy,
-                MainsTension = round.MainsTension,
-                CrossesTension = round.CrossesTension == round.MainsTension ? null : round.CrossesTension,
-                TensionUnit = round.TensionUnit,
-                KeptFor = round.KeptFor,
-                Stencil = round.Stencil,
-                StencilColour = round.StencilColour,
-            };
-        }
+            return AsIn(fresh, round);
         return last is null ? fresh : fresh with
         {
             MainsId = last.MainsId,
@@ -139,4 +125,32 @@ public record IntakeInput
             TensionUnit = last.TensionUnit,
         };
     }
+
+    /// <summary>All that is said about a racket at the desk, its times too.</summary>
+    public static IntakeInput Of(IntakeInput empty, EntryRow racket, DateOnly day) => AsIn(empty, racket) with
+    {
+        FormKey = Records.Storage.FormKey.New(),
+        Day = day,
+        NeededAt = Time(racket.NeededBy),
+        NotBeforeAt = Time(racket.NotBefore),
+        OnCourt = racket.OnCourt,
+        Minutes = racket.Minutes,
+        Note = racket.Note,
+    };
+
+    private static IntakeInput AsIn(IntakeInput input, EntryRow round) => input with
+    {
+        Team = round.Team,
+        MainsId = round.MainsId,
+        CrossesId = round.IsHybrid ? round.CrossesId : null,
+        MainsSuppliedBy = round.MainsSuppliedBy,
+        MainsTension = round.MainsTension,
+        CrossesTension = round.CrossesTension == round.MainsTension ? null : round.CrossesTension,
+        TensionUnit = round.TensionUnit,
+        KeptFor = round.KeptFor,
+        Stencil = round.Stencil,
+        StencilColour = round.StencilColour,
+    };
+
+    private static string? Time(DateTime? at) => at?.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture);
 }

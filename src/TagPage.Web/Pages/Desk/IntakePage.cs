@@ -5,24 +5,37 @@ using TagPage.Core.Sports;
 using TagPage.Records.Events;
 using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Desk;
 
-/// <summary>What taking in a known racket and a visitor's have in common: nothing is promised that cannot be kept without saying so first.</summary>
+/// <summary>What forms about a racket at the desk have in common: nothing is promised that hurts others without saying so first.</summary>
 public abstract class IntakePage(DeskStore desks, LiveDesks live, IntakeStore intakes, StringPickStore strings, ShopStore shops) : DeskPage(desks, live)
 {
-    /// <summary>Set where the wish cannot be kept: what can, and who would slip.</summary>
-    public IntakeStore.WhatIf? Offer { get; private set; }
+    /// <summary>Set where there is something to choose: what can be promised, and who would slip.</summary>
+    public WhatIf? Offer { get; private set; }
+
+    /// <summary>The time it is needed by, while that is asked about.</summary>
+    public DateTime? Wish { get; private set; }
 
     protected IntakeStore Intakes { get; } = intakes;
 
     public ShopDetails Shop => shops.Get();
 
+    /// <summary>What the form's button says.</summary>
+    public virtual string Press => "Take it in";
+
     /// <summary>What a racket without a match would be promised for now; null where the hours do not suffice.</summary>
-    public DateTime? Earliest => Saved.Desk.EarliestPromise(new DeskEntry(Saved.Event.LastNumber + 1, Sport));
+    public DateTime? Earliest => Saved.Desk.EarliestPromise(Planned);
+
+    /// <summary>The same for one whose player is on court.</summary>
+    public WhatIf IfOnCourt => WhatIf.Of(Saved.Desk, Planned with { OnCourt = true });
+
+    /// <summary>The racket without any times.</summary>
+    protected virtual DeskEntry Planned => new(Saved.Event.LastNumber + 1, Sport);
 
     /// <summary>Of the racket, as far as it is known.</summary>
     protected virtual Sport Sport => Sport.Tennis;
@@ -31,12 +44,17 @@ public abstract class IntakePage(DeskStore desks, LiveDesks live, IntakeStore in
 
     public IEnumerable<SelectListItem> Crosses => [new("Same as the mains", ""), .. Strings];
 
-    public IEnumerable<SelectListItem> Days => Saved.Event.Days.Select(day => new SelectListItem(Formats.Day(day), DayField.Of(day)));
+    public virtual IEnumerable<SelectListItem> Days => Saved.Event.Days.Select(Day);
+
+    protected static SelectListItem Day(DateOnly day) => new(Formats.Day(day), DayField.Of(day));
 
     public IEnumerable<SelectListItem> Technicians =>
         [new("anybody", ""), .. Saved.Technicians.Select(technician => new SelectListItem(technician.Name, $"{technician.Id}"))];
 
-    private IEnumerable<SelectListItem> Strings => strings.Choices().Select(s => new SelectListItem(Formats.StringName(s.Name, s.GaugeMm), $"{s.Id}"));
+    private IEnumerable<SelectListItem> Strings => strings.Choices(Named).Select(s => new SelectListItem(Formats.StringName(s.Name, s.GaugeMm), $"{s.Id}"));
+
+    /// <summary>Strings that are offered because the racket is to get them.</summary>
+    protected virtual IEnumerable<long> Named => [];
 
     /// <summary>Today, or the nearest day of the event.</summary>
     protected DateOnly Today
@@ -55,33 +73,49 @@ public abstract class IntakePage(DeskStore desks, LiveDesks live, IntakeStore in
     /// <param name="answer">What the desk chose to promise, once it was asked: later, or anyway.</param>
     protected IActionResult Save(IntakeInput input, IntakeEntry entry, Sport sport, JobRow? last, string? answer)
     {
+        if (Intakes.Sent(Me, Id, input.FormKey) is { } sent && Saved.Of(sent) is { } before)
+            return Kept(before);
         this.Note([.. input.Faults()]);
         this.Note(input.ToOrder().Faults(sport, Shop));
-        if (entry.Unkeepable(Saved.Now) is { } why)
+        if (Unkeepable(entry) is { } why)
             this.Note([why with { Field = nameof(input.NeededAt) }]);
         if (!ModelState.IsValid || this.Asks(input.ToOrder().Oddities(sport, last), input.Confirmed))
             return Page();
-        if (answer is null && entry.NeededBy is { } wish && Intakes.Ask(Me, Id, entry, sport) is { } whatIf && whatIf.Promise != wish)
+        if (answer is null && Ask(entry, sport) is { } whatIf && whatIf.Asks(entry.NeededBy))
         {
-            Offer = whatIf;
-            ModelState.AddModelError("Input.NeededAt", Sentence(whatIf, wish));
+            (Offer, Wish) = (whatIf, entry.NeededBy);
+            var field = entry.NeededBy is null || whatIf.Promise == entry.NeededBy ? nameof(input.OnCourt) : nameof(input.NeededAt);
+            ModelState.AddModelError("Input." + field, Sentence(whatIf, entry.NeededBy));
             return Page();
         }
-        return this.After(Intakes.Add(Me, Id, entry with { Insist = answer == "anyway" }), number =>
-            Desks.Get(Me, Id)?.Of((int)number) is { } racket ? TakenIn(racket) : NotFound());
+        return this.After(Keep(entry with { Insist = answer == "anyway" }), number =>
+            Desks.Get(Me, Id)?.Of((int)number) is { } racket ? Kept(racket) : NotFound(), StoredVersion);
     }
 
-    private string Sentence(IntakeStore.WhatIf whatIf, DateTime wish)
+    /// <summary>Why nobody could keep its times.</summary>
+    protected virtual Refusal? Unkeepable(IntakeEntry entry) => entry.Unkeepable(Saved.Now);
+
+    protected virtual WhatIf? Ask(IntakeEntry entry, Sport sport) => Intakes.Ask(Me, Id, entry, sport);
+
+    protected virtual Outcome Keep(IntakeEntry entry) => Intakes.Add(Me, Id, entry);
+
+    /// <summary>Of a racket that is changed.</summary>
+    protected virtual int? StoredVersion => null;
+
+    private string Sentence(WhatIf whatIf, DateTime? wish)
     {
         if (whatIf.Promise is not { } earliest)
             return "Cannot be strung in the hours that are left.";
+        var ready = $"ready by {DeskWords.Time(earliest, Saved.Now)}";
+        if (wish is null || wish == earliest)
+            return $"It would be {ready} and make {(whatIf.Hurt.Count == 1 ? "another" : $"{whatIf.Hurt.Count} others")} late. Choose below.";
         var why = whatIf.Slips.Count > 0
             ? $"Cannot be promised for {DeskWords.Time(wish, Saved.Now)} without breaking another promise."
             : $"Cannot be ready by {DeskWords.Time(wish, Saved.Now)}.";
-        return $"{why} Choose below: ready by {DeskWords.Time(earliest, Saved.Now)}, or insist.";
+        return $"{why} Choose below: {ready}, or insist.";
     }
 
-    private IActionResult TakenIn(EntryRow racket) => this.GoOn($"{Home}/in",
+    protected virtual IActionResult Kept(EntryRow racket) => this.GoOn($"{Home}/in",
         $"Number {racket.Number}: promised for {DeskWords.Time(racket.Promised, Saved.Now)}. Write the number on the racket or its bag.",
         "Another racket of the same player", $"{Home}/in/player/{racket.PlayerId}");
 }

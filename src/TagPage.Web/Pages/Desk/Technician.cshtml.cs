@@ -41,7 +41,7 @@ public sealed class TechnicianModel(DeskStore desks, LiveDesks live, DeskMoveSto
     {
     }
 
-    public IActionResult OnPostTake(int number) => Done(moves.Take(Me, Id, number, Person.Id), Here, $"Number {number} is yours.");
+    public IActionResult OnPostTake(int number, bool asSecond) => Taken(moves.Take(Me, Id, number, Person.Id, asSecond), Here, $"Number {number} is yours.");
 
     /// <summary>The pair of labels comes at once where it was asked for, and can be asked for afterwards.</summary>
     public IActionResult OnPostStrung(int number, bool print) => this.After(moves.Strung(Me, Id, number), _ =>
