@@ -8,7 +8,6 @@ using TagPage.Core.Jobs;
 using TagPage.Core.Players;
 using TagPage.Core.Rackets;
 using TagPage.Core.Strings;
-using TagPage.Records.Storage;
 
 namespace TagPage.Records.DueDates;
 
@@ -22,11 +21,11 @@ public static class Histories
         if (all.Count == 0)
             return all;
         var players = JsonSerializer.Serialize(all.Select(row => row.PlayerId).Distinct());
-        using var found = connection.ReadKept(Sql, ("@players", players));
-        var pauses = found.Next<PauseRow>().ToLookup(p => p.PlayerId, p => new Pause(p.FromOn, p.ToOn));
-        var logged = found.Next<LoggedRow>().ToLookup(h => h.RacketId, h => new LoggedHours(h.PlayedOn, h.Hours));
-        var left = found.Next<LeftRow>().ToLookup(l => l.PlayerId, l => new LeftPlay(l.RacketId, l.LeftOn, l.PlayedAs));
-        var jobs = Jobs(found.Next<JobRow>(), found.Next<ReadingRow>());
+        using var found = connection.QueryMultiple(Sql, new { players });
+        var pauses = found.Read<PauseRow>().ToLookup(p => p.PlayerId, p => new Pause(p.FromOn, p.ToOn));
+        var logged = found.Read<LoggedRow>().ToLookup(h => h.RacketId, h => new LoggedHours(h.PlayedOn, h.Hours));
+        var left = found.Read<LeftRow>().ToLookup(l => l.PlayerId, l => new LeftPlay(l.RacketId, l.LeftOn, l.PlayedAs));
+        var jobs = Jobs(found.Read<JobRow>(), found.Read<ReadingRow>());
         foreach (var row in all)
             row.History = new RacketHistory { Pauses = [.. pauses[row.PlayerId]], Logged = [.. logged[row.RacketId]], Left = [.. left[row.PlayerId]], Jobs = [.. jobs[row.PlayerId]] };
         return all;

@@ -25,7 +25,7 @@ public sealed class CareStore(Database database)
     private const string GetSql = "SELECT title, markdown FROM care_guide WHERE name = @name";
 
     /// <summary>At most three guides for the strings in a racket, those about their material first.</summary>
-    public IReadOnlyList<Link> For(long racket) => database.Read(c => c.QueryKept<Link>(ForSql, ("@racket", racket)));
+    public IReadOnlyList<Link> For(long racket) => database.Read(c => c.Query<Link>(ForSql, new { racket }).ToList());
 
     private const string ForSql = """
         SELECT g.name, g.title

@@ -167,7 +167,7 @@ public sealed class Database : IDisposable
         Changes.Publish();
     }
 
-    private SqliteConnection OpenToWrite()
+    private KeepingConnection OpenToWrite()
     {
         var connection = Open();
         _watch = new ChangeWatch(connection, Changes);
@@ -175,16 +175,16 @@ public sealed class Database : IDisposable
     }
 
     /// <summary>A read that changes anything is refused by SQLite.</summary>
-    private SqliteConnection OpenToRead()
+    private KeepingConnection OpenToRead()
     {
         var connection = Open();
         connection.Execute("PRAGMA query_only = ON");
         return connection;
     }
 
-    private SqliteConnection Open()
+    private KeepingConnection Open()
     {
-        var connection = new SqliteConnection(_connectionString);
+        var connection = new KeepingConnection(_connectionString);
         try
         {
             connection.Open();

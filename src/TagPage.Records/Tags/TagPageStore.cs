@@ -1,3 +1,4 @@
+using Dapper;
 using TagPage.Core.Tags;
 using TagPage.Records.DueDates;
 using TagPage.Records.Storage;
@@ -9,12 +10,12 @@ public sealed class TagPageStore(Database database)
 {
     /// <summary>Null for a code that no tag has.</summary>
     public TagState? StateOf(TagCode code) =>
-        database.Read(c => c.QueryKept<string>(StateSql, ("@code", code.ToString()))) is [var state] ? Enum.Parse<TagState>(state) : null;
+        database.Read(c => c.QuerySingleOrDefault<string>(StateSql, new { code = code.ToString() })) is { } state ? Enum.Parse<TagState>(state) : null;
 
     private const string StateSql = "SELECT state FROM tag WHERE code = @code";
 
     /// <summary>Null unless the tag is live.</summary>
-    public TagRow? Racket(TagCode code) => database.Read(c => Histories.Into(c, c.QueryKept<TagRow>(RacketSql, ("@code", code.ToString())).FirstOrDefault()));
+    public TagRow? Racket(TagCode code) => database.Read(c => Histories.Into(c, c.QuerySingleOrDefault<TagRow>(RacketSql, new { code = code.ToString() })));
 
     private const string RacketSql = $"""
         SELECT r.number, r.tape_colour, r.lost_since IS NOT NULL AS is_lost, r.lost_note, {ForecastRow.Columns}
@@ -26,7 +27,7 @@ public sealed class TagPageStore(Database database)
 
     /// <summary>The newest <paramref name="most"/> stringings behind a live tag, newest first.</summary>
     public IReadOnlyList<StringingRow> Stringings(TagCode code, int most) =>
-        database.Read(c => c.QueryKept<StringingRow>(StringingsSql, ("@code", code.ToString()), ("@most", most)));
+        database.Read(c => c.Query<StringingRow>(StringingsSql, new { code = code.ToString(), most }).ToList());
 
     private const string StringingsSql = $"""
         SELECT {StringingRow.Columns}
@@ -39,7 +40,7 @@ public sealed class TagPageStore(Database database)
         """;
 
     /// <summary>The newest spec behind a live tag; null unless it is switched on for the racket.</summary>
-    public TagSpecRow? Spec(TagCode code) => database.Read(c => c.QueryKept<TagSpecRow>(SpecSql, ("@code", code.ToString())).FirstOrDefault());
+    public TagSpecRow? Spec(TagCode code) => database.Read(c => c.QuerySingleOrDefault<TagSpecRow>(SpecSql, new { code = code.ToString() }));
 
     private const string SpecSql = """
         SELECT s.weight_g, s.balance_mm, s.length_mm, s.swing_weight
