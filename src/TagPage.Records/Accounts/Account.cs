@@ -15,4 +15,13 @@ public sealed class Account
     public string ConcurrencyStamp { get; set; } = Guid.NewGuid().ToString("N");
 
     public string Role { get; init; } = "Owner";
+
+    /// <summary>The password alone does not sign in.</summary>
+    public bool TwoFactor { get; set; }
+
+    /// <summary>What the authenticator app knows, under a key that is not in the database; empty without one.</summary>
+    public string AuthenticatorKey { get; set; } = "";
+
+    /// <summary>Hashes of the recovery codes that are left, with blanks between.</summary>
+    public string RecoveryHashes { get; set; } = "";
 }

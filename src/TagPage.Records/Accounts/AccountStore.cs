@@ -46,6 +46,9 @@ public sealed class AccountStore(Database database, TimeProvider clock)
             account.PasswordHash,
             account.SecurityStamp,
             account.ConcurrencyStamp,
+            account.TwoFactor,
+            account.AuthenticatorKey,
+            account.RecoveryHashes,
             Next = next,
         }));
         if (saved == 1)
@@ -56,9 +59,15 @@ public sealed class AccountStore(Database database, TimeProvider clock)
     private const string UpdateSql = """
         UPDATE account
         SET name = @Name, normalized_name = @NormalizedName, password_hash = @PasswordHash,
-            security_stamp = @SecurityStamp, concurrency_stamp = @Next
+            security_stamp = @SecurityStamp, concurrency_stamp = @Next,
+            two_factor = @TwoFactor, authenticator_key = @AuthenticatorKey, recovery_hashes = @RecoveryHashes
         WHERE id = @Id AND concurrency_stamp = @ConcurrencyStamp
         """;
+
+    /// <summary>Takes the code of an authenticator app that is of this span of time; false where that one or a later one was taken before.</summary>
+    public bool TakeCode(string id, long step) => database.Write(c => c.Execute(TakeCodeSql, new { id, step })) == 1;
+
+    private const string TakeCodeSql = "UPDATE account SET code_step = @step WHERE id = @id AND code_step < @step";
 
     public void Remove(string id) => database.Write(c => c.Execute(DeleteSql, new { id }));
 
@@ -67,7 +76,7 @@ public sealed class AccountStore(Database database, TimeProvider clock)
     public Account? Get(string id) => database.Read(c => c.QuerySingleOrDefault<Account>(ByIdSql, new { id }));
 
     private const string ByIdSql = """
-        SELECT id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role
+        SELECT id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, two_factor, authenticator_key, recovery_hashes
         FROM account
         WHERE id = @id
         """;
@@ -75,7 +84,7 @@ public sealed class AccountStore(Database database, TimeProvider clock)
     public Account? Named(string normalizedName) => database.Read(c => c.QuerySingleOrDefault<Account>(ByNameSql, new { normalizedName }));
 
     private const string ByNameSql = """
-        SELECT id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role
+        SELECT id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, two_factor, authenticator_key, recovery_hashes
         FROM account
         WHERE normalized_name = @normalizedName
         """;

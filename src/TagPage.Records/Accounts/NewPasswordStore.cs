@@ -20,14 +20,17 @@ public sealed class NewPasswordStore(Database database, TimeProvider clock)
         OneTimeLinkStore.IsOpen(connection, token, clock.GetUtcNow()) ? connection.QueryFirstOrDefault<Account>(OwnerSql) : null;
 
     private const string OwnerSql = """
-        SELECT id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role
+        SELECT id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, two_factor
         FROM account
         WHERE role = 'Owner'
         ORDER BY made_at
         LIMIT 1
         """;
 
-    /// <summary>Saves the owner's new password and ends every session in one transaction; absent where the link is no longer open.</summary>
+    /// <summary>
+    /// Saves the owner's new password, takes away every other way to sign in and ends every session in one transaction; absent where the
+    /// link is no longer open. Whoever forgot the password may have lost the phone as well.
+    /// </summary>
     /// <param name="token">Of the link.</param>
     /// <param name="owner">With the new password's hash and stamps.</param>
     public Outcome Set(string token, Account owner) => database.Write<Outcome>(c =>
@@ -35,6 +38,7 @@ public sealed class NewPasswordStore(Database database, TimeProvider clock)
         if (OwnerBehind(c, token)?.Id != owner.Id)
             return new Outcome.Absent();
         c.Execute(SetSql, new { owner.Id, owner.PasswordHash, owner.SecurityStamp, owner.ConcurrencyStamp });
+        PasskeyStore.RemoveAll(c, owner.Id);
         SessionStore.EndAll(c, owner.Id);
         OneTimeLinkStore.Use(c, token, clock.GetUtcNow());
         return new Outcome.Done(1);
@@ -42,7 +46,8 @@ public sealed class NewPasswordStore(Database database, TimeProvider clock)
 
     private const string SetSql = """
         UPDATE account
-        SET password_hash = @PasswordHash, security_stamp = @SecurityStamp, concurrency_stamp = @ConcurrencyStamp
+        SET password_hash = @PasswordHash, security_stamp = @SecurityStamp, concurrency_stamp = @ConcurrencyStamp,
+            two_factor = 0, authenticator_key = '', recovery_hashes = ''
         WHERE id = @Id
         """;
 }

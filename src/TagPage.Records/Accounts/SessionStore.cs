@@ -1,32 +1,53 @@
 using System.Security.Cryptography;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Outbox;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Accounts;
 
 /// <summary>The signed-in browsers, one row each. A cookie without its row is worthless.</summary>
-public sealed class SessionStore(Database database, TimeProvider clock)
+public sealed class SessionStore(Database database, OutboxStore outbox, TimeProvider clock)
 {
     /// <summary>After this long a browser has to sign in again, however busy it was.</summary>
     public static readonly TimeSpan Longest = TimeSpan.FromDays(90);
 
+    /// <param name="accountId">Who signed in.</param>
+    /// <param name="way">By what.</param>
+    /// <param name="browser">What the browser calls itself.</param>
+    /// <param name="news">What the shop is told of it; null for nothing. A shop without an email address is told nothing.</param>
     /// <returns>The new session's id, 128 random bits.</returns>
-    public string Begin(string accountId)
+    public string Begin(string accountId, SignInWay way, string browser, (string Subject, MailText Body)? news = null)
     {
         var id = RandomNumberGenerator.GetHexString(32, lowercase: true);
         var now = clock.GetUtcNow();
         database.Write(c =>
         {
             c.Execute(ForgetSql, new { Oldest = now - Longest });
-            c.Execute(BeginSql, new { id, accountId, now });
+            c.Execute(BeginSql, new { id, accountId, Way = way.ToString(), Browser = browser.Length <= LongestBrowser ? browser : browser[..LongestBrowser], now });
+            if (news is var (subject, body) && c.ExecuteScalar<bool>(HasMailSql))
+                outbox.Queue(c, new NewMail(MailKind.ShopNotice, null, subject, body));
         });
         return id;
     }
 
+    private const int LongestBrowser = 200;
+
     private const string ForgetSql = "DELETE FROM session WHERE made_at <= @Oldest";
 
-    private const string BeginSql = "INSERT INTO session (id, account_id, made_at) VALUES (@id, @accountId, @now)";
+    private const string BeginSql = "INSERT INTO session (id, account_id, way, browser, made_at) VALUES (@id, @accountId, @Way, @Browser, @now)";
+
+    private const string HasMailSql = "SELECT EXISTS (SELECT 1 FROM shop WHERE mail IS NOT NULL)";
+
+    /// <summary>The browsers that an account is signed in with, the newest first.</summary>
+    public IReadOnlyList<SessionRow> Of(string accountId) => database.Read(c => c.Query<SessionRow>(OfSql, new { accountId, Oldest = clock.GetUtcNow() - Longest }).AsList());
+
+    private const string OfSql = """
+        SELECT s.id, s.way, s.browser, s.made_at
+        FROM session s
+        WHERE s.account_id = @accountId AND s.made_at > @Oldest
+        ORDER BY s.made_at DESC, s.id
+        """;
 
     /// <summary>False once signed out, too old, or begun before the account's password was changed.</summary>
     public bool IsLive(string id, string accountId, string securityStamp) => database.Read(c =>
@@ -40,6 +61,17 @@ public sealed class SessionStore(Database database, TimeProvider clock)
     public void End(string id) => database.Write(c => c.Execute(EndSql, new { id }));
 
     private const string EndSql = "DELETE FROM session WHERE id = @id";
+
+    /// <summary>Signs out one of an account's browsers; false where it is none of that account's.</summary>
+    public bool End(string accountId, string id) => database.Write(c => c.Execute(EndOwnSql, new { accountId, id })) == 1;
+
+    private const string EndOwnSql = "DELETE FROM session WHERE account_id = @accountId AND id = @id";
+
+    /// <summary>Signs out all of an account's browsers but one.</summary>
+    /// <returns>How many.</returns>
+    public int EndOthers(string accountId, string kept) => database.Write(c => c.Execute(EndOthersSql, new { accountId, kept }));
+
+    private const string EndOthersSql = "DELETE FROM session WHERE account_id = @accountId AND id <> @kept";
 
     public void EndAll(string accountId) => database.Write(c => EndAll(c, accountId));
 

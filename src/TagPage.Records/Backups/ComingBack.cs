@@ -41,7 +41,8 @@ internal static class ComingBack
             return;
         connection.Execute("DELETE FROM account");
         connection.Execute(AccountSql, live.Accounts);
-        connection.Execute("INSERT INTO session (id, account_id, made_at) VALUES (@Id, @Account, @MadeAt)", live.Sessions);
+        connection.Execute("INSERT INTO session (id, account_id, way, browser, made_at) VALUES (@Id, @Account, @Way, @Browser, @MadeAt)", live.Sessions);
+        connection.Execute(PasskeySql, live.Passkeys);
     }
 
     // A number that was given out once is not given to somebody else.
@@ -53,7 +54,13 @@ internal static class ComingBack
     private const string TicketSql = $"INSERT INTO deleted_ticket (ticket) SELECT @LastTicket WHERE @LastTicket >= {RequestedJob.NextTicket}";
 
     private const string AccountSql = """
-        INSERT INTO account (id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, made_at)
-        VALUES (@Id, @Name, @Normalized, @Hash, @Stamp, @Concurrency, @Role, @MadeAt)
+        INSERT INTO account (id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role,
+                             two_factor, authenticator_key, code_step, recovery_hashes, made_at)
+        VALUES (@Id, @Name, @Normalized, @Hash, @Stamp, @Concurrency, @Role, @TwoFactor, @AuthenticatorKey, @CodeStep, @RecoveryHashes, @MadeAt)
+        """;
+
+    private const string PasskeySql = """
+        INSERT INTO passkey (id, account_id, name, public_key, sign_count, transports, user_verified, backup_eligible, backed_up, attestation, client_data, made_at)
+        VALUES (@Id, @Account, @Name, @PublicKey, @SignCount, @Transports, @UserVerified, @BackupEligible, @BackedUp, @Attestation, @ClientData, @MadeAt)
         """;
 }

@@ -8,9 +8,13 @@ namespace TagPage.Records.Backups;
 /// <summary>What going back to a backup does not wind back: who signs in, who was forgotten, and which numbers were given out.</summary>
 internal sealed record LiveState
 {
-    public sealed record Account(string Id, string Name, string Normalized, string Hash, string Stamp, string Concurrency, string Role, string MadeAt);
+    public sealed record Account(string Id, string Name, string Normalized, string Hash, string Stamp, string Concurrency, string Role, long TwoFactor, string AuthenticatorKey, long CodeStep, string RecoveryHashes, string MadeAt);
 
-    public sealed record Session(string Id, string Account, string MadeAt);
+    public sealed record Session(string Id, string Account, string Way, string Browser, string MadeAt);
+
+    public sealed record Passkey(
+        byte[] Id, string Account, string Name, byte[] PublicKey, long SignCount, string Transports, long UserVerified, long BackupEligible, long BackedUp,
+        byte[] Attestation, byte[] ClientData, string MadeAt);
 
     /// <summary>Its columns have no type, so that a constructor cannot be found by it.</summary>
     public sealed record Number
@@ -30,17 +34,26 @@ internal sealed record LiveState
 
     public IReadOnlyList<Session> Sessions { get; private init; } = [];
 
+    public IReadOnlyList<Passkey> Passkeys { get; private init; } = [];
+
     public static LiveState Of(SqliteConnection connection) => new()
     {
         Marks = ForgottenMarks.All(connection),
         Numbers = connection.Query<Number>("SELECT name AS \"table\", seq AS last FROM sqlite_sequence").AsList(),
         LastTicket = connection.ExecuteScalar<long>($"SELECT {RequestedJob.NextTicket} - 1"),
         Accounts = connection.Query<Account>(AccountsSql).AsList(),
-        Sessions = connection.Query<Session>("SELECT id, account_id AS account, made_at FROM session").AsList(),
+        Sessions = connection.Query<Session>("SELECT id, account_id AS account, way, browser, made_at FROM session").AsList(),
+        Passkeys = connection.Query<Passkey>(PasskeysSql).AsList(),
     };
 
+    private const string PasskeysSql = """
+        SELECT id, account_id AS account, name, public_key, sign_count, transports, user_verified, backup_eligible, backed_up, attestation, client_data, made_at
+        FROM passkey
+        """;
+
     private const string AccountsSql = """
-        SELECT id, name, normalized_name AS normalized, password_hash AS hash, security_stamp AS stamp, concurrency_stamp AS concurrency, role, made_at
+        SELECT id, name, normalized_name AS normalized, password_hash AS hash, security_stamp AS stamp, concurrency_stamp AS concurrency, role,
+               two_factor, authenticator_key, code_step, recovery_hashes, made_at
         FROM account
         """;
 }

@@ -94,6 +94,7 @@ public static class ExportPlan
         ["forgotten"] = "marks of whoever was forgotten, of no person any more",
         ["account"] = "who signs in to the shop",
         ["session"] = "browsers of the shop",
+        ["passkey"] = "keys of the shop's owner",
         ["setup_link"] = "sign-in of the shop",
         ["used_form_key"] = "random keys, tied to nobody",
         ["write_probe"] = "always empty",

@@ -123,6 +123,7 @@ internal static class Services
             o.Conventions.AllowAnonymousToPage("/Desk/Enter");
             o.Conventions.AllowAnonymousToPage("/Desk/Leave");
             o.Conventions.AllowAnonymousToPage("/Account/SignIn");
+            o.Conventions.AllowAnonymousToPage("/Account/Code");
             o.Conventions.AllowAnonymousToPage("/Account/SignOut");
             o.Conventions.AllowAnonymousToPage("/Account/SetUp");
             o.Conventions.AllowAnonymousToPage("/Account/NewPassword");

@@ -22,10 +22,17 @@ internal static class SignInServices
     {
         services.AddSingleton<SignInLimits>();
         services.AddSingleton<PasswordGate>();
+        services.AddSingleton<CodeLimits>();
+        services.AddSingleton<SealedNotes>();
+        services.AddSingleton<AuthenticatorKeys>();
         services.AddSingleton<KnownDevice>();
+        services.AddSingleton<HalfWay>();
+        services.AddSingleton<AccountMails>();
         services.AddSingleton<DecoyHash>();
         services.AddScoped<SessionCookie>();
         services.AddScoped<SignIns>();
+        services.AddScoped<SecondFactor>();
+        services.AddScoped<PasskeySignIn>();
         services.AddScoped<PasswordAsked>();
         services.AddScoped<Owners>();
         services.AddHostedService<SetUpLink>();
@@ -33,9 +40,13 @@ internal static class SignInServices
         services.AddIdentityCore<Account>(SetRules)
             .AddPasswordValidator<CommonPassword>()
             .AddErrorDescriber<PasswordWords>()
+            .AddTokenProvider<AppCodes>(TokenOptions.DefaultAuthenticatorProvider)
             .AddSignInManager();
         services.Configure<PasswordHasherOptions>(o => o.IterationCount = HashRounds);
-        services.AddAuthentication(IdentityConstants.ApplicationScheme).AddApplicationCookie();
+        services.Configure<IdentityPasskeyOptions>(SetPasskeys);
+        var authentication = services.AddAuthentication(IdentityConstants.ApplicationScheme);
+        authentication.AddApplicationCookie();
+        authentication.AddCookie(IdentityConstants.TwoFactorUserIdScheme, o => SetPasskeyCookie(o, cookies));
         services.Configure<CookieAuthenticationOptions>(IdentityConstants.ApplicationScheme, o => SetCookie(o, cookies));
     }
 
@@ -47,6 +58,25 @@ internal static class SignInServices
         options.Password.RequireLowercase = false;
         options.Password.RequireUppercase = false;
         options.Password.RequireNonAlphanumeric = false;
+    }
+
+    /// <summary>The device asks for a finger, a face or a PIN, and knows by itself whose passkey is for this shop: no name is typed.</summary>
+    private static void SetPasskeys(IdentityPasskeyOptions options)
+    {
+        (options.UserVerificationRequirement, options.ResidentKeyRequirement) = ("required", "required");
+        // Identity's own check looks at a header that browsers leave empty where a page wants no referrer sent, as all of ours do.
+        options.ValidateOrigin = context =>
+            ValueTask.FromResult(!context.CrossOrigin && context.Origin == $"{context.HttpContext.Request.Scheme}://{context.HttpContext.Request.Host}");
+    }
+
+    /// <summary>Identity keeps in it what a passkey has to answer to.</summary>
+    private static void SetPasskeyCookie(CookieAuthenticationOptions options, CookieRules cookies)
+    {
+        cookies.Apply(options.Cookie, "passkey");
+        if (cookies.AlwaysSecure)
+            options.Cookie.SecurePolicy = CookieSecurePolicy.Always;
+        options.ExpireTimeSpan = TimeSpan.FromMinutes(5);
+        options.SlidingExpiration = false;
     }
 
     private static void SetCookie(CookieAuthenticationOptions options, CookieRules cookies)

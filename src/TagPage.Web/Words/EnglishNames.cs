@@ -5,6 +5,7 @@ using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
 using TagPage.Core.Strings;
 using TagPage.Core.Units;
+using TagPage.Records.Accounts;
 using TagPage.Records.Clients;
 
 namespace TagPage.Web.Words;
@@ -15,6 +16,15 @@ public static class EnglishNames
     public static string Of(Material material) => Languages.English.Of(material);
 
     public static string Of(Sport sport) => Languages.English.Of(sport);
+
+    public static string Of(SignInWay way) => way switch
+    {
+        SignInWay.Password => "password",
+        SignInWay.AppCode => "password and a code",
+        SignInWay.RecoveryCode => "password and a recovery code",
+        SignInWay.Passkey => "passkey",
+        _ => "a one-time link",
+    };
 
     public static string Of(RacketState state) => state switch
     {

@@ -1,4 +1,5 @@
 using TagPage.Records.Accounts;
+using TagPage.Records.Outbox;
 using TagPage.Records.Tests.Cast;
 
 namespace TagPage.Records.Tests.Accounts;
@@ -22,8 +23,7 @@ public sealed class NewPasswordStoreTests : IDisposable
     [Fact]
     public void Link_sets_the_password_once_and_signs_everybody_out()
     {
-        var sessions = new SessionStore(_street.Database, _street.Time);
-        sessions.Begin(_runa.Id);
+        new SessionStore(_street.Database, new OutboxStore(_street.Database, _street.Time), _street.Time).Begin(_runa.Id, SignInWay.Password, "");
         var token = _store.NewToken()!;
         var owner = _store.OwnerBehind(token)!;
         (owner.PasswordHash, owner.SecurityStamp) = ("new", "second");
@@ -35,6 +35,21 @@ public sealed class NewPasswordStoreTests : IDisposable
         owner.PasswordHash = "a third";
         _street.Check(false, () => _store.Set(token, owner));
         Assert.Null(_store.OwnerBehind(token));
+    }
+
+    [Fact]
+    public void Link_takes_away_whatever_else_signed_in()
+    {
+        (_runa.TwoFactor, _runa.AuthenticatorKey, _runa.RecoveryHashes) = (true, "sealed", "hash hash");
+        Assert.True(_accounts.Change(_runa));
+        new PasskeyStore(_street.Database).Save(_runa.Id, new PasskeyRow { Id = [1], Name = "phone" });
+        var token = _store.NewToken()!;
+
+        _street.Check(true, () => _store.Set(token, _store.OwnerBehind(token)!));
+
+        var runa = _accounts.Get(_runa.Id)!;
+        Assert.Equal((false, "", ""), (runa.TwoFactor, runa.AuthenticatorKey, runa.RecoveryHashes));
+        Assert.Equal(0, _street.Records.Count("passkey"));
     }
 
     [Theory]

@@ -1,4 +1,5 @@
 using TagPage.Records.Accounts;
+using TagPage.Records.Outbox;
 using TagPage.Records.Tests.Cast;
 
 namespace TagPage.Records.Tests.Accounts;
@@ -12,7 +13,7 @@ public sealed class SessionStoreTests : IDisposable
 
     public SessionStoreTests()
     {
-        _store = new SessionStore(_street.Database, _street.Time);
+        _store = new SessionStore(_street.Database, new OutboxStore(_street.Database, _street.Time), _street.Time);
         new AccountStore(_street.Database, _street.Time).Add(_runa);
     }
 
@@ -21,10 +22,10 @@ public sealed class SessionStoreTests : IDisposable
     [Fact]
     public void Browser_is_signed_in_under_its_own_number_account_and_password_only()
     {
-        var id = _store.Begin(_runa.Id);
+        var id = Begin();
 
         Assert.True(IsLive(id));
-        Assert.False(_store.IsLive(_store.Begin(_runa.Id)[..31] + "x", _runa.Id, "first"));
+        Assert.False(_store.IsLive(Begin()[..31] + "x", _runa.Id, "first"));
         Assert.False(_store.IsLive(id, "somebody else", "first"));
         Assert.False(_store.IsLive(id, _runa.Id, "stamp of another password"));
     }
@@ -32,21 +33,21 @@ public sealed class SessionStoreTests : IDisposable
     [Fact]
     public void Session_ends_after_90_days_to_the_second_and_its_row_goes_with_the_next_sign_in()
     {
-        var id = _store.Begin(_runa.Id);
+        var id = Begin();
 
         _street.Time.Advance(SessionStore.Longest - TimeSpan.FromSeconds(1));
         Assert.True(IsLive(id));
         _street.Time.Advance(TimeSpan.FromSeconds(1));
         Assert.False(IsLive(id));
 
-        var next = _store.Begin(_runa.Id);
+        var next = Begin();
         Assert.Equal(next, _street.Records.Text("SELECT group_concat(id) FROM session"));
     }
 
     [Fact]
     public void Signing_out_ends_one_browser_and_ending_all_the_rest()
     {
-        var (phone, laptop, desk) = (_store.Begin(_runa.Id), _store.Begin(_runa.Id), _store.Begin(_runa.Id));
+        var (phone, laptop, desk) = (Begin(), Begin(), Begin());
 
         _store.End(phone);
         Assert.Equal((false, true, true), (IsLive(phone), IsLive(laptop), IsLive(desk)));
@@ -58,12 +59,46 @@ public sealed class SessionStoreTests : IDisposable
     [Fact]
     public void Sessions_of_an_account_go_with_it()
     {
-        _store.Begin(_runa.Id);
+        Begin();
 
         new AccountStore(_street.Database, _street.Time).Remove(_runa.Id);
 
         Assert.Equal(0, _street.Records.Count("session"));
     }
+
+    [Fact]
+    public void Owner_sees_each_browser_and_ends_any_of_her_own_but_nobody_elses()
+    {
+        var bench = new Account { Name = "bench", NormalizedName = "BENCH", PasswordHash = "hash", SecurityStamp = "first" };
+        new AccountStore(_street.Database, _street.Time).Add(bench);
+        var phone = Begin(SignInWay.Passkey, "Fern 12 (Mobile)");
+        _street.Time.Advance(TimeSpan.FromHours(1));
+        var (laptop, theirs) = (Begin(), _store.Begin(bench.Id, SignInWay.Password, new string('x', 201)));
+
+        Assert.Equal([(laptop, SignInWay.Password, ""), (phone, SignInWay.Passkey, "Fern 12 (Mobile)")], _store.Of(_runa.Id).Select(s => (s.Id, s.Way, s.Browser)));
+        Assert.Equal(200, Assert.Single(_store.Of(bench.Id)).Browser.Length);
+
+        Assert.False(_store.End(_runa.Id, theirs));
+        Assert.True(_store.End(_runa.Id, phone));
+        Assert.Equal([laptop], _store.Of(_runa.Id).Select(s => s.Id));
+        Assert.Equal(0, _store.EndOthers(_runa.Id, laptop));
+        Begin();
+        Assert.Equal(1, _store.EndOthers(_runa.Id, laptop));
+        Assert.Equal((true, 1), (IsLive(laptop), _store.Of(bench.Id).Count));
+    }
+
+    [Fact]
+    public void Shop_is_told_by_email_where_it_has_an_address()
+    {
+        Begin(news: ("A new browser", "It signed in."));
+        Assert.Equal("ShopNotice A new browser", _street.Records.Text("SELECT kind || ' ' || subject FROM outbox"));
+
+        _street.Records.Change("UPDATE shop SET mail = NULL");
+        Begin(news: ("A new browser", "It signed in."));
+        Assert.Equal(1, _street.Records.Count("outbox"));
+    }
+
+    private string Begin(SignInWay way = SignInWay.Password, string browser = "", (string, MailText)? news = null) => _store.Begin(_runa.Id, way, browser, news);
 
     private bool IsLive(string id) => _store.IsLive(id, _runa.Id, "first");
 }

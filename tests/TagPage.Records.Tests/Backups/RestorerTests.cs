@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.Logging.Abstractions;
+using TagPage.Records.Accounts;
 using TagPage.Records.Backups;
 using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
@@ -165,6 +166,22 @@ public sealed class RestorerTests : IDisposable
         Assert.Equal((1, 0), (Street.Records.Count("outbox", "state = 'MaybeSent'"), Street.Records.Count("reminder_batch", "stopped_at IS NULL")));
         Assert.Equal("new hash fedcba9876543210fedcba9876543210", Street.Records.Text("SELECT password_hash || ' ' || session.id FROM account JOIN session"));
         Assert.Equal(0, Street.Records.Count("own_page_session"));
+    }
+
+    [Fact]
+    public void Going_back_takes_neither_the_second_step_nor_a_passkey_away_and_brings_no_removed_one_back()
+    {
+        var passkeys = new PasskeyStore(Street.Database);
+        passkeys.Save("a1", new PasskeyRow { Id = [1], Name = "lost phone" });
+        var file = _vault.BackUp();
+        passkeys.Remove("a1", [1]);
+        passkeys.Save("a1", new PasskeyRow { Id = [2], Name = "new phone" });
+        Street.Records.Change("UPDATE account SET two_factor = 1, authenticator_key = 'sealed', code_step = 7, recovery_hashes = 'hash'");
+
+        Restorer.Restore(file, null);
+
+        Assert.Equal("1 sealed 7 hash new phone", Street.Records.Text(
+            "SELECT concat_ws(' ', two_factor, authenticator_key, code_step, recovery_hashes, (SELECT group_concat(name) FROM passkey)) FROM account"));
     }
 
     [Fact]

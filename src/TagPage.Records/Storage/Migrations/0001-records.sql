@@ -113,16 +113,45 @@ CREATE TABLE account (
   security_stamp    TEXT NOT NULL,
   concurrency_stamp TEXT NOT NULL,
   role              TEXT NOT NULL CHECK (role IN ('Owner')),
-  made_at           TEXT NOT NULL
+  -- Signing in takes a code of an authenticator app after the password.
+  two_factor        INTEGER NOT NULL DEFAULT 0 CHECK (two_factor IN (0, 1)),
+  -- Under a key that lies beside the database.
+  authenticator_key TEXT NOT NULL DEFAULT '',
+  -- The last span of 30 seconds whose code was taken: none is taken twice.
+  code_step         INTEGER NOT NULL DEFAULT 0,
+  -- Hashes of what is left of them, with blanks between.
+  recovery_hashes   TEXT NOT NULL DEFAULT '',
+  made_at           TEXT NOT NULL,
+  CHECK (two_factor = 0 OR authenticator_key <> '')
 ) STRICT, WITHOUT ROWID;
 
 -- One row for each browser that is signed in; without it the browser's cookie is worth nothing.
 CREATE TABLE session (
   id         TEXT PRIMARY KEY CHECK (length(id) = 32),
   account_id TEXT NOT NULL REFERENCES account (id) ON DELETE CASCADE,
+  way        TEXT NOT NULL DEFAULT 'Password' CHECK (way IN ('Password', 'AppCode', 'RecoveryCode', 'Passkey', 'Link')),
+  -- What the browser calls itself.
+  browser    TEXT NOT NULL DEFAULT '' CHECK (length(browser) <= 200),
   made_at    TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX session_by_account ON session (account_id);
+
+-- Keys on phones and computers that sign in instead of name and password; the public halves.
+CREATE TABLE passkey (
+  id              BLOB    PRIMARY KEY,
+  account_id      TEXT    NOT NULL REFERENCES account (id) ON DELETE CASCADE,
+  name            TEXT    NOT NULL CHECK (length(name) <= 60),
+  public_key      BLOB    NOT NULL,
+  sign_count      INTEGER NOT NULL,
+  transports      TEXT    NOT NULL,
+  user_verified   INTEGER NOT NULL CHECK (user_verified IN (0, 1)),
+  backup_eligible INTEGER NOT NULL CHECK (backup_eligible IN (0, 1)),
+  backed_up       INTEGER NOT NULL CHECK (backed_up IN (0, 1)),
+  attestation     BLOB    NOT NULL,
+  client_data     BLOB    NOT NULL,
+  made_at         TEXT    NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX passkey_by_account ON passkey (account_id);
 
 CREATE TABLE setup_link (
   token_hash TEXT PRIMARY KEY,

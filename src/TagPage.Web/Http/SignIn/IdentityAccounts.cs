@@ -4,7 +4,8 @@ using TagPage.Records.Accounts;
 namespace TagPage.Web.Http.SignIn;
 
 /// <summary>The accounts, as ASP.NET Core Identity asks for them.</summary>
-public sealed class IdentityAccounts(AccountStore accounts) : IUserPasswordStore<Account>, IUserSecurityStampStore<Account>
+public sealed partial class IdentityAccounts(AccountStore accounts, PasskeyStore passkeys, AuthenticatorKeys keys)
+    : IUserPasswordStore<Account>, IUserSecurityStampStore<Account>
 {
     public Task<IdentityResult> CreateAsync(Account user, CancellationToken cancellationToken)
     {

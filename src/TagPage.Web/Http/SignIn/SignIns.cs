@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.Options;
 using TagPage.Records.Accounts;
+using TagPage.Records.Outbox;
 using TagPage.Web.Http.Limits;
 
 namespace TagPage.Web.Http.SignIn;
@@ -10,7 +11,7 @@ namespace TagPage.Web.Http.SignIn;
 /// <summary>Checks passwords within the limits, and begins and ends sessions.</summary>
 public sealed class SignIns(
     UserManager<Account> users, SignInManager<Account> cookies, SessionStore sessions, SignInLimits limits, PasswordGate gate, KnownDevice devices,
-    DecoyHash decoy, SourceMark marks, ILogger<SignIns> log)
+    DecoyHash decoy, AccountMails mails, SourceMark marks, ILogger<SignIns> log)
 {
     /// <param name="Account">Null where name or password was wrong; the answer must not tell which.</param>
     /// <param name="Wait">Above zero where nothing was checked, since too much was tried before.</param>
@@ -56,17 +57,26 @@ public sealed class SignIns(
     }
 
     /// <summary>Begins a session of its own for this browser.</summary>
-    public async Task Begin(HttpContext context, Account account)
+    public async Task Begin(HttpContext context, Account account, SignInWay way)
     {
+        var browser = context.Request.Headers.UserAgent.ToString();
+        var news = devices.Of(context, account.NormalizedName) is null ? mails.NewDevice(account.Name, way, browser) : ((string, MailText)?)null;
         var claims = new Claim[]
         {
-            new(WhoIsSignedIn.SessionClaim, sessions.Begin(account.Id)),
+            new(WhoIsSignedIn.SessionClaim, sessions.Begin(account.Id, way, browser, news)),
             new(WhoIsSignedIn.StampClaim, account.SecurityStamp),
             new(ClaimTypes.Role, account.Role),
         };
         await cookies.SignInWithClaimsAsync(account, new AuthenticationProperties { IsPersistent = true }, claims);
         devices.Remember(context, account.NormalizedName);
         log.LogInformation("Signed in: {Account}. Source {Source}.", account.Id, marks.Of(context));
+    }
+
+    /// <summary>After a change of what signs in: all other browsers are signed out, and this one stays.</summary>
+    public async Task Renew(HttpContext context, Account account, SignInWay way)
+    {
+        sessions.EndAll(account.Id);
+        await Begin(context, account, way);
     }
 
     public async Task End(HttpContext context)

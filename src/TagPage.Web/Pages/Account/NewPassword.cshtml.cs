@@ -9,7 +9,7 @@ using TagPage.Web.Http.SignIn;
 namespace TagPage.Web.Pages.Account;
 
 /// <summary>A new password for an owner who forgot the old one, with a link made on the command line.</summary>
-public sealed class NewPasswordModel(NewPasswordStore store, Owners owners, SignIns signIns) : PageModel
+public sealed class NewPasswordModel(NewPasswordStore store, PasskeyStore passkeys, Owners owners, SignIns signIns) : PageModel
 {
     public sealed record Fields
     {
@@ -24,12 +24,21 @@ public sealed class NewPasswordModel(NewPasswordStore store, Owners owners, Sign
     /// <summary>The owner's sign-in name; null if the link is used, too old or wrong.</summary>
     public string? Name { get; private set; }
 
-    public void OnGet(string token) => Name = store.OwnerBehind(token)?.Name;
+    /// <summary>More than a password signs in so far.</summary>
+    public bool HasMore { get; private set; }
+
+    public void OnGet(string token) => Find(token);
+
+    private Records.Accounts.Account? Find(string token)
+    {
+        var owner = store.OwnerBehind(token);
+        (Name, HasMore) = (owner?.Name, owner is not null && (owner.TwoFactor || passkeys.Of(owner.Id).Count > 0));
+        return owner;
+    }
 
     public async Task<IActionResult> OnPostAsync(string token)
     {
-        var owner = store.OwnerBehind(token);
-        Name = owner?.Name;
+        var owner = Find(token);
         if (owner is null || !ModelState.IsValid || !await WillDo(owner))
             return Page();
         owners.SetPassword(owner, Input.NewPassword!);
@@ -38,7 +47,7 @@ public sealed class NewPasswordModel(NewPasswordStore store, Owners owners, Sign
             Name = null;
             return Page();
         }
-        await signIns.Begin(HttpContext, owner);
+        await signIns.Begin(HttpContext, owner, SignInWay.Link);
         this.Say("The password is set. All other browsers have been signed out.");
         return Redirect("/shop");
     }

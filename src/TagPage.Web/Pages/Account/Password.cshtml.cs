@@ -10,7 +10,7 @@ using TagPage.Web.Http.SignIn;
 namespace TagPage.Web.Pages.Account;
 
 /// <summary>Changing the password signs out every other browser.</summary>
-public sealed class PasswordModel(UserManager<Records.Accounts.Account> users, SignIns signIns, SessionStore sessions) : PageModel
+public sealed class PasswordModel(UserManager<Records.Accounts.Account> users, SignIns signIns) : PageModel
 {
     public sealed record Fields
     {
@@ -53,8 +53,7 @@ public sealed class PasswordModel(UserManager<Records.Accounts.Account> users, S
         var changed = await users.ChangePasswordAsync(account, Input.PresentPassword!, Input.NewPassword!);
         if (!changed.Succeeded)
             return Refuse(nameof(Input.NewPassword), changed.Errors.First().Description);
-        sessions.EndAll(account.Id);
-        await signIns.Begin(HttpContext, account);
+        await signIns.Renew(HttpContext, account, SignInWay.Password);
         this.Say("The password is changed. All other browsers have been signed out.");
         return Redirect("/shop/settings");
     }

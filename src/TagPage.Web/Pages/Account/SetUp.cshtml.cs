@@ -40,7 +40,7 @@ public sealed class SetUpModel(SetUpStore store, Owners owners, SignIns signIns)
             IsOpen = false;
             return Page();
         }
-        await signIns.Begin(HttpContext, owner);
+        await signIns.Begin(HttpContext, owner, SignInWay.Link);
         this.Say($"{Input.ShopName} is set up. First add a string that you keep on the reel, then your first client.");
         return Redirect("/shop");
     }

@@ -7,7 +7,7 @@ using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Account;
 
-public sealed class SignInModel(SignIns signIns, AccountStore accounts) : PageModel
+public sealed class SignInModel(SignIns signIns, HalfWay halfWay, PasskeySignIn passkeys, AccountStore accounts) : PageModel
 {
     public sealed record Fields
     {
@@ -45,7 +45,27 @@ public sealed class SignInModel(SignIns signIns, AccountStore accounts) : PageMo
             ModelState.AddModelError("", "This name and password do not match. Check both and try again.");
             return Page();
         }
-        await signIns.Begin(HttpContext, check.Account);
+        if (check.Account.TwoFactor)
+        {
+            halfWay.Begin(HttpContext, check.Account);
+            return Redirect("/account/code" + QueryString.Create("returnUrl", ReturnUrl ?? ""));
+        }
+        await signIns.Begin(HttpContext, check.Account, SignInWay.Password);
+        return Onward();
+    }
+
+    /// <summary>For the browser's own window: which passkeys will do.</summary>
+    public async Task<IActionResult> OnPostOptionsAsync() => Content(await passkeys.Options(), "application/json");
+
+    public async Task<IActionResult> OnPostPasskeyAsync(string? credential)
+    {
+        ModelState.Clear();
+        if (await passkeys.AccountOf(HttpContext, credential) is not { } account)
+        {
+            ModelState.AddModelError("", "This passkey does not sign in here. Try again, or use name and password.");
+            return Page();
+        }
+        await signIns.Begin(HttpContext, account, SignInWay.Passkey);
         return Onward();
     }
 

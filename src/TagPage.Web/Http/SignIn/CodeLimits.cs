@@ -1,0 +1,31 @@
+using TagPage.Web.Http.Limits;
+
+namespace TagPage.Web.Http.SignIn;
+
+/// <summary>
+/// How often a code may be tried by somebody who knows the password. Three codes in a million are good at a time, so 20 tries a day are hit
+/// once in 45 years; a browser that has signed in before is counted by itself, so that nobody else's tries shut the owner out.
+/// </summary>
+public sealed class CodeLimits(TimeProvider clock)
+{
+    private readonly SlidingLimit _strangers = new(clock, 20, TimeSpan.FromDays(1));
+    private readonly SlidingLimit _device = new(clock, 10, TimeSpan.FromMinutes(15));
+
+    /// <summary>Takes one try.</summary>
+    /// <param name="account">Whose code.</param>
+    /// <param name="device">A device known for this account, see <see cref="KnownDevice"/>.</param>
+    /// <returns>Zero where the try may go on, else how long to wait.</returns>
+    public TimeSpan Take(string account, string? device)
+    {
+        var (limit, key) = device is null ? (_strangers, account) : (_device, device);
+        return limit.TryTake(key) ? TimeSpan.Zero : limit.RetryAfter(key);
+    }
+
+    /// <summary>Whoever had a good code starts afresh.</summary>
+    public void Forgive(string account, string? device)
+    {
+        _strangers.Forget(account);
+        if (device is not null)
+            _device.Forget(device);
+    }
+}

@@ -1,0 +1,99 @@
+using System.ComponentModel.DataAnnotations;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Accounts;
+using TagPage.Records.Shop;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Account;
+
+/// <summary>The owner's passkeys. The password is asked for before one is made, and never to remove one.</summary>
+public sealed class PasskeysModel(
+    UserManager<Records.Accounts.Account> users, SignInManager<Records.Accounts.Account> cookies, PasskeyStore store, PasswordAsked password, ShopClock clock,
+    ILogger<PasskeysModel> log) : PageModel
+{
+    private const string Here = "/account/passkeys";
+
+    public sealed record Fields
+    {
+        [StringLength(PasskeyStore.LongestName, ErrorMessage = "Keep the name within 60 characters.")]
+        public string? Title { get; init; }
+
+        [StringLength(AccountLimits.Password, ErrorMessage = "Passwords have at most 200 characters.")]
+        public string? Password { get; init; }
+    }
+
+    [BindProperty]
+    public Fields Input { get; set; } = new();
+
+    public string Name { get; private set; } = "";
+
+    public IReadOnlyList<PasskeyRow> Passkeys { get; private set; } = [];
+
+    public async Task<IActionResult> OnGetAsync()
+    {
+        if (await users.FindByIdAsync(User.AccountId()) is not { } account)
+            return NotFound();
+        (Name, Passkeys) = (account.Name, store.Of(account.Id));
+        return Page();
+    }
+
+    /// <summary>For the browser's own window: what kind of passkey to make. Whoever gets this far has typed the password.</summary>
+    public async Task<IActionResult> OnPostOptionsAsync()
+    {
+        if (await users.FindByIdAsync(User.AccountId()) is not { } account)
+            return NotFound();
+        if (await password.Refusal(this, "Input.Password", Input.Password) is { } refused)
+            return ModelState.IsValid ? refused : BadRequest(Fault);
+        return ModelState.IsValid
+            ? Content(await cookies.MakePasskeyCreationOptionsAsync(new PasskeyUserEntity { Id = account.Id, Name = account.Name, DisplayName = account.Name }), "application/json")
+            : BadRequest(Fault);
+    }
+
+    private string Fault => ModelState.Values.SelectMany(entry => entry.Errors).First().ErrorMessage;
+
+    public async Task<IActionResult> OnPostAsync(string? credential)
+    {
+        if (await users.FindByIdAsync(User.AccountId()) is not { } account)
+            return NotFound();
+        var made = await Check(credential);
+        if (made is not { Succeeded: true } || made.UserEntity.Id != account.Id)
+        {
+            log.LogWarning("Passkey not made: {Why} {Account}.", made?.Failure?.Message ?? "nothing was asked for or sent.", account.Id);
+            return this.GoOn(Here, "No passkey was made. Try again; it must be done within five minutes.");
+        }
+        made.Passkey.Name = string.IsNullOrWhiteSpace(Input.Title) ? $"Passkey of {Formats.Day(clock.Today)}" : Input.Title.Trim();
+        if (!(await users.AddOrUpdatePasskeyAsync(account, made.Passkey)).Succeeded)
+            return this.GoOn(Here, "No passkey was made: the account was changed meanwhile. Try again.");
+        log.LogInformation("Passkey made: {Account}.", account.Id);
+        return this.GoOn(Here, $"The passkey “{made.Passkey.Name}” signs in from now on.");
+    }
+
+    public IActionResult OnPostRemove(string? id)
+    {
+        if (!IsHex(id) || !store.Remove(User.AccountId(), Convert.FromHexString(id!)))
+            return NotFound();
+        log.LogInformation("Passkey removed: {Account}.", User.AccountId());
+        return this.GoOn(Here, "The passkey no longer signs in. If its device is lost, sign out that browser too.");
+    }
+
+    public string Day(DateTimeOffset instant) => Formats.Day(clock.DayOf(instant));
+
+    private static bool IsHex(string? id) => id is { Length: > 0 } && id.Length % 2 == 0 && id.All(char.IsAsciiHexDigit);
+
+    private async Task<PasskeyAttestationResult?> Check(string? credential)
+    {
+        try
+        {
+            return string.IsNullOrEmpty(credential) ? null : await cookies.PerformPasskeyAttestationAsync(credential);
+        }
+        catch (InvalidOperationException)
+        {
+            // Nothing was asked for in this browser, or too long ago.
+            return null;
+        }
+    }
+}

@@ -1,0 +1,50 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Accounts;
+using TagPage.Records.Shop;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Account;
+
+/// <summary>By what the owner signs in, and which browsers are signed in.</summary>
+public sealed class SecurityModel(UserManager<Records.Accounts.Account> users, SecondFactor second, PasskeyStore passkeys, SessionStore sessions, ShopClock clock) : PageModel
+{
+    private const string Here = "/account/security";
+
+    public IReadOnlyList<SessionRow> Sessions { get; private set; } = [];
+
+    public bool HasSecondStep { get; private set; }
+
+    public int CodesLeft { get; private set; }
+
+    public int Passkeys { get; private set; }
+
+    public async Task<IActionResult> OnGetAsync()
+    {
+        if (await users.FindByIdAsync(User.AccountId()) is not { } account)
+            return NotFound();
+        (HasSecondStep, CodesLeft) = (account.TwoFactor, await second.CodesLeft(account));
+        (Sessions, Passkeys) = (sessions.Of(account.Id), passkeys.Of(account.Id).Count);
+        return Page();
+    }
+
+    public IActionResult OnPostEnd(string? session) =>
+        sessions.End(User.AccountId(), session ?? "") ? this.GoOn(Here, "That browser is signed out.") : NotFound();
+
+    public IActionResult OnPostOthers() => this.GoOn(Here, sessions.EndOthers(User.AccountId(), User.SessionId()) switch
+    {
+        0 => "No other browser was signed in.",
+        1 => "The other browser is signed out.",
+        var ended => $"{ended} other browsers are signed out.",
+    });
+
+    public string At(DateTimeOffset instant)
+    {
+        var there = clock.OnTheWall(instant);
+        return $"{Formats.Day(DateOnly.FromDateTime(there.DateTime))}, {there.ToString("HH:mm", CultureInfo.InvariantCulture)}";
+    }
+}
