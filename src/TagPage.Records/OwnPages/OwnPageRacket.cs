@@ -20,6 +20,11 @@ public sealed record OwnPageRacket : TagRow
 
     /// <summary>Null where none is noted, and where somebody else pays.</summary>
     public long? PriceMinor { get; init; }
+
+    /// <summary>Where they have a price to see: what is still to pay of it, and when all was paid.</summary>
+    public long? ToPayMinor { get; init; }
+    public DateOnly? PaidOn { get; init; }
+
     public DateOnly? PromisedFor { get; init; }
     public string AskedWords { get; init; } = "";
     public string DropOffWhere { get; init; } = "";

@@ -29,7 +29,9 @@ public sealed class OwnPageRacketStore(Database database)
     private const string Columns = $"""
         SELECT {ForecastRow.Columns}, r.number, r.tape_colour, r.frame, r.lost_since IS NOT NULL AS is_lost, r.lost_since, r.lost_note,
                p.name AS player, j.id AS job_id, j.state AS job_state, COALESCE(q.expected, 0) AS expected, q.asked_in,
-               CASE WHEN c.payer_id IS NULL THEN j.price_minor END AS price_minor, j.promised_for, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.drop_off_where, '') AS drop_off_where, q.drop_off_by, q.needed_by
+               CASE WHEN c.payer_id IS NULL THEN j.price_minor END AS price_minor,
+               CASE WHEN c.payer_id IS NULL THEN j.price_minor - (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.job_id = j.id) END AS to_pay_minor,
+               CASE WHEN c.payer_id IS NULL AND j.price_minor IS NOT NULL THEN j.paid_on END AS paid_on, j.promised_for, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.drop_off_where, '') AS drop_off_where, q.drop_off_by, q.needed_by
         FROM player p
         JOIN client c ON c.id = p.client_id
         JOIN racket r ON r.player_id = p.id

@@ -69,6 +69,8 @@ public sealed class CardStore(Database database)
 
         public Tension Crosses => new(CrossesTension, TensionUnit);
 
+        public bool IsOpen => State is JobState.Waiting or JobState.OnMachine;
+
         public bool IsHybrid => MainsName != CrossesName || MainsGaugeMm != CrossesGaugeMm;
     }
 

@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Outbox;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
@@ -26,8 +27,15 @@ public sealed class AnswerStore(Database database, ShopClock clock)
             new AnswerEffects(c, clock.Today, clock.Now).Change(reminder.Id, racket, answer, who.IsShop ? AnsweredBy.Owner : AnsweredBy.Client);
         if (given.Reminders is { } wanted)
             SetReminders(c, reminder.ClientId, wanted);
+        c.Execute(HoldBackSql, new { reminder.Id });
         return new Outcome.Done(reminder.Id);
     });
+
+    /// <summary>Answered by text message or by phone while the email still waited.</summary>
+    private const string HoldBackSql = $"""
+        UPDATE outbox SET state = {DeliveryStore.GivenUp}, last_error = 'It was answered before this email left.'
+        WHERE reminder_id = @Id AND state = 'Queued' AND EXISTS (SELECT 1 FROM reminder n WHERE n.id = @Id AND {ReminderStore.AnsweredInFull})
+        """;
 
     private const string TheirsSql = "SELECT EXISTS (SELECT 1 FROM reminder WHERE id = @Id AND (@IsShop OR client_id = @ClientId))";
 

@@ -37,9 +37,10 @@ public sealed class ReminderListStore(Database database)
     /// <summary>Mails of every kind that have not gone out: given up first, then the ones that wait.</summary>
     public IReadOnlyList<MailRow> Unsent() => database.Read(c => c.Query<MailRow>(UnsentSql, new { Most }).ToList());
 
-    private const string UnsentSql = """
+    private const string UnsentSql = $"""
         SELECT o.id, o.kind, c.name AS to_name, o.subject, o.state, o.maybe_sent,
-               o.tries, o.last_error, o.not_before, o.made_at
+               o.tries, o.last_error, o.not_before, o.made_at,
+               EXISTS (SELECT 1 FROM outbox WHERE outbox.id = o.id AND {SendReminderStore.StillHolds}) AS still_holds
         FROM outbox o
         LEFT JOIN client c ON c.id = o.to_client_id
         WHERE o.state <> 'Sent'

@@ -51,4 +51,9 @@ public sealed record MailRow
     public string LastError { get; init; } = "";
     public DateTimeOffset NotBefore { get; init; }
     public DateTimeOffset MadeAt { get; init; }
+
+    /// <summary>False for a reminder that nobody needs any more: taken back, replaced, answered in full or unwanted.</summary>
+    public bool StillHolds { get; init; }
+
+    public bool CanRetry => State is "Failed" or "MaybeSent" && StillHolds;
 }

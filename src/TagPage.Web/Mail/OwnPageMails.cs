@@ -18,7 +18,7 @@ public sealed class OwnPageMails(MailWriter writer, ShopStore shops, ShopClock c
         var language = OwnPageWords.Fitting(Languages.OfOrEnglish(link.Language));
         var (say, shop) = (OwnPageWords.Of(language).Mail, shops.Get().Name);
         return new WrittenMail(say.LinkSubject.Fill(("shop", shop)),
-            MailText.Fill(say.LinkBody, ("client", link.Client), ("shop", shop), ("day", language.Day(clock.DayOf(link.ExpiresAt))),
+            MailText.Fill(say.LinkBody, ("client", link.Client), ("shop", shop), ("day", language.DayInText(clock.DayOf(link.ExpiresAt))),
                 ("corner", MailText.Link(LinkPurpose.OwnPage, link.Id))));
     }
 
@@ -32,7 +32,7 @@ public sealed class OwnPageMails(MailWriter writer, ShopStore shops, ShopClock c
         Mail(client, m => (m.ContactSubject, m.ContactBody));
 
     public WrittenMail Forgetting(Addressee client, DateOnly day) =>
-        Mail(client, m => (m.ForgetSubject, m.ForgetBody), language => ("what", language.Day(day)));
+        Mail(client, m => (m.ForgetSubject, m.ForgetBody), language => ("what", language.DayInText(day)));
 
     private WrittenMail Mail(Addressee client, Func<OwnPageMailPhrases, (string, string)> which, Func<Language, (string, MailText)>? more = null)
     {

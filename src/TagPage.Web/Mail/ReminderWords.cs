@@ -40,7 +40,7 @@ public sealed class ReminderWords(ShopDetails shop, Language language, string cl
 
     private MailText Line(NamedRacket racket) => MailText.Fill(racket.By.DaysLeft < 0 ? _say.RacketPastLine : _say.RacketLine,
         ("racket", language.Phrases.Trade.RacketOf.Fill(("player", racket.Player), ("number", $"{racket.Number}"))),
-        ("day", language.Day(racket.By.Due!.Value)),
+        ("day", language.DayInText(racket.By.Due!.Value)),
         ("when", language.When(racket.By.DaysLeft!.Value)),
         ("reason", language.Because(racket.By.DecidedBy!.Value)));
 

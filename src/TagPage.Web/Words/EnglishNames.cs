@@ -58,7 +58,7 @@ public static class EnglishNames
     public static string Of(Hitting hitting) => hitting switch
     {
         Hitting.Easy => "easy on strings",
-        Hitting.Average => "average",
+        Hitting.Average => "average on strings",
         _ => "hard on strings",
     };
 

@@ -6,9 +6,14 @@ public static class Habit
     public static string InWords(decimal timesAWeek, decimal hoursATime) => (timesAWeek, hoursATime) switch
     {
         (0, _) => "how often they play is not noted",
-        (_, 0) => $"plays {Times(timesAWeek)} a week",
-        _ => $"plays {Times(timesAWeek)} a week, {Formats.Number(hoursATime)} h a time",
+        (_, 0) => $"plays {AWeek(timesAWeek)}",
+        _ => $"plays {AWeek(timesAWeek)}, {Formats.Number(hoursATime)} h a time",
     };
 
-    private static string Times(decimal times) => times == 1 ? "1 time" : $"{Formats.Number(times)} times";
+    private static string AWeek(decimal times) => times switch
+    {
+        1 => "once a week",
+        2 => "twice a week",
+        _ => $"{Formats.Number(times)} times a week",
+    };
 }

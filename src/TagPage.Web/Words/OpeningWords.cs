@@ -28,8 +28,8 @@ public static class OpeningWords
         select (Closed(language, days), days.Note);
 
     public static string Closed(Language language, ClosedDays days) => days.FromOn == days.ToOn
-        ? language.Phrases.Home.ClosedDay.Fill(("day", language.Day(days.FromOn)))
-        : language.Phrases.Home.ClosedDays.Fill(("from", language.Day(days.FromOn)), ("to", language.Day(days.ToOn)));
+        ? language.Phrases.Home.ClosedDay.Fill(("day", language.DayInText(days.FromOn)))
+        : language.Phrases.Home.ClosedDays.Fill(("from", language.DayInText(days.FromOn)), ("to", language.DayInText(days.ToOn)));
 
     /// <summary>All of it as lines of an email.</summary>
     public static string Lines(Language language, ShopDetails shop, DateOnly today) => string.Join('\n',

@@ -42,6 +42,9 @@ public static class PriceWords
         return line.Kind == ChargeKind.Extra && line.Words.Length > 0 ? line.Words : inBrackets.Length > 0 ? $"{Of(line.Kind)} ({inBrackets})" : Of(line.Kind);
     }
 
+    /// <summary>As the price list has it: under its own name, if it has one.</summary>
+    public static string Of(ExtraPrice extra) => extra.Name.Length > 0 ? extra.Name : Of(extra.Kind);
+
     /// <summary>A line of a bill.</summary>
     public static string Of(ChargeKind kind, string words) =>
         words.Length == 0 ? Of(kind) : kind == ChargeKind.Extra ? words : $"{Of(kind)} ({words})";

@@ -38,9 +38,9 @@ public sealed class TagWords(Language language)
 
     public string Date(TagView racket) => racket.State switch
     {
-        RestringState.Good or RestringState.DueSoon => _words.By.Fill(("day", language.Day(racket.Due!.Value))),
-        RestringState.Past => _words.WasDue.Fill(("when", When(racket)), ("day", language.Day(racket.Due!.Value))),
-        RestringState.NoStrings => _words.CameOut.Fill(("day", language.Day(racket.StringsEndedOn!.Value))),
+        RestringState.Good or RestringState.DueSoon => _words.By.Fill(("day", language.DayInText(racket.Due!.Value))),
+        RestringState.Past => _words.WasDue.Fill(("when", When(racket)), ("day", language.DayInText(racket.Due!.Value))),
+        RestringState.NoStrings => _words.CameOut.Fill(("day", language.DayInText(racket.StringsEndedOn!.Value))),
         RestringState.NotStrungYet => _words.Begins,
         _ => _words.NotInPlay,
     };
@@ -74,7 +74,7 @@ public sealed class TagWords(Language language)
             : day < picture.Today ? _words.LossPast
             : day == picture.Today ? _words.LossToday
             : _words.Loss;
-        return phrase.Fill(("now", language.Number(expected, 0)), ("limit", limit), ("day", language.Day(picture.Due ?? picture.Today)));
+        return phrase.Fill(("now", language.Number(expected, 0)), ("limit", limit), ("day", language.DayInText(picture.Due ?? picture.Today)));
     }
 
     /// <summary>What the red line in it marks.</summary>
@@ -104,6 +104,8 @@ public sealed class TagWords(Language language)
     public string Tensions(StringingRow row) => language.Tensions(row.MainsTension, row.CrossesTension, row.TensionUnit);
 
     public string Day(DateOnly day) => language.Day(day);
+
+    public string DayInText(DateOnly day) => language.DayInText(day);
 
     /// <summary>When, and how where that is out of the ordinary: two pieces without pre-stretch go without saying.</summary>
     public string Strung(StringingRow row) => string.Join(language.Phrases.Time.Comma, new[]

@@ -66,6 +66,23 @@ public sealed class AnswerStoreTests : IDisposable
         }
     }
 
+    /// <summary>Told by phone, or by the link of a text message, while the email waited for its hour.</summary>
+    [Theory]
+    [InlineData("Queued", "Failed|It was answered before this email left.")]
+    [InlineData("Leaving", "Leaving|")]
+    [InlineData("Sent", "Sent|")]
+    public void Household_that_has_answered_is_not_mailed_the_question_any_more(string state, string becomes)
+    {
+        var reminder = Remind(_street);
+        var outbox = new OutboxStore(_street.Database, _street.Time);
+        _street.Database.Write(c => outbox.Queue(c, new NewMail(MailKind.Reminder, _street.Odalys, "due", "due") { ReminderId = reminder }));
+        _street.Records.Change("UPDATE outbox SET state = @state, sent_at = CASE @state WHEN 'Sent' THEN made_at END", new { state });
+
+        Assert.Empty(Save(_street, reminder, Answer(2)));
+
+        Assert.Equal(becomes, _street.Records.Text("SELECT state || '|' || last_error FROM outbox"));
+    }
+
     [Fact]
     public void Answer_saved_again_unchanged_does_nothing()
     {

@@ -78,6 +78,24 @@ public sealed class SendReminderStoreTests : IDisposable
         _street.Check(true, Mail);
     }
 
+    [Fact]
+    public void Email_of_a_reminder_that_nobody_needs_any_more_is_not_offered_again()
+    {
+        var list = new ReminderListStore(_street.Database);
+        Mail();
+        _street.Records.Change("UPDATE outbox SET state = 'Failed', tries = 8");
+        Assert.True(Assert.Single(list.Unsent()).CanRetry);
+
+        foreach (var change in new[] { "UPDATE reminder SET discarded = 1", "UPDATE reminder_racket SET answer = 'NotYet', answered_at = '2026-11-24 10:00:00'", "UPDATE client SET reminders = 0" })
+        {
+            _street.Records.Change(change);
+            Assert.False(Assert.Single(list.Unsent()).CanRetry);
+            _street.Refused<MailNotGivenUp>(() => _store.Retry(Who.Shop, 1));
+            _street.Records.Change("UPDATE reminder SET discarded = 0; UPDATE reminder_racket SET answer = NULL, answered_at = NULL; UPDATE client SET reminders = 1");
+            Assert.True(Assert.Single(list.Unsent()).CanRetry);
+        }
+    }
+
     /// <summary>Quiet hours, or a mail server that rests: the older email still waits when the owner insists on a newer one.</summary>
     [Theory]
     [InlineData(0, "Failed")]

@@ -154,7 +154,7 @@ public sealed class ClientTests : IDisposable
         var page = await _shop.Owner().Open($"/shop/clients/{family.Client}");
 
         Assert.Contains("Pim Ferran, junior", page.Main, StringComparison.Ordinal);
-        Assert.Contains("plays 2 times a week, 1.5 h a time", page.Main, StringComparison.Ordinal);
+        Assert.Contains("plays twice a week, 1.5 h a time", page.Main, StringComparison.Ordinal);
         Assert.Contains(OnFile.CanaryNote, page.Main, StringComparison.Ordinal);
         Assert.Contains("1 job", page.Main, StringComparison.Ordinal);
         // Polyester: 18 h × (1.25/1.30)² at 3 h a week = 38 days after 1 November, worked out by hand.

@@ -36,7 +36,7 @@ public sealed class MessagesTests : IDisposable
     }
 
     [Theory]
-    [InlineData("UPDATE job SET paid_on = '2026-11-20'", "Price: paid")]
+    [InlineData("UPDATE job SET paid_on = '2026-11-20'", "Price: already paid")]
     [InlineData("INSERT INTO payer (id, name) VALUES (1, 'Eastmere Academy'); UPDATE client SET payer_id = 1", null)]
     [InlineData("INSERT INTO payer (id, name) VALUES (1, 'Eastmere Academy'); UPDATE client SET payer_id = 1; UPDATE job SET paid_on = '2026-11-20'", null)]
     [InlineData("DELETE FROM charge; UPDATE job SET price_minor = NULL", null)]

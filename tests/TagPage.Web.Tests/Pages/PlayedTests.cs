@@ -89,7 +89,7 @@ public sealed class PlayedTests : IDisposable
 
         var page = await _shop.Owner().Open($"/shop/players/{_player}");
 
-        Assert.Contains("Plays 2 times a week, 1.5 h a time", page.Main, StringComparison.Ordinal);
+        Assert.Contains("Plays twice a week, 1.5 h a time", page.Main, StringComparison.Ordinal);
         Assert.Contains("91 % of the play", page.Main, StringComparison.Ordinal);
         Assert.Contains("9 % of the play", page.Main, StringComparison.Ordinal);
         Assert.Contains("Estimate from typical values: loses 3.2 % for every tenfold increase in time and 0.7 % for every hour played.", page.Main, StringComparison.Ordinal);

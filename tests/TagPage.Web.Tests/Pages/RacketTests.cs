@@ -163,6 +163,21 @@ public sealed class RacketTests : IDisposable
     }
 
     [Fact]
+    public async Task Cancelled_ticket_does_not_hide_what_is_in_the_racket()
+    {
+        var family = _shop.Records.Family();
+        var cancelled = _shop.Records.Job(family.Racket, note: "");
+        _shop.Records.Change("UPDATE job SET state = 'Cancelled' WHERE id = @cancelled", new { cancelled });
+        var waiting = _shop.Records.Job(family.Racket, note: "");
+
+        var card = await _shop.Owner().Open($"/shop/rackets/{family.Racket}");
+
+        Assert.Equal([$"/shop/jobs/{waiting}", $"/shop/jobs/{family.Job}"], card.Document.QuerySelectorAll(".history > table tbody a").Select(a => a.GetAttribute("href")));
+        Assert.Equal([$"/shop/jobs/{cancelled}"], card.Document.QuerySelectorAll(".history details a").Select(a => a.GetAttribute("href")));
+        Assert.Equal("1 earlier job", card.Document.QuerySelector(".history details > summary")!.TextContent);
+    }
+
+    [Fact]
     public async Task Notes_stand_on_card_new_job_ticket_strung_and_bench_the_most_specific_first()
     {
         var family = _shop.Records.Family();

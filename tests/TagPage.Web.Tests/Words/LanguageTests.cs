@@ -19,6 +19,14 @@ public class LanguageTests
     public void A_day_names_its_month(string code, string expected) =>
         Assert.Equal(expected, In(code).Day(new DateOnly(2027, 3, 14)));
 
+    [Theory]
+    [InlineData("it", 8, "giorno 8 mar 2027")] // "il 8" would be wrong, and so would be "l’9"
+    [InlineData("it", 11, "giorno 11 mar 2027")]
+    [InlineData("it", 9, "9 mar 2027")]
+    [InlineData("es", 8, "8 mar 2027")]
+    public void Italian_day_takes_the_article_of_its_phrase(string code, int day, string expected) =>
+        Assert.Equal(expected, In(code).DayInText(new DateOnly(2027, 3, day)));
+
     [Fact]
     public void English_days_are_the_shop_areas_days() =>
         Assert.All(Enumerable.Range(0, 366), day =>

@@ -32,7 +32,7 @@ public class ReasonWordsTests
     public void Hours_of_a_hybrid_and_hours_without_play_or_strings()
     {
         var hybrid = Racket(3) with { Bed = new Bed(Polyester with { GaugeMm = 1.25m }, new BedString(Material.NaturalGut, 1.30m)) };
-        Assert.Equal("16.64 h of play (the shorter-lived of two strings) at 4.5 h a week: 25 days", Why<HoursLimit>("en", hybrid));
+        Assert.Equal("16.6 h of play (the shorter-lived of two strings) at 4.5 h a week: 25 days", Why<HoursLimit>("en", hybrid));
         Assert.Equal("no hours of play to count", Why<HoursLimit>("en", Racket(0)));
         Assert.Equal("the strings are not known, so neither is how long they last", Why<HoursLimit>("en", Racket(3) with { Bed = null }));
     }
@@ -61,7 +61,7 @@ public class ReasonWordsTests
     });
 
     [Theory]
-    [InlineData("en", "tension down by 25 % by then at 4.5 h a week, estimate from typical values: 30 days")]
+    [InlineData("en", "25 % of the tension gone at 4.5 h a week, estimated from typical values: 30 days")]
     [InlineData("de", "die Spannung ist bei 4,5 Stunden in der Woche bis dahin um 25\u00A0% gesunken, Schätzung aus typischen Werten: 30 Tage")]
     public void Tension(string code, string why) => Assert.Equal(why, Why<TensionLimit>(code, Racket(3)));
 
@@ -69,7 +69,7 @@ public class ReasonWordsTests
     public void Tension_says_what_it_was_learned_from_and_why_it_has_no_day()
     {
         var measured = Learned.Nothing with { Beds = [[new(14, 7, 15), new(30, 15, 22)], [new(21, 10, 17.5)]] };
-        Assert.Equal("tension down by 25 % by then at 4.5 h a week, learned from 3 readings: 31 days", Why<TensionLimit>("en", Racket(3) with { Learned = measured }));
+        Assert.Equal("25 % of the tension gone at 4.5 h a week, learned from 3 readings: 31 days", Why<TensionLimit>("en", Racket(3) with { Learned = measured }));
         Assert.Equal("no hours of play to count", Why<TensionLimit>("en", Racket(0)));
         Assert.Equal("the strings are not known, so neither is how long they last", Why<TensionLimit>("en", Racket(3) with { Bed = null }));
         Assert.Equal("tension does not fall by 25 % within two years", Why<TensionLimit>("en", Racket(0.01)));

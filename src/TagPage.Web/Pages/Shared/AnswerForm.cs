@@ -64,8 +64,8 @@ public sealed record AnswerForm(AnswerInput Input, IReadOnlyList<AnswerForm.Item
         {
             AnswerKind.Same => say.SavedSame.Fill(("racket", item.Name)),
             AnswerKind.Different => say.SavedDifferent.Fill(("racket", item.Name)),
-            AnswerKind.NotYet when item.Racket.NotBefore is { } day => say.SavedNotYet.Fill(("racket", item.Name), ("day", Language.Day(day))),
-            AnswerKind.Elsewhere => say.SavedElsewhere.Fill(("racket", item.Name), ("day", Language.Day(item.Racket.AnsweredElsewhereOn!.Value))),
+            AnswerKind.NotYet when item.Racket.NotBefore is { } day => say.SavedNotYet.Fill(("racket", item.Name), ("day", Language.DayInText(day))),
+            AnswerKind.Elsewhere => say.SavedElsewhere.Fill(("racket", item.Name), ("day", Language.DayInText(item.Racket.AnsweredElsewhereOn!.Value))),
             AnswerKind.Gone => say.SavedGone.Fill(("racket", item.Name)),
             _ => null,
         };
@@ -76,7 +76,7 @@ public sealed record AnswerForm(AnswerInput Input, IReadOnlyList<AnswerForm.Item
     {
         var say = Language.Phrases.Reminder;
         return racket.IsOpen ? null
-            : racket.IsStrungSince && racket.StrungHereOn is { } day ? say.Done.Fill(("day", Language.Day(day)))
+            : racket.IsStrungSince && racket.StrungHereOn is { } day ? say.Done.Fill(("day", Language.DayInText(day)))
             : racket.IsOnMachine ? say.OnMachine
             : say.AtShop;
     }

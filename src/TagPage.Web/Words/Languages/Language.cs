@@ -14,6 +14,9 @@ public sealed record Language(string Code, string Name, string DayPattern, Cultu
     /// <summary>14 Mar 2027, 14. März 2027, 2027年3月14日.</summary>
     public string Day(DateOnly day) => day.ToString(DayPattern, Culture);
 
+    /// <summary>The same after an article. Italian elides it before 8 and 11 (l’8 marzo), which a phrase cannot know beforehand.</summary>
+    public string DayInText(DateOnly day) => Code == "it" && day.Day is 8 or 11 ? $"giorno {Day(day)}" : Day(day);
+
     /// <summary>Monday 1 to Sunday 7, in full.</summary>
     public string Weekday(int day) => Culture.DateTimeFormat.GetDayName((DayOfWeek)(day % 7));
 

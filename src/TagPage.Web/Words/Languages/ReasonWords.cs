@@ -62,7 +62,7 @@ public static class ReasonWords
             return limit.StandsStill ? words.StandsStill : words.NoHours;
         var phrase = limit.SoFar is not null ? words.HoursLogged : limit.IsHybrid ? words.HoursHybrid : words.Hours;
         var reason = phrase.Fill(
-            ("life", language.Number(life)), ("played", language.Number(limit.SoFar ?? 0)),
+            ("life", language.Number(life, 1)), ("played", language.Number(limit.SoFar ?? 0, 1)),
             ("week", language.Number(limit.HoursAWeek)), ("days", language.Days(days)));
         return limit.HasPauses ? words.PausesLeftOut.Fill(("reason", reason)) : reason;
     }

@@ -79,7 +79,7 @@ public sealed class OwnPageNames(PageLanguage spoken)
         {
             { Due: { } due, DaysLeft: { } left and >= 0 } =>
                 $"{_language.Sentence(say.Headline.Fill(("when", _language.When(left))))}, {_language.Day(due)}",
-            { Due: { } due, DaysLeft: { } left } => _language.Sentence(say.WasDue.Fill(("when", _language.When(left)), ("day", _language.Day(due)))),
+            { Due: { } due, DaysLeft: { } left } => _language.Sentence(say.WasDue.Fill(("when", _language.When(left)), ("day", _language.DayInText(due)))),
             _ => new TagWords(_language).State(by.State),
         };
     }

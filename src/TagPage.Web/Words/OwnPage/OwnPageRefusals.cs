@@ -30,7 +30,7 @@ public static class OwnPageRefusals
     {
         RoleNotTheirs => say.Racket.RoleMissing,
         HoursUnlikely { Most: var most } => say.Play.HoursUnlikely.Fill(("most", $"{most}")),
-        DayFull { Day: var day, Noted: var noted } => say.Play.DayFull.Fill(("day", language.Day(day)), ("hours", language.Number(noted))),
+        DayFull { Day: var day, Noted: var noted } => say.Play.DayFull.Fill(("day", language.DayInText(day)), ("hours", language.Number(noted))),
         PlayedInFuture => say.Play.DayToCome,
         DaysUnlikely { Most: var most } => say.Play.DaysUnlikely.Fill(("most", $"{most}")),
         PitchUnlikely => say.Play.HertzUnread,

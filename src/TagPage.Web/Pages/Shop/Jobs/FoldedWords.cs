@@ -1,4 +1,5 @@
 using TagPage.Core.Jobs;
+using TagPage.Records.Money;
 using TagPage.Records.Shop;
 using TagPage.Web.Words;
 
@@ -32,6 +33,10 @@ internal sealed record FoldedWords(string Words, bool IsUnusual)
         }.OfType<string>());
         return new FoldedWords(words, input.NewString.ToEntry().IsGiven || (input.MainsSuppliedBy, crosses) is not (Supplier.Shop, Supplier.Shop) || input.Pieces == 1 || stretch is not null);
     }
+
+    /// <summary>"grip, rush": those that were chosen.</summary>
+    public static string Extras(IEnumerable<ExtraPrice> chosen) =>
+        string.Join(", ", chosen.Select(PriceWords.Of).DefaultIfEmpty("none"));
 
     /// <summary>"25 Nov 2026, academy desk, £24.50".</summary>
     /// <param name="input">As far as it is filled in.</param>
