@@ -37,21 +37,37 @@ for (const watch of document.querySelectorAll('[data-swings]')) {
 }
 
 function say(taps) {
-  const swings = taps.length - 1
-  if (swings < 1) return 'Counting from here.'
-  const count = `${swings} ${swings === 1 ? 'swing' : 'swings'}`
-  if (swings < 3) return `${count}.`
-  const { period, off } = line(taps)
-  return `${count}, ${period.toFixed(3)} ± ${off.toFixed(3)} s each.`
+  if (taps.length < 2) return 'Counting from here.'
+  const { counted, missed } = count(taps)
+  const swings = counted.at(-1).swing
+  const said = `${swings} ${swings === 1 ? 'swing' : 'swings'}${missed ? `, ${missed} without a tap` : ''}`
+  if (counted.length < 4) return `${said}.`
+  const { period, off } = line(counted)
+  return `${said}, ${period.toFixed(3)} ± ${off.toFixed(3)} s each.`
+}
+
+// Which swing each tap belongs to, as the program counts it: a gap of twice the usual one is two, and a tap far too soon is none.
+function count(taps) {
+  const gaps = taps.slice(1).map((t, i) => t - taps[i]).sort((a, b) => a - b)
+  const usual = gaps[Math.floor(gaps.length / 2)]
+  const counted = [{ swing: 0, at: taps[0] }]
+  let missed = 0
+  for (const at of taps.slice(1)) {
+    const swings = Math.round((at - counted.at(-1).at) / usual)
+    if (swings < 1) continue
+    counted.push({ swing: counted.at(-1).swing + swings, at })
+    missed += swings - 1
+  }
+  return { counted, missed }
 }
 
 // The slope of a straight line through the taps, and its standard error.
 function line(taps) {
   const n = taps.length
-  const middle = (n - 1) / 2
-  const mean = taps.reduce((sum, t) => sum + t, 0) / n
-  const spread = taps.reduce((sum, _, i) => sum + (i - middle) ** 2, 0)
-  const period = taps.reduce((sum, t, i) => sum + (i - middle) * (t - mean), 0) / spread
-  const left = taps.reduce((sum, t, i) => sum + (t - mean - period * (i - middle)) ** 2, 0)
+  const middle = taps.reduce((sum, t) => sum + t.swing, 0) / n
+  const mean = taps.reduce((sum, t) => sum + t.at, 0) / n
+  const spread = taps.reduce((sum, t) => sum + (t.swing - middle) ** 2, 0)
+  const period = taps.reduce((sum, t) => sum + (t.swing - middle) * (t.at - mean), 0) / spread
+  const left = taps.reduce((sum, t) => sum + (t.at - mean - period * (t.swing - middle)) ** 2, 0)
   return { period, off: Math.sqrt(left / (n - 2) / spread) }
 }
