@@ -16,7 +16,10 @@ public readonly record struct Body(double MassG, double BalanceCm, double SwingW
     public double RecoilWeight => SwingWeight - InertiaOf(MassG, BalanceCm);
 
     /// <summary>The body with small masses added; grams below zero are taken away.</summary>
-    public Body With(params IEnumerable<AddedMass> masses)
+    public Body With(IEnumerable<AddedMass> masses) => With([.. masses]);
+
+    /// <summary>The same.</summary>
+    public Body With(params ReadOnlySpan<AddedMass> masses)
     {
         var (mass, moment, swing) = (MassG, MassG * BalanceCm, SwingWeight);
         foreach (var added in masses)

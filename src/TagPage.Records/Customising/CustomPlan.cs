@@ -16,10 +16,20 @@ public sealed record CustomPlan
     /// <summary>Where not all can be reached: plans in which one figure alone gives way.</summary>
     public IReadOnlyList<(Figures GivesWay, Plan Plan)> Alternatives { get; init; } = [];
 
+    /// <summary>Where nothing is to be done: whether some pieces would bring it nearer, but by too little for their mass; null for a frame of a set, which is judged as a whole.</summary>
+    public bool? CouldBeNearer { get; init; }
+
     /// <summary>By how much the exact plan misses.</summary>
     public Miss Miss => Miss.Of(Exact.After, Wanted);
 
     public bool IsReached => Miss.BeyondRounding == Figures.None;
+
+    /// <summary>By how much rounded pieces do.</summary>
+    public Miss Misses => Miss.Of(Rounded.After, Wanted);
+
+    /// <summary>Whether nobody could measure what the exact plan misses.</summary>
+    public bool IsAsGoodAsReached(Tolerances tolerances) =>
+        Math.Abs(Miss.MassG) <= tolerances.MassG && Math.Abs(Miss.BalanceMm) <= tolerances.LengthMm && Math.Abs(Miss.SwingWeight) <= tolerances.SwingWeight;
 
     /// <summary>Rules of its sport that the frame would leave.</summary>
     public IReadOnlyList<RuleBreak> Broken => Frame.Broken(Rounded.After.MassG, Frame.Present.Where(mass => !Removed.Contains((mass, mass.Grams))));
@@ -66,9 +76,15 @@ public sealed record CustomPlan
     public static CustomPlan Of(FrameOnFile frame, Wanted wanted, PlanLocks locks, AddedMaterial material, CustomisingValues values)
     {
         var plain = frame.ToPlan(frame.Figures.Body!.Value, locks);
-        var exact = Planner.Nearest([plain], wanted)[0];
-        var plan = Of(frame, exact, Rounding.Rounded(exact, wanted, values.StepG), wanted, material);
+        var plan = Of(frame, plain, wanted, material, values);
         return plan.IsReached ? plan : plan with { Alternatives = [.. OneGivesWay(plain, wanted)] };
+    }
+
+    /// <summary>For a frame by itself, as it is planned for.</summary>
+    public static CustomPlan Of(FrameOnFile frame, PlanFrame plain, Wanted wanted, AddedMaterial material, CustomisingValues values)
+    {
+        var found = StepPlans.For([plain], wanted, values.StepG, values.Tolerances);
+        return Of(frame, found.Exact[0], found.Stepped[0], wanted, material) with { CouldBeNearer = found.CouldBeNearer };
     }
 
     /// <summary>For a plan that was found elsewhere, as those of a set.</summary>

@@ -8,16 +8,26 @@ public sealed record SetPlan
 {
     public required IReadOnlyList<CustomPlan> Plans { get; init; }
 
-    /// <summary>What they are brought to.</summary>
-    public required Body Target { get; init; }
+    /// <summary>What was given, or the figures of the frame that the others are to be like.</summary>
+    public required Wanted Wanted { get; init; }
 
-    /// <summary>By how much that misses what is given of it; see <see cref="IsCommon"/>.</summary>
-    public Miss Miss { get; init; }
+    /// <summary>What all of them come to before anything is rounded; null where that is not the same.</summary>
+    public Body? Common { get; init; }
 
-    public bool IsReached => Plans.All(plan => plan.IsReached);
+    /// <summary>Where nothing is to be done: whether some pieces would bring them nearer to something.</summary>
+    public bool CouldBeNearer { get; init; }
 
-    /// <summary>Whether all frames come to the target before anything is rounded, be it what is wanted or the nearest that they have in common.</summary>
-    public bool IsCommon => Plans.All(plan => Miss.Of(plan.Exact.After, Wanted.Of(Target)).BeyondRounding == Figures.None);
+    /// <summary>By how much what they have in common misses what is wanted.</summary>
+    public Miss Miss => Common is { } common ? Miss.Of(common, Wanted) : default;
+
+    /// <summary>Whether all become the same, and what is wanted.</summary>
+    public bool IsReached => Common is not null && Miss.BeyondRounding == Figures.None;
+
+    /// <summary>Whether each comes to what is wanted before anything is rounded, though they may not become the same.</summary>
+    public bool IsWantedReached => Wanted != new Wanted() && Plans.All(plan => plan.IsReached);
+
+    /// <summary>What they are brought to, as far as that is the same.</summary>
+    public Wanted Goal => Common is { } common ? Wanted.Of(common) : Wanted;
 
     /// <summary>Whether nothing is to be done to any of them; see <see cref="CustomPlan.IsLeft"/>.</summary>
     public bool IsLeft => Plans.All(plan => plan.IsLeft);
@@ -31,22 +41,29 @@ public sealed record SetPlan
     /// <param name="values">The shop's.</param>
     public static SetPlan Of(IReadOnlyList<FrameOnFile> frames, Wanted wanted, PlanLocks locks, AddedMaterial material, CustomisingValues values)
     {
-        var (target, plans) = Planner.Common([.. frames.Select(frame => frame.ToPlan(frame.Strung!.Value, locks))], wanted);
-        return Of(frames, plans, Rounding.Together(plans, wanted, values.StepG), target, wanted, material);
+        var found = StepPlans.For([.. frames.Select(frame => Plain(frame, locks))], wanted, values.StepG, values.Tolerances);
+        return new()
+        {
+            Plans = [.. frames.Select((frame, i) => CustomPlan.Of(frame, found.Exact[i], found.Stepped[i], wanted, material))],
+            Wanted = wanted,
+            Common = found.Common,
+            CouldBeNearer = found.CouldBeNearer,
+        };
     }
 
     /// <summary>The same for frames that are to be like another one, which stays as it is: each comes as near as it can.</summary>
     public static SetPlan Like(FrameOnFile other, IReadOnlyList<FrameOnFile> frames, PlanLocks locks, AddedMaterial material, CustomisingValues values)
     {
-        var target = other.Strung!.Value;
-        Plan[] plans = [.. frames.Select(frame => Planner.Nearest([frame.ToPlan(frame.Strung!.Value, locks)], Wanted.Of(target))[0])];
-        return Of(frames, plans, Rounding.Like(target, plans, values.StepG), target, Wanted.Of(target), material);
+        var wanted = Wanted.Of(other.Strung!.Value);
+        CustomPlan[] plans = [.. frames.Select(frame => CustomPlan.Of(frame, Plain(frame, locks), wanted, material, values))];
+        return new()
+        {
+            Plans = plans,
+            Wanted = wanted,
+            Common = plans.All(plan => plan.IsReached) ? other.Strung : null,
+            CouldBeNearer = plans.Any(plan => plan.CouldBeNearer is true),
+        };
     }
 
-    private static SetPlan Of(IReadOnlyList<FrameOnFile> frames, IReadOnlyList<Plan> plans, IReadOnlyList<Plan> rounded, Body target, Wanted wanted, AddedMaterial material) => new()
-    {
-        Target = target,
-        Miss = Miss.Of(target, wanted),
-        Plans = [.. frames.Select((frame, i) => CustomPlan.Of(frame, plans[i], rounded[i], wanted.Or(target), material))],
-    };
+    private static PlanFrame Plain(FrameOnFile frame, PlanLocks locks) => frame.ToPlan(frame.Strung!.Value, locks);
 }

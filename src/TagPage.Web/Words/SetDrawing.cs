@@ -11,7 +11,7 @@ public sealed record SetDrawing(IReadOnlyList<int> Numbers, IReadOnlyList<SetDra
     /// <param name="Decimals">That it is shown with.</param>
     /// <param name="Before">Of each frame.</param>
     /// <param name="After">Of each frame after the plan; null without one.</param>
-    /// <param name="Target">What they are brought to; null without a plan.</param>
+    /// <param name="Target">What they are brought to; null where that is not the same, and without a plan.</param>
     public sealed record Figure(string Name, string Unit, int Decimals, IReadOnlyList<Uncertain> Before, IReadOnlyList<Uncertain>? After, double? Target)
     {
         /// <summary>How far they are apart.</summary>
@@ -32,9 +32,9 @@ public sealed record SetDrawing(IReadOnlyList<int> Numbers, IReadOnlyList<SetDra
         var after = plan is null ? null : frames.Select(frame => After(frame, plan, words)).ToArray();
         return new SetDrawing([.. frames.Select(frame => frame.Racket.Number)],
         [
-            Of("Weight", mass.Name, mass.Decimals, mass.PerG, body => body.MassG, plan?.Target.MassG),
-            Of("Balance", length.Name, length.Decimals, length.PerCm, body => body.BalanceCm, plan?.Target.BalanceCm),
-            Of("Swing weight", "kg·cm²", 1, 1, body => body.SwingWeight, plan?.Target.SwingWeight),
+            Of("Weight", mass.Name, mass.Decimals, mass.PerG, body => body.MassG, plan?.Goal.MassG),
+            Of("Balance", length.Name, length.Decimals, length.PerCm, body => body.BalanceCm, plan?.Goal.BalanceCm),
+            Of("Swing weight", "kg·cm²", 1, 1, body => body.SwingWeight, plan?.Goal.SwingWeight),
         ]);
 
         Figure Of(string name, string unit, int decimals, double factor, Func<MeasuredBody, Uncertain> figure, double? target) => new(

@@ -1,37 +1,53 @@
 using TagPage.Core.Customising;
+using TagPage.Core.Customising.Planning;
 using TagPage.Records.Customising;
 
 namespace TagPage.Web.Words;
 
-/// <summary>How near the frames of a set come to their common figures, once pieces are rounded.</summary>
+/// <summary>What becomes of the frames of a set, once pieces are rounded.</summary>
 public static class SetWords
 {
-    /// <summary>What stands before the common figures.</summary>
+    /// <summary>What stands before the figures that the frames have in common, or that they are to be like.</summary>
     /// <param name="set">The plan.</param>
     /// <param name="isLike">Whether the figures are those of one frame that stays as it is.</param>
     /// <param name="words">In the shop's units.</param>
     public static string Before(SetPlan set, bool isLike, SpecWords words) =>
-        set.IsReached ? (set.IsLeft ? "All are to come to " : $"All come within {Near(set, words)} of ")
+        set.Common is { } common ? (set.IsReached ? $"All come within {Near(set, common, words)} of " : "They cannot all come to what is wanted with these places. The nearest that they have in common is ")
         : isLike ? "Not all can come to "
-        : set.IsCommon ? "They cannot all come to what is wanted with these places. The nearest that they have in common is "
-        : "They cannot all be made the same with these places. The least apart they come near ";
+        : set.IsWantedReached ? $"All come within {NearWanted(set, words)} of what is wanted. With these places they do not become the same in all else, or only with more mass than that is worth"
+        : set.Wanted != new Wanted() ? "With these places they do not all come to what is wanted and become the same, or only with more mass than that is worth"
+        : "With these places they do not become the same, or only with more mass than that is worth";
+
+    /// <summary>Those figures; nothing where there are none.</summary>
+    public static string Figures(SetPlan set, bool isLike, SpecWords words) =>
+        set.Common is { } common ? words.Figures(common)
+        : isLike ? words.Figures(new Body(set.Wanted.MassG!.Value, set.Wanted.BalanceCm!.Value, set.Wanted.SwingWeight!.Value))
+        : "";
 
     /// <summary>What stands after them.</summary>
     public static string After(SetPlan set, bool isLike, SpecWords words) =>
         set.IsReached ? "."
-        : isLike ? $"; each is brought as near as it comes: {Ends(set, words)}."
-        : set.IsCommon ? $": {words.Missed(set.Miss)}.{(set.IsLeft ? "" : $" With rounded pieces all come within {Near(set, words)} of it.")}"
-        : $": {Ends(set, words)}.";
+        : set.Common is { } common ? $": {words.Missed(set.Miss)}. With rounded pieces all come within {Near(set, common, words)} of it."
+        : isLike ? $"; each is brought as near as is worth its mass: {Ends(set.Plans.Where(plan => !plan.IsReached), words)}."
+        : $": {Ends(set.Plans, words)}.";
 
-    private static string Near(SetPlan set, SpecWords words) =>
-        $"{words.Mass(Farthest(set, body => body.MassG))}, {words.FromButt(Farthest(set, body => body.BalanceCm))} and {SpecWords.Swing(Farthest(set, body => body.SwingWeight))}";
+    /// <summary>Why nothing is to be done to any of them.</summary>
+    public static string Left(SetPlan set, SpecWords words) => $"Leave them as they are: {(
+        !set.CouldBeNearer ? $"one or two pieces in steps of {words.Piece(words.Values.StepG)} would not bring them any nearer to each other or to what is wanted."
+        : $"pieces in steps of {words.Piece(words.Values.StepG)} would win too little for their mass{(set.Wanted == new Wanted() ? "" : ", or bring them nearer to what is wanted only by moving them apart")}.")}";
 
-    private static string Ends(SetPlan set, SpecWords words) =>
-        string.Join("; ", set.Plans.Where(plan => !plan.IsReached).Select(plan => Ends(plan, words)));
+    private static string Near(SetPlan set, Body common, SpecWords words) =>
+        $"{words.Mass(Farthest(set, body => body.MassG - common.MassG))}, {words.FromButt(Farthest(set, body => body.BalanceCm - common.BalanceCm))} and {SpecWords.Swing(Farthest(set, body => body.SwingWeight - common.SwingWeight))}";
 
-    private static string Ends(CustomPlan plan, SpecWords words) =>
-        $"racket {plan.Frame.Racket.Number} {(plan.Added.Count + plan.Removed.Count == 0 ? "stays" : "ends")} at {words.Figures(plan.Rounded.After)}";
+    private static string NearWanted(SetPlan set, SpecWords words) => string.Join(" and ", new[]
+    {
+        set.Wanted.MassG is { } mass ? words.Mass(Farthest(set, body => body.MassG - mass)) : "",
+        set.Wanted.BalanceCm is { } balance ? words.FromButt(Farthest(set, body => body.BalanceCm - balance)) : "",
+        set.Wanted.SwingWeight is { } swing ? SpecWords.Swing(Farthest(set, body => body.SwingWeight - swing)) : "",
+    }.Where(w => w.Length > 0));
 
-    private static double Farthest(SetPlan set, Func<Body, double> figure) =>
-        set.Plans.Max(plan => Math.Abs(figure(plan.Rounded.After) - figure(set.Target)));
+    private static string Ends(IEnumerable<CustomPlan> plans, SpecWords words) => string.Join("; ", plans.Select(plan =>
+        $"racket {plan.Frame.Racket.Number} {(plan.IsLeft ? "stays" : "ends")} at {words.Figures(plan.Rounded.After)}"));
+
+    private static double Farthest(SetPlan set, Func<Body, double> off) => set.Plans.Max(plan => Math.Abs(off(plan.Rounded.After)));
 }

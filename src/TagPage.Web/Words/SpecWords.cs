@@ -13,6 +13,15 @@ public sealed record SpecWords(CustomisingValues Values, Sport Sport)
 {
     public BalanceUnit BalanceUnit => Values.BalanceUnit == BalanceUnit.Points && Sport != Sport.Tennis ? BalanceUnit.Mm : Values.BalanceUnit;
 
+    /// <summary>Points depend on each frame's length, so a set is asked about in the unit that it is shown in.</summary>
+    public BalanceUnit SetBalanceUnit => (BalanceUnit, Values.LengthUnit) switch
+    {
+        (BalanceUnit.Points, LengthUnit.Cm) => BalanceUnit.Cm,
+        (BalanceUnit.Points, LengthUnit.In) => BalanceUnit.In,
+        (BalanceUnit.Points, _) => BalanceUnit.Mm,
+        _ => BalanceUnit,
+    };
+
     public string Mass(Uncertain? grams) => grams is { } g ? With(Times(g, MassUnit.PerG), MassUnit.Decimals, MassUnit.Name) : "";
 
     /// <summary>In points only where the length is known.</summary>

@@ -131,8 +131,8 @@ public sealed class MatchedSetTests : IDisposable
 
         var page = await _shop.Owner().Open($"{SetPage}?Input.Match=true&Input.Frames={_racket}&Input.Frames={other}");
 
-        Assert.Contains("Leave them as they are: pieces of 0.5 g would not bring them any nearer to each other or to what is wanted.", page.Main, StringComparison.Ordinal);
-        Assert.Contains("Leave it as it is: pieces of 0.5 g would not bring it any nearer.", page.Main, StringComparison.Ordinal);
+        Assert.Contains("Leave them as they are: pieces in steps of 0.5 g would win too little for their mass.", page.Main, StringComparison.Ordinal);
+        Assert.Equal(2, page.Document.QuerySelectorAll(".check-list > p:first-of-type").Count(p => p.TextContent == "Nothing to do."));
         Assert.DoesNotContain("It is done", page.Main, StringComparison.Ordinal);
     }
 
@@ -175,6 +175,57 @@ public sealed class MatchedSetTests : IDisposable
     }
 
     [Fact]
+    public async Task Set_comes_to_a_weight_that_is_wanted_and_shows_no_wanted_figure_that_nobody_asked_for()
+    {
+        _shop.Records.Change("DELETE FROM spec");
+        var other = _shop.Records.Racket(_player, number: 2);
+        _shop.Records.Measured(_racket, 318.5m, 321, 319);
+        _shop.Records.Measured(other, 319.1m, 320, 317);
+
+        var page = await _shop.Owner().Open($"{SetPage}?Input.Match=true&Input.Frames={_racket}&Input.Frames={other}&Input.Weight=320&Input.OnlyHandle=true");
+
+        var plan = page.Document.QuerySelector("#the-plan")!;
+        Assert.Matches(@"All come within 0\.1 g of what is wanted\. With these places they do not become the same in all else, or only with more mass than that is worth: racket 1 ends at 320 g, [0-9.]+ mm, 319 kg·cm²; racket 2 ends at 320\.1 g", plan.TextContent);
+        Assert.Equal(["320 g", "320 g"], plan.QuerySelectorAll("td[data-label=Wanted]").Select(cell => cell.TextContent).Where(text => text.Length > 0));
+        Assert.Equal(2, plan.QuerySelectorAll("tbody tr:first-child td[data-label=Planned]").Count(cell => cell.TextContent.StartsWith("320 ± ", StringComparison.Ordinal)));
+        Assert.DoesNotContain("Leave", plan.TextContent, StringComparison.Ordinal);
+        // Only the weight has a line to come to.
+        Assert.Single(page.Document.QuerySelectorAll("svg.set-picture.after path.target"));
+    }
+
+    [Fact]
+    public async Task Frame_that_is_heavier_than_wanted_is_named_and_the_other_comes_to_it()
+    {
+        _shop.Records.Change("DELETE FROM spec");
+        var other = _shop.Records.Racket(_player, number: 2);
+        _shop.Records.Measured(_racket, 334, 314, 327);
+        _shop.Records.Measured(other, 338, 316, 333);
+
+        var plan = (await _shop.Owner().Open($"{SetPage}?Input.Match=true&Input.Frames={_racket}&Input.Frames={other}&Input.Weight=335.5")).Document.QuerySelector("#the-plan")!;
+
+        Assert.Matches("racket 1 ends at 335.5 g, [^;]*; racket 2 stays at 338 g, 316 mm, 333 kg·cm²", plan.TextContent);
+        Assert.Contains("This one does not come to what is wanted: weight ends 2.5 g above.", plan.QuerySelectorAll(".frame-plan")[1].TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("▲", plan.QuerySelectorAll(".frame-plan")[0].QuerySelector("p")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Nothing to do.", plan.QuerySelectorAll(".frame-plan")[1].TextContent, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("0")]
+    [InlineData("0.3")]
+    [InlineData("20")]
+    public async Task Weight_that_no_racket_has_is_asked_about_and_not_planned_for(string weight)
+    {
+        var rackets = Three();
+
+        var page = await _shop.Owner().Open($"{SetPage}?Input.Match=true&Input.Weight={weight}&{string.Join('&', rackets.Select(r => $"Input.Frames={r}"))}");
+
+        Assert.Equal((200, "A racket weighs between 50 and 500 g."), ((int)page.Status, Assert.Single(page.Errors)));
+        Assert.Null(page.Document.QuerySelector("#the-plan"));
+        var one = await _shop.Owner().Open($"{Page}?Input.Weight={weight}");
+        Assert.Equal((200, "A racket weighs between 50 and 500 g."), ((int)one.Status, Assert.Single(one.Errors)));
+    }
+
+    [Fact]
     public async Task Plans_and_sets_stand_in_the_shops_units()
     {
         Three();
@@ -187,6 +238,7 @@ public sealed class MatchedSetTests : IDisposable
         Assert.Contains("10.695 ± 0.004 oz", set.Document.QuerySelector("section[aria-labelledby=apart] table")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("12.64 ± 0.04 in", set.Document.QuerySelector("section[aria-labelledby=apart] table")!.TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain(" mm", set.Document.QuerySelector("svg.set-picture")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("in from the butt", set.Document.QuerySelector("#Input_Balance")!.ParentElement!.TextContent, StringComparison.Ordinal);
         var figures = plan.Document.QuerySelector("#the-plan table")!.TextContent;
         Assert.Contains("11 oz", figures, StringComparison.Ordinal);
         Assert.Contains("12.64 ± 0.04 in", figures, StringComparison.Ordinal);

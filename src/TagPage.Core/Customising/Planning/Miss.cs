@@ -31,7 +31,4 @@ public readonly record struct Miss(double MassG, double BalanceMm, double SwingW
 
     /// <summary>The same, as plans weigh it.</summary>
     public double Sum => Math.Abs(MassG) + Math.Abs(BalanceMm) + Math.Abs(SwingWeight);
-
-    /// <summary>Whether it is less in sum and in squares: neither more of it, nor a worse figure for two that were hardly off.</summary>
-    public bool IsLessThan(Miss other) => Sum < other.Sum && Squared < other.Squared;
 }

@@ -3,10 +3,10 @@ using static TagPage.Core.Customising.Planning.LinearProgramme;
 namespace TagPage.Core.Customising.Planning;
 
 /// <summary>
-/// The linear programme of a plan. Its wishes in this order: leave the frames as little apart as possible, bring what they
-/// have in common as near as possible to what is wanted, add as little as possible, take off as little as possible, change
-/// the twist weight as little as possible. Balance is written as a moment about a point: with the wanted balance for the
-/// point it is zero when the balance is right, whatever the mass.
+/// The linear programme of a plan. Its wishes in this order: leave the frames as little apart as possible and bring what they
+/// have in common as near as possible to what is wanted, or the other way round (see <see cref="PlanOrder"/>), add as little
+/// as possible, take off as little as possible, change the twist weight as little as possible. Balance is written as a moment
+/// about a point: with the wanted balance for the point it is zero when the balance is right, whatever the mass.
 /// </summary>
 internal sealed class PlanProgramme
 {
@@ -14,19 +14,20 @@ internal sealed class PlanProgramme
     private readonly List<Term> _apart = [], _missed = [], _added = [], _removed = [], _twist = [];
     private readonly List<(int[] Added, int[] Removed)> _of = [];
     private readonly Wanted _wanted;
-    private readonly bool _mayDiffer;
-    private readonly decimal _pivotCm, _massG;
+    private readonly PlanOrder _order;
+    private readonly decimal _gram, _pivotCm, _massG;
     private readonly Term[] _mass, _moment, _swing;
 
     /// <param name="frames">One or more.</param>
     /// <param name="wanted">Of each of them.</param>
     /// <param name="mayGive">Wanted figures that need not be reached.</param>
-    /// <param name="mayDiffer">Whether frames need not become the same.</param>
-    public PlanProgramme(IReadOnlyList<PlanFrame> frames, Wanted wanted, Figures mayGive, bool mayDiffer)
+    /// <param name="order">What comes first where frames need not become the same.</param>
+    /// <param name="gram">What a gram weighs against a gram, a millimetre or one kg·cm² where all are weighed against each other.</param>
+    public PlanProgramme(IReadOnlyList<PlanFrame> frames, Wanted wanted, Figures mayGive, PlanOrder order, double gram = 0)
     {
-        (_wanted, _mayDiffer) = (wanted, mayDiffer);
+        (_wanted, _order, _gram) = (wanted, order, Exact(gram));
         _pivotCm = Exact(wanted.BalanceCm ?? frames.Average(frame => frame.Now.BalanceCm));
-        _massG = Math.Round(Exact(wanted.MassG ?? frames.Average(frame => frame.Now.MassG)));
+        _massG = Math.Max(1, Math.Round(Exact(wanted.MassG ?? frames.Average(frame => frame.Now.MassG))));
         _mass = Common(wanted.MassG, mayGive.HasFlag(Figures.Mass), 1, [1]);
         _moment = Common(wanted.BalanceCm, mayGive.HasFlag(Figures.Balance), PerMoment, [1, -1]);
         _swing = Common(wanted.SwingWeight, mayGive.HasFlag(Figures.SwingWeight), 1, [1]);
@@ -39,9 +40,16 @@ internal sealed class PlanProgramme
 
     /// <summary>Grams for each frame, and what the frames come to in common; null where that cannot be reached.</summary>
     public (Body Target, IReadOnlyList<(double[] Added, double[] Removed)> Grams)? Solve() =>
-        _programme.Smallest(_apart, _missed, _added, _removed, _twist) is { } values
+        _programme.Smallest(Wishes) is { } values
             ? (Target(values), [.. _of.Select(of => (Pick(of.Added, values), Pick(of.Removed, values)))])
             : null;
+
+    private List<Term>[] Wishes => _order switch
+    {
+        PlanOrder.WantedFirst => [_missed, _apart, _added, _removed, _twist],
+        PlanOrder.Weighed => [[.. _missed, .. _apart, .. _added.Select(term => term with { Times = _gram })], _removed, _twist],
+        _ => [_apart, _missed, _added, _removed, _twist],
+    };
 
     private Body Target(double[] values)
     {
@@ -80,17 +88,19 @@ internal sealed class PlanProgramme
             .. removed.Zip(frame.Removable, (variable, earlier) => (variable, -1, Exact(earlier.AtCm))),
         ];
         var (mass, balance, swing) = (Exact(frame.Now.MassG), Exact(frame.Now.BalanceCm), Exact(frame.Now.SwingWeight));
-        Reach(1, [.. masses.Select(m => new Term(m.Variable, m.Sign)), .. _mass], Exact(_wanted.MassG ?? 0) - mass);
-        Reach(PerMoment, [.. masses.Select(m => new Term(m.Variable, m.Sign * (m.AtCm - _pivotCm))), .. _moment], -mass * (balance - _pivotCm));
-        Reach(1, [.. masses.Select(m => new Term(m.Variable, m.Sign * Square(m.AtCm - (decimal)Body.AxisCm) / 1000)), .. _swing], Exact(_wanted.SwingWeight ?? 0) - swing);
+        Reach(_wanted.MassG, 1, [.. masses.Select(m => new Term(m.Variable, m.Sign)), .. _mass], Exact(_wanted.MassG ?? 0) - mass);
+        Reach(_wanted.BalanceCm, PerMoment, [.. masses.Select(m => new Term(m.Variable, m.Sign * (m.AtCm - _pivotCm))), .. _moment], -mass * (balance - _pivotCm));
+        Reach(_wanted.SwingWeight, 1, [.. masses.Select(m => new Term(m.Variable, m.Sign * Square(m.AtCm - (decimal)Body.AxisCm) / 1000)), .. _swing], Exact(_wanted.SwingWeight ?? 0) - swing);
     }
 
-    private void Reach(decimal price, Term[] terms, decimal value)
+    // Unless being the same comes first, what is wanted is what the frames have in common in that figure.
+    private void Reach(double? wanted, decimal price, Term[] terms, decimal value)
     {
-        if (_mayDiffer)
+        if (_order != PlanOrder.Same)
         {
             var (below, above) = (_programme.Variable(), _programme.Variable());
-            _apart.AddRange([new(below, price), new(above, price)]);
+            var differs = wanted is not null && _order != PlanOrder.LeastApart ? _missed : _apart;
+            differs.AddRange([new(below, price), new(above, price)]);
             terms = [.. terms, new(below, 1), new(above, -1)];
         }
         _programme.Equal(terms, value);

@@ -13,14 +13,22 @@ public static class Planner
     /// reach. Frames that cannot become the same are left as little apart from it as possible.
     /// </summary>
     public static (Body Target, IReadOnlyList<Plan> Plans) Common(IReadOnlyList<PlanFrame> frames, Wanted wanted) =>
-        Find(frames, wanted, Figures.All, mayDiffer: false) ?? Find(frames, wanted, Figures.All, mayDiffer: true)
+        Find(frames, wanted, Figures.All, PlanOrder.Same) ?? Find(frames, wanted, Figures.All, PlanOrder.LeastApart)
         ?? throw new InvalidOperationException("With everything allowed to give way there is always a plan.");
 
-    /// <summary>The plan in which only these figures give way; null where the others cannot be reached even so.</summary>
-    public static Plan? IfOnly(Figures giveWay, PlanFrame frame, Wanted wanted) => Find([frame], wanted, giveWay, mayDiffer: false)?.Plans[0];
+    /// <summary>The same where what is wanted comes before being the same: a frame that cannot come along keeps no other back.</summary>
+    public static (Body Target, IReadOnlyList<Plan> Plans) WantedFirst(IReadOnlyList<PlanFrame> frames, Wanted wanted) =>
+        Find(frames, wanted, Figures.None, PlanOrder.WantedFirst) ?? throw new InvalidOperationException("Every figure may be missed: there is always a plan.");
 
-    private static (Body Target, IReadOnlyList<Plan> Plans)? Find(IReadOnlyList<PlanFrame> frames, Wanted wanted, Figures mayGive, bool mayDiffer) =>
-        new PlanProgramme(frames, wanted, mayGive, mayDiffer).Solve() is var (target, grams)
+    /// <summary>The same where each added gram has to bring the frames nearer to what is wanted or to each other by so much.</summary>
+    public static (Body Target, IReadOnlyList<Plan> Plans) Weighed(IReadOnlyList<PlanFrame> frames, Wanted wanted, double gram) =>
+        Find(frames, wanted, Figures.None, PlanOrder.Weighed, gram) ?? throw new InvalidOperationException("Every figure may be missed: there is always a plan.");
+
+    /// <summary>The plan in which only these figures give way; null where the others cannot be reached even so.</summary>
+    public static Plan? IfOnly(Figures giveWay, PlanFrame frame, Wanted wanted) => Find([frame], wanted, giveWay, PlanOrder.Same)?.Plans[0];
+
+    private static (Body Target, IReadOnlyList<Plan> Plans)? Find(IReadOnlyList<PlanFrame> frames, Wanted wanted, Figures mayGive, PlanOrder order, double gram = 0) =>
+        new PlanProgramme(frames, wanted, mayGive, order, gram).Solve() is var (target, grams)
             ? (target, [.. frames.Zip(grams, (frame, of) => new Plan(frame, of.Added, of.Removed))])
             : null;
 }

@@ -1,22 +1,23 @@
 namespace TagPage.Core.Customising.Planning;
 
-/// <summary>Tries every combination of rounded pieces and keeps the one that misses least, of equal ones the first.</summary>
+/// <summary>Tries every combination of rounded pieces and keeps those that miss least, of equal ones the first.</summary>
 /// <param name="frame">What they go on, and come off from.</param>
 /// <param name="choices">Grams to choose from, for each place and then for each removable piece.</param>
 /// <param name="goal">What to come near to.</param>
 internal sealed class RoundingSearch(PlanFrame frame, double[][] choices, Wanted goal)
 {
-    private readonly AddedMass[] _ones =
-        [.. frame.Places.Select(place => place.Carrying(1)), .. frame.Removable.Select(earlier => earlier with { Grams = -1 })];
+    private readonly AddedMass[] _ones = [.. Ways.Ones(frame)];
 
     private readonly double[] _grams = new double[choices.Length];
-    private double[] _best = [];
-    private double _missed = double.MaxValue;
+    private readonly List<(double Missed, double[] Grams)> _best = [];
+    private int _count;
 
-    public double[] Best()
+    /// <param name="count">One or more.</param>
+    public IReadOnlyList<double[]> Best(int count)
     {
+        _count = count;
         Try(0, frame.Now);
-        return _best;
+        return [.. _best.Select(best => best.Grams)];
     }
 
     private void Try(int piece, Body body)
@@ -36,8 +37,11 @@ internal sealed class RoundingSearch(PlanFrame frame, double[][] choices, Wanted
     private void Keep(Body body)
     {
         var missed = Miss.Of(body, goal).Squared;
-        if (missed >= _missed)
+        if (_best.Count == _count && missed >= _best[^1].Missed)
             return;
-        (_missed, _best) = (missed, [.. _grams]);
+        var at = _best.FindIndex(best => missed < best.Missed);
+        _best.Insert(at < 0 ? _best.Count : at, (missed, [.. _grams]));
+        if (_best.Count > _count)
+            _best.RemoveAt(_count);
     }
 }

@@ -21,7 +21,8 @@ public class PlannerPropertyTests
             {
                 AddedG = [.. plan.AddedG.Zip(plan.Frame.Places, (grams, place) => Math.Min(place.MostG, Half(grams, place.Paired ? 1 : 0.5)))],
             };
-            var rounded = Rounding.Rounded(plan, wanted, 0.5);
+            var grams = Rounding.Near(plan, wanted, 0.5, 1)[0];
+            var rounded = plan with { AddedG = grams[..plan.AddedG.Count], RemovedG = grams[plan.AddedG.Count..] };
             return Miss.Of(rounded.After, wanted).Squared <= Miss.Of(plain.After, wanted).Squared + 1e-9
                 && rounded.AddedG.Zip(plan.Frame.Places).All(p => IsWhole(p.First / (p.Second.Paired ? 1 : 0.5)));
         }, iter: 200);

@@ -137,6 +137,12 @@ public class PlannerTests
         Assert.Equal((0.0, 5.0), (plan.TotalG, Math.Round(Miss.Of(plan.After, wanted).MassG, 6)));
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(0.3)]
+    public void Weight_that_no_racket_has_is_missed_like_any_other(double mass) =>
+        Assert.Equal(300 - mass, Miss.Of(Nearest(new Wanted { MassG = mass }).After, new Wanted { MassG = mass }).MassG, 6);
+
     [Fact]
     public void Frame_without_any_place_stays_as_it_is() =>
         Assert.Equal(Measured, Planner.Nearest([new PlanFrame(Measured, [])], Want(310, 33, 300))[0].After);

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Customising;
+using TagPage.Core.Customising.Planning;
 using TagPage.Records.Customising;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -24,6 +25,8 @@ public sealed class PlanModel(FrameOnFileStore frames, CustomiseStore store, Sho
 
     private bool IsAsked => (Input.Weight ?? Input.Balance ?? Input.SwingWeight) is not null;
 
+    private Wanted Wanted => Input.ToWanted(Values, Words.BalanceUnit, Saved.LengthCm);
+
     protected override FrameOnFile? Find(long id) => frames.Get(id);
 
     public void OnGet()
@@ -31,13 +34,13 @@ public sealed class PlanModel(FrameOnFileStore frames, CustomiseStore store, Sho
         Input = Input with { Most = MostOf(Saved.Places), Material = Input.Material ?? Tape.Usual(Saved.Junior), TakeOff = IsAsked ? Input.TakeOff : Saved.Present.Count > 0 };
         if (!IsAsked && Request.Query.ContainsKey("Input.Weight") && ModelState.IsValid)
             ModelState.AddModelError("Input.Weight", "Enter at least one: weight, balance or swing weight.");
-        if (ModelState.IsValid && IsAsked && Saved.Spec is not null)
+        if (IsToBeShown())
             Show();
     }
 
     public IActionResult OnPost()
     {
-        if (!ModelState.IsValid || !IsAsked || Saved.Spec is null)
+        if (!IsToBeShown())
             return Page();
         var seen = Input.Seen;
         Show();
@@ -52,10 +55,16 @@ public sealed class PlanModel(FrameOnFileStore frames, CustomiseStore store, Sho
     private List<MostInput> MostOf(IEnumerable<FramePlace> places) =>
         [.. places.Where(place => !place.OnStrings).Select(place => Input.Most.FirstOrDefault(most => most.Place == place.Name) ?? new MostInput { Place = place.Name })];
 
+    private bool IsToBeShown()
+    {
+        foreach (var (field, says) in WantedInput.Faults(Wanted))
+            ModelState.AddModelError(field, says);
+        return ModelState.IsValid && IsAsked && Saved.Spec is not null;
+    }
+
     private void Show()
     {
-        var wanted = Input.ToWanted(Values, Words.BalanceUnit, Saved.LengthCm);
-        Plan = CustomPlan.Of(Saved, wanted, Input.Locks(Values), Input.Material ?? Tape.Usual(Saved.Junior), Values);
+        Plan = CustomPlan.Of(Saved, Wanted, Input.Locks(Values), Input.Material ?? Tape.Usual(Saved.Junior), Values);
         Input = Input with { Seen = Plan.Mark, FormKey = Input.FormKey.Length > 0 ? Input.FormKey : FormKey.New() };
         ModelState.Remove("Input.Seen");
     }

@@ -38,6 +38,8 @@ public sealed class SetModel(PlayerStore players, FrameOnFileStore frames, Custo
     /// <summary>Frames whose newest spec follows from a plan that was done, while no other plan is on the page.</summary>
     public IReadOnlyList<FrameOnFile> Done => Plan is null ? [.. Chosen.Where(frame => frame.Spec!.Kind == SpecKind.Customised)] : [];
 
+    private Wanted Wanted => Input.ToWanted(Values, Words.SetBalanceUnit, Chosen[0].LengthCm);
+
     protected override PlayerStore.Row? Find(long id) => players.Get(id);
 
     public void OnGet() => Show();
@@ -68,7 +70,15 @@ public sealed class SetModel(PlayerStore players, FrameOnFileStore frames, Custo
         if (ModelState.IsValid && Input.Match && Fault() is { } fault)
             ModelState.AddModelError("", fault);
         if (ModelState.IsValid && Input.Match)
+            AddFaults();
+        if (ModelState.IsValid && Input.Match)
             Match();
+    }
+
+    private void AddFaults()
+    {
+        foreach (var (field, says) in WantedInput.Faults(Wanted))
+            ModelState.AddModelError(field, says);
     }
 
     // By name: what was typed for a place stays with it, whichever frames are chosen.
@@ -88,7 +98,7 @@ public sealed class SetModel(PlayerStore players, FrameOnFileStore frames, Custo
     private void Match()
     {
         var like = Chosen.FirstOrDefault(frame => frame.Racket.Id == Input.Like);
-        var wanted = like is null ? Input.ToWanted(Values, Words.BalanceUnit, Chosen[0].LengthCm) : new Wanted();
+        var wanted = like is null ? Wanted : new Wanted();
         IsMatched = MatchedSet.IsMatched([.. Chosen.Select(frame => frame.StrungFigures)], wanted);
         if (IsMatched && !Input.Anyway)
             return;

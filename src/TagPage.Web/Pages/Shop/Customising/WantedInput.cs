@@ -3,6 +3,7 @@ using TagPage.Core.Customising;
 using TagPage.Core.Customising.Planning;
 using TagPage.Core.Units;
 using TagPage.Records.Customising;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Customising;
 
@@ -43,6 +44,15 @@ public record WantedInput
         MostG = Most.Where(most => most is { Place.Length: > 0, Weight: not null }).GroupBy(most => most.Place)
             .ToDictionary(place => place.Key, place => place.Min(most => (double)new Weight(most.Weight!.Value, values.WeightUnit).Grams), StringComparer.Ordinal),
     };
+
+    /// <summary>What no racket can measure, whatever the unit it was asked for in.</summary>
+    public static IEnumerable<(string Field, string Says)> Faults(Wanted wanted)
+    {
+        if (wanted.MassG is < 50 or > 500)
+            yield return ("Input.Weight", SpecFaults.Weight);
+        if (wanted.BalanceCm is < 10 or > 50)
+            yield return ("Input.Balance", SpecFaults.Balance);
+    }
 
     public Wanted ToWanted(CustomisingValues values, BalanceUnit balance, double lengthCm) => new()
     {

@@ -1,0 +1,116 @@
+namespace TagPage.Core.Customising.Planning;
+
+/// <summary>
+/// Looks for pieces that can be cut and weighed. First near exact plans: where each frame can come to what is wanted, they do
+/// and are then made as alike as possible; where not all can, they become the same, if that leads them no farther away, or
+/// else each comes as near as it can; where that wins too little for its mass, everything is weighed against the mass. Then
+/// among all plans of one or two pieces, so that no frame is left that so little would bring nearer.
+/// </summary>
+internal sealed class StepSearch
+{
+    // Ways for each frame that are tried together with those of the others.
+    private const int Rounded = 16, Few = 24;
+
+    private readonly IReadOnlyList<PlanFrame> _frames;
+    private readonly Wanted _wanted;
+    private readonly double _stepG;
+    private readonly Ways[] _ways;
+    private readonly Way[][] _few;
+    private readonly Way[] _now;
+    private readonly Comparison _compared;
+
+    public StepSearch(IReadOnlyList<PlanFrame> frames, Wanted wanted, double stepG, Tolerances tolerances)
+    {
+        (_frames, _wanted, _stepG) = (frames, wanted, stepG);
+        var judge = new Judge(wanted, tolerances);
+        _ways = [.. frames.Select(frame => new Ways(frame, judge, stepG))];
+        _few = [.. _ways.Select(ways => ways.One().Concat(ways.Two()).ToArray())];
+        _now = [.. _ways.Select(ways => ways.None)];
+        _compared = new Comparison(judge, _now);
+    }
+
+    private bool IsOne => _frames.Count == 1;
+
+    public StepPlans Find() => IsOne ? One() : Set();
+
+    // As near as pieces come; where that is not worth its mass, what is.
+    private StepPlans One()
+    {
+        var exact = Planner.Common(_frames, _wanted).Plans;
+        var ways = Around(exact);
+        var best = Chosen(ways, Least(ways), mass: false) ?? Chosen(ways, double.MaxValue, mass: true);
+        return new(exact, Plans(best ?? _now), null, best is not null || FewPieces().CouldBeNearer);
+    }
+
+    private StepPlans Set()
+    {
+        if (Sets().FirstOrDefault(near => near.Ways is not null) is { } found)
+            return new(found.Exact, Plans(found.Ways!), found.Common, true);
+        var (few, couldBe) = FewPieces();
+        return new(Plans(few ?? _now), Plans(few ?? _now), null, couldBe);
+    }
+
+    private (Way[]? Best, bool CouldBeNearer) FewPieces() => new FewPieces(_compared, _now, _ways, _few).Best();
+
+    // Being the same comes second where each can come to what is wanted, and first where not all can and it leads no farther away.
+    private IEnumerable<Found> Sets()
+    {
+        var common = new Lazy<(Body, IReadOnlyList<Plan> Plans)>(() => Planner.Common(_frames, _wanted));
+        if (_wanted == new Wanted())
+            yield return Near(common.Value);
+        else
+        {
+            var first = Planner.WantedFirst(_frames, _wanted);
+            if (first.Plans.Any(plan => Miss.Of(plan.After, _wanted).BeyondRounding != Figures.None) && IsNearer(common.Value.Plans))
+                yield return Near(common.Value);
+            yield return Near(first, wantedFirst: true);
+        }
+        // Nearer would do, were it not for the mass: nothing that they have in common is the nearest.
+        yield return Near(Planner.Weighed(_frames, _wanted, Judge.Gram), mass: true) with { Common = null };
+    }
+
+    private bool IsNearer(IReadOnlyList<Plan> plans) =>
+        _compared.Of([.. plans.Select((plan, i) => _ways[i].Of([.. plan.AddedG, .. plan.RemovedG]))]).IsNearer;
+
+    private sealed record Found(IReadOnlyList<Plan> Exact, Body? Common, Way[]? Ways);
+
+    private Found Near((Body Target, IReadOnlyList<Plan> Plans) exact, bool wantedFirst = false, bool mass = false)
+    {
+        var ways = Around(exact.Plans);
+        var common = exact.Plans.All(plan => Miss.Of(plan.After, Wanted.Of(exact.Target)).BeyondRounding == Figures.None);
+        return new(exact.Plans, common ? exact.Target : null, Chosen(ways, wantedFirst ? Least(ways) : double.MaxValue, mass));
+    }
+
+    private static double Least(Way[][] ways) => ways.Sum(some => some.Min(way => way.Missed));
+
+    private Way[][] Around(IReadOnlyList<Plan> exact) => [.. exact.Select((plan, i) => Around(plan, i).ToArray())];
+
+    private IEnumerable<Way> Around(Plan plan, int frame)
+    {
+        var goal = IsOne && Miss.Of(plan.After, _wanted).Figures == Figures.None ? _wanted : Wanted.Of(plan.After);
+        return Rounding.Near(plan, goal, _stepG, Rounded).Select(_ways[frame].Of)
+            .Concat(IsOne ? _few[frame] : _few[frame].OrderBy(way => Miss.Of(way.After, goal).Sum).Take(Few))
+            .Append(_ways[frame].None);
+    }
+
+    private Way[]? Chosen(Way[][] ways, double leastMissed, bool mass)
+    {
+        var descent = new Descent(_compared, leastMissed, mass);
+        var best = Starts(ways).Select(start => descent.From(start, ways)).MinBy(descent.Of)!;
+        return _compared.Of(best) is { IsNearer: true } verdict && verdict.Cost < _compared.Cost ? best : null;
+    }
+
+    // Each by itself can pull apart what is the same to a hair; the same pieces on all leave them as near as they were.
+    private IEnumerable<Way[]> Starts(Way[][] ways) =>
+        ways.SelectMany(some => some.Take(IsOne ? 0 : 4)).Where(like => _frames.All(frame => CanCarry(frame, like.Grams)))
+            .Select(like => _ways.Select(each => each.Of(like.Grams)).ToArray())
+            .Prepend([.. ways.Select(some => some[0])]);
+
+    private bool CanCarry(PlanFrame frame, double[] grams) =>
+        frame.Removable.Count == 0 && frame.Places.Count == grams.Length
+        && frame.Places.Zip(_frames[0].Places).All(places => places.First with { MostG = 0 } == places.Second with { MostG = 0 })
+        && frame.Places.Zip(grams).All(place => place.Second <= place.First.MostG + 1e-9);
+
+    private Plan[] Plans(Way[] ways) =>
+        [.. _frames.Zip(ways, (frame, way) => new Plan(frame, way.Grams[..frame.Places.Count], way.Grams[frame.Places.Count..]))];
+}
