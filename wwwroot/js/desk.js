@@ -2,6 +2,8 @@
 // missed while offline is read with the first mark that comes after it.
 const region = document.querySelector('[data-live]')
 const state = document.querySelector('[data-live-state]')
+const asOf = document.querySelector('[data-as-of]')
+const typed = document.querySelector('form[data-keep]')
 const patience = 40_000
 
 let mark = region?.dataset.mark
@@ -10,22 +12,42 @@ let heard = Date.now()
 let minute = new Date().getMinutes()
 let reading = false
 let again = false
+let over = false
 
 function tell(live) {
-  if (live === state.hidden) return
+  if (over || live === state.hidden) return
   state.hidden = live
   state.textContent = live ? '' : `× Not live since ${new Date(heard).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })}. What you see may be old.`
 }
 
+// The event ended, this device was signed out, or what the page is about is elsewhere: the page says so, unless something is
+// typed there.
+function end() {
+  if (!typed) {
+    location.reload()
+    return
+  }
+  over = true
+  line.close()
+  state.hidden = false
+  state.textContent = '× This page is no longer up to date: the racket has moved on, or this device is signed out. What you typed is still here.'
+}
+
+// As it is now, not as a form was refused.
+function address() {
+  const here = new URL(location.href)
+  here.searchParams.delete('again')
+  return here
+}
+
 async function read() {
   again = reading
-  if (reading) return
+  if (reading || over) return
   reading = true
   try {
-    const answer = await fetch(location.href, { cache: 'no-store' })
-    // The event ended, or this device was signed out: let the page say so.
+    const answer = await fetch(address(), { cache: 'no-store' })
     if (!answer.ok || answer.redirected) {
-      location.reload()
+      end()
       return
     }
     const fresh = new DOMParser().parseFromString(await answer.text(), 'text/html').querySelector('[data-live]')
@@ -45,10 +67,12 @@ async function read() {
 
 function hear() {
   heard = Date.now()
+  if (asOf) asOf.hidden = true
   tell(true)
 }
 
 function connect() {
+  if (over) return
   line?.close()
   line = new EventSource(region.dataset.live)
   line.addEventListener('desk', event => {
@@ -68,7 +92,7 @@ if (region && state) {
   window.addEventListener('online', connect)
   window.addEventListener('offline', () => tell(false))
   setInterval(() => {
-    if (Date.now() - heard < patience) return
+    if (over || Date.now() - heard < patience) return
     tell(false)
     connect()
   }, 10_000)

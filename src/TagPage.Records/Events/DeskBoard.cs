@@ -41,6 +41,9 @@ public sealed record DeskBoard(EventRow Event, IReadOnlyList<TechnicianRow> Tech
     /// <summary>Rackets whose promise was moved; their owners are to be told.</summary>
     public IEnumerable<EntryRow> ToTell => Entries.Where(entry => entry.MovedFrom is not null && entry.State != JobState.Collected);
 
+    /// <summary>What is strung and lies here, the longest first.</summary>
+    public IEnumerable<EntryRow> Uncollected => In(JobState.Strung).OrderBy(entry => entry.StrungAt).ThenBy(entry => entry.Number);
+
     /// <summary>Handed out and not paid.</summary>
     public IEnumerable<EntryRow> Owed => In(JobState.Collected).Where(entry => entry.IsOwed);
 

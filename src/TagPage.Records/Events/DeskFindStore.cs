@@ -18,6 +18,11 @@ public sealed class DeskFindStore(Database database)
         public Sport Sport { get; init; }
         public long PlayerId { get; init; }
         public string Player { get; init; } = "";
+        public bool Junior { get; init; }
+        public string LabelName { get; init; } = "";
+
+        /// <summary>The last number that a racket of the player's was given here.</summary>
+        public int? LastNumber { get; init; }
         public string Client { get; init; } = "";
 
         /// <summary>The racket's number at this desk, if it is there.</summary>
@@ -29,7 +34,9 @@ public sealed class DeskFindStore(Database database)
         EventStore.Get(c, who, eventId) is null ? null : c.QuerySingleOrDefault<Row>(ByTagSql, new { eventId, code }));
 
     private const string Columns = """
-        SELECT r.id AS racket_id, r.number AS racket_number, r.frame, r.tape_colour, r.sport, p.id AS player_id, p.name AS player, k.name AS client,
+        SELECT r.id AS racket_id, r.number AS racket_number, r.frame, r.tape_colour, r.sport, p.id AS player_id, p.name AS player, p.junior, p.label_name, k.name AS client,
+               (SELECT MAX(e.number) FROM event_entry e JOIN job j ON j.id = e.job_id JOIN racket o ON o.id = j.racket_id
+                WHERE e.event_id = @eventId AND o.player_id = p.id) AS last_number,
                (SELECT MAX(e.number) FROM event_entry e JOIN job j ON j.id = e.job_id
                 WHERE e.event_id = @eventId AND j.racket_id = r.id AND j.state IN ('Waiting', 'OnMachine', 'Strung')) AS desk_number
         FROM racket r

@@ -120,6 +120,15 @@ public sealed class DeskMoveStore(Database database, ShopClock clock)
         UPDATE job SET version = version + 1 WHERE id = @JobId;
         """;
 
+    /// <summary>Notes where it lies, as long as it is at the desk.</summary>
+    public Outcome Lay(Who who, long eventId, int number, string place) => database.AtDesk(who, eventId, (c, _) =>
+        Find(c, eventId, number) is not { } entry ? new Outcome.Absent()
+        : c.Execute(LaySql, new { entry.JobId, place }) == 1 ? new Outcome.Done(number) : MovedOn(entry));
+
+    private const string LaySql = """
+        UPDATE event_entry SET lies = @place WHERE job_id = (SELECT id FROM job WHERE id = @JobId AND state IN ('Waiting', 'OnMachine', 'Strung'))
+        """;
+
     /// <summary>The owner of a racket whose promise was moved knows; done twice it is done.</summary>
     public Outcome Told(Who who, long eventId, int number) => database.AtDesk(who, eventId, (c, _) =>
         c.Execute("UPDATE event_entry SET moved_from = NULL WHERE event_id = @eventId AND number = @number", new { eventId, number }) == 1

@@ -12,7 +12,7 @@ public sealed record EntryRow
     /// <summary>SQL: everything of entries e, to be followed by a condition.</summary>
     internal const string Select = """
         SELECT e.job_id, e.event_id, e.number, e.team, e.came_at, e.needed_by, e.not_before, e.promised, e.moved_from, e.on_court, e.pulled_forward, e.kept_for,
-               e.minutes, e.stencil, e.stencil_colour, e.technician_id, e.started_at, e.strung_at, e.handed_at,
+               e.minutes, e.stencil, e.stencil_colour, e.lies, e.technician_id, e.started_at, e.strung_at, e.handed_at,
                j.state, j.version, j.ticket, j.racket_id, j.mains_tension, j.crosses_tension, j.tension_unit, j.mains_supplied_by, j.crosses_supplied_by,
                j.mains_pre_stretch, j.crosses_pre_stretch, j.pieces, j.price_minor, j.paid_on, j.note, j.strung_by,
                j.mains_id, m.name AS mains_name, m.gauge_mm AS mains_gauge_mm, j.crosses_id, x.name AS crosses_name, x.gauge_mm AS crosses_gauge_mm,
@@ -42,6 +42,9 @@ public sealed record EntryRow
     public int? Minutes { get; init; }
     public string Stencil { get; init; } = "";
     public string StencilColour { get; init; } = "";
+
+    /// <summary>Where it lies, as somebody noted it.</summary>
+    public string Lies { get; init; } = "";
     public long? TechnicianId { get; init; }
     public DateTime? StartedAt { get; init; }
     public DateTime? StrungAt { get; init; }

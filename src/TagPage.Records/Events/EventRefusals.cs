@@ -17,7 +17,7 @@ public sealed record EventIsClosed() : Refusal;
 public sealed record RacketsStillThere(IReadOnlyList<int> Numbers) : Refusal;
 
 /// <summary>Not times like 9:00-12:30, 13:00-18:00.</summary>
-public sealed record WorkHoursUnread() : Refusal(nameof(TechnicianEntry.Hours));
+public sealed record WorkHoursUnread(string Field = nameof(TechnicianEntry.Hours)) : Refusal(Field);
 
 /// <summary>Somebody else was quicker.</summary>
 /// <param name="Number">Desk number.</param>
@@ -63,3 +63,6 @@ public sealed record NeededBeforeStrung(DateTime NeededBy, DateTime NotBefore) :
 
 /// <summary>Nothing to shift by, or more than a day.</summary>
 public sealed record ShiftUnlikely(int Most) : Refusal("Minutes");
+
+/// <summary>Nothing of theirs is unpaid.</summary>
+public sealed record NothingToPay() : Refusal;

@@ -92,6 +92,10 @@ public sealed class IntakeStore(Database database, ClientStore clients, ShopStor
         public long Id { get; init; }
         public string Name { get; init; } = "";
         public bool Junior { get; init; }
+        public string LabelName { get; init; } = "";
+
+        /// <summary>The last number that a racket of theirs was given here.</summary>
+        public int? LastNumber { get; init; }
         public int NextNumber { get; init; }
         public Sport? LastSport { get; init; }
     }
@@ -104,7 +108,9 @@ public sealed class IntakeStore(Database database, ClientStore clients, ShopStor
         connection.QuerySingleOrDefault<PlayerRow>(PlayerSql, new { who.IsShop, eventId, player });
 
     private const string PlayerSql = """
-        SELECT p.id, p.name, p.junior, (SELECT COALESCE(MAX(r.number), 0) + 1 FROM racket r WHERE r.player_id = p.id) AS next_number,
+        SELECT p.id, p.name, p.junior, p.label_name,
+               (SELECT MAX(e.number) FROM event_entry e JOIN job j ON j.id = e.job_id JOIN racket o ON o.id = j.racket_id
+                WHERE e.event_id = @eventId AND o.player_id = p.id) AS last_number, (SELECT COALESCE(MAX(r.number), 0) + 1 FROM racket r WHERE r.player_id = p.id) AS next_number,
                (SELECT r.sport FROM racket r WHERE r.player_id = p.id ORDER BY r.id DESC LIMIT 1) AS last_sport
         FROM player p
         WHERE p.id = @player

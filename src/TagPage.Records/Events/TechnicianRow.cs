@@ -29,6 +29,17 @@ public sealed record TechnicianEntry
     public string Name { get; init; } = "";
     public string? Machine { get; init; }
 
-    /// <summary>Of every day of the event: 9:00-12:30, 13:00-18:00. What lies between is a break.</summary>
+    /// <summary>Of every day that has none of its own: 9:00-12:30, 13:00-18:00. What lies between is a break.</summary>
     public string? Hours { get; init; }
+
+    /// <summary>Days on which they differ.</summary>
+    public IReadOnlyList<DayHours> Days { get; init; } = [];
+}
+
+/// <summary>When somebody strings on one day.</summary>
+/// <param name="Day">One of the event's; others do nothing.</param>
+/// <param name="Hours">Empty for those of every day, <see cref="Off"/> for none.</param>
+public sealed record DayHours(DateOnly Day, string? Hours)
+{
+    public const string Off = "off";
 }

@@ -66,29 +66,31 @@ public sealed class TechnicianStore(Database database, ShopClock clock)
     {
         if (EventStore.Get(c, who, eventId) is not { } desk)
             return new Outcome.Absent();
-        if (OpeningTimes.Read(1, input.Hours) is not { Count: > 0 } hours)
-            return new Outcome.Refused(new WorkHoursUnread());
+        var (hours, why) = WorkHours.Read(desk, input);
+        if (hours is null)
+            return new Outcome.Refused(why!);
         return new Outcome.Done(DeskChange.Make(c, who, desk, clock.Minute, () =>
         {
             var id = c.ExecuteScalar<long>(AddSql, new { eventId, input.Name, Machine = input.Machine ?? "" });
-            SetHours(c, id, desk, hours);
+            SetHours(c, id, hours);
             return id;
         }));
     });
 
     private const string AddSql = "INSERT INTO event_technician (event_id, name, machine) VALUES (@eventId, @Name, @Machine) RETURNING id";
 
-    /// <summary>Name, machine, and the hours of all days; breaks that were taken in between go.</summary>
+    /// <summary>Name, machine, and the hours of every day; breaks that were taken in between go.</summary>
     public Outcome Change(Who who, long eventId, long id, TechnicianEntry input) => database.WriteAsShop(who, c =>
     {
         if (EventStore.Get(c, who, eventId) is not { } desk || !IsThere(c, eventId, id))
             return new Outcome.Absent();
-        if (OpeningTimes.Read(1, input.Hours) is not { Count: > 0 } hours)
-            return new Outcome.Refused(new WorkHoursUnread());
+        var (hours, why) = WorkHours.Read(desk, input);
+        if (hours is null)
+            return new Outcome.Refused(why!);
         return new Outcome.Done(DeskChange.Make(c, who, desk, clock.Minute, () =>
         {
             c.Execute(ChangeSql, new { id, input.Name, Machine = input.Machine ?? "" });
-            SetHours(c, id, desk, hours);
+            SetHours(c, id, hours);
             return id;
         }));
     });
@@ -98,10 +100,10 @@ public sealed class TechnicianStore(Database database, ShopClock clock)
         DELETE FROM event_hours WHERE technician_id = @id;
         """;
 
-    private static void SetHours(SqliteConnection connection, long id, EventRow desk, IReadOnlyList<OpeningSpan> hours) =>
-        connection.Execute(HourSql, from day in desk.Days
-                                    let midnight = day.ToDateTime(TimeOnly.MinValue)
-                                    from span in hours
+    private static void SetHours(SqliteConnection connection, long id, IReadOnlyDictionary<DateOnly, IReadOnlyList<OpeningSpan>> hours) =>
+        connection.Execute(HourSql, from day in hours
+                                    let midnight = day.Key.ToDateTime(TimeOnly.MinValue)
+                                    from span in day.Value
                                     select new { id, IsBreak = false, From = midnight.AddMinutes(span.OpensAt), To = midnight.AddMinutes(span.ClosesAt) });
 
     private const string HourSql = "INSERT INTO event_hours (technician_id, is_break, from_at, to_at) VALUES (@id, @IsBreak, @From, @To)";

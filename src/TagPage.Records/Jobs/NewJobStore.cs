@@ -29,6 +29,9 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
         public string ClientNote { get; init; } = "";
         public string Player { get; init; } = "";
         public bool Junior { get; init; }
+
+        /// <summary>A name the guardian agreed to; empty for none.</summary>
+        public string LabelName { get; init; } = "";
         public long ClientId { get; init; }
         public string Client { get; init; } = "";
 
@@ -52,7 +55,7 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
 
     private const string RacketSql = $"""
         SELECT r.id, r.number, r.frame, r.tape_colour, r.sport, r.state, r.pattern_mains, r.pattern_crosses,
-               r.player_id, r.note AS racket_note, p.note AS player_note, c.note AS client_note, p.name AS player, p.junior, c.id AS client_id, c.name AS client, o.id AS open_job_id, o.ticket AS open_ticket,
+               r.player_id, r.note AS racket_note, p.note AS player_note, c.note AS client_note, p.name AS player, p.junior, p.label_name, c.id AS client_id, c.name AS client, o.id AS open_job_id, o.ticket AS open_ticket,
                COALESCE(
                  {RequestedJob.Last},
                  (SELECT j.id FROM racket s JOIN job j ON j.racket_id = s.id

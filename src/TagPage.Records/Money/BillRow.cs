@@ -8,7 +8,7 @@ public sealed record BillRow
 {
     /// <summary>SQL: everything of bills b but their lines, to be followed by a condition.</summary>
     internal const string Select = """
-        SELECT b.id, b.year, b.number, b.client_id, b.payer_id, b.to_name, b.from_on, b.to_on, b.issued_on, b.shop AS sender_json, b.currency, b.paid_minor, b.cancels_id,
+        SELECT b.id, b.year, b.number, b.client_id, b.payer_id, b.to_name, b.to_address, b.from_on, b.to_on, b.issued_on, b.shop AS sender_json, b.currency, b.paid_minor, b.cancels_id,
                (SELECT x.id FROM bill x WHERE x.cancels_id = b.id) AS cancelled_by_id, o.year AS cancels_year, o.number AS cancels_number,
                (SELECT SUM(l.amount_minor) FROM bill_line l WHERE l.bill_id = b.id) AS total_minor, COALESCE(y.mail, c.mail) AS mail
         FROM bill b
@@ -25,6 +25,9 @@ public sealed record BillRow
 
     /// <summary>Empty once their data was deleted.</summary>
     public string ToName { get; init; } = "";
+
+    /// <summary>Line by line; empty for none.</summary>
+    public string ToAddress { get; init; } = "";
     public DateOnly FromOn { get; init; }
     public DateOnly ToOn { get; init; }
     public DateOnly IssuedOn { get; init; }

@@ -1,6 +1,4 @@
-using System.Text.Json;
 using Dapper;
-using Microsoft.Data.Sqlite;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
@@ -19,14 +17,13 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
 
     public IReadOnlyList<Month> Months(Who who, Party party) => database.Read(c => c.Query<Month>(MonthsSql, new { who.IsShop, party.ClientId, party.PayerId }).AsList());
 
-    private const string Unbilled = """
+    private const string Unbilled = $"""
         FROM client c
         JOIN player p ON p.client_id = c.id
         JOIN racket r ON r.player_id = p.id
         JOIN job j ON j.racket_id = r.id
         WHERE ((c.id = @ClientId AND c.payer_id IS NULL) OR c.payer_id = @PayerId) AND @IsShop AND j.strung_on IS NOT NULL AND j.price_minor > 0
-          AND NOT EXISTS (SELECT 1 FROM bill_line l JOIN bill b ON b.id = l.bill_id
-                          WHERE l.job_id = j.id AND b.cancels_id IS NULL AND NOT EXISTS (SELECT 1 FROM bill x WHERE x.cancels_id = b.id))
+          AND {BillLineStore.StandsOnNone}
         """;
 
     private const string MonthsSql = $"""
@@ -69,10 +66,7 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
             var lines = c.Query<BillLine>(NewLinesSql, values).AsList();
             if (lines.Count == 0)
                 return new Outcome.Refused(new NothingToBill());
-            var paid = c.ExecuteScalar<long>(PaidSql, new { ids = JsonSerializer.Serialize(lines.Select(line => line.JobId).Distinct()) });
-            var bill = Number(c, new { party.ClientId, party.PayerId, name, values.from, values.to, today, today.Year, Shop = Sender(c), shops.Get().Currency, paid, cancels = (long?)null, now, who.Name });
-            Write(c, bill, lines);
-            return new Outcome.Done(bill);
+            return new Outcome.Done(BillLineStore.Write(c, new BillHead(party.ClientId, party.PayerId, name, "", from, to), lines, shops.Get(), who, (now, today)));
         });
     }
 
@@ -85,55 +79,6 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
         ORDER BY n.strung_on, n.id, h.id
         """;
 
-    private const string PaidSql = """
-        SELECT COALESCE(SUM(amount_minor), 0) FROM payment_share WHERE job_id IN (SELECT value FROM json_each(@ids))
-        """;
-
-    private string Sender(SqliteConnection connection)
-    {
-        var (shop, list) = (shops.Get(), PriceListStore.Get(connection));
-        return JsonSerializer.Serialize(new BillSender
-        {
-            Name = shop.Name,
-            Street = shop.Street,
-            Town = shop.Town,
-            Phone = shop.Phone,
-            Mail = shop.Mail,
-            TaxNumber = list.TaxNumber,
-            Iban = list.Iban,
-            AccountName = list.AccountName.Length > 0 ? list.AccountName : shop.Name,
-        });
-    }
-
-    /// <summary>Within the transaction nobody else takes the next number, and one that is rolled back was never given.</summary>
-    private static long Number(SqliteConnection connection, object values) => connection.ExecuteScalar<long>(NumberSql, values);
-
-    private const string NumberSql = """
-        INSERT INTO bill (year, number, client_id, payer_id, to_name, from_on, to_on, issued_on, shop, currency, paid_minor, cancels_id, made_at, made_by)
-        VALUES (@Year, (SELECT COALESCE(MAX(number), 0) + 1 FROM bill WHERE year = @Year), @ClientId, @PayerId, @name, @from, @to, @today, @Shop, @Currency, @paid,
-                @cancels, @now, @Name)
-        RETURNING id
-        """;
-
-    private static void Write(SqliteConnection connection, long bill, IEnumerable<BillLine> lines) => connection.Execute(LineSql, lines.Select((line, i) => new
-    {
-        bill,
-        Position = i + 1,
-        line.JobId,
-        line.Ticket,
-        line.StrungOn,
-        line.Whose,
-        Kind = line.Kind.ToString(),
-        line.Words,
-        line.AmountMinor,
-        line.TaxBp,
-    }));
-
-    private const string LineSql = """
-        INSERT INTO bill_line (bill_id, position, job_id, ticket, strung_on, whose, kind, words, amount_minor, tax_bp)
-        VALUES (@bill, @Position, @JobId, @Ticket, @StrungOn, @Whose, @Kind, @Words, @AmountMinor, @TaxBp)
-        """;
-
     /// <summary>Cancels a bill by another one with its amounts below zero; its rackets can be billed again. Done tells the new one.</summary>
     public Outcome Cancel(Who who, long id)
     {
@@ -144,10 +89,8 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
                 return new Outcome.Absent();
             if (bill.CancelsId is not null || bill.CancelledById is not null)
                 return new Outcome.Refused(new CancelledAlready());
-            var shop = c.ExecuteScalar<string>("SELECT shop FROM bill WHERE id = @id", new { id });
-            var counter = Number(c, new { bill.ClientId, bill.PayerId, name = bill.ToName, from = bill.FromOn, to = bill.ToOn, today, today.Year, Shop = shop, bill.Currency, paid = -bill.PaidMinor, cancels = (long?)id, now, who.Name });
-            Write(c, counter, c.Query<BillLine>(LinesSql, new { id }).Select(line => line with { AmountMinor = -line.AmountMinor }));
-            return new Outcome.Done(counter);
+            var shop = c.ExecuteScalar<string>("SELECT shop FROM bill WHERE id = @id", new { id })!;
+            return new Outcome.Done(BillLineStore.Counter(c, bill, shop, c.Query<BillLine>(LinesSql, new { id }), who, (now, today)));
         });
     }
 }

@@ -61,7 +61,7 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
         UPDATE payment_share SET past_ticket = (SELECT ticket FROM job WHERE id = job_id), job_id = NULL WHERE job_id IN {Jobs};
         UPDATE payment SET client_id = NULL, note = '' WHERE client_id = @client;
         UPDATE bill_line SET whose = '', words = '', job_id = NULL WHERE job_id IN {Jobs};
-        UPDATE bill SET client_id = NULL, to_name = '' WHERE client_id = @client;
+        UPDATE bill SET client_id = NULL, to_name = '', to_address = '' WHERE client_id = @client;
         DELETE FROM feel WHERE job_id IN {Jobs};
         DELETE FROM reading WHERE job_id IN {Jobs};
         DELETE FROM range_confirm WHERE job_id IN {Jobs};
@@ -81,7 +81,7 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
     private const string PayerSql = """
         DELETE FROM outbox
         WHERE bill_id IN (SELECT id FROM bill WHERE payer_id = @payer) AND NOT EXISTS (SELECT 1 FROM client WHERE payer_id = @payer);
-        UPDATE bill SET payer_id = NULL, to_name = '' WHERE payer_id = @payer AND NOT EXISTS (SELECT 1 FROM client WHERE payer_id = @payer);
+        UPDATE bill SET payer_id = NULL, to_name = '', to_address = '' WHERE payer_id = @payer AND NOT EXISTS (SELECT 1 FROM client WHERE payer_id = @payer);
         UPDATE payment SET payer_id = NULL, note = '' WHERE payer_id = @payer AND NOT EXISTS (SELECT 1 FROM client WHERE payer_id = @payer);
         DELETE FROM payer WHERE id = @payer AND NOT EXISTS (SELECT 1 FROM client WHERE payer_id = @payer);
         """;

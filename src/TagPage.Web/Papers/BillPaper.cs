@@ -22,7 +22,7 @@ public static class BillPaper
         {
             Title = Title(bill),
             From = From(bill.Sender),
-            To = bill.ToName.Length > 0 ? [bill.ToName] : [],
+            To = [.. bill.ToAddress.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Prepend(bill.ToName).Where(line => line.Length > 0)],
             Facts = [.. Facts(bill)],
             Rows = [.. bill.Lines.GroupBy(line => line.Ticket).SelectMany(ticket => Rows(ticket, bill.Currency))],
             Sums =

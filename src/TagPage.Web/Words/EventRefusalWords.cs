@@ -16,7 +16,9 @@ internal static class EventRefusalWords
         EventPriceUnread unread => $"Enter the price in {unread.Shop.Currency} like {Formats.Amount(2450, unread.Shop)}.",
         EventIsClosed => "This event is closed. Open it again on its page in the shop first.",
         RacketsStillThere { Numbers: var numbers } => $"Still at the desk: {Numbers(numbers)}. Hand them out or withdraw them first.",
-        WorkHoursUnread => "Enter times like 9:00-12:30, 13:00-18:00.",
+        WorkHoursUnread { Field: nameof(TechnicianEntry.Hours) } => "Enter times like 9:00-12:30, 13:00-18:00.",
+        WorkHoursUnread => "Enter times like 9:00-12:30, 13:00-18:00, or off for a day off.",
+        NothingToPay => "Everything that is strung is paid.",
         ShiftUnlikely { Most: var most } => $"Enter minutes between 1 and {most}, or with a minus sign for earlier.",
         _ => null,
     };

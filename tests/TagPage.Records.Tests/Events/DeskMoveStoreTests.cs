@@ -189,6 +189,24 @@ public sealed class DeskMoveStoreTests : IDisposable
     }
 
     [Fact]
+    public void What_is_left_at_night_is_listed_with_where_it_lies_the_longest_first()
+    {
+        var (one, other) = (_fair.TakeIn(), _fair.TakeIn("Ilse Marrow"));
+        foreach (var number in new[] { other, one })
+        {
+            Fair.Done(Moves.Take(_fair.Helper, _fair.Id, number, _fair.Runa));
+            _fair.Wait(20);
+            Fair.Done(Moves.Strung(_fair.Helper, _fair.Id, number));
+        }
+        Fair.Done(Moves.Lay(_fair.Helper, _fair.Id, one, "shelf 2"));
+
+        Assert.Equal([(other, ""), (one, "shelf 2")], _fair.Board.Uncollected.Select(entry => (entry.Number, entry.Lies)));
+        Fair.Done(Moves.HandOut(_fair.Helper, _fair.Id, other, null));
+        Assert.Equal([one], _fair.Board.Uncollected.Select(entry => entry.Number));
+        _fair.Street.Refused<EntryMovedOn>(() => Moves.Lay(_fair.Helper, _fair.Id, other, "shelf 3"));
+    }
+
+    [Fact]
     public void Put_back_it_waits_again()
     {
         var number = _fair.TakeIn();

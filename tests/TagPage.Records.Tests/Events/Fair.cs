@@ -35,6 +35,7 @@ internal sealed class Fair : IDisposable
     public EventSessionStore Sessions => new(Street.Database, new LinkTokens(Street.Folder), Street.Clock);
     public IntakeStore Intakes => new(Street.Database, new ClientStore(Street.Database, Shops, Street.Clock), Shops, Street.Clock);
     public EntryChangeStore Changes => new(Street.Database, Shops, Street.Clock);
+    public EventBillStore Bills => new(Street.Database, Shops, Street.Clock);
     public DeskBoard Board => new DeskStore(Street.Database, Street.Clock).Get(Who.Shop, Id)!;
 
     private ShopStore Shops => new(Street.Database);

@@ -83,6 +83,7 @@ public sealed class Scene : IDisposable
     public DeskStore Desks => new(Database, Street.Clock);
     public IntakeStore Intakes => new(Database, Clients, Shops, Street.Clock);
     public EntryChangeStore EntryChanges => new(Database, Shops, Street.Clock);
+    public EventBillStore EventBills => new(Database, Shops, Street.Clock);
     public DeskMoveStore DeskMoves => new(Database, Street.Clock);
     public DeskFindStore DeskFinds => new(Database);
     public ShiftStore Shifts => new(Database, Street.Clock);

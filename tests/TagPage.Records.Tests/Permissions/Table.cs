@@ -6,6 +6,7 @@ using TagPage.Core.Strings;
 using TagPage.Records.Backups;
 using TagPage.Records.Clients;
 using TagPage.Records.Customising;
+using TagPage.Records.Events;
 using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.Labels;
@@ -282,6 +283,10 @@ internal static class Table
 
     private const string HandedOut = AnEvent + "UPDATE job SET state = 'Collected', strung_on = received_on, collected_on = received_on WHERE id = 2";
 
+    private const string Priced = HandedOut + "; INSERT INTO charge (job_id, kind, amount_minor, tax_bp) VALUES (2, 'Whole', 1200, 0); UPDATE job SET price_minor = 1200, paid_on = NULL WHERE id = 2";
+
+    private const string ABilledEntry = ABill + "INSERT INTO bill_line (bill_id, position, job_id, ticket, strung_on, kind, amount_minor, tax_bp) VALUES (1, 2, 2, 1002, '2026-11-25', 'Whole', 1200, 0)";
+
     private static Row[] EventDesk() =>
     [
         new(AtDesk, (s, who) => s.Events.Get(who, 1), AnEvent),
@@ -313,6 +318,11 @@ internal static class Table
         new(AtDesk, (s, who) => s.DeskMoves.Withdraw(who, 1, 1), AnEvent),
         new(AtDesk, (s, who) => s.DeskMoves.PullForward(who, 1, 1, true), AnEvent),
         new(AtDesk, (s, who) => s.DeskMoves.PutOnCourt(who, 1, 1, true), AnEvent),
+        new(AtDesk, (s, who) => s.DeskMoves.Lay(who, 1, 1, "shelf 2"), AnEvent),
+        new(Shop, (s, who) => s.EventBills.Of(who, 1), HandedOut + ";" + ABilledEntry),
+        new(Shop, (s, who) => s.EventBills.PayerOf(who, 1, s.Street.Pim), AnEvent),
+        new(Shop, (s, who) => s.EventBills.Make(who, 1, new EventBillEntry { FormKey = Scene.Key, Whose = EventParty.Player(s.Street.Pim), ToName = "Odalys Ferran" }), Priced),
+        new(Shop, (s, who) => s.EventBills.Pay(who, 1, EventParty.Player(s.Street.Pim), PaymentMethod.Card), Priced),
         new(AtDesk, (s, who) => s.DeskMoves.Told(who, 1, 1), AnEvent),
         new(AtDesk, (s, who) => s.Shifts.Shift(who, 1, 60), AnEvent),
         new(Shop, (s, who) => s.Days.Get(who, 1, null), AnEvent),

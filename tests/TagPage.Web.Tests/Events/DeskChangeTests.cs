@@ -117,4 +117,20 @@ public sealed class DeskChangeTests : IDisposable
         await Fairground.Press(tablet, asked, "Take number 2 as well");
         Assert.Equal(fair.Bram, fair.Board.Of(2)!.TechnicianId);
     }
+
+    [Fact]
+    public async Task Every_page_of_the_desk_says_from_what_time_it_is_and_what_follows_the_event_is_marked()
+    {
+        var fair = new Fairground(_shop);
+        fair.TakeIn();
+        var tablet = await fair.Tablet();
+
+        foreach (var path in (string[])["", "/in", "/in?q=Tove", "/in/visitor", "/out", "/shift", "/left", "/entry/1", "/entry/1/change", $"/technician/{fair.Bram}"])
+            Assert.Contains("As it was at 10:00.", (await tablet.Open(fair.Home + path)).Main, StringComparison.Ordinal);
+        foreach (var path in (string[])["/in?q=Tove", "/in/visitor", "/entry/1", "/entry/1/change", "/left"])
+        {
+            var region = (await tablet.Open(fair.Home + path)).Document.QuerySelector("[data-live]")!;
+            Assert.Null(region.QuerySelector("input:not([type=hidden]), select, textarea"));
+        }
+    }
 }

@@ -158,6 +158,29 @@ public sealed class DeskTests : IDisposable
     }
 
     [Fact]
+    public async Task Juniors_name_stands_on_no_page_where_a_helper_takes_in_and_the_owner_reads_it()
+    {
+        var fair = new Fairground(_shop);
+        fair.TakeIn("Pim Ferran", junior: true);
+        var (tablet, runa) = (await fair.Tablet(), _shop.Owner());
+        var (player, racket) = (fair.Board.Of(1)!.PlayerId, fair.Board.Of(1)!.RacketId);
+
+        var found = Found(await tablet.Open(fair.Home + "/in?q=Pim"));
+        Assert.Contains("Player of number 1, racket 1: at the desk already, number 1", found, StringComparison.Ordinal);
+        Assert.DoesNotContain("Pim", found, StringComparison.Ordinal);
+        Assert.Contains("Pim Ferran, racket 1", Found(await runa.Open(fair.Home + "/in?q=Pim")), StringComparison.Ordinal);
+        foreach (var path in new[] { $"/in/player/{player}", $"/in/racket/{racket}" })
+        {
+            Assert.DoesNotContain("Pim", (await tablet.Open(fair.Home + path)).Text, StringComparison.Ordinal);
+            Assert.Contains("Pim Ferran", (await runa.Open(fair.Home + path)).Main, StringComparison.Ordinal);
+        }
+        _shop.Records.Change("UPDATE player SET label_name = 'Pimmy' WHERE name = 'Pim Ferran'");
+        Assert.Contains("Pimmy, racket 2", (await tablet.Open($"{fair.Home}/in/player/{player}")).Main, StringComparison.Ordinal);
+    }
+
+    private static string Found(WebPage page) => page.Document.QuerySelector("[aria-labelledby=found]")!.TextContent;
+
+    [Fact]
     public async Task Ticket_that_is_moved_at_the_shops_bench_is_moved_at_the_desk()
     {
         var fair = new Fairground(_shop);
@@ -199,6 +222,25 @@ public sealed class DeskTests : IDisposable
 
         Assert.Empty(saved.Errors);
         Assert.Equal(24, fair.Board.Technician(fair.Runa)!.Hours.Sum(time => (time.To - time.From).TotalHours));
+    }
+
+    [Fact]
+    public async Task Day_of_the_event_on_which_somebody_strings_at_other_hours_is_said_on_its_own()
+    {
+        _shop.Records.Shop();
+        var runa = _shop.Owner();
+        var made = await runa.Send(await runa.Open("/shop/events/new"), ("Input.Name", "Island Cup"), ("Input.ToOn", "2026-11-26"));
+        var asked = await runa.Send(await runa.Open(made.Location!), ("Input.Name", "Runa"), ("Input.Hours", "9-17"), ("Input.Days[1].Hours", "noon"));
+        Assert.Contains("Enter times like 9:00-12:30, 13:00-18:00, or off for a day off.", asked.Errors);
+
+        await runa.Send(asked, ("Input.Days[1].Hours", "12-20"));
+        Assert.Contains("25 Nov 2026 9:00–17:00", (await runa.Open(made.Location!)).Main, StringComparison.Ordinal);
+        var form = await runa.Open(made.Location + "/technician/1");
+        await runa.Send(form);
+        var saved = (await runa.Open(made.Location!)).Main;
+        Assert.Contains("26 Nov 2026 12:00–20:00", saved, StringComparison.Ordinal);
+        await runa.Send(form, ("Input.Days[1].Hours", "off"));
+        Assert.Contains("26 Nov 2026 off", (await runa.Open(made.Location!)).Main, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -706,7 +706,8 @@ CREATE TRIGGER payment_share_stays BEFORE UPDATE OF payment_id, amount_minor ON 
 END;
 
 -- Bills, numbered without gaps within a year. Never changed and never deleted: a mistaken one is cancelled by another with
--- the same amounts below zero. Whom it went to and what its lines say go when the client's data is deleted.
+-- the same amounts below zero. Whom it went to and what its lines say go when the client's data is deleted. One that is neither
+-- a client's nor a payer's went to a country or club at an event.
 CREATE TABLE bill (
   id         INTEGER PRIMARY KEY AUTOINCREMENT,
   year       INTEGER NOT NULL CHECK (year BETWEEN 1970 AND 9999),
@@ -714,6 +715,8 @@ CREATE TABLE bill (
   client_id  INTEGER REFERENCES client (id),
   payer_id   INTEGER REFERENCES payer (id),
   to_name    TEXT    NOT NULL,
+  -- Their address, line by line; a month's bill has none.
+  to_address TEXT    NOT NULL DEFAULT '' CHECK (length(to_address) <= 240),
   -- Rackets strung on these days.
   from_on    TEXT    NOT NULL CHECK (from_on GLOB '????-??-??'),
   to_on      TEXT    NOT NULL CHECK (to_on GLOB '????-??-??' AND to_on >= from_on),
@@ -803,7 +806,7 @@ CREATE TABLE event_technician (
 CREATE INDEX event_technician_by_event ON event_technician (event_id, id);
 CREATE INDEX event_technician_by_name  ON event_technician (name COLLATE NOCASE);
 
--- When a technician works, and the breaks in it.
+-- When a technician works, day by day, and the breaks in it.
 CREATE TABLE event_hours (
   id            INTEGER PRIMARY KEY AUTOINCREMENT,
   technician_id INTEGER NOT NULL REFERENCES event_technician (id) ON DELETE CASCADE,
@@ -832,6 +835,8 @@ CREATE TABLE event_entry (
   minutes        INTEGER CHECK (minutes BETWEEN 5 AND 240),
   stencil        TEXT    NOT NULL DEFAULT '' CHECK (length(stencil) <= 40),
   stencil_colour TEXT    NOT NULL DEFAULT '' CHECK (length(stencil_colour) <= 20),
+  -- Where it lies until it is collected.
+  lies           TEXT    NOT NULL DEFAULT '' CHECK (length(lies) <= 40),
   technician_id  INTEGER REFERENCES event_technician (id) ON DELETE SET NULL,
   started_at     TEXT    CHECK (started_at GLOB '????-??-?? ??:??'),
   strung_at      TEXT    CHECK (strung_at GLOB '????-??-?? ??:??'),

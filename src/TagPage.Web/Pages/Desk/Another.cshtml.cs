@@ -6,6 +6,7 @@ using TagPage.Records.Events;
 using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
 using TagPage.Web.Http;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Desk;
 
@@ -33,6 +34,11 @@ public sealed class AnotherModel(DeskStore desks, LiveDesks live, IntakeStore in
     public string? Answer { get; set; }
 
     public IntakeStore.PlayerRow Player { get; private set; } = new();
+
+    public string Whose => DeskWords.Player(User.IsHelper(), Player.Junior, Player.Name, Player.LabelName, Player.LastNumber);
+
+    /// <summary>Where rackets of theirs that are on file are found; the name is not put into a helper's address.</summary>
+    public string OnFile => Whose == Player.Name ? $"{Home}/in{QueryString.Create("q", Player.Name)}" : $"{Home}/in";
 
     protected override Sport Sport => Player.LastSport ?? Sport.Tennis;
 

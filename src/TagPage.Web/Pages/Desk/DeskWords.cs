@@ -25,6 +25,13 @@ public static class DeskWords
         ? $"{Formats.StringName(entry.MainsName, entry.MainsGaugeMm)} / {Formats.StringName(entry.CrossesName, entry.CrossesGaugeMm)}"
         : Formats.StringName(entry.MainsName, entry.MainsGaugeMm);
 
+    /// <summary>Whose racket comes in: a helper reads of a junior what a guardian agreed to, or the number they have here.</summary>
+    public static string Player(bool isHelper, bool junior, string name, string agreedName, int? number) =>
+        !isHelper || !junior ? name
+        : agreedName.Length > 0 ? agreedName
+        : number is { } known ? $"Player of number {known}"
+        : "A junior";
+
     /// <summary>Null where nothing presses.</summary>
     public static (string Word, string Look)? Of(Pressure pressure) => pressure switch
     {

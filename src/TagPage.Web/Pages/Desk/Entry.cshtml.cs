@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.EventDesk;
@@ -17,6 +18,15 @@ namespace TagPage.Web.Pages.Desk;
 /// <summary>One racket at the desk, by its number.</summary>
 public sealed class EntryModel(DeskStore desks, LiveDesks live, DeskMoveStore moves, LabelMaker maker, ShopStore shops) : DeskPage(desks, live)
 {
+    public sealed record PlaceInput
+    {
+        [StringLength(40, ErrorMessage = "Keep it within 40 characters.")]
+        public string? Place { get; init; }
+    }
+
+    /// <summary>Of the form that says where it lies; the buttons send nothing of it.</summary>
+    public PlaceInput Input { get; private set; } = new();
+
     public EntryRow Racket { get; private set; } = new();
 
     public ShopDetails Shop => shops.Get();
@@ -38,6 +48,7 @@ public sealed class EntryModel(DeskStore desks, LiveDesks live, DeskMoveStore mo
         if (board?.Of(int.Parse((string)RouteData.Values["number"]!, CultureInfo.InvariantCulture)) is not { } racket)
             return null;
         Racket = racket;
+        Input = new PlaceInput { Place = racket.Lies };
         return board;
     }
 
@@ -75,6 +86,12 @@ public sealed class EntryModel(DeskStore desks, LiveDesks live, DeskMoveStore mo
     public IActionResult OnPostPaid(DeskPay? how) => ModelState.IsValid && how is { } chosen && Method(chosen) is { } method
         ? Done(moves.Pay(Me, Id, Racket.Number, method), Here, $"Number {Racket.Number} is paid.")
         : NotFound();
+
+    public IActionResult OnPostLies([Bind(Prefix = nameof(Input))] PlaceInput typed)
+    {
+        Input = typed;
+        return ModelState.IsValid ? Done(moves.Lay(Me, Id, Racket.Number, typed.Place ?? ""), Here, "Where it lies is noted.") : Page();
+    }
 
     private static PaymentMethod? Method(DeskPay how) => how switch
     {

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Tags;
 using TagPage.Records.Events;
 using TagPage.Web.Http;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Desk;
 
@@ -12,6 +13,8 @@ public sealed class InModel(DeskStore desks, LiveDesks live, DeskFindStore finds
     public string? Q { get; set; }
 
     public IReadOnlyList<DeskFindStore.Row> Found { get; private set; } = [];
+
+    public string Whose(DeskFindStore.Row racket) => DeskWords.Player(User.IsHelper(), racket.Junior, racket.Player, racket.LabelName, racket.LastNumber);
 
     public IActionResult OnGet()
     {

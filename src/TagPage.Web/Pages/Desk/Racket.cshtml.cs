@@ -6,6 +6,7 @@ using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Desk;
 
@@ -24,6 +25,8 @@ public sealed class RacketModel(DeskStore desks, LiveDesks live, IntakeStore int
     public string? Answer { get; set; }
 
     public NewJobStore.RacketRow Racket { get; private set; } = new();
+
+    public string Whose => DeskWords.Player(User.IsHelper(), Racket.Junior, Racket.Player, Racket.LabelName, Round?.Number);
 
     /// <summary>Where the form was filled in from.</summary>
     public string? FilledFrom => Round is { } round ? $"number {round.Number}, the last round" : Last is { } last ? $"ticket {last.Ticket}" : null;

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Jobs;
+using TagPage.Core.Money;
 using TagPage.Records.Events;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -7,26 +8,54 @@ using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Events;
 
-/// <summary>What one player, or one country or club, has to pay; to be printed.</summary>
-public sealed class BillModel(EventStore events, DayStore days, ShopStore shops) : RecordPage<EventRow>
+/// <summary>What one player, or one country or club, has to pay: written as a bill, and paid.</summary>
+public sealed class BillModel(EventStore events, DayStore days, EventBillStore bills, ShopStore shops) : RecordPage<EventRow>
 {
-    [BindProperty(SupportsGet = true, Name = "player")]
-    public long? Player { get; set; }
+    public long? Player { get; private set; }
 
-    [BindProperty(SupportsGet = true, Name = "team")]
-    public string? Team { get; set; }
+    public string? Team { get; private set; }
+
+    /// <summary>Of the form for a bill alone; the buttons that pay send nothing of it.</summary>
+    public BillInput Input { get; private set; } = new();
 
     public DaySheet Sheet { get; private set; } = default!;
 
     public string For => Team ?? Sheet.Rackets[0].Player;
 
-    protected override EventRow? Find(long id) => events.Get(Who.Shop, id);
+    /// <summary>Countries or clubs of what a player's own bill leaves out unless it is asked for.</summary>
+    public IReadOnlyList<string> Teams => Team is null ? [.. Unbilled.Select(entry => entry.Team).Where(team => team.Length > 0).Distinct()] : [];
 
-    public IActionResult OnGet()
+    /// <summary>Strung, with a price, and on no bill.</summary>
+    public IReadOnlyList<EntryRow> Unbilled => [.. Sheet.Done.Where(entry => entry.PriceMinor > 0 && Sheet.BillOf(entry) is null)];
+
+    /// <summary>The page itself.</summary>
+    public string Address => $"/shop/events/bill/{Id}{(Team is not null ? QueryString.Create("team", Team) : QueryString.Create("player", $"{Player}"))}";
+
+    private EventParty Whose => Team is not null ? EventParty.Of(Team) : EventParty.Player(Player ?? 0);
+
+    protected override EventRow? Find(long id)
     {
-        var rackets = (days.Get(Who.Shop, Id, null) ?? [])
+        if (events.Get(Who.Shop, id) is not { } desk)
+            return null;
+        Team = Request.Query["team"] is [{ Length: > 0 } team] ? team : null;
+        Player = long.TryParse(Request.Query["player"], System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var player) ? player : null;
+        var rackets = (days.Get(Who.Shop, id, null) ?? [])
             .Where(entry => entry.State != JobState.Cancelled && (Team is not null ? entry.Team == Team : entry.PlayerId == Player)).ToList();
-        Sheet = new DaySheet(rackets, shops.Get());
-        return rackets.Count == 0 ? NotFound() : Page();
+        Sheet = new DaySheet(rackets, shops.Get(), bills.Of(Who.Shop, id));
+        return rackets.Count == 0 ? null : desk;
     }
+
+    public void OnGet() => Input = new BillInput { FormKey = FormKey.New(), ToName = Team ?? bills.PayerOf(Who.Shop, Id, Player ?? 0) };
+
+    public IActionResult OnPost([Bind(Prefix = nameof(Input))] BillInput typed)
+    {
+        Input = typed;
+        return ModelState.IsValid
+            ? this.After(bills.Make(Who.Shop, Id, Input.ToEntry(Whose)), id => this.GoOn($"/shop/money/bill/{id}", "The bill is written."))
+            : Page();
+    }
+
+    public IActionResult OnPostPaid(PaymentMethod? how) => ModelState.IsValid && how is PaymentMethod.Cash or PaymentMethod.Card or PaymentMethod.Transfer
+        ? this.After(bills.Pay(Who.Shop, Id, Whose, how.Value), rackets => this.GoOn(Address, rackets == 1 ? "One racket is paid." : $"{rackets} rackets are paid."))
+        : NotFound();
 }

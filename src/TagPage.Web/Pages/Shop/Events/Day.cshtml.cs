@@ -8,7 +8,7 @@ using TagPage.Web.Http.Forms;
 namespace TagPage.Web.Pages.Shop.Events;
 
 /// <summary>What a day at the desk came to: rackets, strings, minutes, lateness, money.</summary>
-public sealed class DayModel(EventStore events, DayStore days, ShopStore shops) : RecordPage<EventRow>
+public sealed class DayModel(EventStore events, DayStore days, EventBillStore bills, ShopStore shops) : RecordPage<EventRow>
 {
     /// <summary>As a date field writes it; all days without one.</summary>
     [BindProperty(SupportsGet = true, Name = "on")]
@@ -16,7 +16,7 @@ public sealed class DayModel(EventStore events, DayStore days, ShopStore shops) 
 
     public DateOnly? On => Saved.FromOn == Saved.ToOn ? Saved.FromOn : DayField.Read(Chosen);
 
-    public DaySheet Sheet => new(days.Get(Who.Shop, Id, On) ?? [], shops.Get());
+    public DaySheet Sheet => new(days.Get(Who.Shop, Id, On) ?? [], shops.Get(), bills.Of(Who.Shop, Id));
 
     protected override EventRow? Find(long id) => events.Get(Who.Shop, id);
 

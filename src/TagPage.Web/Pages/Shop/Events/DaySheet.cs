@@ -10,8 +10,12 @@ namespace TagPage.Web.Pages.Shop.Events;
 /// <summary>What a day, or a whole event, came to.</summary>
 /// <param name="Rackets">By desk number; withdrawn ones among them.</param>
 /// <param name="Shop">Whose currency prices are in.</param>
-public sealed record DaySheet(IReadOnlyList<EntryRow> Rackets, ShopDetails Shop)
+/// <param name="Billed">Which of the event's rackets stand on which bill.</param>
+public sealed record DaySheet(IReadOnlyList<EntryRow> Rackets, ShopDetails Shop, IReadOnlyList<EventBillStore.Billed> Billed)
 {
+    /// <summary>Null where it stands on none.</summary>
+    public EventBillStore.Billed? BillOf(EntryRow entry) => Billed.FirstOrDefault(billed => billed.Number == entry.Number);
+
     public int Strung => Done.Count();
 
     /// <summary>What is strung. Nothing else is billed.</summary>
@@ -41,11 +45,18 @@ public sealed record DaySheet(IReadOnlyList<EntryRow> Rackets, ShopDetails Shop)
             .OrderBy(used => used.Key, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>By player, or by country or club.</summary>
-    public IEnumerable<(string Key, string Name, int Rackets, long Total, long Unpaid)> Bills(bool byTeam) =>
+    public IEnumerable<(string Key, string Name, IReadOnlyList<EntryRow> Rackets, long Total, long Unpaid)> Bills(bool byTeam) =>
         Done.Where(entry => !byTeam || entry.Team.Length > 0)
             .GroupBy(entry => byTeam ? (Key: entry.Team, Name: entry.Team) : (Key: entry.PlayerId.ToString(CultureInfo.InvariantCulture), Name: entry.Player))
-            .Select(bill => (bill.Key.Key, bill.Key.Name, bill.Count(), bill.Sum(entry => entry.PriceMinor ?? 0), bill.Where(entry => entry.IsUnpaid).Sum(entry => entry.PriceMinor ?? 0)))
+            .Select(bill => (bill.Key.Key, bill.Key.Name, (IReadOnlyList<EntryRow>)[.. bill], bill.Sum(entry => entry.PriceMinor ?? 0), bill.Where(entry => entry.IsUnpaid).Sum(entry => entry.PriceMinor ?? 0)))
             .OrderBy(bill => bill.Name, StringComparer.CurrentCultureIgnoreCase);
+
+    /// <summary>Bills that rackets stand on, and what is to be billed yet: by whom it is billed.</summary>
+    public (IReadOnlyList<EventBillStore.Billed> Written, int Open, IReadOnlyList<string> Teams) Written(IReadOnlyList<EntryRow> rackets)
+    {
+        var open = rackets.Where(entry => entry.PriceMinor > 0 && BillOf(entry) is null).ToList();
+        return ([.. rackets.Select(BillOf).OfType<EventBillStore.Billed>().DistinctBy(billed => billed.BillId)], open.Count, [.. open.Select(entry => entry.Team).Where(team => team.Length > 0).Distinct()]);
+    }
 
     public static int? Minutes(EntryRow entry) => entry is { StartedAt: { } started, StrungAt: { } strung } ? (int)(strung - started).TotalMinutes : null;
 

@@ -23,7 +23,7 @@ public sealed class EventModel(EventStore events, DeskStore desks, TechnicianSto
 
     protected override DeskBoard? Find(long id) => desks.Get(Who.Shop, id);
 
-    public void OnGet() => Input = new TechnicianInput { FormKey = FormKey.New(), Hours = "9:00-12:30, 13:00-18:00" };
+    public void OnGet() => Input = TechnicianInput.New(Saved.Event);
 
     public IActionResult OnPost() => ModelState.IsValid
         ? this.After(technicians.Add(Who.Shop, Id, Input.ToEntry()), _ => this.GoOn(Here, $"{Input.Name} strings at this event."))

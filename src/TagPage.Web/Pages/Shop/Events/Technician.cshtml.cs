@@ -3,7 +3,6 @@ using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Events;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
-using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Events;
 
@@ -23,13 +22,9 @@ public sealed class TechnicianModel(DeskStore desks, TechnicianStore technicians
         return board;
     }
 
-    public void OnGet() => Input = new TechnicianInput { Name = Person.Name, Machine = Person.Machine, Hours = Hours };
+    public void OnGet() => Input = TechnicianInput.Of(Saved.Event, Person);
 
     public IActionResult OnPost() => ModelState.IsValid
         ? this.After(technicians.Change(Who.Shop, Id, Person.Id, Input.ToEntry()), _ => this.GoOn($"/shop/events/{Id}", $"{Input.Name} is saved."))
         : Page();
-
-    // Of the first day that has any: that is what is offered for all.
-    private string Hours => string.Join(", ", Person.Hours.GroupBy(time => time.From.Date).FirstOrDefault()
-        ?.Select(time => Formats.Hours(time.From, time.To, "-")) ?? []);
 }

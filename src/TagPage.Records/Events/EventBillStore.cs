@@ -1,0 +1,105 @@
+using Dapper;
+using TagPage.Core.Money;
+using TagPage.Records.Money;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Events;
+
+/// <summary>
+/// Bills of an event, for a player or for a country or club, under the shop's own numbers. What stands on a bill that holds
+/// stands on no other, also not on that of the month. The shop alone writes and sees them.
+/// </summary>
+public sealed class EventBillStore(Database database, ShopStore shops, ShopClock clock)
+{
+    /// <summary>Which bill a racket of the event stands on.</summary>
+    public sealed record Billed(int Number, long BillId, string BillName);
+
+    public IReadOnlyList<Billed> Of(Who who, long eventId) => database.Read(c =>
+        c.Query<(int Number, long Bill, int Year, int BillNumber)>(OfSql, new { who.IsShop, eventId }).Select(row => new Billed(row.Number, row.Bill, BillRow.NameOf(row.Year, row.BillNumber))).ToList());
+
+    private const string OfSql = """
+        SELECT DISTINCT e.number, b.id, b.year, b.number
+        FROM event_entry e
+        JOIN bill_line l ON l.job_id = e.job_id
+        JOIN bill b ON b.id = l.bill_id
+        WHERE e.event_id = @eventId AND @IsShop AND b.cancels_id IS NULL AND NOT EXISTS (SELECT 1 FROM bill x WHERE x.cancels_id = b.id)
+        """;
+
+    /// <summary>Who pays for a player of the event.</summary>
+    public string? PayerOf(Who who, long eventId, long playerId) => database.Read(c =>
+        c.QuerySingleOrDefault<Payer>(PayerSql, new { who.IsShop, eventId, playerId })?.Name);
+
+    private sealed record Payer
+    {
+        public long? ClientId { get; init; }
+        public long? PayerId { get; init; }
+        public string Name { get; init; } = "";
+    }
+
+    private const string PayerSql = """
+        SELECT CASE WHEN y.id IS NULL THEN c.id END AS client_id, y.id AS payer_id, COALESCE(y.name, c.name) AS name
+        FROM player p
+        JOIN client c ON c.id = p.client_id
+        LEFT JOIN payer y ON y.id = c.payer_id
+        WHERE p.id = @playerId AND @IsShop
+          AND EXISTS (SELECT 1 FROM event_entry e JOIN job j ON j.id = e.job_id JOIN racket r ON r.id = j.racket_id WHERE e.event_id = @eventId AND r.player_id = p.id)
+        """;
+
+    /// <summary>Of all that was strung and stands on no bill. Done tells the bill.</summary>
+    public Outcome Make(Who who, long eventId, EventBillEntry input) => database.WriteAsShop(who, c =>
+    {
+        var payer = c.QuerySingleOrDefault<Payer>(PayerSql, new { who.IsShop, eventId, playerId = input.Whose.PlayerId });
+        if (EventStore.Get(c, who, eventId) is null || (payer is null && string.IsNullOrEmpty(input.Whose.Team)))
+            return new Outcome.Absent();
+        return FormKeys.Once(c, who, input.FormKey, clock.Now, () =>
+        {
+            var lines = c.Query<BillLine>(LinesSql, new { who.IsShop, eventId, input.Whose.PlayerId, input.Whose.Team, input.TeamToo }).AsList();
+            if (lines.Count == 0)
+                return new Outcome.Refused(new NothingToBill());
+            var head = new BillHead(payer?.ClientId, payer?.PayerId, input.ToName, Lines(input.ToAddress), lines.Min(line => line.StrungOn), lines.Max(line => line.StrungOn));
+            return new Outcome.Done(BillLineStore.Write(c, head, lines, shops.Get(), who, (clock.Now, clock.Today)));
+        });
+    });
+
+    private static string Lines(string? typed) =>
+        string.Join('\n', (typed ?? "").Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
+
+    // A team's bill goes to whoever looks after the team: a junior stands on it as on a label.
+    private const string LinesSql = $"""
+        SELECT j.id AS job_id, j.ticket, j.strung_on, h.kind, h.words, h.amount_minor, h.tax_bp,
+               'no. ' || e.number || ', ' || CASE WHEN @PlayerId IS NULL AND p.junior THEN CASE p.label_name WHEN '' THEN 'a junior' ELSE p.label_name END ELSE p.name END
+                      || ', racket ' || r.number AS whose
+        FROM event_entry e
+        JOIN job j ON j.id = e.job_id
+        JOIN racket r ON r.id = j.racket_id
+        JOIN player p ON p.id = r.player_id
+        JOIN charge h ON h.job_id = j.id
+        WHERE e.event_id = @eventId AND @IsShop AND (e.team = @Team OR (p.id = @PlayerId AND (@TeamToo OR e.team = '')))
+          AND j.state IN ('Strung', 'Collected') AND j.price_minor > 0 AND {BillLineStore.StandsOnNone}
+        ORDER BY e.number, h.id
+        """;
+
+    /// <summary>Everything of theirs that was strung and is not paid is paid at once, each racket on its own player's account; done twice it is done.</summary>
+    public Outcome Pay(Who who, long eventId, EventParty whose, PaymentMethod method) => database.WriteAsShop(who, c =>
+    {
+        if (EventStore.Get(c, who, eventId) is null)
+            return new Outcome.Absent();
+        var owed = c.Query<long>(OwedSql, new { who.IsShop, eventId, whose.PlayerId, whose.Team }).AsList();
+        if (owed.Count == 0)
+            return new Outcome.Refused(new NothingToPay());
+        foreach (var job in owed)
+            PaymentLineStore.Pay(c, ShareStore.Of(c, job)!, new PaymentEntry { PaidOn = clock.Today, Method = method, Note = whose.Team }, who, (clock.Now, clock.Today));
+        return new Outcome.Done(owed.Count);
+    });
+
+    private const string OwedSql = """
+        SELECT j.id
+        FROM event_entry e
+        JOIN job j ON j.id = e.job_id
+        JOIN racket r ON r.id = j.racket_id
+        WHERE e.event_id = @eventId AND @IsShop AND (e.team = @Team OR r.player_id = @PlayerId)
+          AND j.state IN ('Strung', 'Collected') AND j.price_minor > 0 AND j.paid_on IS NULL
+        ORDER BY e.number
+        """;
+}

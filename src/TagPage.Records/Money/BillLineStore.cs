@@ -1,0 +1,116 @@
+using System.Text.Json;
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Money;
+
+/// <summary>Whom a bill goes to, and for which days; at most one of the two is given.</summary>
+internal sealed record BillHead(long? ClientId, long? PayerId, string Name, string Address, DateOnly From, DateOnly To);
+
+/// <summary>Writes bills with their lines, under the next number. Runs in the caller's transaction.</summary>
+internal static class BillLineStore
+{
+    /// <summary>SQL: no bill that holds has job j.</summary>
+    internal const string StandsOnNone = """
+        NOT EXISTS (SELECT 1 FROM bill_line l JOIN bill b ON b.id = l.bill_id
+                    WHERE l.job_id = j.id AND b.cancels_id IS NULL AND NOT EXISTS (SELECT 1 FROM bill x WHERE x.cancels_id = b.id))
+        """;
+
+    /// <summary>The new bill's id.</summary>
+    internal static long Write(SqliteConnection connection, BillHead head, IReadOnlyList<BillLine> lines, ShopDetails shop, Who who, (DateTimeOffset Now, DateOnly Today) at)
+    {
+        var paid = connection.ExecuteScalar<long>(PaidSql, new { ids = JsonSerializer.Serialize(lines.Select(line => line.JobId).Distinct()) });
+        var bill = connection.ExecuteScalar<long>(NumberSql, new
+        {
+            head.ClientId,
+            head.PayerId,
+            head.Name,
+            head.Address,
+            head.From,
+            head.To,
+            at.Today,
+            at.Today.Year,
+            Shop = Sender(connection, shop),
+            shop.Currency,
+            paid,
+            cancels = (long?)null,
+            at.Now,
+            By = who.Name,
+        });
+        Add(connection, bill, lines);
+        return bill;
+    }
+
+    private const string PaidSql = """
+        SELECT COALESCE(SUM(amount_minor), 0) FROM payment_share WHERE job_id IN (SELECT value FROM json_each(@ids))
+        """;
+
+    private static string Sender(SqliteConnection connection, ShopDetails shop)
+    {
+        var list = PriceListStore.Get(connection);
+        return JsonSerializer.Serialize(new BillSender
+        {
+            Name = shop.Name,
+            Street = shop.Street,
+            Town = shop.Town,
+            Phone = shop.Phone,
+            Mail = shop.Mail,
+            TaxNumber = list.TaxNumber,
+            Iban = list.Iban,
+            AccountName = list.AccountName.Length > 0 ? list.AccountName : shop.Name,
+        });
+    }
+
+    /// <summary>A bill that takes another one back, with the shop as it stood on that.</summary>
+    internal static long Counter(SqliteConnection connection, BillRow bill, string shop, IEnumerable<BillLine> lines, Who who, (DateTimeOffset Now, DateOnly Today) at)
+    {
+        var counter = connection.ExecuteScalar<long>(NumberSql, new
+        {
+            bill.ClientId,
+            bill.PayerId,
+            Name = bill.ToName,
+            Address = bill.ToAddress,
+            From = bill.FromOn,
+            To = bill.ToOn,
+            at.Today,
+            at.Today.Year,
+            Shop = shop,
+            bill.Currency,
+            paid = -bill.PaidMinor,
+            cancels = (long?)bill.Id,
+            at.Now,
+            By = who.Name,
+        });
+        Add(connection, counter, lines.Select(line => line with { AmountMinor = -line.AmountMinor }));
+        return counter;
+    }
+
+    // Within the transaction nobody else takes the next number, and one that is rolled back was never given.
+    private const string NumberSql = """
+        INSERT INTO bill (year, number, client_id, payer_id, to_name, to_address, from_on, to_on, issued_on, shop, currency, paid_minor, cancels_id, made_at, made_by)
+        VALUES (@Year, (SELECT COALESCE(MAX(number), 0) + 1 FROM bill WHERE year = @Year), @ClientId, @PayerId, @Name, @Address, @From, @To, @Today, @Shop, @Currency, @paid,
+                @cancels, @Now, @By)
+        RETURNING id
+        """;
+
+    private static void Add(SqliteConnection connection, long bill, IEnumerable<BillLine> lines) => connection.Execute(LineSql, lines.Select((line, i) => new
+    {
+        bill,
+        Position = i + 1,
+        line.JobId,
+        line.Ticket,
+        line.StrungOn,
+        line.Whose,
+        Kind = line.Kind.ToString(),
+        line.Words,
+        line.AmountMinor,
+        line.TaxBp,
+    }));
+
+    private const string LineSql = """
+        INSERT INTO bill_line (bill_id, position, job_id, ticket, strung_on, whose, kind, words, amount_minor, tax_bp)
+        VALUES (@bill, @Position, @JobId, @Ticket, @StrungOn, @Whose, @Kind, @Words, @AmountMinor, @TaxBp)
+        """;
+}
