@@ -24,6 +24,18 @@ public static class ExportZip
         return zip.ToArray();
     }
 
+    /// <summary>Files as they are.</summary>
+    public static byte[] Of(IEnumerable<(string Name, string Text)> files)
+    {
+        using var zip = new MemoryStream();
+        using (var archive = new ZipArchive(zip, ZipArchiveMode.Create, leaveOpen: true))
+        {
+            foreach (var (name, text) in files)
+                Add(archive, name, text);
+        }
+        return zip.ToArray();
+    }
+
     private static IEnumerable<Dictionary<string, object?>> Rows(ExportStore.Sheet sheet) =>
         sheet.Rows.Select(row => sheet.Columns.Zip(row).ToDictionary(cell => cell.First, cell => cell.Second));
 

@@ -87,6 +87,7 @@ public sealed class Scene : IDisposable
     public DeskMoveStore DeskMoves => new(Database, Street.Clock);
     public DeskFindStore DeskFinds => new(Database);
     public ShiftStore Shifts => new(Database, Street.Clock);
+    public EventHomeStore EventHomes => new(Database);
     public DayStore Days => new(Database);
     public BackupSettingStore BackupSettings => new(Database, Street.Folder);
     public GivenUpStore GivenUp => new(Database, Street.Clock);

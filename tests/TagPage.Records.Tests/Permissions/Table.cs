@@ -326,5 +326,6 @@ internal static class Table
         new(AtDesk, (s, who) => s.DeskMoves.Told(who, 1, 1), AnEvent),
         new(AtDesk, (s, who) => s.Shifts.Shift(who, 1, 60), AnEvent),
         new(Shop, (s, who) => s.Days.Get(who, 1, null), AnEvent),
+        new(Shop, (s, who) => s.EventHomes.Get(who, 1), HandedOut),
     ];
 }

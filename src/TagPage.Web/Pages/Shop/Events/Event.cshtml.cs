@@ -1,13 +1,15 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Events;
+using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Import;
 
 namespace TagPage.Web.Pages.Shop.Events;
 
 /// <summary>An event as the owner sets it up: who strings, which tablets help, and its end.</summary>
-public sealed class EventModel(EventStore events, DeskStore desks, TechnicianStore technicians, EventSessionStore sessions, PublicAddress address) : RecordPage<DeskBoard>
+public sealed class EventModel(EventStore events, DeskStore desks, TechnicianStore technicians, EventSessionStore sessions, PublicAddress address, EventHomeStore homes, ShopStore shops) : RecordPage<DeskBoard>
 {
     [BindProperty]
     public TechnicianInput Input { get; set; } = new();
@@ -28,6 +30,16 @@ public sealed class EventModel(EventStore events, DeskStore desks, TechnicianSto
     public IActionResult OnPost() => ModelState.IsValid
         ? this.After(technicians.Add(Who.Shop, Id, Input.ToEntry()), _ => this.GoOn(Here, $"{Input.Name} strings at this event."))
         : Page();
+
+    /// <summary>Ticket of desk number 1 if the shop at home has given out none meanwhile.</summary>
+    public long FirstTicket => Saved.Entries.Count > 0 ? Saved.Entries[0].Ticket : 1;
+
+    /// <summary>The files that bring a closed event into the shop's own records.</summary>
+    public IActionResult OnGetHome(int ticket) => !Saved.Event.IsOpen && ModelState.IsValid && ticket is >= 1 and <= ImportLimits.MostTicket - DeskNumbers
+        ? File(ExportZip.Of(EventFiles.Of(Saved.Event, homes.Get(Who.Shop, Id) ?? [], ticket, shops.Get())), "application/zip", $"event-{Id}-home.zip")
+        : NotFound();
+
+    private const int DeskNumbers = 100_000;
 
     public IActionResult OnPostSignOut() => Without(events.SignHelpersOut(Who.Shop, Id), "All tablets are signed out. The square is a new one.");
 
