@@ -7,6 +7,11 @@ for (const form of document.querySelectorAll('form[data-keep]')) {
   let sending = false
   let arrived = false
 
+  const say = words => {
+    told.textContent = `× ${words}`
+    told.hidden = false
+  }
+
   form.addEventListener('submit', async event => {
     if (arrived) return
     event.preventDefault()
@@ -20,12 +25,11 @@ for (const form of document.querySelectorAll('form[data-keep]')) {
       const sent = new URLSearchParams(new FormData(form))
       if (submitter?.name) sent.append(submitter.name, submitter.value)
       const answer = await fetch(form.action, { method: 'POST', body: sent, redirect: 'manual', cache: 'no-store', signal: AbortSignal.timeout(patience) })
-      if (answer.type !== 'opaqueredirect' && !answer.ok) throw new Error(`${answer.status}`)
-      arrived = true
-      form.requestSubmit(submitter)
+      arrived = answer.ok || answer.type === 'opaqueredirect'
+      if (arrived) form.requestSubmit(submitter)
+      else say(`The desk answered with error ${answer.status}. What you typed is still here; note it before you load the page again.`)
     } catch {
-      told.textContent = `× The desk did not answer. What you typed is still here. Press “${press}” again once the connection is back; it counts once.`
-      told.hidden = false
+      say(`The desk did not answer. What you typed is still here. Press “${press}” again once the connection is back; it counts once.`)
     } finally {
       sending = false
     }
