@@ -9,7 +9,7 @@ internal enum PlanOrder
     /// <summary>They are left as little apart as possible, and then as near to what is wanted.</summary>
     LeastApart,
 
-    /// <summary>Each comes as near to what is wanted as it can, and then they are left as little apart as possible.</summary>
+    /// <summary>Each comes as near to what is wanted as it can, and then how far they are apart and what is added are weighed against each other.</summary>
     WantedFirst,
 
     /// <summary>What each misses, how far they are apart and what is added are weighed against each other.</summary>

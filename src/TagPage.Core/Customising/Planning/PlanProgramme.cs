@@ -22,7 +22,7 @@ internal sealed class PlanProgramme
     /// <param name="wanted">Of each of them.</param>
     /// <param name="mayGive">Wanted figures that need not be reached.</param>
     /// <param name="order">What comes first where frames need not become the same.</param>
-    /// <param name="gram">What a gram weighs against a gram, a millimetre or one kg·cm² where all are weighed against each other.</param>
+    /// <param name="gram">What a gram weighs against a gram, a millimetre or one kg·cm² where it is weighed against them.</param>
     public PlanProgramme(IReadOnlyList<PlanFrame> frames, Wanted wanted, Figures mayGive, PlanOrder order, double gram = 0)
     {
         (_wanted, _order, _gram) = (wanted, order, Exact(gram));
@@ -46,10 +46,12 @@ internal sealed class PlanProgramme
 
     private List<Term>[] Wishes => _order switch
     {
-        PlanOrder.WantedFirst => [_missed, _apart, _added, _removed, _twist],
-        PlanOrder.Weighed => [[.. _missed, .. _apart, .. _added.Select(term => term with { Times = _gram })], _removed, _twist],
+        PlanOrder.WantedFirst => [_missed, [.. _apart, .. Weight], _removed, _twist],
+        PlanOrder.Weighed => [[.. _missed, .. _apart, .. Weight], _removed, _twist],
         _ => [_apart, _missed, _added, _removed, _twist],
     };
+
+    private IEnumerable<Term> Weight => _added.Select(term => term with { Times = _gram });
 
     private Body Target(double[] values)
     {

@@ -16,9 +16,9 @@ public static class Planner
         Find(frames, wanted, Figures.All, PlanOrder.Same) ?? Find(frames, wanted, Figures.All, PlanOrder.LeastApart)
         ?? throw new InvalidOperationException("With everything allowed to give way there is always a plan.");
 
-    /// <summary>The same where what is wanted comes before being the same: a frame that cannot come along keeps no other back.</summary>
-    public static (Body Target, IReadOnlyList<Plan> Plans) WantedFirst(IReadOnlyList<PlanFrame> frames, Wanted wanted) =>
-        Find(frames, wanted, Figures.None, PlanOrder.WantedFirst) ?? throw new InvalidOperationException("Every figure may be missed: there is always a plan.");
+    /// <summary>The same where what is wanted comes before being the same: a frame that cannot come along keeps no other back, and being the same has to be worth the grams.</summary>
+    public static (Body Target, IReadOnlyList<Plan> Plans) WantedFirst(IReadOnlyList<PlanFrame> frames, Wanted wanted, double gram) =>
+        Find(frames, wanted, Figures.None, PlanOrder.WantedFirst, gram) ?? throw new InvalidOperationException("Every figure may be missed: there is always a plan.");
 
     /// <summary>The same where each added gram has to bring the frames nearer to what is wanted or to each other by so much.</summary>
     public static (Body Target, IReadOnlyList<Plan> Plans) Weighed(IReadOnlyList<PlanFrame> frames, Wanted wanted, double gram) =>

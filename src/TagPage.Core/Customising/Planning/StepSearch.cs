@@ -2,14 +2,16 @@ namespace TagPage.Core.Customising.Planning;
 
 /// <summary>
 /// Looks for pieces that can be cut and weighed. First near exact plans: where each frame can come to what is wanted, they do
-/// and are then made as alike as possible; where not all can, they become the same, if that leads them no farther away, or
-/// else each comes as near as it can; where that wins too little for its mass, everything is weighed against the mass. Then
-/// among all plans of one or two pieces, so that no frame is left that so little would bring nearer.
+/// and are then made as alike as is worth its mass; where not all can, they become the same, if that leads them no farther
+/// away and wins enough, or else each comes as near as it can; where that wins too little for its mass, everything is weighed
+/// against the mass. Then among all plans of one or two pieces, so that no frame is left that so little would bring nearer.
 /// </summary>
 internal sealed class StepSearch
 {
     // Ways for each frame that are tried together with those of the others.
     private const int Rounded = 16, Few = 24;
+
+    private const double Nearly = 0.75;
 
     private readonly IReadOnlyList<PlanFrame> _frames;
     private readonly Wanted _wanted;
@@ -38,36 +40,45 @@ internal sealed class StepSearch
     {
         var exact = Planner.Common(_frames, _wanted).Plans;
         var ways = Around(exact);
-        var best = Chosen(ways, Least(ways), mass: false) ?? Chosen(ways, double.MaxValue, mass: true);
+        var best = Chosen(ways, Least(ways), mass: true) ?? Chosen(ways, double.MaxValue, mass: true);
         return new(exact, Plans(best ?? _now), null, best is not null || FewPieces().CouldBeNearer);
     }
 
     private StepPlans Set()
     {
-        if (Sets().FirstOrDefault(near => near.Ways is not null) is { } found)
-            return new(found.Exact, Plans(found.Ways!), found.Common, true);
+        if (Best() is { Ways: { } ways } found)
+            return new(found.Exact, Plans(ways), found.Common, true);
         var (few, couldBe) = FewPieces();
         return new(Plans(few ?? _now), Plans(few ?? _now), null, couldBe);
     }
 
     private (Way[]? Best, bool CouldBeNearer) FewPieces() => new FewPieces(_compared, _now, _ways, _few).Best();
 
-    // Being the same comes second where each can come to what is wanted, and first where not all can and it leads no farther away.
-    private IEnumerable<Found> Sets()
+    private Found Best()
     {
-        var common = new Lazy<(Body, IReadOnlyList<Plan> Plans)>(() => Planner.Common(_frames, _wanted));
-        if (_wanted == new Wanted())
-            yield return Near(common.Value);
-        else
-        {
-            var first = Planner.WantedFirst(_frames, _wanted);
-            if (first.Plans.Any(plan => Miss.Of(plan.After, _wanted).BeyondRounding != Figures.None) && IsNearer(common.Value.Plans))
-                yield return Near(common.Value);
-            yield return Near(first, wantedFirst: true);
-        }
         // Nearer would do, were it not for the mass: nothing that they have in common is the nearest.
-        yield return Near(Planner.Weighed(_frames, _wanted, Judge.Gram), mass: true) with { Common = null };
+        var weighed = Near(Planner.Weighed(_frames, _wanted, Judge.Gram), mass: true) with { Common = null };
+        if (_wanted == new Wanted())
+            return Same(weighed);
+        var exact = Planner.WantedFirst(_frames, _wanted, Judge.Gram);
+        var first = Near(exact, wantedFirst: true);
+        return exact.Plans.All(plan => Miss.Of(plan.After, _wanted).BeyondRounding == Figures.None)
+            ? first.Ways is null ? weighed : first
+            : Same(Rather(first, weighed));
     }
+
+    // To be the same is what a set is for, as long as it leads no farther away and wins nearly as much as what else could be done.
+    private Found Same(Found otherwise)
+    {
+        var exact = Planner.Common(_frames, _wanted);
+        if (!IsNearer(exact.Plans))
+            return otherwise;
+        return Rather(Near(exact), otherwise);
+    }
+
+    private Found Rather(Found found, Found otherwise) => found.Ways is not null && Won(found) >= Nearly * Won(otherwise) ? found : otherwise;
+
+    private double Won(Found found) => found.Ways is { } ways ? _compared.Cost - _compared.Of(ways).Cost : 0;
 
     private bool IsNearer(IReadOnlyList<Plan> plans) =>
         _compared.Of([.. plans.Select((plan, i) => _ways[i].Of([.. plan.AddedG, .. plan.RemovedG]))]).IsNearer;

@@ -4,7 +4,7 @@ namespace TagPage.Core.Customising.Planning;
 internal sealed class Ways(PlanFrame frame, Judge judge, double stepG)
 {
     // Beyond that no other first piece is ever the better one: what is missed grows evenly.
-    private const int MostSteps = 100;
+    private const int MostSteps = 50;
 
     private readonly AddedMass[] _ones = [.. Ones(frame)];
     private readonly double[][] _steps = [.. Enumerable.Range(0, frame.Places.Count + frame.Removable.Count).Select(at => Steps(frame, at, stepG))];

@@ -105,6 +105,31 @@ public class HalfGramTests
     }
 
     [Fact]
+    public void Single_frame_gets_no_more_mass_than_brings_it_to_what_is_wanted()
+    {
+        var plan = Steps([new PlanFrame(new Body(318.8, 31.6, 322), Places)], new Wanted { BalanceCm = 32.5 })[0];
+
+        // By hand: 318.8 g · 9 mm over 35 cm from there to twelve o'clock are 8.2 g; at three and nine it takes 14.
+        Assert.InRange(plan.TotalG, 7.5, 8.5);
+    }
+
+    [Fact]
+    public void Set_that_could_be_the_same_with_seventy_grams_is_not_made_so()
+    {
+        Body[] now = [new(324.1, 32.3, 316), new(322.3, 32, 314), new(316.8, 32.3, 322)];
+
+        Assert.InRange(Steps([.. now.Select(body => new PlanFrame(body, Places))], new Wanted { SwingWeight = 321 }).Sum(plan => plan.TotalG), 0, 25);
+    }
+
+    [Fact]
+    public void Handles_are_not_filled_for_a_target_that_they_cannot_bring_a_pair_to()
+    {
+        var plans = Steps([new PlanFrame(new Body(320.1, 32.1, 319), Handle), new PlanFrame(new Body(323.6, 32.3, 314), Handle)], new Wanted { BalanceCm = 31.9, SwingWeight = 319 });
+
+        Assert.InRange(plans.Sum(plan => plan.TotalG), 4, 14);
+    }
+
+    [Fact]
     public void Matched_pair_is_not_made_heavier_than_wanted_for_what_nobody_can_measure() =>
         Assert.All(Set([new(334, 31.43, 327.7), new(334, 31.41, 327.4)], Handle, new Wanted { MassG = 336 }), body => Assert.Equal(336, body.MassG, 1e-9));
 
