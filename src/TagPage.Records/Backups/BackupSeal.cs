@@ -9,6 +9,9 @@ public sealed class BackupSeal(DataFolder data)
 
     public bool IsSet => System.IO.File.Exists(File);
 
+    /// <summary>Something should be sealed, and cannot be.</summary>
+    public bool IsDamaged => IsSet && SealKey.Read(System.IO.File.ReadAllBytes(File)) is null;
+
     /// <summary>Null where nothing is sealed.</summary>
     /// <exception cref="IOException">The seal is damaged; nothing may travel unsealed for that.</exception>
     public SealKey? Key => !IsSet ? null

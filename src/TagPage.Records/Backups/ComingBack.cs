@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Records.Accounts;
+using TagPage.Records.Audit;
 using TagPage.Records.Jobs;
 using TagPage.Records.Privacy;
 
@@ -24,6 +25,7 @@ internal static class ComingBack
         connection.Execute("DELETE FROM own_page_code");
         if (live is not null)
             KeepLive(connection, live);
+        AuditStore.Note(connection, AuditEvent.WentBack, "", now);
     }
 
     // What waited to be sent when the backup was made has been sent since, or not: nobody knows, and nothing goes out twice by itself.
@@ -37,6 +39,8 @@ internal static class ComingBack
     {
         connection.Execute(NumberSql, live.Numbers);
         connection.Execute(TicketSql, new { live.LastTicket });
+        connection.Execute("DELETE FROM audit");
+        connection.Execute(AuditSql, live.Audit);
         if (live.Accounts.Count == 0)
             return;
         connection.Execute("DELETE FROM account");
@@ -58,6 +62,8 @@ internal static class ComingBack
                              two_factor, authenticator_key, code_step, recovery_hashes, made_at)
         VALUES (@Id, @Name, @Normalized, @Hash, @Stamp, @Concurrency, @Role, @TwoFactor, @AuthenticatorKey, @CodeStep, @RecoveryHashes, @MadeAt)
         """;
+
+    private const string AuditSql = "INSERT INTO audit (id, event, detail, times, first_at, last_at) VALUES (@Id, @Event, @Detail, @Times, @FirstAt, @LastAt)";
 
     private const string PasskeySql = """
         INSERT INTO passkey (id, account_id, name, public_key, sign_count, transports, user_verified, backup_eligible, backed_up, attestation, client_data, made_at)

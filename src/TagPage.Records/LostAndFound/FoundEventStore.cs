@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Audit;
 using TagPage.Records.Clients;
 using TagPage.Records.Storage;
 
@@ -29,10 +30,17 @@ public sealed class FoundEventStore(Database database, FoundNoticeStore notices)
         var contact = press.Kind == FoundKind.Shown ? new FoundContact(target.Phone, target.Mail) : null;
         var isRepeated = IsRepeated(c, press);
         if (!isRepeated && IsTooMany(c, press))
+        {
+            AuditStore.Note(c, AuditEvent.FindersRefused, "", press.At);
             return new FoundAnswer(FoundResult.TooMany);
+        }
         var to = Addressee.Of(c, target.ClientId);
         if (!isRepeated)
+        {
             notices.Tell(c, to, target.ClientId, Log(c, press, target), press.Kind != FoundKind.Shown, press.At);
+            if (press.Kind == FoundKind.Shown)
+                AuditStore.Note(c, AuditEvent.ContactShown, "", press.At);
+        }
         return new FoundAnswer(press.Kind == FoundKind.Shown || to.IsReachable ? FoundResult.Done : FoundResult.ByShop, contact);
     });
 

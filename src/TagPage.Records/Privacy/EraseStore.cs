@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Audit;
 using TagPage.Records.Import;
 using TagPage.Records.Outbox;
 using TagPage.Records.Storage;
@@ -31,6 +32,7 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
         var payer = connection.ExecuteScalar<long?>("SELECT payer_id FROM client WHERE id = @client", new { client });
         connection.Execute(EraseSql, new { client });
         connection.Execute(PayerSql, new { payer });
+        AuditStore.Note(connection, AuditEvent.ClientErased, $"client {client}", now);
         return mails;
     }
 

@@ -92,6 +92,7 @@ public static class ExportPlan
         ["message"] = "the owner's own words for everybody",
         ["backup_setting"] = "what the owner wants of backups",
         ["forgotten"] = "marks of whoever was forgotten, of no person any more",
+        ["audit"] = "what the shop did and refused, naming no client but by number",
         ["account"] = "who signs in to the shop",
         ["session"] = "browsers of the shop",
         ["passkey"] = "keys of the shop's owner",

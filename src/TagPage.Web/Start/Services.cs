@@ -50,6 +50,7 @@ internal static class Services
         services.AddResponseCompression(o => o.EnableForHttps = true);
         services.AddSingleton<Manual>();
         services.AddSingleton<SourceMark>();
+        services.AddSingleton<SecurityLog>();
         services.AddSingleton<WrongCodes>();
         services.AddSingleton<CodeGuard>();
         services.AddSingleton<TagLookup>();
@@ -139,5 +140,6 @@ internal static class Services
         options.Filters.Add(new ReadableForm());
         options.Filters.Add(new KnownVerbs());
         options.Filters.Add(new RefusedForm());
+        options.Filters.Add(new SettingNote());
     }
 }

@@ -23,6 +23,14 @@ public sealed class RestorerTests : IDisposable
 
     private Restorer Restorer => _vault.Restorer;
 
+    /// <summary>That somebody went back is written down, and is all that is new.</summary>
+    private string DumpButForTheNote()
+    {
+        Assert.Equal("1302 1", Street.Records.Text("SELECT event || ' ' || times FROM audit"));
+        Street.Records.Change("DELETE FROM audit");
+        return Street.Database.Dump();
+    }
+
     [Fact]
     public void Everything_is_as_it_was_what_came_since_is_a_backup_of_its_own_and_going_back_can_be_taken_back()
     {
@@ -33,14 +41,14 @@ public sealed class RestorerTests : IDisposable
         var seen = Street.Database.Changes.OfAll;
 
         Restorer.Restore(file, null);
-        Assert.Equal(before, Street.Database.Dump());
         Assert.NotEqual(seen, Street.Database.Changes.OfAll);
+        Assert.Equal(before, DumpButForTheNote());
         Assert.Equal("ok", Street.Database.Read(c => c.ExecuteScalar<string>("PRAGMA integrity_check")));
 
         Street.Time.Advance(TimeSpan.FromMinutes(1));
         var aside = Assert.Single(_vault.Store.List(), b => b.Why == BackupFile.BeforeRestore);
         Restorer.Restore(aside.Path, null);
-        Assert.Equal(since, Street.Database.Dump());
+        Assert.Equal(since, DumpButForTheNote());
         Assert.Empty(Directory.GetDirectories(Path.Combine(Street.Folder.Root, "restoring")));
     }
 
@@ -68,7 +76,7 @@ public sealed class RestorerTests : IDisposable
         Assert.Equal([file], Directory.GetFiles(Street.Folder.Backups));
 
         Restorer.RestoreInto(Street.Folder, file, null, Migration.Embedded, Street.Time, NullLogger<Migrator>.Instance);
-        Assert.Equal(before, Street.Database.Dump());
+        Assert.Equal(before, DumpButForTheNote());
     }
 
     [Fact]
@@ -200,6 +208,6 @@ public sealed class RestorerTests : IDisposable
         Assert.Equal(RestoreFault.NeedsPassphrase, Assert.Throws<NotRestoredException>(() => Restorer.Restore(file, null)).Fault);
         Restorer.Restore(file, Passphrase);
 
-        Assert.Equal(before, Street.Database.Dump());
+        Assert.Equal(before, DumpButForTheNote());
     }
 }

@@ -3,6 +3,7 @@ using TagPage.Core.Customising;
 using TagPage.Core.Forecast;
 using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
+using TagPage.Records.Audit;
 using TagPage.Records.Backups;
 using TagPage.Records.Clients;
 using TagPage.Records.Customising;
@@ -89,6 +90,8 @@ public sealed class Scene : IDisposable
     public ShiftStore Shifts => new(Database, Street.Clock);
     public EventHomeStore EventHomes => new(Database);
     public DayStore Days => new(Database);
+    public AuditStore Audit => new(Database, Street.Time);
+
     public BackupSettingStore BackupSettings => new(Database, Street.Folder);
     public GivenUpStore GivenUp => new(Database, Street.Clock);
     public MoveStore Moves => new(Database, Street.Clock);

@@ -43,19 +43,21 @@ public sealed partial class BadDayTests : IDisposable
     }
 
     [Theory]
-    [InlineData("")]
-    [InlineData("rm data/tagpage.db*")]
-    [InlineData("printf 'scribble' | dd of=data/tagpage.db bs=1 seek=40960 conv=notrunc 2>&1 && rm -f data/tagpage.db-*")]
-    [InlineData("mkdir new && mv data/backups new/ && rm -r data && mv new data")]
-    public async Task Backup_brings_all_back_whatever_became_of_the_database(string since)
+    [InlineData("", true)]
+    [InlineData("rm data/tagpage.db*", false)]
+    [InlineData("printf 'scribble' | dd of=data/tagpage.db bs=1 seek=40960 conv=notrunc 2>&1 && rm -f data/tagpage.db-*", true)]
+    [InlineData("mkdir new && mv data/backups new/ && rm -r data && mv new data", false)]
+    public async Task Backup_brings_all_back_whatever_became_of_the_database_and_tells_where_that_lies_now(string since, bool isPutAside)
     {
         await _desk.Type("mkdir -p data/backups && touch data/backups/20991231-000000-nightly.db");
         Assert.Matches(@"Backup +\S+-by-hand\.db\n", (await _desk.Ask("backup")).Output);
         _desk.Start().Records.Client(Since);
         _desk.Stop();
         var name = Path.GetFileName(Assert.Single(Directory.GetFiles(Path.Combine(_desk.Data, "backups"), "*-by-hand.db")));
-        await _desk.Type(since + "\n" + Recipe("TagPage.Web restore").Replace("THE-BACKUP.db", name, StringComparison.Ordinal));
+        var printed = await _desk.Type(since + "\n" + Recipe("TagPage.Web restore").Replace("THE-BACKUP.db", name, StringComparison.Ordinal));
 
+        var before = Regex.Match(printed, @"^Before +(\S+)$", RegexOptions.Multiline);
+        Assert.Equal((isPutAside, isPutAside), (before.Success, Path.Exists(before.Groups[1].Value)));
         await IsWhole(_desk.Start());
     }
 

@@ -1,3 +1,4 @@
+using TagPage.Records.Audit;
 using TagPage.Records.Backups;
 using TagPage.Records.Storage;
 using TagPage.Web.Tests.Cast;
@@ -116,6 +117,23 @@ public sealed class BackupTests : IDisposable
         var closed = await runa.Send(page, form, ("Input.Password", Runa.Password));
         Assert.StartsWith("TagPage sealed 1", closed.Text, StringComparison.Ordinal);
         Assert.Empty(Directory.GetFiles(_shop.Get<DataFolder>().Uploads));
+    }
+
+    [Fact]
+    public async Task Damaged_passphrase_is_said_on_the_page_and_nothing_leaves_unsealed()
+    {
+        var runa = await SignedIn();
+        Assert.Null(_shop.Get<BackupStore>().Make(BackupFile.ByHand));
+        await File.WriteAllTextAsync(Path.Combine(_shop.Get<DataFolder>().Keys, "backups.seal"), "half a seal", TestContext.Current.CancellationToken);
+        var page = await runa.Open("/shop/backups/one/20261125-100000-by-hand.db");
+        var form = (AngleSharp.Html.Dom.IHtmlFormElement)page.Form()!;
+        form.SetAttribute("action", page.Path + "?handler=download");
+
+        var answer = await runa.Send(page, form, ("Input.Password", Runa.Password));
+
+        Assert.Contains("The passphrase for backups is damaged", answer.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("SQLite format 3", answer.Text, StringComparison.Ordinal);
+        Assert.Equal(0, _shop.Records.Count("audit", $"event = {(int)AuditEvent.BackupDownloaded}"));
     }
 
     [Fact]

@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Http;
-using Microsoft.Extensions.Logging.Abstractions;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Records.Tags;
@@ -24,7 +23,7 @@ public sealed class OneAskingTests : IDisposable
         _shop.Records.Shop();
         _tag = _shop.Records.Family().Tag.ToString();
         var wrong = new WrongCodes(_clock);
-        _guard = new CodeGuard(wrong, _shop.Get<SourceMark>(), _clock, NullLogger<CodeGuard>.Instance);
+        _guard = new CodeGuard(wrong, _shop.Get<SecurityLog>(), _clock);
         wrong.Count(Source);
     }
 

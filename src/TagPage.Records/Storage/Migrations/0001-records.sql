@@ -42,6 +42,18 @@ CREATE TABLE backup_setting (
   months INTEGER NOT NULL DEFAULT 12 CHECK (months BETWEEN 0 AND 60)
 ) STRICT;
 
+-- What was done that an owner may be asked about, in a line for each hour, kind and detail. It names no client and no finder.
+CREATE TABLE audit (
+  id       INTEGER PRIMARY KEY AUTOINCREMENT,
+  event    INTEGER NOT NULL,
+  detail   TEXT    NOT NULL CHECK (length(detail) <= 100),
+  times    INTEGER NOT NULL DEFAULT 1 CHECK (times > 0),
+  first_at TEXT    NOT NULL,
+  last_at  TEXT    NOT NULL
+) STRICT;
+CREATE INDEX audit_by_time  ON audit (first_at);
+CREATE INDEX audit_by_event ON audit (event, detail, id);
+
 -- Who was forgotten, as marks that say nothing of a person; an older backup that brings them back is rid of them by these.
 CREATE TABLE forgotten (
   mark TEXT PRIMARY KEY CHECK (length(mark) = 64),

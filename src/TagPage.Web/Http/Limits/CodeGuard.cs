@@ -1,9 +1,10 @@
 using TagPage.Core.Tags;
+using TagPage.Records.Audit;
 
 namespace TagPage.Web.Http.Limits;
 
 /// <summary>Stands before every page behind a tag's code. The shop itself always gets in and is never counted.</summary>
-public sealed class CodeGuard(WrongCodes wrong, SourceMark marks, TimeProvider clock, ILogger<CodeGuard> log)
+public sealed class CodeGuard(WrongCodes wrong, SecurityLog log, TimeProvider clock)
 {
     /// <summary>One line a minute says as much as one for each refusal, and does not fill the disk.</summary>
     private readonly SlidingLimit _lines = new(clock, 1, TimeSpan.FromMinutes(1));
@@ -26,7 +27,7 @@ public sealed class CodeGuard(WrongCodes wrong, SourceMark marks, TimeProvider c
         if (IsShop(visitor) || wrong.Wait(Source.Of(visitor), code) is not { Ticks: > 0 } wait)
             return TimeSpan.Zero;
         if (_lines.TryTake(Source.Of(visitor)))
-            log.LogWarning("Refused: too many wrong tag codes. Source {Source}.", marks.Of(visitor));
+            log.Log(visitor, AuditEvent.TagCodesRefused);
         return wait;
     }
 

@@ -1,11 +1,12 @@
 using Microsoft.AspNetCore.Identity;
 using TagPage.Records.Accounts;
+using TagPage.Records.Audit;
 using TagPage.Web.Http.Limits;
 
 namespace TagPage.Web.Http.SignIn;
 
 /// <summary>Signing in by passkey, by Identity's own check of Web Authentication. The device asks for a finger, a face or a PIN, so no code follows.</summary>
-public sealed class PasskeySignIn(SignInManager<Account> cookies, UserManager<Account> users, SourceMark marks, ILogger<PasskeySignIn> log)
+public sealed class PasskeySignIn(SignInManager<Account> cookies, UserManager<Account> users, SecurityLog log)
 {
     /// <summary>What the browser asks its devices for, as JSON. Nobody is named: the device knows whose passkeys it has.</summary>
     public Task<string> Options() => cookies.MakePasskeyRequestOptionsAsync(null);
@@ -16,7 +17,7 @@ public sealed class PasskeySignIn(SignInManager<Account> cookies, UserManager<Ac
         var result = await Check(credential);
         if (result is not { Succeeded: true })
         {
-            log.LogWarning("Passkey refused: {Why} Source {Source}.", result?.Failure?.Message ?? "nothing was asked for or sent.", marks.Of(context));
+            log.Note(context, AuditEvent.PasskeyRefused);
             return null;
         }
         return (await users.AddOrUpdatePasskeyAsync(result.User, result.Passkey)).Succeeded ? result.User : null;

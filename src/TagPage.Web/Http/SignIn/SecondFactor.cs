@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Identity;
 using TagPage.Records.Accounts;
+using TagPage.Records.Audit;
 using TagPage.Records.Shop;
 using TagPage.Web.Http.Limits;
 
@@ -7,7 +8,7 @@ namespace TagPage.Web.Http.SignIn;
 
 /// <summary>The second step of signing in: a code of an authenticator app, or one of the recovery codes.</summary>
 public sealed class SecondFactor(
-    UserManager<Account> users, AppCodes codes, AuthenticatorKeys keys, CodeLimits limits, KnownDevice devices, ShopStore shops, SourceMark marks, ILogger<SecondFactor> log)
+    UserManager<Account> users, AppCodes codes, AuthenticatorKeys keys, CodeLimits limits, KnownDevice devices, ShopStore shops, SecurityLog log)
 {
     /// <param name="Way">By what; null where the code was wrong.</param>
     /// <param name="Wait">Above zero where nothing was checked, since too much was tried before.</param>
@@ -53,12 +54,12 @@ public sealed class SecondFactor(
         var device = devices.Of(context, account.NormalizedName);
         if (limits.Take(account.Id, device) is { Ticks: > 0 } wait)
         {
-            log.LogWarning("Code refused: too many tries. {Account}. Source {Source}.", account.Id, marks.Of(context));
+            log.Note(context, AuditEvent.CodeRefused, account.Id);
             return new Check(null, wait);
         }
         var way = await WayOf(account, typed);
         if (way is null)
-            log.LogWarning("Code wrong: {Account}. Source {Source}.", account.Id, marks.Of(context));
+            log.Note(context, AuditEvent.CodeWrong, account.Id);
         else
             limits.Forgive(account.Id, device);
         return new Check(way, TimeSpan.Zero);

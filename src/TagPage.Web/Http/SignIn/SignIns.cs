@@ -3,15 +3,17 @@ using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.Options;
 using TagPage.Records.Accounts;
+using TagPage.Records.Audit;
 using TagPage.Records.Outbox;
 using TagPage.Web.Http.Limits;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Http.SignIn;
 
 /// <summary>Checks passwords within the limits, and begins and ends sessions.</summary>
 public sealed class SignIns(
     UserManager<Account> users, SignInManager<Account> cookies, SessionStore sessions, SignInLimits limits, PasswordGate gate, KnownDevice devices,
-    DecoyHash decoy, AccountMails mails, SourceMark marks, ILogger<SignIns> log)
+    DecoyHash decoy, AccountMails mails, SecurityLog log)
 {
     /// <param name="Account">Null where name or password was wrong; the answer must not tell which.</param>
     /// <param name="Wait">Above zero where nothing was checked, since too much was tried before.</param>
@@ -32,7 +34,7 @@ public sealed class SignIns(
         using var turn = await gate.Enter(isKnown: device is not null, context.RequestAborted);
         if (turn is null)
         {
-            log.LogWarning("Sign-in put off: too many at once. Source {Source}.", marks.Of(context));
+            log.Note(context, AuditEvent.SignInPutOff);
             return new Check { IsBusy = true };
         }
         // Others who waited at the same time may have used up the tries meanwhile.
@@ -43,7 +45,7 @@ public sealed class SignIns(
             decoy.Verify(password);
         if (account is null || !await users.CheckPasswordAsync(account, password))
         {
-            log.LogWarning("Sign-in failed: {Account}. Source {Source}.", account?.Id ?? "no such account", marks.Of(context));
+            log.Note(context, AuditEvent.SignInFailed, account?.Id ?? "none of this name");
             return default;
         }
         limits.Forgive(key, source, device);
@@ -52,7 +54,7 @@ public sealed class SignIns(
 
     private Check Refuse(HttpContext context, TimeSpan wait)
     {
-        log.LogWarning("Sign-in refused: too many tries. Source {Source}.", marks.Of(context));
+        log.Note(context, AuditEvent.SignInRefused);
         return new Check(null, wait);
     }
 
@@ -69,7 +71,7 @@ public sealed class SignIns(
         };
         await cookies.SignInWithClaimsAsync(account, new AuthenticationProperties { IsPersistent = true }, claims);
         devices.Remember(context, account.NormalizedName);
-        log.LogInformation("Signed in: {Account}. Source {Source}.", account.Id, marks.Of(context));
+        log.Note(context, AuditEvent.SignedIn, account.Id, "by " + EnglishNames.Of(way));
     }
 
     /// <summary>After a change of what signs in: all other browsers are signed out, and this one stays.</summary>
@@ -83,7 +85,7 @@ public sealed class SignIns(
     {
         sessions.End(context.User.SessionId());
         await cookies.SignOutAsync();
-        log.LogInformation("Signed out: {Account}. Source {Source}.", context.User.AccountId(), marks.Of(context));
+        log.Note(context, AuditEvent.SignedOut, context.User.AccountId());
     }
 }
 

@@ -2,14 +2,16 @@ using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Accounts;
+using TagPage.Records.Audit;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.Limits;
 using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Account;
 
 /// <summary>A new password for an owner who forgot the old one, with a link made on the command line.</summary>
-public sealed class NewPasswordModel(NewPasswordStore store, PasskeyStore passkeys, Owners owners, SignIns signIns) : PageModel
+public sealed class NewPasswordModel(NewPasswordStore store, PasskeyStore passkeys, Owners owners, SignIns signIns, SecurityLog log) : PageModel
 {
     public sealed record Fields
     {
@@ -47,6 +49,7 @@ public sealed class NewPasswordModel(NewPasswordStore store, PasskeyStore passke
             Name = null;
             return Page();
         }
+        log.Note(HttpContext, AuditEvent.PasswordChanged, owner.Id);
         await signIns.Begin(HttpContext, owner, SignInWay.Link);
         this.Say("The password is set. All other browsers have been signed out.");
         return Redirect("/shop");

@@ -3,8 +3,10 @@ using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Accounts;
+using TagPage.Records.Audit;
 using TagPage.Records.Shop;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.Limits;
 using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
@@ -13,7 +15,7 @@ namespace TagPage.Web.Pages.Account;
 /// <summary>The owner's passkeys. The password is asked for before one is made, and never to remove one.</summary>
 public sealed class PasskeysModel(
     UserManager<Records.Accounts.Account> users, SignInManager<Records.Accounts.Account> cookies, PasskeyStore store, PasswordAsked password, ShopClock clock,
-    ILogger<PasskeysModel> log) : PageModel
+    SecurityLog log) : PageModel
 {
     private const string Here = "/account/passkeys";
 
@@ -61,14 +63,11 @@ public sealed class PasskeysModel(
             return NotFound();
         var made = await Check(credential);
         if (made is not { Succeeded: true } || made.UserEntity.Id != account.Id)
-        {
-            log.LogWarning("Passkey not made: {Why} {Account}.", made?.Failure?.Message ?? "nothing was asked for or sent.", account.Id);
             return this.GoOn(Here, "No passkey was made. Try again; it must be done within five minutes.");
-        }
         made.Passkey.Name = string.IsNullOrWhiteSpace(Input.Title) ? $"Passkey of {Formats.Day(clock.Today)}" : Input.Title.Trim();
         if (!(await users.AddOrUpdatePasskeyAsync(account, made.Passkey)).Succeeded)
             return this.GoOn(Here, "No passkey was made: the account was changed meanwhile. Try again.");
-        log.LogInformation("Passkey made: {Account}.", account.Id);
+        log.Note(HttpContext, AuditEvent.PasskeyMade, account.Id);
         return this.GoOn(Here, $"The passkey “{made.Passkey.Name}” signs in from now on.");
     }
 
@@ -76,7 +75,7 @@ public sealed class PasskeysModel(
     {
         if (!IsHex(id) || !store.Remove(User.AccountId(), Convert.FromHexString(id!)))
             return NotFound();
-        log.LogInformation("Passkey removed: {Account}.", User.AccountId());
+        log.Note(HttpContext, AuditEvent.PasskeyRemoved, User.AccountId());
         return this.GoOn(Here, "The passkey no longer signs in. If its device is lost, sign out that browser too.");
     }
 

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Accounts;
+using TagPage.Records.Audit;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.Limits;
 using TagPage.Web.Http.SignIn;
@@ -10,7 +11,7 @@ using TagPage.Web.Http.SignIn;
 namespace TagPage.Web.Pages.Account;
 
 /// <summary>Changing the password signs out every other browser.</summary>
-public sealed class PasswordModel(UserManager<Records.Accounts.Account> users, SignIns signIns) : PageModel
+public sealed class PasswordModel(UserManager<Records.Accounts.Account> users, SignIns signIns, SecurityLog log) : PageModel
 {
     public sealed record Fields
     {
@@ -53,6 +54,7 @@ public sealed class PasswordModel(UserManager<Records.Accounts.Account> users, S
         var changed = await users.ChangePasswordAsync(account, Input.PresentPassword!, Input.NewPassword!);
         if (!changed.Succeeded)
             return Refuse(nameof(Input.NewPassword), changed.Errors.First().Description);
+        log.Note(HttpContext, AuditEvent.PasswordChanged, account.Id);
         await signIns.Renew(HttpContext, account, SignInWay.Password);
         this.Say("The password is changed. All other browsers have been signed out.");
         return Redirect("/shop/settings");

@@ -3,13 +3,15 @@ using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Accounts;
+using TagPage.Records.Audit;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.Limits;
 using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Account;
 
 /// <summary>Setting up the second step of signing in: password, then a first code from the app, then the recovery codes, once.</summary>
-public sealed class SecondStepModel(UserManager<Records.Accounts.Account> users, SecondFactor second, PasswordAsked password, SealedNotes notes, SignIns signIns) : PageModel
+public sealed class SecondStepModel(UserManager<Records.Accounts.Account> users, SecondFactor second, PasswordAsked password, SealedNotes notes, SignIns signIns, SecurityLog log) : PageModel
 {
     private const string Purpose = "key of an app that is being set up";
 
@@ -73,6 +75,7 @@ public sealed class SecondStepModel(UserManager<Records.Accounts.Account> users,
             return this.Refuse(new FieldFault("Code", "This is not the code for this key. Is the clock of the phone right?"));
         // Those that signed in with the password alone are signed out.
         await signIns.Renew(HttpContext, _account, SignInWay.AppCode);
+        log.Note(HttpContext, AuditEvent.CodesOn, _account.Id);
         Recovery = recovery;
         return Page();
     }
@@ -84,6 +87,7 @@ public sealed class SecondStepModel(UserManager<Records.Accounts.Account> users,
         if (!IsOn)
             return RedirectToPage();
         Recovery = await second.NewCodes(_account);
+        log.Note(HttpContext, AuditEvent.RecoveryCodesMade, _account.Id);
         return Page();
     }
 
@@ -93,6 +97,7 @@ public sealed class SecondStepModel(UserManager<Records.Accounts.Account> users,
             return refused;
         await second.TurnOff(_account);
         await signIns.Renew(HttpContext, _account, SignInWay.Password);
+        log.Note(HttpContext, AuditEvent.CodesOff, _account.Id);
         return this.GoOn("/account/security", "The password alone signs in again. All other browsers have been signed out.");
     }
 

@@ -3,15 +3,17 @@ using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Accounts;
+using TagPage.Records.Audit;
 using TagPage.Records.Shop;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.Limits;
 using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Account;
 
 /// <summary>By what the owner signs in, and which browsers are signed in.</summary>
-public sealed class SecurityModel(UserManager<Records.Accounts.Account> users, SecondFactor second, PasskeyStore passkeys, SessionStore sessions, ShopClock clock) : PageModel
+public sealed class SecurityModel(UserManager<Records.Accounts.Account> users, SecondFactor second, PasskeyStore passkeys, SessionStore sessions, SecurityLog log, ShopClock clock) : PageModel
 {
     private const string Here = "/account/security";
 
@@ -32,15 +34,25 @@ public sealed class SecurityModel(UserManager<Records.Accounts.Account> users, S
         return Page();
     }
 
-    public IActionResult OnPostEnd(string? session) =>
-        sessions.End(User.AccountId(), session ?? "") ? this.GoOn(Here, "That browser is signed out.") : NotFound();
-
-    public IActionResult OnPostOthers() => this.GoOn(Here, sessions.EndOthers(User.AccountId(), User.SessionId()) switch
+    public IActionResult OnPostEnd(string? session)
     {
-        0 => "No other browser was signed in.",
-        1 => "The other browser is signed out.",
-        var ended => $"{ended} other browsers are signed out.",
-    });
+        if (!sessions.End(User.AccountId(), session ?? ""))
+            return NotFound();
+        log.Note(HttpContext, AuditEvent.BrowserSignedOut, User.AccountId());
+        return this.GoOn(Here, "That browser is signed out.");
+    }
+
+    public IActionResult OnPostOthers()
+    {
+        var ended = sessions.EndOthers(User.AccountId(), User.SessionId());
+        log.Note(HttpContext, AuditEvent.OthersSignedOut, User.AccountId());
+        return this.GoOn(Here, ended switch
+        {
+            0 => "No other browser was signed in.",
+            1 => "The other browser is signed out.",
+            _ => $"{ended} other browsers are signed out.",
+        });
+    }
 
     public string At(DateTimeOffset instant)
     {

@@ -6,7 +6,7 @@ using TagPage.Web.Http.Limits;
 namespace TagPage.Web.Pages.Found;
 
 /// <summary>Passes a ready-made answer on, and asks which place where it speaks of one.</summary>
-public sealed class AnswerModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger<AnswerModel> log)
+public sealed class AnswerModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, SecurityLog log)
     : FoundModel(door, events, mark, shops, clock, log)
 {
     public IActionResult OnGet(string code) => Enter(code) ?? Redirect(Link());

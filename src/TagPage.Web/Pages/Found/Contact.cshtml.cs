@@ -9,7 +9,7 @@ namespace TagPage.Web.Pages.Found;
 /// Shows the contact, in answer to the press itself: a redirect would put a telephone number behind a GET. The answer
 /// is never cached.
 /// </summary>
-public sealed class ContactModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger<ContactModel> log)
+public sealed class ContactModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, SecurityLog log)
     : FoundModel(door, events, mark, shops, clock, log)
 {
     public FoundAnswer Answer { get; private set; } = new(FoundResult.Closed);

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Tags;
 using TagPage.Core.Text;
+using TagPage.Records.Audit;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -12,7 +13,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Found;
 
 /// <summary>What the pages of a finder share: what is open, the message form, and the way back.</summary>
-public abstract class FoundModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger log) : PageModel
+public abstract class FoundModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, SecurityLog log) : PageModel
 {
     private const string Outcome = "Found";
 
@@ -69,7 +70,7 @@ public abstract class FoundModel(FoundLookup door, FoundEventStore events, Finde
             Contact = kind == FoundKind.Message ? Input.Reach ?? "" : "",
         });
         if (answer.Result == FoundResult.TooMany)
-            log.LogWarning("Finders pressed {Kind} too often; the shop's contact was shown instead.", kind);
+            log.Log(HttpContext, AuditEvent.FindersRefused, detail: $"{kind}");
         return answer;
     }
 

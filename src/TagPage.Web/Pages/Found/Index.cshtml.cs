@@ -6,7 +6,7 @@ using TagPage.Web.Http.Limits;
 namespace TagPage.Web.Pages.Found;
 
 /// <summary>The page for whoever found a racket. Worded the same for everybody; looking changes nothing and shows nobody's contact details.</summary>
-public sealed class IndexModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger<IndexModel> log)
+public sealed class IndexModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, SecurityLog log)
     : FoundModel(door, events, mark, shops, clock, log)
 {
     public IActionResult OnGet(string code)

@@ -7,7 +7,7 @@ using TagPage.Web.Http.Limits;
 namespace TagPage.Web.Pages.Found;
 
 /// <summary>Passes a finder's own words on.</summary>
-public sealed class MessageModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, ILogger<MessageModel> log)
+public sealed class MessageModel(FoundLookup door, FoundEventStore events, FinderMark mark, ShopStore shops, ShopClock clock, SecurityLog log)
     : FoundModel(door, events, mark, shops, clock, log)
 {
     public IActionResult OnGet(string code) => Enter(code) ?? Redirect(Link());

@@ -1,18 +1,20 @@
 using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Audit;
 using TagPage.Records.Backups;
 using TagPage.Records.Import;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.Limits;
 using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Backups;
 
 /// <summary>One backup, of the data folder or sent: what it holds, to be downloaded or gone back to.</summary>
-public sealed class OneModel(BackupStore backups, BackupSeal seal, Restorer restorer, Uploads uploads, PasswordAsked password, ShopClock clock) : PageModel
+public sealed class OneModel(BackupStore backups, BackupSeal seal, Restorer restorer, Uploads uploads, PasswordAsked password, SecurityLog log, ShopClock clock) : PageModel
 {
     public sealed record Fields
     {
@@ -78,6 +80,12 @@ public sealed class OneModel(BackupStore backups, BackupSeal seal, Restorer rest
             return NotFound();
         if (await Refused() is { } refused)
             return refused;
+        if (seal.IsDamaged)
+        {
+            ModelState.AddModelError("", "The passphrase for backups is damaged, and nothing leaves this machine unsealed for that. Set it again under Backups → Passphrase.");
+            return Page();
+        }
+        log.Note(HttpContext, AuditEvent.BackupDownloaded, User.AccountId(), own.Name);
         return seal.IsSet
             ? File(seal.Sealed(_file), "application/octet-stream", own.In("", isSealed: true).Name)
             : PhysicalFile(_file, "application/octet-stream", own.Name);

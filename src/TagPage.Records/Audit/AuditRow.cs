@@ -1,0 +1,14 @@
+namespace TagPage.Records.Audit;
+
+public sealed record AuditRow
+{
+    public long Id { get; init; }
+    public AuditEvent Event { get; init; }
+    public string Detail { get; init; } = "";
+
+    /// <summary>How often within the hour that begins with the first.</summary>
+    public long Times { get; init; }
+
+    public DateTimeOffset FirstAt { get; init; }
+    public DateTimeOffset LastAt { get; init; }
+}

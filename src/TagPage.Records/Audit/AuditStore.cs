@@ -1,0 +1,47 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Audit;
+
+/// <summary>What was done, for the owner to look up. Of the same kind and detail there is one line an hour, so that nobody fills it.</summary>
+public sealed class AuditStore(Database database, TimeProvider clock)
+{
+    public const int OnAPage = 100;
+
+    private const int LongestDetail = 100;
+
+    private static readonly TimeSpan Kept = TimeSpan.FromDays(366), Together = TimeSpan.FromHours(1);
+
+    public void Add(AuditEvent what, string detail = "") => database.Write(c => Note(c, what, detail, clock.GetUtcNow()));
+
+    /// <summary>In the transaction of what is noted.</summary>
+    internal static void Note(SqliteConnection connection, AuditEvent what, string detail, DateTimeOffset now)
+    {
+        connection.Execute(ForgetSql, new { Oldest = now - Kept });
+        var line = new { Event = (int)what, Detail = detail.Length <= LongestDetail ? detail : detail[..LongestDetail], now, Since = now - Together };
+        if (connection.Execute(AgainSql, line) == 0)
+            connection.Execute(AddSql, line);
+    }
+
+    private const string ForgetSql = "DELETE FROM audit WHERE first_at < @Oldest";
+
+    private const string AgainSql = """
+        UPDATE audit SET times = times + 1, last_at = @now
+        WHERE id = (SELECT MAX(id) FROM audit WHERE event = @Event AND detail = @Detail) AND first_at > @Since AND last_at <= @now
+        """;
+
+    private const string AddSql = "INSERT INTO audit (event, detail, first_at, last_at) VALUES (@Event, @Detail, @now, @now)";
+
+    /// <summary>The newest lines before one, and one more than a page has where there are more.</summary>
+    public IReadOnlyList<AuditRow> Page(Who who, long before) =>
+        database.Read(c => c.Query<AuditRow>(PageSql, new { who.IsShop, before, Most = OnAPage + 1 }).AsList());
+
+    private const string PageSql = """
+        SELECT id, event, detail, times, first_at, last_at
+        FROM audit
+        WHERE @IsShop AND id < @before
+        ORDER BY id DESC
+        LIMIT @Most
+        """;
+}
