@@ -43,6 +43,7 @@ public sealed class EventDeskTests(DemoStage stage) : IClassFixture<DemoStage>
         await tablet.Page.RouteAsync("**/in/visitor", route => route.AbortAsync("internetdisconnected"));
         await tablet.Page.GetByRole(AriaRole.Button, new() { Name = "Take it in", Exact = true }).ClickAsync();
         await Assertions.Expect(tablet.Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("What you typed is still here");
+        await Assertions.Expect(tablet.Page.GetByRole(AriaRole.Alert)).ToBeInViewportAsync();
         await Assertions.Expect(tablet.Page.GetByLabel("Tension, mains")).ToHaveValueAsync("51");
         await tablet.Page.UnrouteAsync("**/in/visitor");
         await tablet.Press("Take it in");
