@@ -45,7 +45,8 @@ async function read() {
   if (reading || over) return
   reading = true
   try {
-    const answer = await fetch(address(), { cache: 'no-store' })
+    // What was done is said to whoever comes to the page, and is not used up by reading it again.
+    const answer = await fetch(address(), { cache: 'no-store', headers: { 'X-Live': 'read' } })
     if (!answer.ok || answer.redirected) {
       end()
       return

@@ -133,4 +133,21 @@ public sealed class DeskChangeTests : IDisposable
             Assert.Null(region.QuerySelector("input:not([type=hidden]), select, textarea"));
         }
     }
+
+    [Theory]
+    [InlineData("X-Live", true)]
+    [InlineData("X-Other", false)]
+    public async Task Page_that_reads_itself_again_does_not_use_up_what_the_next_one_says(string header, bool isStillSaid)
+    {
+        var fair = new Fairground(_shop);
+        fair.TakeIn();
+        var tablet = await fair.Tablet();
+        var done = await Fairground.Press(tablet, await tablet.Open(fair.Home + "/entry/1"), "Pull it forward");
+        using var read = new HttpRequestMessage(HttpMethod.Get, new Uri(fair.Home + "/in/visitor", UriKind.Relative));
+        read.Headers.Add(header, "read");
+
+        (await tablet.Client.SendAsync(read, TestContext.Current.CancellationToken)).EnsureSuccessStatusCode();
+
+        Assert.Equal(isStillSaid, (await tablet.Open(done.Location!)).Main.Contains("Number 1 is pulled forward.", StringComparison.Ordinal));
+    }
 }
