@@ -34,7 +34,7 @@ public static class SetWords
     /// <summary>Why nothing is to be done to any of them.</summary>
     public static string Left(SetPlan set, SpecWords words) => $"Leave them as they are: {(
         !set.CouldBeNearer ? $"one or two pieces in steps of {words.Piece(words.Values.StepG)} would not bring them any nearer to each other or to what is wanted."
-        : $"pieces in steps of {words.Piece(words.Values.StepG)} would win too little for their mass{(set.Wanted == new Wanted() ? "" : ", or bring them nearer to what is wanted only by moving them apart")}.")}";
+        : $"pieces in steps of {words.Piece(words.Values.StepG)} would win too little for their mass{(set.Wanted == new Wanted() ? "" : ", or bring them nearer to what is wanted only by moving them apart, or nearer to each other only by moving them away from it")}.")}";
 
     private static string Near(SetPlan set, Body common, SpecWords words) =>
         $"{words.Mass(Farthest(set, body => body.MassG - common.MassG))}, {words.FromButt(Farthest(set, body => body.BalanceCm - common.BalanceCm))} and {SpecWords.Swing(Farthest(set, body => body.SwingWeight - common.SwingWeight))}";

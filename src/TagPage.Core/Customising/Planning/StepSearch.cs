@@ -13,6 +13,9 @@ internal sealed class StepSearch
 
     private const double Nearly = 0.75;
 
+    // In what is missed, or in that and what pieces have to win; see Judge.
+    private const double Clearly = 0.5;
+
     private readonly IReadOnlyList<PlanFrame> _frames;
     private readonly Wanted _wanted;
     private readonly double _stepG;
@@ -35,13 +38,23 @@ internal sealed class StepSearch
 
     public StepPlans Find() => IsOne ? One() : Set();
 
-    // As near as pieces come; where that is not worth its mass, what is.
+    // The plan rounded, unless other pieces are clearly better: figures that nobody asked for stay near those it says.
     private StepPlans One()
     {
         var exact = Planner.Common(_frames, _wanted).Plans;
-        var ways = Around(exact);
-        var best = Chosen(ways, Least(ways), mass: true) ?? Chosen(ways, double.MaxValue, mass: true);
-        return new(exact, Plans(best ?? _now), null, best is not null || FewPieces().CouldBeNearer);
+        var others = Around(exact);
+        var (rounded, best) = (Nearest([[.. RoundedWays(exact[0], 0), _ways[0].None]], others), Nearest(others, others));
+        var chosen = rounded is not null && !IsClearlyBetter(best!, rounded) ? rounded : best;
+        return new(exact, Plans(chosen ?? _now), null, chosen is not null || FewPieces().CouldBeNearer);
+    }
+
+    // As near as pieces come; where that is not worth its mass, what is.
+    private Way[]? Nearest(Way[][] ways, Way[][] all) => Chosen(ways, Least(all), mass: true) ?? Chosen(ways, double.MaxValue, mass: true);
+
+    private bool IsClearlyBetter(Way[] best, Way[] rounded)
+    {
+        var (one, other) = (_compared.Of(best), _compared.Of(rounded));
+        return other.Cost - one.Cost > Clearly || other.Missed - one.Missed > Clearly;
     }
 
     private StepPlans Set()
@@ -96,13 +109,13 @@ internal sealed class StepSearch
 
     private Way[][] Around(IReadOnlyList<Plan> exact) => [.. exact.Select((plan, i) => Around(plan, i).ToArray())];
 
-    private IEnumerable<Way> Around(Plan plan, int frame)
-    {
-        var goal = IsOne && Miss.Of(plan.After, _wanted).Figures == Figures.None ? _wanted : Wanted.Of(plan.After);
-        return Rounding.Near(plan, goal, _stepG, Rounded).Select(_ways[frame].Of)
-            .Concat(IsOne ? _few[frame] : _few[frame].OrderBy(way => Miss.Of(way.After, goal).Sum).Take(Few))
-            .Append(_ways[frame].None);
-    }
+    private IEnumerable<Way> Around(Plan plan, int frame) => RoundedWays(plan, frame)
+        .Concat(IsOne ? _few[frame] : _few[frame].OrderBy(way => Miss.Of(way.After, Goal(plan)).Sum).Take(Few))
+        .Append(_ways[frame].None);
+
+    private IEnumerable<Way> RoundedWays(Plan plan, int frame) => Rounding.Near(plan, Goal(plan), _stepG, Rounded).Select(_ways[frame].Of);
+
+    private Wanted Goal(Plan plan) => IsOne && Miss.Of(plan.After, _wanted).Figures == Figures.None ? _wanted : Wanted.Of(plan.After);
 
     private Way[]? Chosen(Way[][] ways, double leastMissed, bool mass)
     {
