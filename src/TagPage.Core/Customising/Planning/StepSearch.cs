@@ -60,10 +60,14 @@ internal sealed class StepSearch
     private StepPlans Set()
     {
         if (Best() is { Ways: { } ways } found)
-            return new(found.Exact, Plans(ways), found.Common, true);
+            return new(found.Exact, Plans(Polished(ways)), found.Common, true);
         var (few, couldBe) = FewPieces();
         return new(Plans(few ?? _now), Plans(few ?? _now), null, couldBe);
     }
+
+    // A frame at a time, to whatever one or two pieces do better, as long as what is wanted is missed by no more.
+    private Way[] Polished(Way[] found) =>
+        new Descent(_compared, _compared.Of(found).Missed, mass: true).From(found, [.. _few.Select((few, i) => few.Append(_ways[i].None).ToArray())]);
 
     private (Way[]? Best, bool CouldBeNearer) FewPieces() => new FewPieces(_compared, _now, _ways, _few).Best();
 

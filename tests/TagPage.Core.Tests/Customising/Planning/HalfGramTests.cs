@@ -81,6 +81,17 @@ public class HalfGramTests
     }
 
     [Fact]
+    public void Four_frames_that_are_to_swing_alike_are_not_left_farther_apart_in_weight_than_their_pieces_need()
+    {
+        FramePlace[] places = [.. Places.Select(place => place.AtCm > 65 ? place with { MostG = 2 } : place)];
+
+        var set = Set([new(302.6, 31.3, 306), new(300.4, 31.1, 300), new(303.5, 31.3, 300), new(301, 31.6, 301)], places, new Wanted { SwingWeight = 306 });
+
+        Assert.All(set, body => Assert.Equal(306, body.SwingWeight, 0.6));
+        Assert.InRange(set.Max(body => body.MassG) - set.Min(body => body.MassG), 0, 1.5);
+    }
+
+    [Fact]
     public void Other_pieces_than_the_plans_are_told_apart()
     {
         var frame = new PlanFrame(new(310.7, 32.3, 300), [.. Places.Where(place => !place.Paired)]);
