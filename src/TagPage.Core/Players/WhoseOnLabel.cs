@@ -22,6 +22,9 @@ public static class WhoseOnLabel
         _ => number is { } known ? $"Racket {racket}, no. {known}" : $"Racket {racket}",
     };
 
+    /// <summary>The name alone, for what says the racket's number itself; empty for a junior whose guardian agreed to none.</summary>
+    public static string Name(bool junior, string name, string agreedName) => junior ? agreedName : name;
+
     /// <summary>Whether an agreed name gives away more than a given name or nickname: any later part of the full name.</summary>
     public static bool GivesAwayMore(string agreedName, string name)
     {

@@ -31,6 +31,9 @@ public sealed record LabelRow
 
     public string Whose => WhoseOnLabel.Of(Junior, PlayerName, LabelName, Number, Job?.Ticket);
 
+    /// <summary>The same without racket and ticket, where the label says the racket's number already.</summary>
+    public string WhoseName => WhoseOnLabel.Name(Junior, PlayerName, LabelName);
+
     /// <summary>The job a label is about, or the newest that is strung.</summary>
     public sealed record JobPart
     {

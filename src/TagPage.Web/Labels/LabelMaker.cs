@@ -72,17 +72,16 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Sho
     private LabelContent Content(LabelRow row, LabelEntry input)
     {
         var tag = row.Code is { } code ? new LabelTag(code, address.Base, Purpose) { InWords = Settings.AddressInWords } : null;
-        var (whose, line) = (input.Whose ? Whose(row, input) : "", input.OwnLine ?? "");
+        // What is typed counts at once, so that the preview shows what would be printed.
+        var entered = row with { LabelName = input.AgreedName ?? "" };
+        var line = input.OwnLine ?? "";
         return input.Purpose switch
         {
             LabelPurpose.Return => Purposes.Return(Settings.ReturnWords, tag!),
-            LabelPurpose.Measures => Purposes.Measures(Measures(row, row.Spec!, line, whose), tag),
-            _ => Purposes.Done(Done(row.Job!, line, whose) with { NameLeads = Settings.NameLeads }, tag),
+            LabelPurpose.Measures => Purposes.Measures(Measures(row, row.Spec!, line, input.Whose ? entered.WhoseName : ""), tag),
+            _ => Purposes.Done(Done(row.Job!, line, input.Whose ? entered.Whose : "") with { NameLeads = Settings.NameLeads }, tag),
         };
     }
-
-    // What is typed counts at once, so that the preview shows what would be printed.
-    private static string Whose(LabelRow row, LabelEntry input) => (row with { LabelName = input.AgreedName ?? "" }).Whose;
 
     private static DoneFacts Done(LabelRow.JobPart job, string line, string whose) => new()
     {

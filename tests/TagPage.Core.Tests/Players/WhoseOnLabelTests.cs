@@ -13,6 +13,13 @@ public class WhoseOnLabelTests
         Assert.Equal(printed, WhoseOnLabel.Of(junior, name, agreed, 2, ticket));
 
     [Theory]
+    [InlineData(false, "Odalys Ferran", "", "Odalys Ferran")]
+    [InlineData(true, "Pim Ferran", "", "")]
+    [InlineData(true, "Pim Ferran", "Pimmy", "Pimmy")]
+    public void Label_that_says_the_rackets_number_itself_adds_a_name_or_nothing(bool junior, string name, string agreed, string printed) =>
+        Assert.Equal(printed, WhoseOnLabel.Name(junior, name, agreed));
+
+    [Theory]
     [InlineData("Pim", "Pim Ferran", false)]
     [InlineData("Pimmy", "Pim Ferran", false)]
     [InlineData("ferran", "Pim Ferran", true)]

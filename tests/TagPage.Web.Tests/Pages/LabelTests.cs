@@ -99,7 +99,7 @@ public sealed class LabelTests : IDisposable
     }
 
     [Fact]
-    public async Task Balance_is_in_mm_as_everywhere()
+    public async Task Label_of_what_it_measures_says_a_juniors_racket_once_and_the_balance_in_mm_as_everywhere()
     {
         _shop.Records.Change($"INSERT INTO spec (racket_id, measured_on, balance, weight, strung, grip_on, dampener_on) VALUES ({_family.Racket}, '2026-11-20', 324.5, 312, 1, 1, 0)");
 
@@ -107,6 +107,8 @@ public sealed class LabelTests : IDisposable
 
         Assert.Contains("balance 324.5 mm", words, StringComparison.Ordinal);
         Assert.Contains("weight 312 g", words, StringComparison.Ordinal);
+        Assert.Single(words.Split("Racket 1").Skip(1));
+        Assert.DoesNotContain("no. ", words, StringComparison.Ordinal);
     }
 
     [Fact]
