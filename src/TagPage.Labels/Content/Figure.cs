@@ -17,6 +17,9 @@ public sealed record Figure(string Name, string Value)
     /// <summary>Whether it takes the whole height of the tape.</summary>
     public bool IsTall { get; init; }
 
+    /// <summary>Whether it gives way to another figure as high as the tape: smaller beside it, or under it.</summary>
+    public bool IsSecond { get; init; }
+
     /// <summary>Whether it may be cut with an ellipsis.</summary>
     public bool MayBeCut { get; init; }
 

@@ -28,6 +28,9 @@ public sealed record LabelLine(string Name, string Text)
     /// <summary>Where it may go on on a next row: after each part but the last. Empty for a line that stays in one row.</summary>
     public IReadOnlyList<string> Parts { get; init; } = [];
 
+    /// <summary>Whether it is a figure that had no room to be set large.</summary>
+    internal bool WasFigure { get; init; }
+
     /// <summary>Whether tape too narrow for more than the essentials goes without it.</summary>
     public bool IsExtra { get; init; }
 
@@ -36,6 +39,9 @@ public sealed record LabelLine(string Name, string Text)
 
     /// <summary>Whether it stands with its own panel as long as there is room.</summary>
     public bool Stays { get; init; }
+
+    /// <summary>Whether it may stand behind another line of a list, where that saves a row.</summary>
+    public bool MayStandBehind { get; init; }
 
     /// <summary>Whether the next line goes on with its sentence, and nothing else may follow it in its row.</summary>
     public bool GoesOn { get; init; }

@@ -39,7 +39,7 @@ public static class Purposes
             Measured("stiffness", facts.Stiffness, 4) with { IsExtra = true },
             new LabelLine("the date measured", facts.Measured) { Rank = 5, IsExtra = true, Parts = Clauses(facts.Measured) },
             Own(facts.OwnLine, 6),
-            Whose(facts.Whose, 7),
+            Whose(facts.Whose, 7) with { MayStandBehind = true },
         ]),
     ], tag);
 
@@ -49,8 +49,8 @@ public static class Purposes
         new(new Figure("the desk number", facts.Number) { Rank = 0, IsTall = true }, []),
         new(Large("the tension", facts.Tension, 1),
         [
-            new LabelLine("the string", facts.Strings) { Rank = 2, MayBeCut = true },
-            new LabelLine("the date and time", facts.When) { Rank = 3 },
+            new LabelLine("the string", facts.Strings) { Rank = 2, MayBeCut = true, Parts = Strings(facts.Strings) },
+            new LabelLine("the date and time", facts.When) { Rank = 3, IsExtra = true },
             Whose(facts.Name, 4),
         ]),
     ], tag);
@@ -59,7 +59,7 @@ public static class Purposes
     public static LabelContent DeskBag(DeskFacts facts) => new(
     [
         new(new Figure("the desk number", facts.Number) { Rank = 0, IsTall = true }, []),
-        new(new Figure("the tension", facts.Tension) { Rank = 1, IsTall = true }, []),
+        new(new Figure("the tension", facts.Tension) { Rank = 1, IsTall = true, IsSecond = true }, []),
     ]);
 
     /// <summary>Up to three lines of any words.</summary>
@@ -96,6 +96,13 @@ public static class Purposes
 
         static LabelLine Of(StringFact fact, string start) =>
             new("the string", fact.Text.Length == 0 ? "" : start + fact.Text) { Rank = 2, MayBeCut = true, KeptEnd = $" {fact.Gauge}".TrimEnd(), Stays = true };
+    }
+
+    // The stroke stands with the second.
+    private static IReadOnlyList<string> Strings(string text)
+    {
+        var stroke = text.IndexOf(" / ", StringComparison.Ordinal);
+        return stroke < 0 ? [] : [text[..(stroke + 1)], text[(stroke + 1)..]];
     }
 
     private static LabelLine Reading(DoneFacts facts) =>

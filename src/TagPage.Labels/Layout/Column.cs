@@ -29,6 +29,9 @@ internal sealed class Column(IEnumerable<int> rows, bool hasFigure)
     /// <summary>A row over the figure, for a bold line only: a name leads, anything else explains.</summary>
     public IReadOnlyList<int> FreeAbove { get; init; } = [];
 
+    /// <summary>Whether nothing stands in its rows.</summary>
+    public bool IsBare => _used.Count == 0;
+
     private int[] Rows => [.. FreeAbove, .. _own];
 
     public IReadOnlyList<Word> Words => _words;
@@ -59,7 +62,7 @@ internal sealed class Column(IEnumerable<int> rows, bool hasFigure)
         if (rows.All(r => !_used.ContainsKey(Rows[r])))
             return Indent;
         var isFree = !_ended.Contains(Rows[row]) && (!_goesOn.Contains(Rows[row]) || line.Follows);
-        return hasFigure && isFree && texts.Count == 1 && _used.TryGetValue(Rows[row], out var used) ? used + TailGap(Rows[row], size) : null;
+        return (hasFigure || line.MayStandBehind) && isFree && texts.Count == 1 && _used.TryGetValue(Rows[row], out var used) ? used + TailGap(Rows[row], size) : null;
     }
 
     private int TailGap(int baseline, int size) => _goesOn.Contains(baseline) ? Math.Max(3, size / 4) : Math.Max(3, (int)(0.8 * size));

@@ -14,9 +14,10 @@ internal sealed class FigureSetter(RowPlan plan, Typing typing, int room)
             column.Indent = x;
         var cut = Cut(figure);
         var value = typing.Shape(cut ?? figure.Value, true);
-        column.Set(new Word(x, y, plan.Figure, value));
+        var size = figure.MayBeCut ? plan.SizeOf(value) : plan.Figure;
+        column.Set(new Word(x, y, size, value));
         if (figure.Unit.Length > 0)
-            column.Set(new Word(x + value.WidthAt(plan.Figure) + air, y, plan.Plain, typing.Shape(figure.Unit, false)));
+            column.Set(new Word(x + value.WidthAt(size) + air, y, plan.Plain, typing.Shape(figure.Unit, false)));
         return cut;
     }
 

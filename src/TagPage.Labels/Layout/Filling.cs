@@ -25,7 +25,7 @@ internal sealed class Filling
     private readonly int _room;
     private readonly double _rowPrice;
     private readonly EndLine _end;
-    private bool _areNumbersAlone, _hasEnd;
+    private bool _areNumbersAlone, _hasEnd, _saysLess;
     private readonly List<List<Column>> _groups = [];
     private readonly List<(int Rank, string Text)> _said = [];
     private readonly List<string> _warnings = [];
@@ -46,11 +46,24 @@ internal sealed class Filling
     /// <summary>Whether as much was given up as where the line that ends the label says less.</summary>
     public bool LosesMuch => Loss >= MuchLoss;
 
+    /// <summary>Of the smallest of what is set large, in dots; 0 where there is nothing such.</summary>
+    public static int FigureSizeOf(RowPlan plan, IReadOnlyList<LabelPanel> panels) =>
+        panels.Any(panel => panel.Lines.Any(line => line.WasFigure)) ? plan.Plain : panels.Any(panel => panel.Figure is { IsTall: false }) ? plan.Figure : 0;
+
+    /// <summary>The same of this label.</summary>
+    public int FigureSize { get; private init; }
+
     /// <summary>Rows that nothing stands in.</summary>
     public int EmptyRows => _plan.DetailRows.Count(row => !Columns.Any(column => column.Words.Any(word => word.Baseline == row)));
 
+    /// <summary>How often a line goes on in a next row.</summary>
+    public int Breaks { get; private set; }
+
+    /// <summary>Figures with free tape under them, where there are rows to stand in it.</summary>
+    public int BareFigures => _plan.Shape.Details < 2 ? 0 : Columns.Count(column => column is { HasFigure: true, IsBare: true } && column.Words.All(word => word.Size <= _plan.Figure));
+
     // Where nothing but numbers as high as the tape stand, there is no plain type to go by.
-    public int Gap => Math.Max(4, _areNumbersAlone ? Columns.SelectMany(column => column.Words).Select(word => word.Size / 3).DefaultIfEmpty(0).Max() : _plan.Plain);
+    public int Gap => Math.Max(4, _areNumbersAlone ? Columns.SelectMany(column => column.Words).Select(word => word.Size / 2).DefaultIfEmpty(0).Min() : _plan.Plain);
 
     private IEnumerable<Column> Columns => _groups.SelectMany(group => group).Where(column => column.Width > 0);
 
@@ -60,14 +73,15 @@ internal sealed class Filling
     /// <param name="plan">The rows.</param>
     /// <param name="panels">What goes in.</param>
     /// <param name="end">When the line that ends the label gets its room.</param>
+    /// <param name="saysLess">Whether other lines say no more than they must.</param>
     /// <param name="typing">The label's own.</param>
     /// <param name="room">Width there is, in dots.</param>
     /// <param name="rowPrice">What one more row for the same line must spare, in sizes of type.</param>
     /// <param name="mostLoss">More given up than this makes it useless.</param>
-    /// <param name="tall">Size of figures as high as the tape, in dots.</param>
-    public static Filling? Of(RowPlan plan, IReadOnlyList<LabelPanel> panels, EndLine end, Typing typing, int room, double rowPrice, double mostLoss, Func<(int Size, int Baseline)> tall)
+    /// <param name="tall">Sizes of figures as high as the tape.</param>
+    public static Filling? Of(RowPlan plan, IReadOnlyList<LabelPanel> panels, EndLine end, bool saysLess, Typing typing, int room, double rowPrice, double mostLoss, TallPlan tall)
     {
-        var filling = new Filling(plan, end, typing, room, rowPrice) { _areNumbersAlone = panels.All(panel => panel is { Figure.IsTall: true, Lines.Count: 0 }), _hasEnd = Printable.HasEnd(panels) };
+        var filling = new Filling(plan, end, typing, room, rowPrice) { _saysLess = saysLess, _areNumbersAlone = panels.All(panel => panel is { Figure.IsTall: true, Lines.Count: 0 }), _hasEnd = Printable.HasEnd(panels), FigureSize = FigureSizeOf(plan, panels) };
         filling.SetFigures(panels, tall);
         if (filling.Width > room)
             return null;
@@ -98,7 +112,7 @@ internal sealed class Filling
     private int HomeOf(IReadOnlyList<LabelPanel> panels, int group) =>
         _plan.Shape.Figures > 1 && panels[group].Figure is { IsTall: false } ? panels.TakeWhile(panel => panel.Figure is null or { IsTall: true }).Count() : group;
 
-    private void SetFigures(IReadOnlyList<LabelPanel> panels, Func<(int Size, int Baseline)> tall)
+    private void SetFigures(IReadOnlyList<LabelPanel> panels, TallPlan tall)
     {
         var (setter, stack, row) = (new FigureSetter(_plan, _typing, _room), (Column?)null, 0);
         foreach (var panel in panels)
@@ -107,14 +121,14 @@ internal sealed class Filling
             if (panel.Figure is not { } figure)
                 continue;
             var isStacked = _plan.Shape.Figures > 1 && !figure.IsTall;
-            var column = isStacked && stack is not null ? stack : ColumnOf(figure);
+            var column = (isStacked || (figure.IsSecond && tall.IsStacked)) && stack is not null ? stack : ColumnOf(figure);
             if (!_groups.Any(group => group.Contains(column)))
                 _groups[^1].Add(column);
             if (figure.IsTall)
-                column.Set(new Word(0, tall().Baseline, tall().Size, _typing.Shape(figure.Text, true)));
+                column.Set(new Word(0, tall.Of(figure).Baseline, tall.Of(figure).Size, _typing.Shape(figure.Text, true)));
             else if (setter.Set(column, figure, isStacked ? row++ : 0) is { } cut)
                 figure = Cut(figure, cut);
-            if (isStacked)
+            if (isStacked || (figure.IsTall && tall.IsStacked))
                 stack = column;
             Note(figure.Name, _typing.Shape(figure.Value, true));
             _said.Add((figure.Rank, figure.Text));
@@ -129,7 +143,9 @@ internal sealed class Filling
 
     private Column ColumnOf(Figure figure) => figure.IsTall
         ? new Column([], hasFigure: true)
-        : new Column(_plan.Hangs(_typing.Shape(figure.Unit, false)) ? [] : _plan.DetailRows, hasFigure: true) { FreeAbove = _plan.Shape.Figures == 1 && figure.Caption.Length == 0 && !_hasEnd ? _plan.CaptionRows : [] };
+        : new Column(_plan.Hangs(_typing.Shape(figure.Unit, false)) || HangsOut(figure) ? [] : _plan.DetailRows, hasFigure: true) { FreeAbove = _plan.Shape.Figures == 1 && figure.Caption.Length == 0 && !_hasEnd ? _plan.CaptionRows : [] };
+
+    private bool HangsOut(Figure figure) => _typing.Shape(figure.Value, true) is var value && value.InkDown(figure.MayBeCut ? _plan.SizeOf(value) : _plan.Figure) > _plan.Hang;
 
     private void Place(LabelLine line, List<Column> home)
     {
@@ -154,7 +170,7 @@ internal sealed class Filling
         Lose(line.Ends ? Drop(0) : Drop(line.Rank), $"There is no room for {line.Name} (“{line.Text}”); it is left out.");
     }
 
-    private bool SaysLess(LabelLine line) => _end == EndLine.Short && line.Ends && line.Shorter.Count > 0;
+    private bool SaysLess(LabelLine line) => line.Shorter.Count > 0 && (line.Ends ? _end == EndLine.Short : _saysLess);
 
     private static double Drop(int rank) => rank < LeastNeeded ? 20_000 : rank == LeastNeeded ? 8_000 : 2_000 - 100 * rank;
 
@@ -186,6 +202,7 @@ internal sealed class Filling
             return false;
         var best = ways.MinBy(way => way.Place!.Value.Total + _rowPrice * way.Texts.Count * _plan.Plain);
         Fill(best.Place!.Value, line, best.Texts, home);
+        Breaks += line.Parts.Count > 0 ? best.Texts.Count - 1 : 0;
         _said.Add((line.Rank, _typing.Shape(line, line.Text).Text));
         return true;
     }

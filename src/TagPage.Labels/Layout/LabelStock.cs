@@ -20,6 +20,12 @@ public sealed record LabelStock(Tape Tape, Printer Printer, ModuleLimits Limits)
     /// <summary>Where a label may be no longer than on narrower tape, the smallest type there, in dots; else 0.</summary>
     internal int LeastType { get; init; }
 
+    /// <summary>Figures are no smaller than this, in dots: as large as on narrower tape; 0 for any size.</summary>
+    internal int LeastFigure { get; init; }
+
+    /// <summary>Length that costs nothing, in dots: that of narrower tape which holds less.</summary>
+    internal int FreeDots { get; init; }
+
     /// <summary>Whether a caption may stand in a row of its own, over its line, to save length.</summary>
     internal bool BreaksCaptions { get; init; }
 

@@ -20,6 +20,9 @@ public sealed record LaidLabel(
     /// <summary>Of its smallest type, in dots.</summary>
     internal int LeastSize => Pieces.OfType<TextPiece>().Select(piece => piece.Size).DefaultIfEmpty(0).Min();
 
+    /// <summary>Of the smallest of its figures, in dots; 0 where it has none.</summary>
+    internal int FigureSize { get; init; }
+
     /// <summary>How much of its length the square and its quiet zones take.</summary>
     internal double SquareRoomMm => Pieces.OfType<SquarePiece>().FirstOrDefault() is { } square ? (square.Qr.Modules + 2 * TagQr.QuietZone) * square.DotsPerModule * Stock.Printer.DotMm : 0;
 

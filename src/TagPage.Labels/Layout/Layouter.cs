@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using TagPage.Core.Colour;
 using TagPage.Labels.Content;
 using TagPage.Labels.Geometry;
@@ -15,30 +17,41 @@ public static class Layouter
     // Narrower tape carries no square, so that its labels hold something else.
     private const double LeastComparedMm = 12;
 
+    // A label asks what narrower tape holds: each is laid out once for a content, as long as that is in use.
+    private static readonly ConditionalWeakTable<LabelContent, ConcurrentDictionary<LabelStock, LaidLabel>> Known = [];
+
     /// <summary>Lays out one label. Never throws for lack of room: what does not fit is named in the warnings.</summary>
     public static LaidLabel Lay(LabelContent content, LabelStock stock)
     {
-        var limits = HasTall(content) ? stock.Limits.NoLargerThan(stock.Limits.LargestMm, stock.Tape.WidthMm) : stock.Limits;
         var qr = content.Tag is { } tag && TagQr.Takes(tag.Address) ? TagQr.Of(tag.Address) : null;
-        return Fold(Half(content, qr, stock with { Limits = limits }, new Typing()) with { Stock = stock });
+        return Fold(Half(content, qr, stock, new Typing()) with { Stock = stock });
     }
 
     // Tape of up to 24 mm never makes a longer label of what was done or measured than narrower tape does. A tag alone, a desk's number and any words grow with their tape.
-    private static LaidLabel Half(LabelContent content, TagQr? qr, LabelStock stock, Typing typing)
+    private static LaidLabel Half(LabelContent content, TagQr? qr, LabelStock stock, Typing typing) =>
+        Known.GetOrCreateValue(content).GetOrAdd(stock, _ => NewHalf(content, qr, stock, typing));
+
+    private static LaidLabel NewHalf(LabelContent content, TagQr? qr, LabelStock stock, Typing typing)
     {
-        var label = Compose(content, qr, stock, typing);
-        if (Narrower(content, qr, stock, typing) is not { } narrower || (label.Loss == 0 && label.LengthMm <= narrower.LengthMm + Growth(label, narrower)))
+        var below = Below(content, qr, stock, typing);
+        var floored = Floored(stock, below);
+        var label = SmallerSquare(ComposeFloored(content, qr, floored, typing), dots => ComposeFloored(content, qr, dots, typing));
+        label = label with { Stock = stock };
+        if (!IsComparable(content, qr, stock, below) || below is not { } narrower || (label.Loss == 0 && label.LengthMm <= narrower.LengthMm + Growth(label, narrower)))
             return label;
         LaidLabel? best = null;
-        foreach (var limited in Limited(label, narrower).Select(limits => Compose(content, qr, limits, typing)).Where(limited => limited.Loss == 0))
+        foreach (var limited in Limited(label with { Stock = floored }, narrower).Select(limits => Compose(content, qr, limits, typing)).Where(limited => limited.Loss == 0))
         {
             if (best is null || limited.LeastSize > best.LeastSize)
                 best = limited with { Stock = stock };
             if (best.LeastSize >= LargerType(stock) * narrower.LeastSize)
                 return best;
         }
-        return best is null || (label.Loss == 0 && stock.Tape.WidthMm > ModuleLimits.WideMm) ? label : best;
+        return best is null || (label.Loss == 0 && MayBeLonger(content, stock)) ? label : best;
     }
+
+    // Where type does not grow within the length, over 24 mm and in a list, whose rows stand one under the other already.
+    private static bool MayBeLonger(LabelContent content, LabelStock stock) => stock.Tape.WidthMm > ModuleLimits.WideMm || !HasFigure(content);
 
     // Tape over 24 mm is read from farther away: type that cannot grow there within the length is no gain.
     private static double LargerType(LabelStock stock) => stock.Tape.WidthMm > ModuleLimits.WideMm ? 1.2 : 1.05;
@@ -61,25 +74,57 @@ public static class Layouter
                };
     }
 
-    /// <summary>The same on the next narrower tape, where it holds all of it too; else null.</summary>
-    private static LaidLabel? Narrower(LabelContent content, TagQr? qr, LabelStock stock, Typing typing)
+    /// <summary>The same on the next narrower tape; null where nothing is learned from it.</summary>
+    private static LaidLabel? Below(LabelContent content, TagQr? qr, LabelStock stock, Typing typing)
     {
-        var width = Tape.Widths.LastOrDefault(width => width < stock.Tape.WidthMm && width >= LeastComparedMm);
-        if (width == 0 || content.Logo is not null || content.Grows || !HoldsMuch(content))
-            return null;
-        var narrower = stock with { Tape = stock.Tape with { WidthMm = width } };
-        return Fit(qr, stock)?.IsPrinted == Fit(qr, narrower)?.IsPrinted && Half(content, qr, narrower, typing) is { Loss: 0 } label ? label : null;
+        var width = Tape.Widths.LastOrDefault(width => width < stock.Tape.WidthMm);
+        return width == 0 || content.Logo is not null || content.Grows || (width < LeastComparedMm && !HasFigure(content)) || !HoldsMuch(content) && !HasFigure(content)
+            ? null
+            : Half(content, qr, stock with { Tape = stock.Tape with { WidthMm = width } }, typing);
     }
+
+    // Figures are never smaller on wider tape. Where neither carries a square, wider tape may be as long as narrower, which holds less.
+    private static LabelStock Floored(LabelStock stock, LaidLabel? below) => below is null ? stock : stock with
+    {
+        LeastFigure = below.FigureSize,
+        FreeDots = stock.Tape.WidthMm < LeastComparedMm ? below.LengthDots : 0,
+    };
+
+    // Unless something more would be left out for it.
+    private static LaidLabel ComposeFloored(LabelContent content, TagQr? qr, LabelStock stock, Typing typing)
+    {
+        var label = Compose(content, qr, stock, typing);
+        return label.Loss > Filling.LeastLoss && stock.LeastFigure > 0 && Compose(content, qr, stock with { LeastFigure = 0 }, typing) is var other && other.Loss < label.Loss ? other : label;
+    }
+
+    // A large square is given up before words are, as long as it scans as well.
+    private static LaidLabel SmallerSquare(LaidLabel label, Func<LabelStock, LaidLabel> compose)
+    {
+        var (stock, best) = (label.Stock, label);
+        for (var dots = (label.Square?.DotsPerModule ?? 0) - 1; best.Loss > Filling.LeastLoss && dots * stock.Printer.DotMm >= stock.Limits.FineMm; dots--)
+        {
+            if (compose(stock with { Limits = stock.Limits.NoLargerThan(dots * stock.Printer.DotMm, stock.Tape.WidthMm) }) is var smaller && smaller.Loss < best.Loss)
+                best = smaller;
+        }
+        return best;
+    }
+
+    private static bool IsComparable(LabelContent content, TagQr? qr, LabelStock stock, LaidLabel? below) =>
+        below is { Loss: 0 } && below.Stock.Tape.WidthMm >= LeastComparedMm && HoldsMuch(content) && Fit(qr, stock)?.IsPrinted == Fit(qr, below.Stock)?.IsPrinted;
+
+    private static bool HasFigure(LabelContent content) => content.Panels.Any(panel => panel.Figure is { IsTall: false });
 
     private static bool HoldsMuch(LabelContent content) =>
         !HasTall(content) && content.Panels.Sum(panel => panel.Lines.Count + (panel.Figure is null ? 0 : 1)) > 1;
 
-    // Beside a number as high as the tape there is no room for a larger square.
+    // Beside a number as high as the tape the square is that of 18 mm.
+    private const double MostBesideTallMm = 0.43;
+
     private static bool HasTall(LabelContent content) => content.Panels.Any(panel => panel.Figure is { IsTall: true });
 
     private static LaidLabel Compose(LabelContent content, TagQr? qr, LabelStock stock, Typing typing)
     {
-        var fit = Fit(qr, stock);
+        var fit = Fit(qr, HasTall(content) ? stock with { Limits = stock.Limits.NoLargerThan(MostBesideTallMm, stock.Tape.WidthMm) } : stock);
         var square = fit is { IsPrinted: true } ? qr : null;
         var (kept, left) = Essentials(content, stock);
         var whole = kept with { Panels = Panels(kept, fit) };
@@ -96,7 +141,7 @@ public static class Layouter
         }
         warnings.AddRange(type?.Warnings ?? Unprinted(whole));
         var (length, pieces) = canvas.Place(type, stock.Printer.Dots(ShortestMm));
-        return new LaidLabel(stock, length, pieces, fit, warnings) { Words = [.. type?.Said ?? []], Loss = type?.Loss ?? (whole.Panels.Count > 0 ? double.PositiveInfinity : 0) };
+        return new LaidLabel(stock, length, pieces, fit, warnings) { Words = [.. type?.Said ?? []], FigureSize = type?.FigureSize ?? 0, Loss = type?.Loss ?? (whole.Panels.Count > 0 ? double.PositiveInfinity : 0) };
     }
 
     // Tape too narrow for a square is too narrow for all that stands beside one.

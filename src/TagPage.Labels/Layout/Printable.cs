@@ -34,6 +34,7 @@ internal static class Printable
     {
         Rank = figure.Rank,
         Caption = figure.Caption,
+        WasFigure = true,
         IsBold = true,
         MayBeCut = figure.MayBeCut,
     };

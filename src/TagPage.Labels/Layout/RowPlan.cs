@@ -57,6 +57,9 @@ internal sealed record RowPlan(
     /// <summary>How far down from a figure's line ink may reach where a row follows.</summary>
     public int Hang { get; init; }
 
+    /// <summary>How far up ink of a figure may reach.</summary>
+    public int Reach { get; init; }
+
     /// <summary>How many dots smaller its plain type is than it could be.</summary>
     public int Spared { get; init; }
 
@@ -83,6 +86,15 @@ internal sealed record RowPlan(
     /// <summary>Whether plain words on a figure's line reach into the row below.</summary>
     public bool Hangs(ShapedText words) => words.InkDown(Plain) > Hang;
 
+    /// <summary>The largest size, up to that of figures, at which a name's accents stay in the row.</summary>
+    public int SizeOf(ShapedText name)
+    {
+        var size = Figure;
+        while (size > Plain && name.InkUp(size) > Reach)
+            size--;
+        return size;
+    }
+
     /// <summary>All rows of a column without a figure.</summary>
     public IEnumerable<int> AllRows => CaptionRows.Concat(UpperRows).Concat(Shape.IsTight ? [] : FigureRows).Concat(DetailRows).Distinct().Order();
 
@@ -90,6 +102,9 @@ internal sealed record RowPlan(
     {
         private readonly int _figure = (int)(shape.Ratio * plain);
         private readonly int _ascent = ink.Up(plain), _descent = ink.Down(plain), _air = Math.Max(air, (int)Math.Round(0.06 * plain));
+
+        // A large figure with a line right under it looks crowded.
+        private readonly int _underFigure = (int)Math.Round(0.12 * (int)(shape.Ratio * plain));
 
         private int Above => ink.FigureUp(_figure);
 
@@ -132,7 +147,7 @@ internal sealed record RowPlan(
                 if (Above >= TwoRows)
                     uppers.Add(y + Above - _ascent - _descent - _air);
                 end = y + Above + Below;
-                y = end + _air + more;
+                y = Math.Max(end + _air, y + Above + ink.FigureDown(_figure) + _underFigure) + more;
             }
             for (var i = 0; i < shape.Details; i++)
             {
@@ -140,7 +155,7 @@ internal sealed record RowPlan(
                 end = y + _ascent + _descent;
                 y = end + _air + more;
             }
-            return (new RowPlan(shape, plain, _figure, captions, figures, uppers, details) { Hang = Below }, end);
+            return (new RowPlan(shape, plain, _figure, captions, figures, uppers, details) { Hang = Below, Reach = Above }, end);
         }
     }
 
