@@ -40,12 +40,12 @@ public sealed class DeskPlan
     /// <summary>When a racket should be ready; null if the hours do not suffice for it.</summary>
     public DateTime? ReadyAt(int number) => Of(number)?.Ready;
 
-    // What is on a machine stays there, past a break and past the time it should have taken.
+    // What is on a machine stays there, through a break and past the time it should have taken.
     private void Keep(DeskEntry entry, DateTime now, List<FreeTime> free)
     {
         var theirs = free.Find(time => time.Technician.Id == entry.On!.Technician);
-        var ready = entry.On!.Since + (theirs?.Technician.TimeFor(entry) ?? TimeSpan.FromMinutes(entry.Minutes ?? LearnedMinutes.Start));
-        var placed = new Placement(entry.Number, entry.On.Technician, entry.On.Since, ready > now ? ready : now);
+        var ready = theirs?.Technician.Done(entry) ?? entry.On!.Since + TimeSpan.FromMinutes(entry.Minutes ?? LearnedMinutes.Start);
+        var placed = new Placement(entry.Number, entry.On!.Technician, entry.On.Since, ready > now ? ready : now);
         theirs?.Take(placed.Start, placed.Ready);
         _placed[entry.Number] = placed;
     }

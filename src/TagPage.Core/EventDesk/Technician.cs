@@ -13,4 +13,17 @@ public sealed record Technician(long Id, IReadOnlyList<WorkTime> Hours)
     /// <summary>How long this racket takes this technician.</summary>
     public TimeSpan TimeFor(DeskEntry entry) =>
         TimeSpan.FromMinutes(entry.Minutes ?? Minutes.GetValueOrDefault(entry.Sport, LearnedMinutes.Start));
+
+    /// <summary>When this racket comes off the machine it is on: a break of the day that begins meanwhile is waited for.</summary>
+    public DateTime Done(DeskEntry entry)
+    {
+        var since = entry.On!.Since;
+        var done = since + TimeFor(entry);
+        foreach (var (one, next) in Hours.Zip(Hours.Skip(1)))
+        {
+            if (one.To >= since && one.To < done && next.From.Date == one.To.Date)
+                done += next.From - one.To;
+        }
+        return done;
+    }
 }

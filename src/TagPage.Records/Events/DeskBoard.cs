@@ -38,8 +38,21 @@ public sealed record DeskBoard(EventRow Event, IReadOnlyList<TechnicianRow> Tech
     public IEnumerable<EntryRow> AtRisk => Entries.Where(entry => Pressure(entry) >= Core.EventDesk.Pressure.Tight)
         .OrderByDescending(Pressure).ThenBy(entry => entry.NeededBy ?? entry.Promised);
 
+    /// <summary>
+    /// What waits and would miss its match, though pulled forward it would be ready, and when, without hurting anybody: room appeared
+    /// after a later time was promised. The first few.
+    /// </summary>
+    public IReadOnlyList<(EntryRow Entry, DateTime Ready)> WorthPulling =>
+    [
+        .. In(JobState.Waiting).Where(entry => !entry.PulledForward && ReadyAt(entry) > entry.NeededBy).OrderBy(entry => entry.NeededBy).Take(5)
+            .Select(entry => (Entry: entry, Pulled: ToDesk(entry) with { PulledForward = true }))
+            .Where(late => Desk.Slips(late.Pulled).Count == 0)
+            .Select(late => (late.Entry, Ready: Desk.With(late.Pulled).Plan.ReadyAt(late.Entry.Number) ?? DateTime.MaxValue))
+            .Where(late => late.Ready <= late.Entry.NeededBy),
+    ];
+
     /// <summary>Rackets whose promise was moved; their owners are to be told.</summary>
-    public IEnumerable<EntryRow> ToTell => Entries.Where(entry => entry.MovedFrom is not null && entry.State != JobState.Collected);
+    public IEnumerable<EntryRow> ToTell => Entries.Where(entry => entry.MovedFrom is not null && entry.State is not (JobState.Collected or JobState.Cancelled));
 
     /// <summary>What is strung and lies here, the longest first.</summary>
     public IEnumerable<EntryRow> Uncollected => In(JobState.Strung).OrderBy(entry => entry.StrungAt).ThenBy(entry => entry.Number);

@@ -123,6 +123,7 @@ public sealed class IntakeStore(Database database, ClientStore clients, ShopStor
     private NewJobEntry Job(IntakeEntry input, DateTime? promise) => new()
     {
         FormKey = input.FormKey,
+        IsPricedWhole = true,
         MainsId = input.Order.MainsId,
         CrossesId = input.Order.CrossesId,
         NewString = input.Order.NewString,

@@ -11,6 +11,9 @@ public sealed record NewJobEntry : JobEntry
 {
     public string FormKey { get; init; } = "";
 
+    /// <summary>The price is that of another list than the shop's, as an event has one: a single line.</summary>
+    public bool IsPricedWhole { get; init; }
+
     /// <summary>How the strings in the racket ended; null while they are still in.</summary>
     public BedEnd? OldEndedHow { get; init; }
 

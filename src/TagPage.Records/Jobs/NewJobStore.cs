@@ -93,7 +93,8 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
             BedStore.End(connection, bed.JobId, input.OldEndedOn ?? input.ReceivedOn, how);
         var values = new NewJobValues(racket.Id, input, strings, shop);
         var job = connection.ExecuteScalar<long>(AddSql, values);
-        ChargeLineStore.Replace(connection, job, PriceListStore.Get(connection).Lines(Priced(racket.Sport, input, values), values.PriceMinor), who, at.Now);
+        var list = PriceListStore.Get(connection);
+        ChargeLineStore.Replace(connection, job, input.IsPricedWhole && values.PriceMinor is { } whole ? [list.Whole(whole)] : list.Lines(Priced(racket.Sport, input, values), values.PriceMinor), who, at.Now);
         if (input.Confirmed)
             RangeConfirmStore.Note(connection, job, at.Now);
         return new Outcome.Done(job);

@@ -62,7 +62,7 @@ public static class PriceWords
         AmountMissing => "Enter an amount above zero.",
         CreditTooSmall small => $"There is {Formats.Money(small.FreeMinor, small.Currency)} in credit, which is less than what is still to be paid. Choose another way to pay, or pay a part from credit.",
         TakenBackAlready => "This payment was already taken back. Nothing was changed.",
-        NothingToBill => "Nothing from that month is left to bill.",
+        NothingToBill => "Nothing is left to bill.",
         CancelledAlready => "This bill is cancelled, or cancels another one. Nothing was changed.",
         BillUnaddressed => "No email can be sent: whoever pays, or the shop, has no email address on file. Add it first.",
         NothingToLay => "There is no credit, or nothing is owed that it could pay.",

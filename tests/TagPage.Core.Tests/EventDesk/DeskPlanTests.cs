@@ -52,6 +52,19 @@ public class DeskPlanTests
     }
 
     [Fact]
+    public void Break_that_begins_while_a_racket_is_on_the_machine_is_waited_for()
+    {
+        var started = Court.Racket(1, 30) with { On = new OnMachine(1, Court.At(10)) };
+        var hours = WorkTime.Between([Hours(0, 240)], [Hours(20, 40)]);
+        var plan = new DeskPlan(Court.At(20), [new Technician(1, hours)], [started, Court.Racket(2, 30, 100)]);
+        Assert.Equal((Court.At(60), Court.At(60)), (plan.ReadyAt(1), plan.Of(2)!.Start));
+
+        // Begun in the break: they did not wait for it. Before it, it is done.
+        Assert.Equal(Court.At(60), new DeskPlan(Court.At(30), [new Technician(1, hours)], [started with { On = new OnMachine(1, Court.At(30)) }]).ReadyAt(1));
+        Assert.Equal(Court.At(20), new DeskPlan(Court.At(5), [new Technician(1, hours)], [started with { On = new OnMachine(1, Court.At(-10)) }]).ReadyAt(1));
+    }
+
+    [Fact]
     public void What_is_on_a_machine_stays_there_even_when_it_takes_longer_than_it_should()
     {
         var started = Court.Racket(1, 30) with { On = new OnMachine(1, Court.At(10)) };

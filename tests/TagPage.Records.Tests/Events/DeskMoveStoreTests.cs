@@ -137,6 +137,40 @@ public sealed class DeskMoveStoreTests : IDisposable
         Assert.Equal((second, Fair.At(10, 30), Fair.At(11)), (Assert.Single(_fair.Board.ToTell).Number, _fair.Of(second).MovedFrom, _fair.Of(second).Promised));
     }
 
+    /// <summary>Its owner took a later time because the match could not be kept; then others went away.</summary>
+    [Fact]
+    public void Desk_says_who_could_reach_the_match_after_all()
+    {
+        using var fair = new Fair(bram: false);
+        var first = fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 30) });
+        var idle = fair.TakeIn();
+        var late = fair.TakeIn();
+        fair.Street.Records.Change("UPDATE event_entry SET needed_by = '2026-11-25 10:40' WHERE number = @late", new { late });
+        Assert.True(fair.Board.ReadyAt(fair.Of(late)) > fair.Of(late).NeededBy);
+        Assert.Empty(fair.Board.WorthPulling);
+
+        Fair.Done(fair.Moves.Withdraw(fair.Helper, fair.Id, first));
+
+        var (entry, ready) = Assert.Single(fair.Board.WorthPulling);
+        Assert.Equal((late, Fair.At(10, 30)), (entry.Number, ready));
+        Fair.Done(fair.Moves.PullForward(fair.Helper, fair.Id, late, true));
+        Assert.Equal([late, idle], fair.Board.NextUp.Select(next => next.Number));
+        Assert.Empty(fair.Board.WorthPulling);
+    }
+
+    [Fact]
+    public void Owner_of_a_racket_that_was_withdrawn_is_not_to_be_told()
+    {
+        _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 30) });
+        var second = _fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 30) });
+        Fair.Done(_fair.Technicians.SetAway(_fair.Helper, _fair.Id, _fair.Bram, true));
+        Assert.Equal(second, Assert.Single(_fair.Board.ToTell).Number);
+
+        Fair.Done(Moves.Withdraw(_fair.Helper, _fair.Id, second));
+
+        Assert.Empty(_fair.Board.ToTell);
+    }
+
     [Fact]
     public void Promise_that_can_be_kept_after_all_is_promised_again_before_its_owner_was_told()
     {

@@ -12,6 +12,17 @@ public sealed class IntakeStoreTests : IDisposable
     public void Dispose() => _fair.Dispose();
 
     [Fact]
+    public void Price_of_the_event_is_one_line_whatever_the_shops_own_list_has()
+    {
+        _fair.Street.Records.Change("INSERT INTO money_setting (id, labour_minor) VALUES (1, 1600) ON CONFLICT (id) DO UPDATE SET labour_minor = 1600");
+
+        var entry = _fair.Of(_fair.TakeIn());
+
+        Assert.Equal("Whole|1200", _fair.Street.Records.Text($"SELECT group_concat(kind || '|' || amount_minor) FROM charge WHERE job_id = {entry.JobId}"));
+        Assert.Equal(1200, entry.PriceMinor);
+    }
+
+    [Fact]
     public void Numbers_run_from_one_and_are_never_given_again()
     {
         Assert.Equal([1, 2], [_fair.TakeIn(), _fair.TakeIn("Ilse Marrow")]);
