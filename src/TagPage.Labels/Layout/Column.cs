@@ -16,6 +16,7 @@ internal sealed class Column(IEnumerable<int> rows, bool hasFigure)
 
     private readonly List<Word> _words = [];
     private readonly int[] _own = [.. rows];
+    private int[]? _rows;
     private readonly Dictionary<int, int> _used = [];
     private readonly HashSet<int> _goesOn = [], _ended = [];
 
@@ -32,7 +33,7 @@ internal sealed class Column(IEnumerable<int> rows, bool hasFigure)
     /// <summary>Whether nothing stands in its rows.</summary>
     public bool IsBare => _used.Count == 0;
 
-    private int[] Rows => [.. FreeAbove, .. _own];
+    private int[] Rows => _rows ??= [.. FreeAbove, .. _own];
 
     public IReadOnlyList<Word> Words => _words;
 
@@ -46,9 +47,10 @@ internal sealed class Column(IEnumerable<int> rows, bool hasFigure)
     public (int Row, int X, int Width)? Room(LabelLine line, IReadOnlyList<ShapedText> texts, int size)
     {
         (int Row, int X, int Width)? best = null;
+        var widest = texts.Max(text => text.WidthAt(size));
         for (var row = line.IsBold ? 0 : FreeAbove.Count; row + texts.Count <= Rows.Length; row++)
         {
-            if (RoomAt(row, line, texts, size) is { } x && texts.Max(text => x + text.WidthAt(size)) is var end && (best is null || Math.Max(Width, end) < best.Value.Width))
+            if (RoomAt(row, line, texts, size) is { } x && x + widest is var end && (best is null || Math.Max(Width, end) < best.Value.Width))
                 best = (row, x, Math.Max(Width, end));
         }
         return best;
@@ -56,10 +58,14 @@ internal sealed class Column(IEnumerable<int> rows, bool hasFigure)
 
     private int? RoomAt(int row, LabelLine line, IReadOnlyList<ShapedText> texts, int size)
     {
-        var rows = Enumerable.Range(row, texts.Count).ToList();
-        if (rows.Zip(rows.Skip(1)).Any(pair => Rows[pair.Second] - Rows[pair.First] > MostLeading * size))
-            return null;
-        if (rows.All(r => !_used.ContainsKey(Rows[r])))
+        var isUsed = false;
+        for (var i = 0; i < texts.Count; i++)
+        {
+            if (i > 0 && Rows[row + i] - Rows[row + i - 1] > MostLeading * size)
+                return null;
+            isUsed |= _used.ContainsKey(Rows[row + i]);
+        }
+        if (!isUsed)
             return Indent;
         var isFree = !_ended.Contains(Rows[row]) && (!_goesOn.Contains(Rows[row]) || line.Follows);
         return (hasFigure || line.MayStandBehind) && isFree && texts.Count == 1 && _used.TryGetValue(Rows[row], out var used) ? used + TailGap(Rows[row], size) : null;

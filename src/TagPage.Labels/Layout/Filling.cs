@@ -26,6 +26,7 @@ internal sealed class Filling
     private readonly double _rowPrice;
     private readonly EndLine _end;
     private bool _areNumbersAlone, _hasEnd, _saysLess;
+    private int[]? _allRows;
     private readonly List<List<Column>> _groups = [];
     private readonly List<(int Rank, string Text)> _said = [];
     private readonly List<string> _warnings = [];
@@ -230,16 +231,17 @@ internal sealed class Filling
     {
         (Column Column, int Row, int X, int Total)? best = null;
         var others = line.Stays ? [] : _groups.Where(group => group != home).SelectMany(group => group);
+        var (width, gap) = (Width, Columns.Any() ? Gap : 0);
         foreach (var column in home.Append(New(line, home)).Concat(others))
         {
             if (column.Room(line, texts, _plan.Plain) is not { } room)
                 continue;
-            var total = Width - column.Width + room.Width + (column.Width == 0 && Columns.Any() ? Gap : 0);
+            var total = width - column.Width + room.Width + (column.Width == 0 ? gap : 0);
             if (total <= _room && (best is null || total < best.Value.Total))
                 best = (column, room.Row, room.X, total);
         }
         return best;
     }
 
-    private Column New(LabelLine line, List<Column> home) => new(line.Stays && home.Any(column => column.HasFigure) ? [] : _plan.AllRows, false);
+    private Column New(LabelLine line, List<Column> home) => new(line.Stays && home.Any(column => column.HasFigure) ? [] : _allRows ??= [.. _plan.AllRows], false);
 }

@@ -81,7 +81,7 @@ internal sealed record RowPlan(
     }
 
     /// <summary>Of all kinds.</summary>
-    public int Rows => CaptionRows.Concat(UpperRows).Concat(FigureRows).Concat(DetailRows).Distinct().Count();
+    public int Rows { get; } = CaptionRows.Concat(UpperRows).Concat(FigureRows).Concat(DetailRows).Distinct().Count();
 
     /// <summary>Whether plain words on a figure's line reach into the row below.</summary>
     public bool Hangs(ShapedText words) => words.InkDown(Plain) > Hang;
@@ -115,7 +115,8 @@ internal sealed record RowPlan(
 
         public RowPlan? Plan(int height)
         {
-            if (shape.Details * (_ascent + _descent) + shape.Figures * Above > height)
+            var betweenRows = Math.Max(0, shape.Figures + shape.Details - 1) * _air;
+            if (shape.Details * (_ascent + _descent) + shape.Figures * (Above + Below) + betweenRows > height)
                 return null;
             if (shape.Figures > 0 && shape.Captions == CaptionPlace.Stacked && Above < TwoRows)
                 return null;

@@ -94,8 +94,9 @@ internal sealed class Search(LabelContent content, LabelStock stock, Typing typi
     {
         var breaks = panels.Any(panel => panel.Lines.Any(line => line.Parts.Count > 2)) ? RowPrices : [1];
         var tallPlans = TallPlan.All(panels, typing, height, stock.Tape.WidthMm, _dot).ToList();
+        var areaOf = LeastArea(panels);
         var mostFigure = tallPlans[0].Size > 0 ? TallPlan.MostBeside(stock.Tape.WidthMm, _dot) : int.MaxValue;
-        var plans = Plans(panels).Where(plan => Filling.FigureSizeOf(plan, panels) is var size && (size == 0 || (size >= stock.LeastFigure && size <= mostFigure))).Select(plan => (Plan: plan, Price: Price(plan), Area: LeastArea(plan, panels))).OrderBy(priced => priced.Price).ToList();
+        var plans = Plans(panels).Where(plan => Filling.FigureSizeOf(plan, panels) is var size && (size == 0 || (size >= stock.LeastFigure && size <= mostFigure))).Select(plan => (Plan: plan, Price: Price(plan), Area: areaOf(plan))).OrderBy(priced => priced.Price).ToList();
         foreach (var (tall, (plan, planPrice, area), rowPrice) in from tall in tallPlans from priced in plans from rowPrice in breaks select (tall, priced, rowPrice))
         {
             var least = price + planPrice + tall.Price;
@@ -153,13 +154,16 @@ internal sealed class Search(LabelContent content, LabelStock stock, Typing typi
     // A mm of wide tape is more tape.
     private double Area(int width) => Math.Max(0, width - stock.FreeDots) * _dot * Math.Sqrt(Math.Max(1, _tall));
 
-    // Where nothing is given up, all type stands in the plan's rows.
-    private double LeastArea(RowPlan plan, IReadOnlyList<LabelPanel> panels)
+    // Where nothing is given up, all type stands in the plan's rows. Many plans share a size: its widths are added up once.
+    private Func<RowPlan, double> LeastArea(IReadOnlyList<LabelPanel> panels)
     {
-        if (content.Grows)
-            return 0;
-        var type = panels.Sum(panel => (panel.Figure is { IsTall: false } figure ? typing.Shape(figure.Value, true).WidthAt(plan.Figure) : 0) + panel.Lines.Sum(line => typing.Shape(line, line.Text).WidthAt(plan.Plain)));
-        return Area(type / plan.Rows);
+        var figures = panels.Select(panel => panel.Figure).OfType<Figure>().Where(figure => !figure.IsTall).Select(figure => typing.Shape(figure.Value, true)).ToList();
+        var lines = panels.SelectMany(panel => panel.Lines).Select(line => typing.Shape(line, line.Text)).ToList();
+        var (ofFigures, ofLines) = (new Dictionary<int, int>(), new Dictionary<int, int>());
+        return plan => content.Grows ? 0 : Area((WidthAt(ofFigures, figures, plan.Figure) + WidthAt(ofLines, lines, plan.Plain)) / plan.Rows);
+
+        static int WidthAt(Dictionary<int, int> known, List<ShapedText> texts, int size) =>
+            known.TryGetValue(size, out var width) ? width : known[size] = texts.Sum(text => text.WidthAt(size));
     }
 
     private IEnumerable<RowPlan> Plans(IReadOnlyList<LabelPanel> panels)

@@ -7,9 +7,16 @@ namespace TagPage.Labels.Tests.Cast;
 /// <summary>The demo's rackets as their labels know them, read from its files: newest strings, tag, whose it is.</summary>
 internal static class DemoRackets
 {
-    public static IReadOnlyList<(string Racket, DoneFacts Facts, LabelTag Tag)> All { get; } = [.. Read()];
+    /// <summary>What one says: its facts, and labels made once for all tests.</summary>
+    public sealed record Racket(string Name, DoneFacts Facts, LabelTag Tag)
+    {
+        public LabelContent Done { get; } = Purposes.Done(Facts, Tag);
+        public LabelContent NameFirst { get; } = Purposes.Done(Facts with { NameLeads = true }, Tag);
+    }
 
-    private static IEnumerable<(string, DoneFacts, LabelTag)> Read()
+    public static IReadOnlyList<Racket> All { get; } = [.. Read()];
+
+    private static IEnumerable<Racket> Read()
     {
         var (strings, players) = (Rows("strings").ToDictionary(row => row["string"]), Rows("players").ToDictionary(row => row["player"]));
         var newest = Rows("jobs").Where(row => row["strung_on"].Length > 0).GroupBy(row => row["racket"]).ToDictionary(group => group.Key, group => group.MaxBy(row => row["strung_on"], StringComparer.Ordinal)!);
@@ -30,7 +37,7 @@ internal static class DemoRackets
                 Instrument = job["instrument"],
                 Whose = player["junior"] == "yes" ? $"Racket {racket["number"]}, no. {job["ticket"]}" : player["name"],
             };
-            yield return (racket["racket"], facts, racket["tag"].Length > 0 ? Samples.Tag with { Code = TagCode.Parse(racket["tag"]) } : Samples.Tag);
+            yield return new Racket(racket["racket"], facts, racket["tag"].Length > 0 ? Samples.Tag with { Code = TagCode.Parse(racket["tag"]) } : Samples.Tag);
         }
     }
 
