@@ -147,7 +147,7 @@ internal sealed class Search(LabelContent content, LabelStock stock, Typing typi
     private double Strain(RowPlan plan)
     {
         var isList = plan.Shape.Figures == 0;
-        var wished = 1.3 * (isList ? Math.Pow(Math.Min(_tall, 2.2), 0.3) * Math.Max(1, _tall / 2.2) : Math.Pow(_tall, 0.4));
+        var wished = 1.3 * (isList ? Math.Pow(Math.Min(_tall, 2.2), IsNarrow ? 0.6 : 0.3) * Math.Max(1, _tall / 2.2) : Math.Pow(_tall, 0.4));
         return 100 * (isList && content.Panels.Sum(panel => panel.Lines.Count) >= FewestOfList ? 2 : 1) * (IsLimited ? 2 : 1) * Math.Max(0, wished - XHeight(plan.Plain));
     }
 

@@ -126,6 +126,8 @@ public class FiguresTests
         var measured = Layouter.Lay(Purposes.Measures(facts, Samples.Tag), Samples.Stock(24, 180));
         Assert.Single(measured.Pieces.OfType<TextPiece>().Where(piece => piece.Text.Text != "Željko").Select(piece => piece.X).Distinct());
         Assert.True(measured.LengthMm <= 44, $"{measured.LengthMm:0.0} mm");
+        var narrowest = Layouter.Lay(Purposes.Measures(facts, Samples.Tag), Samples.Stock(9, 180));
+        Assert.True(narrowest.LengthMm <= 55, $"{narrowest.LengthMm:0.0} mm on 9 mm");
         var juniors = Purposes.Measures(facts with { Whose = "" }, Samples.Tag);
         var (on18, on24) = (Layouter.Lay(juniors, Samples.Stock(18, 180)), Layouter.Lay(juniors, Samples.Stock(24, 180)));
         var (narrow, wide) = (on18.Pieces.OfType<TextPiece>().Min(piece => piece.Size), on24.Pieces.OfType<TextPiece>().Min(piece => piece.Size));
