@@ -13,10 +13,16 @@ public static class SpecFaults
     public const string SwingWeight = "Enter a swing weight of more than 0 and at most 10000 kg·cm².";
     public const string PendulumAxis = "It hangs between 0 and 800 mm from the butt.";
 
+    /// <param name="grams">Measured or wanted; null for none.</param>
+    public static string? OfWeight(decimal? grams) => grams is < 50 or > 500 ? Weight : null;
+
+    /// <param name="mm">From the butt; null for none.</param>
+    public static string? OfBalance(decimal? mm) => mm is < 100 or > 500 ? Balance : null;
+
     public static IEnumerable<(string Field, string Says)> Of(SpecEntry read)
     {
-        if (read.WeightG is < 50 or > 500)
-            yield return (nameof(SpecEntry.Weight), Weight);
+        if (OfWeight(read.WeightG) is { } weight)
+            yield return (nameof(SpecEntry.Weight), weight);
         if (read.LengthMm is < 300 or > 800)
             yield return (nameof(SpecEntry.Length), Length);
         if (read.SwingWeight is <= 0 or > 10_000)
@@ -39,7 +45,7 @@ public static class SpecFaults
             return TipWeight;
         if (read is { Balance: not null, BalanceUnit: BalanceUnit.Points, LengthMm: null })
             return "Enter the length as well: points count from the frame’s middle.";
-        return SpecWorkings.Balanced(read).BalanceMm is < 100 or > 500 ? Balance : null;
+        return OfBalance(SpecWorkings.Balanced(read).BalanceMm);
     }
 
     private static string? OfPendulum(SpecEntry read)

@@ -48,10 +48,10 @@ public record WantedInput
     /// <summary>What no racket can measure, whatever the unit it was asked for in.</summary>
     public static IEnumerable<(string Field, string Says)> Faults(Wanted wanted)
     {
-        if (wanted.MassG is < 50 or > 500)
-            yield return ("Input.Weight", SpecFaults.Weight);
-        if (wanted.BalanceCm is < 10 or > 50)
-            yield return ("Input.Balance", SpecFaults.Balance);
+        if (SpecFaults.OfWeight((decimal?)wanted.MassG) is { } weight)
+            yield return ("Input.Weight", weight);
+        if (SpecFaults.OfBalance((decimal?)wanted.BalanceCm * 10) is { } balance)
+            yield return ("Input.Balance", balance);
     }
 
     public Wanted ToWanted(CustomisingValues values, BalanceUnit balance, double lengthCm) => new()

@@ -78,12 +78,12 @@ public sealed class PendulumModel(RacketStore rackets, SpecStore specs, ShopStor
     {
         if (Input.WeightG is not { } grams)
             yield return new(nameof(Input.Weight), "Enter the weight.");
-        else if (grams is < 50 or > 500)
-            yield return new(nameof(Input.Weight), SpecFaults.Weight);
+        else if (SpecFaults.OfWeight(grams) is { } weight)
+            yield return new(nameof(Input.Weight), weight);
         if (BalanceMm is not { } balance)
             yield return new(nameof(Input.Balance), "Enter the balance point; in points the length as well.");
-        else if (balance is < 100 or > 500)
-            yield return new(nameof(Input.Balance), SpecFaults.Balance);
+        else if (SpecFaults.OfBalance(balance) is { } outside)
+            yield return new(nameof(Input.Balance), outside);
         if (AxisFault() is { } fault)
             yield return new(nameof(Input.PendulumAxis), fault);
     }
