@@ -102,8 +102,7 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Sho
 
     private static bool IsHybrid(LabelRow.JobPart job) => (job.MainsName, job.MainsGaugeMm) != (job.CrossesName, job.CrossesGaugeMm);
 
-    private static StringFact String(string name, decimal gaugeMm) =>
-        new(name, Formats.StringName(name, gaugeMm)[name.Length..].Trim());
+    private static StringFact String(string name, decimal gaugeMm) => new(name, Languages.English.Gauge(gaugeMm));
 
     private MeasureFacts Measures(LabelRow row, SpecEntry spec, string line, string whose)
     {

@@ -22,10 +22,7 @@ public static class Formats
         Math.Round(value, decimals).ToString("0.####", CultureInfo.InvariantCulture);
 
     /// <summary>A string as it is asked for: Heron Spin 1.25.</summary>
-    public static string StringName(string name, decimal gaugeMm) => $"{name} {Gauge(gaugeMm)}";
-
-    /// <summary>In mm, as the trade writes it: 1.30, 1.275.</summary>
-    public static string Gauge(decimal mm) => mm.ToString("0.00#", CultureInfo.InvariantCulture);
+    public static string StringName(string name, decimal gaugeMm) => Languages.English.StringName(name, gaugeMm);
 
     /// <summary>Mains before crosses in per cent, 10 / 5; one number where they are alike, null where there is none.</summary>
     public static string? PreStretch(int mains, int crosses) => (mains, crosses) switch
