@@ -43,6 +43,14 @@ public sealed class WhatIfTests : OdalysPhone
         Assert.Contains("The date chosen by the shop, 1 May 2027, is left out here.", page.Main, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task What_is_wrong_is_listed_in_the_order_of_the_fields()
+    {
+        var page = await Phone.Open($"/my/what-if/{Racket}?times=often&hours=long&role=InTurn");
+
+        Assert.Equal(["#Times", "#Hours"], page.Document.QuerySelectorAll(".errors a").Select(a => a.GetAttribute("href")));
+    }
+
     [Theory]
     [InlineData("?times=often&hours=1")]
     [InlineData("?times=22&hours=1")]

@@ -80,6 +80,29 @@ public sealed class PlanFigureTests : IDisposable
     }
 
     [Fact]
+    public async Task Pieces_that_are_not_the_planned_ones_rounded_are_said_to_be_others()
+    {
+        var owner = _shop.Owner();
+        await owner.Send(await owner.Open("/shop/settings/customising"), ("Input.StepG", "1"));
+        var found = new List<bool>();
+        foreach (var swing in Enumerable.Range(294, 24))
+        {
+            var page = await owner.Open(Page + $"?Input.SwingWeight={swing}");
+            var list = page.Document.QuerySelector(".check-list")!.TextContent;
+            var rows = page.Document.QuerySelectorAll("table.tight tbody tr");
+            // A place that is only in one of the two columns cannot have been rounded, unless it was rounded to nothing.
+            var hasOthers = rows.Any(row => Column(row, "Planned").Length == 0 && Column(row, "Rounded").Length > 0);
+            var saysSo = list.Contains("These pieces are not the planned ones rounded", StringComparison.Ordinal);
+            Assert.True(saysSo || !hasOthers, $"swing weight {swing}");
+            found.Add(saysSo);
+        }
+        Assert.Contains(true, found);
+        Assert.Contains(false, found);
+
+        static string Column(AngleSharp.Dom.IElement row, string name) => row.QuerySelector($"td[data-label='{name}']")!.TextContent;
+    }
+
+    [Fact]
     public async Task Tape_is_told_in_centimetres_of_the_shops_own_roll()
     {
         var owner = _shop.Owner();

@@ -187,7 +187,8 @@ public sealed class BatchTests : IDisposable
         Assert.NotNull(list.Document.QuerySelector($"main a[href='{progress}']"));
         var due = await _runa.Open("/shop/due");
         Assert.Contains("reminder waiting to be sent", due.Main, StringComparison.Ordinal);
-        Assert.Null(due.Document.QuerySelector("a.remind"));
+        Assert.Equal("Note an answer", due.Document.QuerySelector($".who a[href='/shop/nudges/new?client={ada}']")?.TextContent);
+        Assert.Null(due.Document.QuerySelector("a.remind[aria-label^=Remind]"));
         Assert.Contains("already waiting to be sent", (await _runa.Open($"/shop/nudges/new?client={ada}")).Main, StringComparison.Ordinal);
         var next = await _runa.Open("/shop/nudges/batch");
         Assert.Contains("left out: its reminder is already waiting to be sent", next.Main, StringComparison.Ordinal);

@@ -16,7 +16,7 @@ public class ReasonWordsTests
 
     [Theory]
     [InlineData(0, "played 0 times a week, at least 2 restrings a year: 182 days")]
-    [InlineData(1, "played 1 time a week, at least 2 restrings a year: 182 days")]
+    [InlineData(1, "played once a week, at least 2 restrings a year: 182 days")]
     [InlineData(2, "played 2 times a week, at least 2 restrings a year: 182 days")]
     [InlineData(2.5, "as many restrings a year as times played a week (2.5): 146 days")]
     [InlineData(21, "as many restrings a year as times played a week (21): 17 days")]

@@ -1,3 +1,5 @@
+using System.Text.Encodings.Web;
+using Microsoft.AspNetCore.Html;
 using Microsoft.AspNetCore.Mvc.Rendering;
 using Microsoft.AspNetCore.Mvc.ViewFeatures;
 using Microsoft.AspNetCore.Razor.TagHelpers;
@@ -28,16 +30,24 @@ public sealed class ErrorSummaryTagHelper : TagHelper
         output.Attributes.SetAttribute("tabindex", "-1");
         output.Attributes.SetAttribute("autofocus", "");
         output.Content.AppendHtml("<h2>").Append(Heading).AppendHtml("</h2>");
-        output.Content.AppendHtml(List());
+        output.Content.AppendHtml(new Lines(ViewContext));
     }
 
-    private TagBuilder List()
+    /// <summary>
+    /// Model state knows its fields by the alphabet. The fields come after the summary, but what a page consists of is
+    /// written out only when all of it is there.
+    /// </summary>
+    private sealed class Lines(ViewContext context) : IHtmlContent
     {
-        var list = new TagBuilder("ul");
-        foreach (var (name, entry) in ViewContext.ModelState)
-            foreach (var error in entry!.Errors)
-                list.InnerHtml.AppendHtml(Line(name, error.ErrorMessage));
-        return list;
+        public void WriteTo(TextWriter writer, HtmlEncoder encoder)
+        {
+            var order = FieldOrder.Of(context.HttpContext);
+            var list = new TagBuilder("ul");
+            foreach (var (name, entry) in context.ModelState.OrderBy(field => order.Place(field.Key)))
+                foreach (var error in entry!.Errors)
+                    list.InnerHtml.AppendHtml(Line(name, error.ErrorMessage));
+            list.WriteTo(writer, encoder);
+        }
     }
 
     private static TagBuilder Line(string name, string message)

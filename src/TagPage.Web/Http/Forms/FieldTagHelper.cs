@@ -53,6 +53,7 @@ public sealed class FieldTagHelper : TagHelper
     {
         if (For.Metadata.ModelType == typeof(string) && (Kind == FieldKind.Area) != TextBinder.MayHaveLines(For.Metadata))
             throw new InvalidOperationException($"{Name}: a field of several lines is an Area with DataType.MultilineText, every other one neither.");
+        FieldOrder.Of(ViewContext.HttpContext).Add(Name);
         output.TagName = Kind == FieldKind.Radio ? "fieldset" : "div";
         output.TagMode = TagMode.StartTagAndEndTag;
         output.Attributes.SetAttribute("class", "field" + (Kind == FieldKind.Check ? " check" : "") + (Error is null ? "" : " wrong"));

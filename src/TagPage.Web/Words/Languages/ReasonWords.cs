@@ -47,7 +47,8 @@ public static class ReasonWords
     {
         var words = language.Phrases.Reasons;
         var isOften = limit.TimesAWeek > TimesAWeekLimit.FewestAYear;
-        return (isOften ? words.TimesAWeek : words.FewTimes).Fill(
+        var phrase = isOften ? words.TimesAWeek : Math.Round(limit.TimesAWeek, 1) == 1 ? words.Once : words.FewTimes;
+        return phrase.Fill(
             ("times", isOften ? language.Number(limit.TimesAWeek, 1) : language.Count(language.Phrases.Time.Times, limit.TimesAWeek)),
             ("least", language.Number((double)TimesAWeekLimit.FewestAYear)),
             ("days", language.Days(limit.Interval!.Value)));

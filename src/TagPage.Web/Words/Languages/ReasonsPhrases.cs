@@ -4,6 +4,7 @@ namespace TagPage.Web.Words;
 public sealed record ReasonsPhrases
 {
     public required string TimesAWeek { get; init; }
+    public required string Once { get; init; }
     public required string FewTimes { get; init; }
     public required string Hours { get; init; }
     public required string HoursHybrid { get; init; }
