@@ -13,9 +13,10 @@ rm -rf "$out"
 mkdir -p "$out"
 for kind in "${kinds[@]}"; do
   folder=$out/tagpage-$kind
-  dotnet publish src/TagPage.Web -c Release -r "$kind" --self-contained -o "$folder" --nologo -v quiet -p:DebugType=none
+  dotnet publish src/TagPage.Web -c Release -r "$kind" --self-contained -o "$folder" --nologo -v quiet -p:DebugType=none -p:RestoreLockedMode=true
   echo "$version" > "$folder/VERSION"
   cp deploy/tagpage.service deploy/nginx.conf deploy/apache.conf "$folder/"
+  bash deploy/bom.sh "$folder" "$kind" "$version"
   tar -C "$out" -czf "$folder.tar.gz" "tagpage-$kind"
   rm -rf "$folder"
 done
