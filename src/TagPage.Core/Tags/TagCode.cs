@@ -56,6 +56,13 @@ public readonly record struct TagCode
     /// </summary>
     public static TagCodeReading Read(string? typed) => Judge(TypedCode.Clean(typed));
 
+    /// <summary>
+    /// The first characters of a code, read as forgivingly as a whole one; null where no code can begin so.
+    /// What is longer than a code is none.
+    /// </summary>
+    public static string? Begin(string? typed) =>
+        TypedCode.Clean(typed) is { Length: <= Length } text && !text.AsSpan().ContainsAnyExcept(Allowed) ? text : null;
+
     /// <summary>As stored and as in an address: "7K2M9Q4TXAV".</summary>
     public override string ToString() => _text ?? "";
 

@@ -117,6 +117,7 @@ public static class ExportPlan
         ["due_day"] = "the day all dates are of",
         ["name_order"] = "how the order of names was made",
         ["search"] = "words of the search box, the same as in client, player and racket",
+        ["search_note"] = "words of the search box, the same as the notes of client, player, racket and job",
         ["demo"] = "of the demo",
         ["migration"] = "schema changes",
     };

@@ -10,6 +10,7 @@ public sealed record SearchQuery
     public const int Longest = 300;
 
     private const int FewestPhoneDigits = 3;
+    private const int FewestTagCharacters = 4;
     private const int MostWords = 8;
 
     public SearchQuery(string? typed)
@@ -26,7 +27,9 @@ public sealed record SearchQuery
         // Only the number's last digits are asked for: a leading 0 stands for the country code on file.
         if (IsNumber && number.Length == Typed.Length && digits.TrimStart('0').Length >= FewestPhoneDigits)
             PhoneEnd = digits.TrimStart('0');
-        Words = ToWords(Typed);
+        TagBegin = ToTagBegin(Typed);
+        Words = ToWords(PlainLetters.Of(Typed));
+        NoteWords = ToWords(Typed) is { } typedWords && typedWords != Words ? $"({Words}) OR ({typedWords})" : Words;
     }
 
     public string Typed { get; }
@@ -45,10 +48,19 @@ public sealed record SearchQuery
     /// </summary>
     public string? Words { get; }
 
+    /// <summary>The same for notes, which stand there as typed: a weiß is found by weiß and a weiss by either.</summary>
+    public string? NoteWords { get; }
+
+    /// <summary>The first characters of a tag’s code, where the rest cannot be read any more; null for what cannot be one.</summary>
+    public string? TagBegin { get; }
+
+    private static string? ToTagBegin(string typed) =>
+        TagCode.Begin(typed) is { Length: >= FewestTagCharacters and < TagCode.Length } begin ? begin : null;
+
     private static string? ToWords(string typed)
     {
         var kept = new StringBuilder(typed.Length);
-        foreach (var rune in PlainLetters.Of(typed).EnumerateRunes())
+        foreach (var rune in typed.EnumerateRunes())
             kept.Append(Rune.IsLetterOrDigit(rune) || IsMark(rune) ? rune.ToString() : " ");
         var words = kept.ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries).Take(MostWords).Select(w => $"\"{w}\"*");
         return string.Join(' ', words) is { Length: > 0 } query ? query : null;

@@ -88,4 +88,20 @@ public sealed class SearchStore(Database database)
         LEFT JOIN player p ON p.id = r.player_id
         WHERE t.code = @code
         """;
+
+    /// <summary>If more match, there were too few characters.</summary>
+    public const int MostTags = 10;
+
+    /// <summary>The tags whose codes begin with these characters, which are of a code's alphabet.</summary>
+    public IReadOnlyList<TagRow> ByTagBegin(string begin) => database.Read(c => c.Query<TagRow>(ByTagBeginSql, new { begin, MostTags }).ToList());
+
+    private const string ByTagBeginSql = """
+        SELECT t.code, t.state, t.racket_id, p.name AS player, r.number
+        FROM tag t
+        LEFT JOIN racket r ON r.id = t.racket_id
+        LEFT JOIN player p ON p.id = r.player_id
+        WHERE t.code BETWEEN @begin AND @begin || 'ZZZZZZZZZZ'
+        ORDER BY t.code
+        LIMIT @MostTags
+        """;
 }

@@ -4,7 +4,7 @@ namespace TagPage.Web.Http;
 public sealed class SecurityHeaders(RequestDelegate next)
 {
     private const string SignedInPolicy =
-        "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self' data:; connect-src 'self'; "
+        "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self' data:; connect-src 'self'; manifest-src 'self'; "
         + "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     /// <summary>Set in the request's items by the one page that listens; everywhere else the microphone is off.</summary>

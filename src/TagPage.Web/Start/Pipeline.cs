@@ -26,6 +26,7 @@ internal static class Pipeline
         app.MapHealth();
         app.MapSecurityText();
         app.MapAccentSheet();
+        app.MapHomeScreen();
         app.MapDeskLine();
         app.MapStaticAssets().AllowAnonymous();
         app.MapRazorPages().WithStaticAssets();

@@ -80,4 +80,14 @@ public class TagCodeReadTests
         (_, 3) => char.ToLowerInvariant(character),
         _ => character,
     };
+
+    [Theory]
+    [InlineData("7k2m", "7K2M")]
+    [InlineData("7K2M-9q", "7K2M9Q")]
+    [InlineData("oil", "011")]
+    [InlineData("", "")]
+    [InlineData("7K2U", null)]
+    [InlineData("7K2M9Q4TXAVX", null)]
+    public void Beginning_of_a_code_is_read_as_forgivingly_as_a_whole_one(string typed, string? begin) =>
+        Assert.Equal(begin, TagCode.Begin(typed));
 }

@@ -50,6 +50,33 @@ public sealed class FindTests : IDisposable
     }
 
     [Fact]
+    public async Task Worn_tag_is_found_by_the_beginning_of_its_code()
+    {
+        var (live, blank, retired) = (_family.Tag, _shop.Records.BlankTag(), _shop.Records.RetiredTag(_family.Racket));
+
+        foreach (var (code, address) in new[] { (live, $"/shop/rackets/{_family.Racket}"), (blank, $"/shop/tags/link/{blank}"), (retired, $"/shop/rackets/{_family.Racket}") })
+        {
+            var page = await Find(code.Display[..7].ToLowerInvariant());
+
+            Assert.Equal(code.Display, page.Document.QuerySelector($"main a[href='{address}']")?.TextContent);
+        }
+    }
+
+    [Fact]
+    public async Task Word_of_a_note_leads_to_its_ticket_and_for_a_job_to_its_racket()
+    {
+        _shop.Records.Change("UPDATE job SET note = 'mind the <b>grommets</b>' WHERE id = @Job", new { _family.Job });
+
+        var page = await Find("grommet");
+        var forJob = await _shop.Owner().Open("/shop/find?for=job&q=grommet");
+
+        Assert.Equal($"/shop/jobs/{_family.Job}", page.Document.QuerySelector("[aria-labelledby=notes] a")?.GetAttribute("href"));
+        Assert.Contains("mind the <b>grommets</b>", page.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("Nothing found", page.Main, StringComparison.Ordinal);
+        Assert.Equal($"/shop/jobs/new?racket={_family.Racket}", forJob.Document.QuerySelector("[aria-labelledby=notes] a")?.GetAttribute("href"));
+    }
+
+    [Fact]
     public async Task Blank_tag_asks_to_be_linked_and_a_retired_one_says_where_it_was()
     {
         var (blank, retired) = (_shop.Records.BlankTag(), _shop.Records.RetiredTag(_family.Racket));

@@ -53,7 +53,7 @@ public sealed class PublicCanaryTests : IDisposable
         string[] addresses =
         [
             "/", "/t", "/t?code=hello", "/t/7K2M9Q4TXAW", "/t/7K2M9Q4TXAV", $"/t/{_retired}", $"/t/{_blank}", $"/t/{_code}/restring.ics",
-            $"/t/{_retired}/restring.ics", $"/t/{_code}/found", "/nothing/here", "/accent.css", "/healthz/ready", "/shop/rackets/1", "/account/sign-in",
+            $"/t/{_retired}/restring.ics", $"/t/{_code}/found", "/nothing/here", "/accent.css", "/my.webmanifest", "/shop.webmanifest", "/healthz/ready", "/shop/rackets/1", "/account/sign-in",
         ];
         foreach (var address in addresses)
             AssertClean(await Everything(address));

@@ -1390,3 +1390,51 @@ END;
 CREATE TRIGGER racket_search_gone AFTER DELETE ON racket BEGIN
   DELETE FROM search WHERE rowid = 4 * old.id + 2;
 END;
+
+-- One line per note. The row id says whose: 4 × id + 0 client, + 1 player, + 2 racket, + 3 job.
+CREATE VIRTUAL TABLE search_note USING fts5 (words, tokenize = 'unicode61 remove_diacritics 2', prefix = '2 3');
+INSERT INTO search_note (search_note, rank) VALUES ('secure-delete', 1);
+
+CREATE TRIGGER client_note_new AFTER INSERT ON client WHEN new.note <> '' BEGIN
+  INSERT INTO search_note (rowid, words) VALUES (4 * new.id, new.note);
+END;
+CREATE TRIGGER client_note_again AFTER UPDATE OF note ON client WHEN new.note <> old.note BEGIN
+  DELETE FROM search_note WHERE rowid = 4 * old.id AND old.note <> '';
+  INSERT INTO search_note (rowid, words) SELECT 4 * new.id, new.note WHERE new.note <> '';
+END;
+CREATE TRIGGER client_note_gone AFTER DELETE ON client WHEN old.note <> '' BEGIN
+  DELETE FROM search_note WHERE rowid = 4 * old.id;
+END;
+
+CREATE TRIGGER player_note_new AFTER INSERT ON player WHEN new.note <> '' BEGIN
+  INSERT INTO search_note (rowid, words) VALUES (4 * new.id + 1, new.note);
+END;
+CREATE TRIGGER player_note_again AFTER UPDATE OF note ON player WHEN new.note <> old.note BEGIN
+  DELETE FROM search_note WHERE rowid = 4 * old.id + 1 AND old.note <> '';
+  INSERT INTO search_note (rowid, words) SELECT 4 * new.id + 1, new.note WHERE new.note <> '';
+END;
+CREATE TRIGGER player_note_gone AFTER DELETE ON player WHEN old.note <> '' BEGIN
+  DELETE FROM search_note WHERE rowid = 4 * old.id + 1;
+END;
+
+CREATE TRIGGER racket_note_new AFTER INSERT ON racket WHEN new.note <> '' BEGIN
+  INSERT INTO search_note (rowid, words) VALUES (4 * new.id + 2, new.note);
+END;
+CREATE TRIGGER racket_note_again AFTER UPDATE OF note ON racket WHEN new.note <> old.note BEGIN
+  DELETE FROM search_note WHERE rowid = 4 * old.id + 2 AND old.note <> '';
+  INSERT INTO search_note (rowid, words) SELECT 4 * new.id + 2, new.note WHERE new.note <> '';
+END;
+CREATE TRIGGER racket_note_gone AFTER DELETE ON racket WHEN old.note <> '' BEGIN
+  DELETE FROM search_note WHERE rowid = 4 * old.id + 2;
+END;
+
+CREATE TRIGGER job_note_new AFTER INSERT ON job WHEN new.note <> '' BEGIN
+  INSERT INTO search_note (rowid, words) VALUES (4 * new.id + 3, new.note);
+END;
+CREATE TRIGGER job_note_again AFTER UPDATE OF note ON job WHEN new.note <> old.note BEGIN
+  DELETE FROM search_note WHERE rowid = 4 * old.id + 3 AND old.note <> '';
+  INSERT INTO search_note (rowid, words) SELECT 4 * new.id + 3, new.note WHERE new.note <> '';
+END;
+CREATE TRIGGER job_note_gone AFTER DELETE ON job WHEN old.note <> '' BEGIN
+  DELETE FROM search_note WHERE rowid = 4 * old.id + 3;
+END;

@@ -6,7 +6,7 @@ using TagPage.Records.Search;
 
 namespace TagPage.Web.Pages.Shop.Search;
 
-public sealed class IndexModel(SearchStore store) : PageModel
+public sealed class IndexModel(SearchStore store, NoteSearchStore notes) : PageModel
 {
     [BindProperty(SupportsGet = true, Name = "q")]
     public string? Typed { get; set; }
@@ -24,6 +24,12 @@ public sealed class IndexModel(SearchStore store) : PageModel
 
     public IReadOnlyList<SearchRow> Found { get; private set; } = [];
 
+    /// <summary>Looked for only where a list is shown: they lead to records that were not asked for by name.</summary>
+    public IReadOnlyList<NoteRow> Notes { get; private set; } = [];
+
+    /// <summary>Tags whose codes begin as typed, for one that is worn off.</summary>
+    public IReadOnlyList<SearchStore.TagRow> Tags { get; private set; } = [];
+
     public bool MayBeMore => Found.Count >= SearchStore.Most;
 
     /// <summary>Eleven characters that are one typo away from a tag's code.</summary>
@@ -37,7 +43,11 @@ public sealed class IndexModel(SearchStore store) : PageModel
         if (Asked.Tag.Code is { } code && store.ByTag(code) is { } tag)
             return OfTag(tag);
         Found = Look();
-        return OnlyAnswer() is { } address ? Redirect(address) : Page();
+        if (OnlyAnswer() is { } address)
+            return Redirect(address);
+        Tags = Asked.TagBegin is { } begin ? store.ByTagBegin(begin) : [];
+        Notes = Asked.NoteWords is { } words ? notes.ByWords(words) : [];
+        return Page();
     }
 
     /// <summary>Where a racket that was found leads.</summary>
