@@ -44,11 +44,14 @@ public sealed class DeskPlan
     private void Keep(DeskEntry entry, DateTime now, List<FreeTime> free)
     {
         var theirs = free.Find(time => time.Technician.Id == entry.On!.Technician);
-        var ready = theirs?.Technician.Done(entry) ?? entry.On!.Since + TimeSpan.FromMinutes(entry.Minutes ?? LearnedMinutes.Start);
-        var placed = new Placement(entry.Number, entry.On!.Technician, entry.On.Since, ready > now ? ready : now);
+        var placed = new Placement(entry.Number, entry.On!.Technician, entry.On.Since, theirs?.Technician.Done(entry, now) ?? Done(entry, now));
         theirs?.Take(placed.Start, placed.Ready);
         _placed[entry.Number] = placed;
     }
+
+    // Of a technician who is no longer there.
+    private static DateTime Done(DeskEntry entry, DateTime now) =>
+        entry.On!.Since + TimeSpan.FromMinutes(entry.Minutes ?? LearnedMinutes.Start) is var done && done > now ? done : now;
 
     private void Place(DeskEntry entry, List<FreeTime> free)
     {

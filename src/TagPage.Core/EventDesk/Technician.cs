@@ -14,16 +14,25 @@ public sealed record Technician(long Id, IReadOnlyList<WorkTime> Hours)
     public TimeSpan TimeFor(DeskEntry entry) =>
         TimeSpan.FromMinutes(entry.Minutes ?? Minutes.GetValueOrDefault(entry.Sport, LearnedMinutes.Start));
 
-    /// <summary>When this racket comes off the machine it is on: a break of the day that begins meanwhile is waited for.</summary>
-    public DateTime Done(DeskEntry entry)
+    /// <summary>
+    /// When this racket comes off the machine it is on: a break of the day that begins meanwhile is waited for, also by one that
+    /// takes longer than it should.
+    /// </summary>
+    /// <param name="entry">The racket.</param>
+    /// <param name="now">It is not off before.</param>
+    public DateTime Done(DeskEntry entry, DateTime now)
     {
         var since = entry.On!.Since;
         var done = since + TimeFor(entry);
-        foreach (var (one, next) in Hours.Zip(Hours.Skip(1)))
+        foreach (var (from, to) in Breaks.Where(pause => pause.From >= since))
         {
-            if (one.To >= since && one.To < done && next.From.Date == one.To.Date)
-                done += next.From - one.To;
+            if (from < done)
+                done += to - from;
+            else if (done < to && from <= now && now < to)
+                done = to;
         }
-        return done;
+        return done > now ? done : now;
     }
+
+    private IEnumerable<WorkTime> Breaks => Hours.Zip(Hours.Skip(1), (one, next) => new WorkTime(one.To, next.From)).Where(pause => pause.From.Date == pause.To.Date);
 }

@@ -65,6 +65,30 @@ public class DeskPlanTests
     }
 
     [Fact]
+    public void Racket_that_is_overdue_when_the_break_begins_is_ready_after_it_and_one_begun_in_the_break_is_not_kept_waiting()
+    {
+        var started = Court.Racket(1, 30) with { On = new OnMachine(1, Court.At(10)) };
+        var runa = new Technician(1, WorkTime.Between([Hours(0, 240)], [Hours(50, 80)]));
+
+        Assert.Equal(Court.At(49), new DeskPlan(Court.At(49), [runa], [started]).ReadyAt(1));
+        var waits = new DeskPlan(Court.At(50), [runa], [started, Court.Racket(2, 30)]);
+        Assert.Equal((Court.At(80), Court.At(80)), (waits.ReadyAt(1), waits.Of(2)!.Start));
+        Assert.Equal(Court.At(80), new DeskPlan(Court.At(79), [runa], [started]).ReadyAt(1));
+        Assert.Equal(Court.At(95), new DeskPlan(Court.At(95), [runa], [started]).ReadyAt(1));
+
+        var quick = Court.Racket(3, 10) with { On = new OnMachine(1, Court.At(55)) };
+        Assert.Equal(Court.At(70), new DeskPlan(Court.At(70), [runa], [quick]).ReadyAt(3));
+    }
+
+    [Fact]
+    public void Night_is_no_break_to_wait_for()
+    {
+        var runa = new Technician(1, [Hours(0, 60), Hours(24 * 60, 25 * 60)]);
+        var started = Court.Racket(1, 30) with { On = new OnMachine(1, Court.At(10)) };
+        Assert.Equal(Court.At(70), new DeskPlan(Court.At(70), [runa], [started]).ReadyAt(1));
+    }
+
+    [Fact]
     public void What_is_on_a_machine_stays_there_even_when_it_takes_longer_than_it_should()
     {
         var started = Court.Racket(1, 30) with { On = new OnMachine(1, Court.At(10)) };
