@@ -17,8 +17,11 @@ public sealed class Desk(DateTime now, IReadOnlyList<Technician> technicians, IR
 
     public IReadOnlyList<DeskEntry> Entries => entries;
 
-    /// <summary>Who strings which racket when, as it stands.</summary>
-    public DeskPlan Plan => field ??= new DeskPlan(now, technicians, entries);
+    /// <summary>Who strings which racket when, as it stands: in the order of what was promised, and nearer to a match where that costs nobody a promise.</summary>
+    public DeskPlan Plan => field ??= NeededFirst.Plan(now, technicians, entries);
+
+    // The order of what was promised alone, on which promises are given: they hold whatever else is brought forward.
+    private DeskPlan Promised => field ??= new DeskPlan(now, technicians, entries);
 
     /// <summary>The same desk with one racket more, or with one changed.</summary>
     public Desk With(DeskEntry entry) =>
@@ -28,16 +31,18 @@ public sealed class Desk(DateTime now, IReadOnlyList<Technician> technicians, IR
     /// Whose promises would suffer if the desk became another one: late where they were kept, or later where they were late
     /// already. A racket without a due time cannot suffer.
     /// </summary>
-    public IReadOnlyList<Slip> Slips(Desk after) =>
+    public IReadOnlyList<Slip> Slips(Desk after) => Slips(Plan, after.Plan);
+
+    private List<Slip> Slips(DeskPlan before, DeskPlan after) =>
     [
         .. DeskOrder.Suggested(entries)
             .Where(entry => entry.Due is not null)
-            .Select(entry => new Slip(entry.Number, entry.Due!.Value, Plan.ReadyAt(entry.Number), after.Plan.ReadyAt(entry.Number)))
+            .Select(entry => new Slip(entry.Number, entry.Due!.Value, before.ReadyAt(entry.Number), after.ReadyAt(entry.Number)))
             .Where(slip => slip.Suffers),
     ];
 
     /// <summary>Whom a racket makes late that comes in or is changed (pulled forward, on court now). It never names itself.</summary>
-    public IReadOnlyList<Slip> Slips(DeskEntry entry) => Others(entry, With(entry));
+    public IReadOnlyList<Slip> Slips(DeskEntry entry) => [.. Slips(With(entry)).Where(slip => slip.Number != entry.Number)];
 
     /// <summary>
     /// What to promise for a racket: the time it is needed by if that can be kept and makes no promise already given late,
@@ -75,12 +80,10 @@ public sealed class Desk(DateTime now, IReadOnlyList<Technician> technicians, IR
 
     private bool CanPromise(DeskEntry promised, out DateTime? ready)
     {
-        var after = With(promised);
-        ready = after.Plan.ReadyAt(promised.Number);
-        return ready <= promised.Promised && Others(promised, after).Count == 0;
+        var after = With(promised).Promised;
+        ready = after.ReadyAt(promised.Number);
+        return ready <= promised.Promised && Slips(Promised, after).TrueForAll(slip => slip.Number == promised.Number);
     }
-
-    private List<Slip> Others(DeskEntry entry, Desk after) => [.. Slips(after).Where(slip => slip.Number != entry.Number)];
 
     /// <summary>The first moment from then on that can be promised.</summary>
     public static DateTime Stepped(DateTime time) => new((time.Ticks + Step.Ticks - 1) / Step.Ticks * Step.Ticks);

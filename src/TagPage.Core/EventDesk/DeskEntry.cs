@@ -32,10 +32,13 @@ public sealed record DeskEntry(int Number, Sport Sport)
     public OnMachine? On { get; init; }
 
     /// <summary>
-    /// What it is ordered by: the promise, which is the match wherever that could be promised. Ordered by a match that
-    /// could not be, it would push aside others that can be kept.
+    /// What its owner counts on: the promise, which is the match wherever that could be promised. Always ordered by a match
+    /// that could not be, it would push aside others that can be kept.
     /// </summary>
     public DateTime? Due => Promised ?? NeededBy;
+
+    /// <summary>The match, where the desk strings it in time for that although a later time was promised; see <see cref="NeededFirst"/>.</summary>
+    internal DateTime? Aim { get; init; }
 
     /// <summary>The same racket with all its times moved, as after rain.</summary>
     public DeskEntry Shifted(TimeSpan by) => this with

@@ -12,7 +12,7 @@ public static class DeskOrder
     [
         .. entries
             .OrderBy(entry => entry.OnCourt ? 0 : entry.PulledForward ? 1 : 2)
-            .ThenBy(entry => entry.Due ?? DateTime.MaxValue)
+            .ThenBy(entry => entry.Aim ?? entry.Due ?? DateTime.MaxValue)
             .ThenBy(entry => entry.Number),
     ];
 }
