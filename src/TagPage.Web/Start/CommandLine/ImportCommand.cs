@@ -1,4 +1,3 @@
-using TagPage.Records.Backups;
 using TagPage.Records.Import;
 using TagPage.Records.Storage;
 using TagPage.Web.Csv;
@@ -18,13 +17,9 @@ internal static class ImportCommand
         using var app = App.Build(App.CreateBuilder(settings));
         var importer = app.Services.GetRequiredService<Importer>();
         var files = ImportFiles.From(folder);
-        var report = importer.Check(files, choices);
-        if (report.IsClean && !checkOnly)
-        {
-            if (app.Services.GetRequiredService<BackupStore>().Make(BackupFile.BeforeImport) is { } fault)
-                throw new CannotStartException(BackupWords.NotFirst(fault));
-            report = importer.Import(files, choices, FormKey.New());
-        }
+        var (report, unsafeBecause) = checkOnly ? (importer.Check(files, choices), null) : importer.BackUpAndImport(files, choices, FormKey.New());
+        if (unsafeBecause is { } fault)
+            throw new CannotStartException(BackupWords.NotFirst(fault));
         List(report.Problems, report.MoreProblems, errors);
         List([.. report.Undecided.Select(MatchWords.Undecided)], 0, errors);
         if (report.Undecided.Count > 0)

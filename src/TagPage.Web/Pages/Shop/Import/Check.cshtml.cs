@@ -1,10 +1,8 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TagPage.Records.Backups;
 using TagPage.Records.Import;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Import;
 using TagPage.Web.Words;
@@ -12,7 +10,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Shop.Import;
 
 /// <summary>What the files would do. Nothing is saved before every client who may be on file is decided.</summary>
-public sealed class CheckModel(Importer importer, ImportStore store, Uploads uploads, KeptAnswers answers, BackupStore backups, ShopClock clock) : PageModel
+public sealed class CheckModel(Importer importer, ImportStore store, Uploads uploads, KeptAnswers answers, ShopClock clock) : PageModel
 {
     /// <summary>As many can be decided on one page.</summary>
     public const int MostMatches = 300;
@@ -57,15 +55,11 @@ public sealed class CheckModel(Importer importer, ImportStore store, Uploads upl
             return NotFound();
         if (!Take(Chosen()))
             return Check(key, Choices);
-        Report = importer.Check(files, Choices);
-        if (Report.IsClean)
+        (Report, var unsafeBecause) = importer.BackUpAndImport(files, Choices, key);
+        if (unsafeBecause is { } fault)
         {
-            if (backups.Make(BackupFile.BeforeImport) is { } fault)
-            {
-                ModelState.AddModelError("", BackupWords.NotFirst(fault));
-                return Page();
-            }
-            Report = importer.Import(files, Choices, key);
+            ModelState.AddModelError("", BackupWords.NotFirst(fault));
+            return Page();
         }
         if (!Report.IsClean)
         {
