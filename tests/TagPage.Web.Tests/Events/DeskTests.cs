@@ -3,7 +3,6 @@ using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using TagPage.Records.Events;
 using TagPage.Records.Storage;
-using TagPage.Web.Pages.Desk;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Events;
@@ -14,25 +13,6 @@ public sealed class DeskTests : IDisposable
     private readonly TestShop _shop = new();
 
     public void Dispose() => _shop.Dispose();
-
-    [Fact]
-    public async Task Owner_sets_an_event_up_and_a_helper_joins_by_the_square()
-    {
-        _shop.Records.Shop();
-        var runa = _shop.Owner();
-        var made = await runa.Send(await runa.Open("/shop/events/new"), ("Input.Name", "Harbour Open"), ("Input.PriceOwn", "12"));
-        var page = await runa.Open(made.Location!);
-        await runa.Send(page, ("Input.Name", "Runa"), ("Input.Machine", "Table"), ("Input.Hours", "9-12, 13-19"));
-
-        page = await runa.Open(made.Location!);
-        Assert.Contains("9:00–12:00, 13:00–19:00", page.Main, StringComparison.Ordinal);
-        Assert.NotNull(page.Document.QuerySelector("svg[aria-label='QR code that joins the desk']"));
-
-        var desk = _shop.Get<EventStore>().Get(Who.Shop, 1)!;
-        var tablet = _shop.Stranger();
-        var joined = await tablet.Send(await tablet.Open("/desk/enter/" + _shop.Get<EventSessionStore>().Token(desk)));
-        Assert.Contains("Harbour Open", (await tablet.Open(joined.Location!)).Main, StringComparison.Ordinal);
-    }
 
     [Fact]
     public async Task Racket_goes_from_the_queue_to_its_player()
@@ -127,60 +107,6 @@ public sealed class DeskTests : IDisposable
     }
 
     [Fact]
-    public async Task Board_shows_numbers_and_no_names()
-    {
-        var fair = new Fairground(_shop);
-        fair.TakeIn("Pim Ferran", junior: true, Fairground.At(10, 20));
-        fair.TakeIn("Tove Alling");
-        for (var more = 0; more < BoardModel.Most; more++)
-            fair.TakeIn("Tove Alling", neededBy: Fairground.At(10, 20));
-
-        var board = await (await fair.Tablet()).Open(fair.Home + "/board");
-
-        Assert.Contains("1", board.Document.QuerySelector("[aria-labelledby=risk]")!.TextContent, StringComparison.Ordinal);
-        Assert.Contains("late", board.Document.QuerySelector("[aria-labelledby=risk]")!.TextContent, StringComparison.Ordinal);
-        Assert.Contains("and 1 more", board.Document.QuerySelector("[aria-labelledby=risk]")!.TextContent, StringComparison.Ordinal);
-        foreach (var name in (string[])["Pim", "Ferran", "Tove", "Norden"])
-            Assert.DoesNotContain(name, board.Text, StringComparison.Ordinal);
-        Assert.NotNull(board.Document.QuerySelector("noscript"));
-        Assert.Contains("http-equiv=\"refresh\"", board.Text, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public async Task Juniors_name_stands_on_no_page_of_the_desk()
-    {
-        var fair = new Fairground(_shop);
-        fair.TakeIn("Pim Ferran", junior: true);
-        var tablet = await fair.Tablet();
-
-        foreach (var path in new[] { "", "/board", "/entry/1", "/out", "/sheet", $"/technician/{fair.Runa}" })
-            Assert.DoesNotContain("Pim", (await tablet.Open(fair.Home + path)).Text, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public async Task Juniors_name_stands_on_no_page_where_a_helper_takes_in_and_the_owner_reads_it()
-    {
-        var fair = new Fairground(_shop);
-        fair.TakeIn("Pim Ferran", junior: true);
-        var (tablet, runa) = (await fair.Tablet(), _shop.Owner());
-        var (player, racket) = (fair.Board.Of(1)!.PlayerId, fair.Board.Of(1)!.RacketId);
-
-        var found = Found(await tablet.Open(fair.Home + "/in?q=Pim"));
-        Assert.Contains("Player of number 1, racket 1: at the desk already, number 1", found, StringComparison.Ordinal);
-        Assert.DoesNotContain("Pim", found, StringComparison.Ordinal);
-        Assert.Contains("Pim Ferran, racket 1", Found(await runa.Open(fair.Home + "/in?q=Pim")), StringComparison.Ordinal);
-        foreach (var path in new[] { $"/in/player/{player}", $"/in/racket/{racket}" })
-        {
-            Assert.DoesNotContain("Pim", (await tablet.Open(fair.Home + path)).Text, StringComparison.Ordinal);
-            Assert.Contains("Pim Ferran", (await runa.Open(fair.Home + path)).Main, StringComparison.Ordinal);
-        }
-        _shop.Records.Change("UPDATE player SET label_name = 'Pimmy' WHERE name = 'Pim Ferran'");
-        Assert.Contains("Pimmy, racket 2", (await tablet.Open($"{fair.Home}/in/player/{player}")).Main, StringComparison.Ordinal);
-    }
-
-    private static string Found(WebPage page) => page.Document.QuerySelector("[aria-labelledby=found]")!.TextContent;
-
-    [Fact]
     public async Task Ticket_that_is_moved_at_the_shops_bench_is_moved_at_the_desk()
     {
         var fair = new Fairground(_shop);
@@ -210,39 +136,6 @@ public sealed class DeskTests : IDisposable
         Assert.Empty(fair.Board.Entries);
     }
 
-    [Fact]
-    public async Task Technicians_hours_until_midnight_can_be_saved_as_they_are_shown()
-    {
-        var fair = new Fairground(_shop);
-        var runa = _shop.Owner();
-        var address = $"/shop/events/{fair.Id}/technician/{fair.Runa}";
-        await runa.Send(await runa.Open(address), ("Input.Hours", "0-24"));
-
-        var saved = await runa.Send(await runa.Open(address));
-
-        Assert.Empty(saved.Errors);
-        Assert.Equal(24, fair.Board.Technician(fair.Runa)!.Hours.Sum(time => (time.To - time.From).TotalHours));
-    }
-
-    [Fact]
-    public async Task Day_of_the_event_on_which_somebody_strings_at_other_hours_is_said_on_its_own()
-    {
-        _shop.Records.Shop();
-        var runa = _shop.Owner();
-        var made = await runa.Send(await runa.Open("/shop/events/new"), ("Input.Name", "Island Cup"), ("Input.ToOn", "2026-11-26"));
-        var asked = await runa.Send(await runa.Open(made.Location!), ("Input.Name", "Runa"), ("Input.Hours", "9-17"), ("Input.Days[1].Hours", "noon"));
-        Assert.Contains("Enter times like 9:00-12:30, 13:00-18:00, or off for a day off.", asked.Errors);
-
-        await runa.Send(asked, ("Input.Days[1].Hours", "12-20"));
-        Assert.Contains("25 Nov 2026 9:00–17:00", (await runa.Open(made.Location!)).Main, StringComparison.Ordinal);
-        var form = await runa.Open(made.Location + "/technician/1");
-        await runa.Send(form);
-        var saved = (await runa.Open(made.Location!)).Main;
-        Assert.Contains("26 Nov 2026 12:00–20:00", saved, StringComparison.Ordinal);
-        await runa.Send(form, ("Input.Days[1].Hours", "off"));
-        Assert.Contains("26 Nov 2026 off", (await runa.Open(made.Location!)).Main, StringComparison.Ordinal);
-    }
-
     [Theory]
     [InlineData("/entry/1?handler=out", "how", "perhaps")]
     [InlineData("/entry/1?handler=out", "how", "7")]
@@ -265,17 +158,5 @@ public sealed class DeskTests : IDisposable
 
         Assert.Equal(HttpStatusCode.NotFound, answer.Status);
         Assert.Equal(before, _shop.Database.Dump());
-    }
-
-    [Fact]
-    public async Task Closed_event_is_gone_from_the_tablet_and_stays_with_the_owner()
-    {
-        var fair = new Fairground(_shop);
-        var tablet = await fair.Tablet();
-        var runa = _shop.Owner();
-        await Fairground.Press(runa, await runa.Open($"/shop/events/{fair.Id}"), "Close the event");
-
-        Assert.StartsWith("/account/sign-in", (await tablet.Get(fair.Home)).Headers.Location?.ToString(), StringComparison.Ordinal);
-        Assert.Equal(HttpStatusCode.OK, (await runa.Get(fair.Home)).StatusCode);
     }
 }

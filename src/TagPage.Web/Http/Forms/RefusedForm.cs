@@ -15,6 +15,9 @@ internal sealed class RefusedForm : IAsyncResourceFilter, IAsyncResultFilter
     /// <summary>The query's name for the page that was kept.</summary>
     public const string Again = "again";
 
+    // A form without an address of its own goes to the page's.
+    private const string Handler = "handler";
+
     private static readonly object[] Items = [typeof(PublicStyle), SecurityHeaders.Microphone];
 
     public async Task OnResourceExecutionAsync(ResourceExecutingContext context, ResourceExecutionDelegate next)
@@ -67,7 +70,7 @@ internal sealed class RefusedForm : IAsyncResourceFilter, IAsyncResultFilter
 
     private static void Lead(HttpContext http, string key)
     {
-        var query = QueryString.Create(http.Request.Query.Where(q => q.Key != Again)).ToString();
+        var query = QueryString.Create(http.Request.Query.Where(q => q.Key is not Again && !q.Key.Equals(Handler, StringComparison.OrdinalIgnoreCase))).ToString();
         http.Response.StatusCode = StatusCodes.Status303SeeOther;
         http.Response.ContentType = null;
         http.Response.Headers.Location = QueryHelpers.AddQueryString(http.Request.Path.ToUriComponent() + query, Again, key);

@@ -51,6 +51,7 @@ public sealed class EventModel(EventStore events, DeskStore desks, TechnicianSto
     private IActionResult Without(Outcome outcome, string sentence)
     {
         ModelState.Clear();
+        Input = TechnicianInput.New(Saved.Event);
         return this.After(outcome, _ => this.GoOn(Here, sentence));
     }
 }
