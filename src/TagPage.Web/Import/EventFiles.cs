@@ -48,8 +48,11 @@ public static class EventFiles
         entry.MainsTension, entry.CrossesTension, entry.TensionUnit, entry.MainsPreStretch, entry.CrossesPreStretch, entry.Pieces, Day(beside.ReceivedOn),
         desk.Name[..Math.Min(desk.Name.Length, LongestPlace)], Day(beside.StrungOn), entry.StrungBy, beside.Machine, Day(beside.CollectedOn),
         entry.PriceMinor is { } price ? Currencies.ToAmount(price, shop.Currency) : null, Day(entry.PaidOn), entry.PaidOn is null ? null : beside.PaidHow,
-        string.Join(", ", new[] { $"no. {entry.Number}", entry.Team, entry.Note }.Where(part => part.Length > 0)),
+        string.Join(", ", new[] { $"no. {entry.Number}", entry.Team, Stencil(entry), entry.Note }.Where(part => part.Length > 0)),
     ];
+
+    private static string Stencil(EntryRow entry) =>
+        entry.Stencil.Length + entry.StencilColour.Length == 0 ? "" : $"stencil {string.Join(", ", new[] { entry.Stencil, entry.StencilColour }.Where(part => part.Length > 0))}";
 
     private static string Said(bool so) => so ? "yes" : "no";
 

@@ -45,7 +45,7 @@ public sealed class EventHomeTests : IDisposable
         // Pim's racket is the one on file; Tove is new.
         Assert.Equal((1, 1), (_home.Records.Count("client", "name = 'Odalys Ferran'"), _home.Records.Count("client", "name = 'Tove Alling' AND reminders = 0")));
         Assert.Equal(2, _home.Records.Count("job", $"racket_id = {_home.Records.Text("SELECT r.id FROM racket r JOIN player p ON p.id = r.player_id WHERE p.name = 'Pim Ferran'")}"));
-        Assert.Equal(1, _home.Records.Count("job", "ticket = 1003 AND state = 'Collected' AND strung_by = 'Bram' AND strung_on = '2026-11-25' AND received_where = 'Harbour Open' AND note = 'no. 1' AND price_minor = 1200 AND paid_on IS NULL AND mains_tension = 51"));
+        Assert.Equal(1, _home.Records.Count("job", "ticket = 1003 AND state = 'Collected' AND strung_by = 'Bram' AND strung_on = '2026-11-25' AND received_where = 'Harbour Open' AND note = 'no. 1, stencil Lighthouse, red' AND price_minor = 1200 AND paid_on IS NULL AND mains_tension = 51"));
         Assert.Equal(1, _home.Records.Count("job", "ticket = 1005 AND note = 'no. 3, Norden' AND paid_on = '2026-11-25'"));
         Assert.Equal(1, _home.Records.Count("payment", "method = 'Card' AND amount_minor = 1200"));
 
@@ -95,7 +95,7 @@ public sealed class EventHomeTests : IDisposable
 
     private void Day()
     {
-        Fairground.Done(_laptop.Get<IntakeStore>().Add(Who.Shop, _fair.Id, new IntakeEntry { FormKey = FormKey.New(), RacketId = _pims, Order = new JobEntry { MainsId = _laptop.Records.Kind(), MainsTension = 51, MainsSuppliedBy = Core.Jobs.Supplier.Client } }));
+        Fairground.Done(_laptop.Get<IntakeStore>().Add(Who.Shop, _fair.Id, new IntakeEntry { FormKey = FormKey.New(), RacketId = _pims, Stencil = "Lighthouse", StencilColour = "red", Order = new JobEntry { MainsId = _laptop.Records.Kind(), MainsTension = 51, MainsSuppliedBy = Core.Jobs.Supplier.Client } }));
         _fair.TakeIn("Ilse Marrow");
         _fair.TakeIn("Tove Alling");
         var moves = _laptop.Get<DeskMoveStore>();
