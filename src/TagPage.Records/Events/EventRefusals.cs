@@ -46,6 +46,9 @@ public sealed record AtDeskAlready(int Number) : Refusal;
 /// <summary>A ticket of it is open in the shop.</summary>
 public sealed record OpenInShop(long Ticket) : Refusal;
 
+/// <summary>Others came in between: it is not ready for its match any more.</summary>
+public sealed record MatchOutOfReach(int Number) : Refusal;
+
 /// <summary>It cannot be strung in the hours there are.</summary>
 public sealed record NoHoursLeft() : Refusal(nameof(IntakeEntry.NeededBy));
 

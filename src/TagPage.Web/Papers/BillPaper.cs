@@ -48,7 +48,7 @@ public static class BillPaper
     {
         yield return ("Number", bill.Name);
         yield return ("Date", Formats.Day(bill.IssuedOn));
-        yield return ("Rackets strung", $"{Formats.Day(bill.FromOn)} to {Formats.Day(bill.ToOn)}");
+        yield return ("Rackets strung", Formats.Days(bill.FromOn, bill.ToOn));
         if (bill.Sender.TaxNumber.Length > 0)
             yield return ("Tax number", bill.Sender.TaxNumber);
     }

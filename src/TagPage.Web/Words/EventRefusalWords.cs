@@ -1,4 +1,3 @@
-using System.Globalization;
 using TagPage.Core.Jobs;
 using TagPage.Records.Events;
 using TagPage.Records.Storage;
@@ -31,9 +30,10 @@ internal static class EventRefusalWords
         AtDeskAlready { Number: var number } => $"This racket is already at the desk: number {number}.",
         OpenInShop { Ticket: var ticket } => $"Ticket {ticket} of this racket is still open in the shop. Finish or cancel it first.",
         NoHoursLeft => "It cannot be strung in the hours that are left. Add hours or a technician, or take it in for the shop.",
+        MatchOutOfReach { Number: var number } => $"Number {number} cannot be ready for its match any more. What was promised stays.",
         NobodyNamed => "Enter the player’s name.",
-        NeededInPast { NeededBy: var need } => $"{Time(need)} has passed. Enter a later time or another day, or leave it empty.",
-        NeededBeforeStrung { NeededBy: var need, NotBefore: var fresh } => $"It is not to be strung before {Time(fresh)}, so it cannot be ready by {Time(need)}. Correct one of the two.",
+        NeededInPast { NeededBy: var need } => $"{DeskWords.Clock(need)} has passed. Enter a later time or another day, or leave it empty.",
+        NeededBeforeStrung { NeededBy: var need, NotBefore: var fresh } => $"It is not to be strung before {DeskWords.Clock(fresh)}, so it cannot be ready by {DeskWords.Clock(need)}. Correct one of the two.",
         NotAtTheEvent => "The event is not on that day. Choose one of its days.",
         _ => null,
     };
@@ -42,18 +42,7 @@ internal static class EventRefusalWords
     {
         { State: JobState.OnMachine, By.Length: > 0 } => $"Somebody was quicker: {moved.By} has number {moved.Number} on the machine.",
         { State: JobState.Waiting } => $"Number {moved.Number} is waiting again, so nothing was changed.",
-        _ => $"Number {moved.Number} is now {Of(moved.State)}, so nothing was changed.",
-    };
-
-    private static string Time(DateTime at) => at.ToString("HH:mm", CultureInfo.InvariantCulture);
-
-    public static string Of(JobState state) => state switch
-    {
-        JobState.Waiting => "waiting",
-        JobState.OnMachine => "on a machine",
-        JobState.Strung => "ready",
-        JobState.Collected => "handed out",
-        _ => "withdrawn",
+        _ => $"Number {moved.Number} is now {DeskWords.Of(moved.State)}, so nothing was changed.",
     };
 
     /// <summary>Number 7; numbers 7, 9.</summary>

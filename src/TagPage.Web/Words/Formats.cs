@@ -11,6 +11,9 @@ public static class Formats
 
     public static string Day(DateOnly? day) => day is { } known ? Day(known) : "–";
 
+    /// <summary>14 Mar 2027; 14 Mar 2027 to 16 Mar 2027.</summary>
+    public static string Days(DateOnly from, DateOnly to) => from == to ? Day(from) : $"{Day(from)} to {Day(to)}";
+
     public static string Weekday(DateOnly day) => $"{day.ToString("dddd", CultureInfo.InvariantCulture)}, {Day(day)}";
 
     /// <summary>9:00–12:30; a day that ends with midnight ends at 24:00.</summary>

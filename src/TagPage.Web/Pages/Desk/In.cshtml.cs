@@ -3,6 +3,7 @@ using TagPage.Core.Tags;
 using TagPage.Records.Events;
 using TagPage.Web.Http;
 using TagPage.Web.Http.SignIn;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Desk;
 

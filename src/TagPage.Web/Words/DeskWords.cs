@@ -2,20 +2,26 @@ using System.Globalization;
 using TagPage.Core.EventDesk;
 using TagPage.Core.Jobs;
 using TagPage.Records.Events;
-using TagPage.Web.Words;
 
-namespace TagPage.Web.Pages.Desk;
+namespace TagPage.Web.Words;
 
 /// <summary>How a desk writes times, strings and how a racket stands.</summary>
 public static class DeskWords
 {
+    /// <summary>14:20.</summary>
+    public static string Clock(DateTime time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
+
     /// <summary>14:20; on another day than today with its day.</summary>
     public static string Time(DateTime? time, DateTime now) => time switch
     {
         null => "–",
-        { } at when at.Date == now.Date => at.ToString("HH:mm", CultureInfo.InvariantCulture),
+        { } at when at.Date == now.Date => Clock(at),
         { } at => at.ToString("d MMM HH:mm", CultureInfo.InvariantCulture),
     };
+
+    /// <summary>For the big screen, where there is no room for more: 14:20, or Sun for another day.</summary>
+    public static string BoardTime(DateTime? time, DateTime now) =>
+        time is { } at && at.Date != now.Date ? at.ToString("ddd", CultureInfo.InvariantCulture) : Time(time, now);
 
     public static string Tension(EntryRow entry) => entry.MainsTension == entry.CrossesTension
         ? $"{Formats.Number(entry.MainsTension)} {EnglishNames.Of(entry.TensionUnit)}"
