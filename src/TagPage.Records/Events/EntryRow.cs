@@ -14,7 +14,7 @@ public sealed record EntryRow
         SELECT e.job_id, e.event_id, e.number, e.team, e.came_at, e.needed_by, e.not_before, e.promised, e.moved_from, e.on_court, e.pulled_forward, e.kept_for,
                e.minutes, e.stencil, e.stencil_colour, e.lies, e.technician_id, e.started_at, e.strung_at, e.handed_at,
                j.state, j.version, j.ticket, j.racket_id, j.mains_tension, j.crosses_tension, j.tension_unit, j.mains_supplied_by, j.crosses_supplied_by,
-               j.mains_pre_stretch, j.crosses_pre_stretch, j.pieces, j.price_minor, j.paid_on, j.note, j.strung_by,
+               j.mains_pre_stretch, j.crosses_pre_stretch, j.pieces, j.price_minor, (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.job_id = j.id) AS laid_minor, j.paid_on, j.note, j.strung_by,
                j.mains_id, m.name AS mains_name, m.gauge_mm AS mains_gauge_mm, j.crosses_id, x.name AS crosses_name, x.gauge_mm AS crosses_gauge_mm,
                r.number AS racket_number, r.frame, r.tape_colour, r.sport, p.id AS player_id, p.name AS player, p.junior, p.label_name
         FROM event_entry e
@@ -71,6 +71,7 @@ public sealed record EntryRow
     public TensionUnit TensionUnit { get; init; }
     public int Pieces { get; init; }
     public long? PriceMinor { get; init; }
+    public long LaidMinor { get; init; }
     public DateOnly? PaidOn { get; init; }
     public string Note { get; init; } = "";
     public string StrungBy { get; init; } = "";
@@ -90,6 +91,9 @@ public sealed record EntryRow
     public bool IsHybrid => MainsId != CrossesId;
 
     public bool IsUnpaid => PaidOn is null && PriceMinor is > 0;
+
+    /// <summary>What of its price is still to be paid.</summary>
+    public long OpenMinor => IsUnpaid ? PriceMinor!.Value - LaidMinor : 0;
 
     /// <summary>By the ticket, which may have been moved at the shop's bench.</summary>
     public bool IsStrung => State is JobState.Strung or JobState.Collected;

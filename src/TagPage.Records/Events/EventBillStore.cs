@@ -1,4 +1,5 @@
 using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Core.Money;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
@@ -54,13 +55,17 @@ public sealed class EventBillStore(Database database, ShopStore shops, ShopClock
             return new Outcome.Absent();
         return FormKeys.Once(c, who, input.FormKey, clock.Now, () =>
         {
-            var lines = c.Query<BillLine>(LinesSql, new { who.IsShop, eventId, input.Whose.PlayerId, input.Whose.Team, input.TeamToo }).AsList();
+            var lines = c.Query<BillLine>(LinesSql, new { who.IsShop, eventId, input.Whose.PlayerId, Teams = Spellings(c, eventId, input.Whose), input.TeamToo }).AsList();
             if (lines.Count == 0)
                 return new Outcome.Refused(new NothingToBill());
             var head = new BillHead(payer?.ClientId, payer?.PayerId, input.ToName, Lines(input.ToAddress), lines.Min(line => line.StrungOn), lines.Max(line => line.StrungOn));
             return new Outcome.Done(BillLineStore.Write(c, head, lines, shops.Get(), who, (clock.Now, clock.Today)));
         });
     });
+
+    // Nobody spells a team alike.
+    private static List<string> Spellings(SqliteConnection connection, long eventId, EventParty whose) => whose.Team is not { } team ? []
+        : [.. connection.Query<string>("SELECT DISTINCT team FROM event_entry WHERE event_id = @eventId", new { eventId }).Where(other => TeamName.KeyOf(other) == TeamName.KeyOf(team))];
 
     private static string Lines(string? typed) =>
         string.Join('\n', (typed ?? "").Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
@@ -75,7 +80,7 @@ public sealed class EventBillStore(Database database, ShopStore shops, ShopClock
         JOIN racket r ON r.id = j.racket_id
         JOIN player p ON p.id = r.player_id
         JOIN charge h ON h.job_id = j.id
-        WHERE e.event_id = @eventId AND @IsShop AND (e.team = @Team OR (p.id = @PlayerId AND (@TeamToo OR e.team = '')))
+        WHERE e.event_id = @eventId AND @IsShop AND (e.team IN @Teams OR (p.id = @PlayerId AND (@TeamToo OR e.team = '')))
           AND j.state IN ('Strung', 'Collected') AND j.price_minor > 0 AND {BillLineStore.StandsOnNone}
         ORDER BY e.number, h.id
         """;
@@ -85,7 +90,7 @@ public sealed class EventBillStore(Database database, ShopStore shops, ShopClock
     {
         if (EventStore.Get(c, who, eventId) is null)
             return new Outcome.Absent();
-        var owed = c.Query<long>(OwedSql, new { who.IsShop, eventId, whose.PlayerId, whose.Team }).AsList();
+        var owed = c.Query<long>(OwedSql, new { who.IsShop, eventId, whose.PlayerId, Teams = Spellings(c, eventId, whose) }).AsList();
         if (owed.Count == 0)
             return new Outcome.Refused(new NothingToPay());
         foreach (var job in owed)
@@ -98,7 +103,7 @@ public sealed class EventBillStore(Database database, ShopStore shops, ShopClock
         FROM event_entry e
         JOIN job j ON j.id = e.job_id
         JOIN racket r ON r.id = j.racket_id
-        WHERE e.event_id = @eventId AND @IsShop AND (e.team = @Team OR r.player_id = @PlayerId)
+        WHERE e.event_id = @eventId AND @IsShop AND (e.team IN @Teams OR r.player_id = @PlayerId)
           AND j.state IN ('Strung', 'Collected') AND j.price_minor > 0 AND j.paid_on IS NULL
         ORDER BY e.number
         """;

@@ -23,7 +23,7 @@ public sealed class BillModel(EventStore events, DayStore days, EventBillStore b
     public string For => Team ?? Sheet.Rackets[0].Player;
 
     /// <summary>Countries or clubs of what a player's own bill leaves out unless it is asked for.</summary>
-    public IReadOnlyList<string> Teams => Team is null ? [.. Unbilled.Select(entry => entry.Team).Where(team => team.Length > 0).Distinct()] : [];
+    public IReadOnlyList<string> Teams => Team is null ? DaySheet.Teams(Unbilled) : [];
 
     /// <summary>Strung, with a price, and on no bill.</summary>
     public IReadOnlyList<EntryRow> Unbilled => [.. Sheet.Done.Where(entry => entry.PriceMinor > 0 && Sheet.BillOf(entry) is null)];
@@ -37,10 +37,11 @@ public sealed class BillModel(EventStore events, DayStore days, EventBillStore b
     {
         if (events.Get(Who.Shop, id) is not { } desk)
             return null;
-        Team = Request.Query["team"] is [{ Length: > 0 } team] ? team : null;
+        var team = Request.Query["team"] is [{ Length: > 0 } typed] ? TeamName.KeyOf(typed) : null;
         Player = long.TryParse(Request.Query["player"], System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var player) ? player : null;
         var rackets = (days.Get(Who.Shop, id, null) ?? [])
-            .Where(entry => entry.State != JobState.Cancelled && (Team is not null ? entry.Team == Team : entry.PlayerId == Player)).ToList();
+            .Where(entry => entry.State != JobState.Cancelled && (team is not null ? entry.Team.Length > 0 && TeamName.KeyOf(entry.Team) == team : entry.PlayerId == Player)).ToList();
+        Team = team is null ? null : TeamName.Usual(rackets.Select(entry => entry.Team));
         Sheet = new DaySheet(rackets, shops.Get(), bills.Of(Who.Shop, id));
         return rackets.Count == 0 ? null : desk;
     }

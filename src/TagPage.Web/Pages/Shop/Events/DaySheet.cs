@@ -32,7 +32,7 @@ public sealed record DaySheet(IReadOnlyList<EntryRow> Rackets, ShopDetails Shop,
 
     public long Total => Done.Sum(entry => entry.PriceMinor ?? 0);
 
-    public long Unpaid => Done.Where(entry => entry.IsUnpaid).Sum(entry => entry.PriceMinor ?? 0);
+    public long Unpaid => Done.Sum(entry => entry.OpenMinor);
 
     /// <summary>Strings that were used, each with how many beds took it and how many of those came from the desk; half a bed for each of a hybrid.</summary>
     public IEnumerable<(string String, decimal Beds, decimal FromDesk)> Strings =>
@@ -47,16 +47,21 @@ public sealed record DaySheet(IReadOnlyList<EntryRow> Rackets, ShopDetails Shop,
     /// <summary>By player, or by country or club.</summary>
     public IEnumerable<(string Key, string Name, IReadOnlyList<EntryRow> Rackets, long Total, long Unpaid)> Bills(bool byTeam) =>
         Done.Where(entry => !byTeam || entry.Team.Length > 0)
-            .GroupBy(entry => byTeam ? (Key: entry.Team, Name: entry.Team) : (Key: entry.PlayerId.ToString(CultureInfo.InvariantCulture), Name: entry.Player))
-            .Select(bill => (bill.Key.Key, bill.Key.Name, (IReadOnlyList<EntryRow>)[.. bill], bill.Sum(entry => entry.PriceMinor ?? 0), bill.Where(entry => entry.IsUnpaid).Sum(entry => entry.PriceMinor ?? 0)))
-            .OrderBy(bill => bill.Name, StringComparer.CurrentCultureIgnoreCase);
+            .GroupBy(entry => byTeam ? TeamName.KeyOf(entry.Team) : Text(entry.PlayerId))
+            .Select(bill => (Name: byTeam ? TeamName.Usual(bill.Select(entry => entry.Team))! : bill.First().Player, Rackets: (IReadOnlyList<EntryRow>)[.. bill], bill.Key))
+            .OrderBy(bill => bill.Name, StringComparer.CurrentCultureIgnoreCase)
+            .Select(bill => (byTeam ? bill.Name : bill.Key, bill.Name, bill.Rackets, bill.Rackets.Sum(entry => entry.PriceMinor ?? 0), bill.Rackets.Sum(entry => entry.OpenMinor)));
 
     /// <summary>Bills that rackets stand on, and what is to be billed yet: by whom it is billed.</summary>
     public (IReadOnlyList<EventBillStore.Billed> Written, int Open, IReadOnlyList<string> Teams) Written(IReadOnlyList<EntryRow> rackets)
     {
         var open = rackets.Where(entry => entry.PriceMinor > 0 && BillOf(entry) is null).ToList();
-        return ([.. rackets.Select(BillOf).OfType<EventBillStore.Billed>().DistinctBy(billed => billed.BillId)], open.Count, [.. open.Select(entry => entry.Team).Where(team => team.Length > 0).Distinct()]);
+        return ([.. rackets.Select(BillOf).OfType<EventBillStore.Billed>().DistinctBy(billed => billed.BillId)], open.Count, Teams(open));
     }
+
+    /// <summary>Countries and clubs of some rackets, each once.</summary>
+    public static IReadOnlyList<string> Teams(IReadOnlyList<EntryRow> rackets) =>
+        [.. rackets.Select(entry => entry.Team).Where(team => team.Length > 0).GroupBy(TeamName.KeyOf).Select(team => TeamName.Usual(team)!)];
 
     public static int? Minutes(EntryRow entry) => entry is { StartedAt: { } started, StrungAt: { } strung } ? (int)(strung - started).TotalMinutes : null;
 
