@@ -5,6 +5,9 @@ const state = document.querySelector('[data-live-state]')
 const asOf = document.querySelector('[data-as-of]')
 const typed = document.querySelector('form[data-keep]')
 const patience = 40_000
+// Of a form: what can be promised depends on it.
+const form = region?.closest('form')
+const asked = ['Sport', 'Day', 'NeededAt', 'NotBeforeAt', 'KeptFor', 'Minutes']
 
 let mark = region?.dataset.mark
 let line
@@ -33,10 +36,15 @@ function end() {
   state.textContent = '× This page is no longer up to date: the racket has moved on, or this device is signed out. What you typed is still here.'
 }
 
-// As it is now, not as a form was refused.
+const fieldOf = name => name.split('.').pop()
+
+// As it is now and for what is typed by now, not as a form was refused.
 function address() {
   const here = new URL(location.href)
   here.searchParams.delete('again')
+  for (const [name, value] of form ? new FormData(form) : []) {
+    if (asked.includes(fieldOf(name))) here.searchParams.set(`typed.${fieldOf(name)}`, value)
+  }
   return here
 }
 
@@ -90,6 +98,7 @@ function connect() {
 
 if (region && state) {
   connect()
+  form?.addEventListener('change', event => { if (asked.includes(fieldOf(event.target.name))) read() })
   window.addEventListener('online', connect)
   window.addEventListener('offline', () => tell(false))
   setInterval(() => {

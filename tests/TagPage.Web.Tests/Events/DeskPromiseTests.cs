@@ -63,6 +63,63 @@ public sealed class DeskPromiseTests : IDisposable
     }
 
     [Fact]
+    public async Task What_could_be_promised_follows_what_is_typed_on_the_form()
+    {
+        var fair = new Fairground(_shop);
+        for (var racket = 0; racket < 2; racket++)
+            fair.TakeIn(neededBy: Fairground.At(10, 30));
+        Fairground.Done(_shop.Get<DeskMoveStore>().Take(Who.Shop, fair.Id, 1, fair.Runa));
+        Fairground.Done(_shop.Get<DeskMoveStore>().Take(Who.Shop, fair.Id, 2, fair.Bram));
+        fair.TakeIn(neededBy: Fairground.At(11));
+        var tablet = await fair.Tablet();
+
+        Assert.Contains("Leave empty to be ready by 11:00", (await Asked(tablet, "")).Main, StringComparison.Ordinal);
+        Assert.Contains("Leave empty to be ready by 11:20", (await Asked(tablet, "Minutes=50")).Main, StringComparison.Ordinal);
+        Assert.Contains("Leave empty to be ready by 11:30", (await Asked(tablet, $"KeptFor={fair.Runa}")).Main, StringComparison.Ordinal);
+        Assert.Contains("Leave empty to be ready by 12:30", (await Asked(tablet, "NotBeforeAt=12:00")).Main, StringComparison.Ordinal);
+        Assert.Contains("12:00 can be promised", (await Asked(tablet, "NeededAt=12:00")).Main, StringComparison.Ordinal);
+        var late = (await Asked(tablet, $"NeededAt=10:40&KeptFor={fair.Runa}")).Main;
+        Assert.Contains("10:40 cannot be promised; 11:30 can.", late, StringComparison.Ordinal);
+        foreach (var rubbish in (string[])["Minutes=-30", "Minutes=many", "NeededAt=25:99", "KeptFor=77x"])
+            Assert.Contains("Leave empty to be ready by 11:00", (await Asked(tablet, rubbish)).Main, StringComparison.Ordinal);
+
+        Task<WebPage> Asked(Visitor visitor, string typed) => visitor.Open(fair.Home + "/in/visitor" + (typed.Length > 0 ? "?typed." + typed.Replace("&", "&typed.", StringComparison.Ordinal) : ""));
+    }
+
+    [Fact]
+    public async Task Form_that_is_shown_again_still_says_what_could_be_promised_for_what_was_typed()
+    {
+        var fair = new Fairground(_shop);
+        var kind = _shop.Records.Kind();
+        var tablet = await fair.Tablet();
+
+        var asked = await tablet.Send(await tablet.Open(fair.Home + "/in/visitor"),
+            ("Input.Visitor.Name", "Tove"), ("Input.MainsTension", "52"), ("Input.MainsId", $"{kind}"), ("Input.Minutes", "50"), ("Input.NeededAt", "10:20"));
+
+        Assert.Contains("Leave empty to be ready by 10:50", asked.Main, StringComparison.Ordinal);
+        Assert.Contains("10:20 cannot be promised; 10:50 can.", asked.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Racket_that_reaches_its_match_after_all_is_named_until_its_owner_was_told()
+    {
+        var fair = new Fairground(_shop);
+        foreach (var _ in (int[])[1, 2])
+            fair.TakeIn(neededBy: Fairground.At(10, 30));
+        fair.TakeIn(neededBy: Fairground.At(10, 40));
+        fair.TakeIn(neededBy: Fairground.At(10, 40));
+        var tablet = await fair.Tablet();
+        Fairground.Done(_shop.Get<DeskMoveStore>().Withdraw(Who.Shop, fair.Id, 1));
+
+        var desk = await tablet.Open(fair.Home);
+        Assert.Contains("Number 3 was promised for 11:00, after its match.", desk.Main, StringComparison.Ordinal);
+        await Fairground.Press(tablet, desk, "Told: promise 10:40");
+
+        Assert.Equal(Fairground.At(10, 40), fair.Board.Of(3)!.Promised);
+        Assert.DoesNotContain("after its match", (await tablet.Open(fair.Home)).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task After_rain_all_times_move()
     {
         var fair = new Fairground(_shop);

@@ -7,6 +7,7 @@ using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
 using TagPage.Web.Http;
 using TagPage.Web.Http.SignIn;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Desk;
 
@@ -33,6 +34,8 @@ public sealed class AnotherModel(DeskStore desks, LiveDesks live, IntakeStore in
     [BindProperty]
     public string? Answer { get; set; }
 
+    protected override IntakeInput Form => Input;
+
     public IntakeStore.PlayerRow Player { get; private set; } = new();
 
     public string Whose => DeskWords.Player(User.IsHelper(), Player.Junior, Player.Name, Player.LabelName, Player.LastNumber);
@@ -40,7 +43,7 @@ public sealed class AnotherModel(DeskStore desks, LiveDesks live, IntakeStore in
     /// <summary>Where rackets of theirs that are on file are found; the name is not put into a helper's address.</summary>
     public string OnFile => Whose == Player.Name ? $"{Home}/in{QueryString.Create("q", Player.Name)}" : $"{Home}/in";
 
-    protected override Sport Sport => Player.LastSport ?? Sport.Tennis;
+    protected override Sport Sport => Input.Sport;
 
     protected override DeskBoard? Find(long id)
     {
@@ -51,7 +54,7 @@ public sealed class AnotherModel(DeskStore desks, LiveDesks live, IntakeStore in
         return board;
     }
 
-    public void OnGet() => Input = (AnotherInput)IntakeInput.Fill(new AnotherInput { Sport = Sport },
+    public void OnGet() => Input = (AnotherInput)IntakeInput.Fill(new AnotherInput { Sport = Player.LastSport ?? Sport.Tennis },
         Saved.Entries.LastOrDefault(entry => entry.PlayerId == Player.Id && entry.State != Core.Jobs.JobState.Cancelled), null, Today, Shop.TensionUnit);
 
     public IActionResult OnPost() => Save(Input, Input.ToEntry(Today) with { PlayerId = Player.Id, Visitor = Input.ToVisitor() }, Input.Sport, null, Answer);

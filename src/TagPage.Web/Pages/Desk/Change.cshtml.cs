@@ -10,6 +10,7 @@ using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Desk;
 
@@ -28,6 +29,10 @@ public sealed class ChangeModel(DeskStore desks, LiveDesks live, IntakeStore int
     [BindProperty]
     public string? Answer { get; set; }
 
+    protected override IntakeInput Form => Input;
+
+    protected override DateOnly FormDay => ItsDay;
+
     public EntryRow Racket { get; private set; } = new();
 
     public string Here => $"{Home}/entry/{Racket.Number}";
@@ -35,6 +40,8 @@ public sealed class ChangeModel(DeskStore desks, LiveDesks live, IntakeStore int
     public override string Press => "Save the change";
 
     public override IEnumerable<SelectListItem> Days => Saved.Event.Days.Append(ItsDay).Distinct().Order().Select(Day);
+
+    protected override Sport Sport => Racket.Sport;
 
     protected override DeskEntry Planned => Saved.ToDesk(Racket) with { NeededBy = null, NotBefore = null, OnCourt = false, Promised = null };
 
@@ -68,7 +75,7 @@ public sealed class ChangeModel(DeskStore desks, LiveDesks live, IntakeStore int
     public IActionResult OnPost() =>
         Racket.State != JobState.Waiting ? this.Refuse(new Outcome.Refused(new EntryMovedOn(Racket.Number, Racket.State, Racket.StrungBy)))
         : Input.Version != Racket.Version && Intakes.Sent(Me, Id, Input.FormKey) is null ? this.Refuse(Outcome.Stale, Racket.Version)
-        : Save(Input, Input.ToEntry(ItsDay), Racket.Sport, jobs.Get(Who.Shop, Racket.JobId), Answer);
+        : Save(Input, Input.ToEntry(FormDay), Racket.Sport, jobs.Get(Who.Shop, Racket.JobId), Answer);
 
     protected override Refusal? Unkeepable(IntakeEntry entry) => Racket.HasTimesOf(entry) ? null : base.Unkeepable(entry);
 

@@ -5,12 +5,16 @@ using TagPage.Records.Events;
 using TagPage.Records.Jobs;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Pages.Shared;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Desk;
 
 /// <summary>What is asked for at the desk.</summary>
 public record IntakeInput
 {
+    /// <summary>What a racket may be said to take.</summary>
+    public const int LeastMinutes = 5, MostMinutes = 240;
+
     public string FormKey { get; init; } = "";
 
     [StringLength(60, ErrorMessage = "Keep it within 60 characters.")]
@@ -45,7 +49,7 @@ public record IntakeInput
 
     public long? KeptFor { get; init; }
 
-    [Range(5, 240, ErrorMessage = "Enter between 5 and 240 minutes.")]
+    [Range(LeastMinutes, MostMinutes, ErrorMessage = "Enter between 5 and 240 minutes.")]
     public int? Minutes { get; init; }
 
     [StringLength(40, ErrorMessage = "Keep the stencil within 40 characters.")]
@@ -152,5 +156,5 @@ public record IntakeInput
         StencilColour = round.StencilColour,
     };
 
-    private static string? Time(DateTime? at) => at?.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture);
+    private static string? Time(DateTime? at) => at is { } known ? DeskWords.Clock(known) : null;
 }

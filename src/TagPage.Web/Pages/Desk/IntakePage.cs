@@ -28,11 +28,22 @@ public abstract class IntakePage(DeskStore desks, LiveDesks live, IntakeStore in
     /// <summary>What the form's button says.</summary>
     public virtual string Press => "Take it in";
 
-    /// <summary>What a racket without a match would be promised for now; null where the hours do not suffice.</summary>
-    public DateTime? Earliest => Saved.Desk.EarliestPromise(Planned);
+    /// <summary>What is typed by now, where the page is read again while somebody types.</summary>
+    [BindProperty(SupportsGet = true, Name = "typed")]
+    public TypedInput Typed { get; set; } = new();
 
-    /// <summary>The same for one whose player is on court.</summary>
-    public WhatIf IfOnCourt => WhatIf.Of(Saved.Desk, Planned with { OnCourt = true });
+    /// <summary>What can be promised for what the form says.</summary>
+    public IntakePreview Preview => IsTyped
+        ? new(Saved.Desk, Planned with { Sport = Typed.Sport ?? Sport }, Typed.On(Form).ToEntry(FormDay))
+        : new(Saved.Desk, Planned, Form.ToEntry(FormDay));
+
+    private bool IsTyped => Request.Query.Keys.Any(key => key.StartsWith("typed.", StringComparison.Ordinal));
+
+    /// <summary>What the page's form holds.</summary>
+    protected abstract IntakeInput Form { get; }
+
+    /// <summary>Of times where no day is chosen.</summary>
+    protected virtual DateOnly FormDay => Today;
 
     /// <summary>The racket without any times.</summary>
     protected virtual DeskEntry Planned => new(Saved.Event.LastNumber + 1, Sport);
@@ -50,6 +61,9 @@ public abstract class IntakePage(DeskStore desks, LiveDesks live, IntakeStore in
 
     public IEnumerable<SelectListItem> Technicians =>
         [new("anybody", ""), .. Saved.Technicians.Select(technician => new SelectListItem(technician.Name, $"{technician.Id}"))];
+
+    /// <summary>Countries and clubs that are at the event, as most of their rackets have them.</summary>
+    public IEnumerable<string> Teams => Saved.Entries.Select(entry => entry.Team).Where(team => team.Length > 0).GroupBy(TeamName.KeyOf).Select(team => TeamName.Usual(team)!).Order();
 
     private IEnumerable<SelectListItem> Strings => strings.Choices(Named).Select(s => new SelectListItem(Formats.StringName(s.Name, s.GaugeMm), $"{s.Id}"));
 

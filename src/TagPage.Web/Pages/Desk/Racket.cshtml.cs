@@ -7,6 +7,7 @@ using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.SignIn;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Desk;
 
@@ -23,6 +24,8 @@ public sealed class RacketModel(DeskStore desks, LiveDesks live, IntakeStore int
 
     [BindProperty]
     public string? Answer { get; set; }
+
+    protected override IntakeInput Form => Input;
 
     public NewJobStore.RacketRow Racket { get; private set; } = new();
 

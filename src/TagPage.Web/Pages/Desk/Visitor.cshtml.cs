@@ -42,6 +42,10 @@ public sealed class VisitorModel(DeskStore desks, LiveDesks live, IntakeStore in
     [BindProperty]
     public string? Answer { get; set; }
 
+    protected override IntakeInput Form => Input;
+
+    protected override Sport Sport => Input.Visitor.Sport;
+
     public void OnGet(string? name) => Input = new VisitorInput
     {
         FormKey = Records.Storage.FormKey.New(),
