@@ -23,6 +23,21 @@ internal static class BusyDesk
         Done(moves.PutOnCourt(Who.Shop, 1, 4, true));
     }
 
+    /// <summary>More rackets than the board has lines for, in every one of its columns.</summary>
+    public static void Crowd(Stage stage)
+    {
+        var soon = stage.Get<ShopClock>().Minute.AddMinutes(10);
+        var moves = stage.Get<DeskMoveStore>();
+        foreach (var at in Enumerable.Range(0, 27))
+        {
+            var number = TakeIn(stage, "Tove Alling", soon, insist: true);
+            if (at < 20)
+                Done(moves.Take(Who.Shop, 1, number, 1, asSecond: true));
+            if (at < 13)
+                Done(moves.Strung(Who.Shop, 1, number));
+        }
+    }
+
     public static int TakeIn(Stage stage, string name, DateTime? neededBy, bool junior = false, bool insist = false) => (int)Done(stage.Get<IntakeStore>().Add(Who.Shop, 1, new IntakeEntry
     {
         FormKey = FormKey.New(),

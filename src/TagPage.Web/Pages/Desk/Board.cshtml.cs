@@ -8,6 +8,9 @@ public sealed class BoardModel(DeskStore desks, LiveDesks live) : DeskPage(desks
 {
     public const int Most = 6, MostReady = 12;
 
+    /// <summary>Numbers of three digits are set smaller, so that what stands beside them has room.</summary>
+    public static string? Look(EntryRow entry) => entry.Number >= 100 ? "long" : null;
+
     public void OnGet()
     {
     }
