@@ -38,17 +38,19 @@ public sealed record DeskBoard(EventRow Event, IReadOnlyList<TechnicianRow> Tech
     public IEnumerable<EntryRow> AtRisk => Entries.Where(entry => Pressure(entry) >= Core.EventDesk.Pressure.Tight)
         .OrderByDescending(Pressure).ThenBy(entry => entry.NeededBy ?? entry.Promised);
 
+    /// <summary>What waits, was promised for after its match, and is planned in time for it after all; its owner does not know.</summary>
+    public IEnumerable<EntryRow> InTimeAfterAll => In(JobState.Waiting).Where(entry => entry.NeededBy < entry.Promised && ReadyAt(entry) <= entry.NeededBy);
+
     /// <summary>
-    /// What waits and would miss its match, though pulled forward it would be ready, and when, without hurting anybody: room appeared
-    /// after a later time was promised. The first few.
+    /// What waits and would miss its match, though pulled forward it would be ready, and when, without hurting anybody: a break can
+    /// make it so. The first few.
     /// </summary>
     public IReadOnlyList<(EntryRow Entry, DateTime Ready)> WorthPulling =>
     [
         .. In(JobState.Waiting).Where(entry => !entry.PulledForward && ReadyAt(entry) > entry.NeededBy).OrderBy(entry => entry.NeededBy).Take(5)
-            .Select(entry => (Entry: entry, Pulled: ToDesk(entry) with { PulledForward = true }))
-            .Where(late => Desk.Slips(late.Pulled).Count == 0)
-            .Select(late => (late.Entry, Ready: Desk.With(late.Pulled).Plan.ReadyAt(late.Entry.Number) ?? DateTime.MaxValue))
-            .Where(late => late.Ready <= late.Entry.NeededBy),
+            .Select(entry => (Entry: entry, After: Desk.With(ToDesk(entry) with { PulledForward = true })))
+            .Where(late => late.After.Plan.ReadyAt(late.Entry.Number) <= late.Entry.NeededBy && Desk.Slips(late.After).Count == 0)
+            .Select(late => (late.Entry, late.After.Plan.ReadyAt(late.Entry.Number)!.Value)),
     ];
 
     /// <summary>Rackets whose promise was moved; their owners are to be told.</summary>
@@ -65,6 +67,11 @@ public sealed record DeskBoard(EventRow Event, IReadOnlyList<TechnicianRow> Tech
         [.. Entries.Where(other => other.IsOwed && other.PlayerId == entry.PlayerId && other.Number != entry.Number)];
 
     public TechnicianRow? Technician(long? id) => Technicians.FirstOrDefault(technician => technician.Id == id);
+
+    /// <summary>When they are back, if they are on a break now: one taken at the desk, or one between their hours of the day.</summary>
+    public DateTime? OnBreakUntil(TechnicianRow technician) =>
+        technician.Hours.Zip(technician.Hours.Skip(1), (one, next) => new WorkTime(one.To, next.From)).Where(gap => gap.From.Date == gap.To.Date)
+            .Concat(technician.Breaks).FirstOrDefault(pause => pause.From <= Now && Now < pause.To)?.To;
 
     /// <summary>What a technician strings next: their own plan first, and else what is next for anybody.</summary>
     public EntryRow? NextFor(long technician) =>

@@ -73,11 +73,18 @@ public sealed class DeskMoveStore(Database database, ShopClock clock)
 
     /// <summary>Given to the player. Without a kind of payment what is not paid stays on their account.</summary>
     public Outcome HandOut(Who who, long eventId, int number, PaymentMethod? paid) => Move(who, eventId, number, JobState.Strung, (c, entry) =>
+        HandOut(c, entry, paid is null ? null : Pay(c, who, entry, paid)));
+
+    /// <summary>Given to the player, and paid from what whoever pays for it has in credit.</summary>
+    public Outcome HandOutFromCredit(Who who, long eventId, int number) => Move(who, eventId, number, JobState.Strung, (c, entry) =>
+        HandOut(c, entry, Pay(c, who, entry, null)));
+
+    private Refusal? HandOut(SqliteConnection connection, EntryRow entry, Refusal? unpaid)
     {
-        if (paid is { } method)
-            Pay(c, who, entry, method);
-        c.Execute(HandOutSql, new { entry.JobId, Now = clock.Minute, clock.Today });
-    });
+        if (unpaid is null)
+            connection.Execute(HandOutSql, new { entry.JobId, Now = clock.Minute, clock.Today });
+        return unpaid;
+    }
 
     private const string HandOutSql = """
         UPDATE event_entry SET handed_at = @Now, moved_from = NULL WHERE job_id = @JobId;
@@ -89,11 +96,15 @@ public sealed class DeskMoveStore(Database database, ShopClock clock)
     /// <summary>Paid after it was handed out; done twice it is done.</summary>
     public Outcome Pay(Who who, long eventId, int number, PaymentMethod method) => Move(who, eventId, number, JobState.Collected, (c, entry) => Pay(c, who, entry, method));
 
-    private void Pay(SqliteConnection connection, Who who, EntryRow entry, PaymentMethod method)
-    {
-        if (entry.PaidOn is null)
-            PaymentLineStore.Pay(connection, ShareStore.Of(connection, entry.JobId)!, new PaymentEntry { PaidOn = clock.Today, Method = method }, who, (clock.Now, clock.Today));
-    }
+    /// <summary>The same from credit.</summary>
+    public Outcome PayFromCredit(Who who, long eventId, int number) => Move(who, eventId, number, JobState.Collected, (c, entry) => Pay(c, who, entry, null));
+
+    private Refusal? Pay(SqliteConnection connection, Who who, EntryRow entry, PaymentMethod? method) => entry.PaidOn is not null ? null
+        : PaymentLineStore.Pay(connection, ShareStore.Of(connection, entry.JobId)!, new PaymentEntry { PaidOn = clock.Today, Method = method }, who, (clock.Now, clock.Today));
+
+    /// <summary>What whoever pays for a racket at the desk has in credit.</summary>
+    public long? CreditFor(Who who, long eventId, int number) => database.Read(c =>
+        EventStore.Get(c, who, eventId) is not null && Find(c, eventId, number) is { } entry ? ShareStore.Free(c, ShareStore.Of(c, entry.JobId)!.Party).Sum(free => free.Free) : (long?)null);
 
     /// <summary>Taken away unstrung. Its number stays its own.</summary>
     public Outcome Withdraw(Who who, long eventId, int number) => Move(who, eventId, number, JobState.Waiting, (c, entry) =>
@@ -134,18 +145,50 @@ public sealed class DeskMoveStore(Database database, ShopClock clock)
         c.Execute("UPDATE event_entry SET moved_from = NULL WHERE event_id = @eventId AND number = @number", new { eventId, number }) == 1
             ? new Outcome.Done(number) : new Outcome.Absent());
 
-    private Outcome Move(Who who, long eventId, int number, JobState from, Action<SqliteConnection, EntryRow> act) => database.AtDesk(who, eventId, (c, desk) =>
+    /// <summary>
+    /// One that was promised for after its match is promised for the match, where the plan has it ready by then; its owner
+    /// knows. Done twice it is done.
+    /// </summary>
+    public Outcome PromiseMatch(Who who, long eventId, int number) => database.AtDesk(who, eventId, (c, desk) =>
+    {
+        if (DeskStore.Of(c, desk, clock.Minute) is var board && board.Of(number) is not { } entry)
+            return new Outcome.Absent();
+        if (entry.State != JobState.Waiting)
+            return MovedOn(entry);
+        if (board.ReadyAt(entry) > entry.NeededBy)
+            return new Outcome.Refused(new MatchOutOfReach(number));
+        DeskChange.Make(c, who, desk, clock.Minute, () => c.Execute(PromiseMatchSql, new { entry.JobId }), number);
+        return new Outcome.Done(number);
+    });
+
+    private const string PromiseMatchSql = """
+        UPDATE event_entry SET promised = needed_by, moved_from = NULL WHERE job_id = @JobId AND needed_by < promised
+        """;
+
+    private Outcome Move(Who who, long eventId, int number, JobState from, Action<SqliteConnection, EntryRow> act) => Move(who, eventId, number, from, (c, entry) =>
+    {
+        act(c, entry);
+        return null;
+    });
+
+    /// <param name="who">Who works at the desk.</param>
+    /// <param name="eventId">Of the desk.</param>
+    /// <param name="number">Desk number.</param>
+    /// <param name="from">The state in which this can be done.</param>
+    /// <param name="act">Does it, or says why not with nothing written.</param>
+    private Outcome Move(Who who, long eventId, int number, JobState from, Func<SqliteConnection, EntryRow, Refusal?> act) => database.AtDesk(who, eventId, (c, desk) =>
     {
         if (Find(c, eventId, number) is not { } entry)
             return new Outcome.Absent();
         if (entry.State != from)
             return MovedOn(entry);
+        Refusal? why = null;
         DeskChange.Make(c, who, desk, clock.Minute, () =>
         {
-            act(c, entry);
+            why = act(c, entry);
             return number;
         });
-        return new Outcome.Done(number);
+        return why is null ? new Outcome.Done(number) : new Outcome.Refused(why);
     });
 
     private static EntryRow? Find(SqliteConnection connection, long eventId, int number) =>

@@ -16,6 +16,9 @@ public sealed record TechnicianRow
     /// <summary>When they string, breaks left out.</summary>
     public IReadOnlyList<WorkTime> Hours { get; init; } = [];
 
+    /// <summary>Breaks that were taken at the desk, as they were to last or lasted.</summary>
+    public IReadOnlyList<WorkTime> Breaks { get; init; } = [];
+
     /// <summary>Minutes a racket takes them, as learned from what was timed at all events.</summary>
     public IReadOnlyDictionary<Sport, int> Minutes { get; init; } = new Dictionary<Sport, int>();
 

@@ -19,6 +19,7 @@ public sealed class TechnicianStore(Database database, ShopClock clock)
         return [.. connection.Query<TechnicianRow>(OfSql, new { eventId }).Select(row => row with
         {
             Hours = WorkTime.Between(hours[row.Id].Where(time => !time.IsBreak).Select(time => time.Work), hours[row.Id].Where(time => time.IsBreak).Select(time => time.Work)),
+            Breaks = [.. hours[row.Id].Where(time => time.IsBreak).Select(time => time.Work)],
             Minutes = timed[row.Id].GroupBy(time => time.Sport).ToDictionary(sport => sport.Key, sport => LearnedMinutes.From(sport.Select(time => time.Minutes))),
         })];
     }
@@ -104,17 +105,36 @@ public sealed class TechnicianStore(Database database, ShopClock clock)
         connection.Execute(HourSql, from day in hours
                                     let midnight = day.Key.ToDateTime(TimeOnly.MinValue)
                                     from span in day.Value
-                                    select new { id, IsBreak = false, From = midnight.AddMinutes(span.OpensAt), To = midnight.AddMinutes(span.ClosesAt) });
+                                    select new { id, From = midnight.AddMinutes(span.OpensAt), To = midnight.AddMinutes(span.ClosesAt) });
 
-    private const string HourSql = "INSERT INTO event_hours (technician_id, is_break, from_at, to_at) VALUES (@id, @IsBreak, @From, @To)";
+    private const string HourSql = "INSERT INTO event_hours (technician_id, is_break, from_at, to_at) VALUES (@id, 0, @From, @To)";
 
     /// <summary>The machine broke or they left, or they are back.</summary>
     public Outcome SetAway(Who who, long eventId, long id, bool away) => AtDesk(who, eventId, id, c =>
         c.Execute("UPDATE event_technician SET away = @away WHERE id = @id", new { id, away }));
 
-    /// <summary>A break of so many minutes that begins now.</summary>
+    /// <summary>A break of so many minutes that begins now; none within one.</summary>
     public Outcome Pause(Who who, long eventId, long id, int minutes) => AtDesk(who, eventId, id, c =>
-        c.Execute(HourSql, new { id, IsBreak = true, From = clock.Minute, To = clock.Minute.AddMinutes(Math.Clamp(minutes, 1, LongestBreak)) }));
+        c.Execute(PauseSql, new { id, Now = clock.Minute, To = clock.Minute.AddMinutes(Math.Clamp(minutes, 1, LongestBreak)) }));
+
+    private const string PauseSql = """
+        INSERT INTO event_hours (technician_id, is_break, from_at, to_at)
+        SELECT @id, 1, @Now, @To
+        WHERE NOT EXISTS (SELECT 1 FROM event_hours WHERE technician_id = @id AND is_break = 1 AND from_at <= @Now AND to_at > @Now)
+        """;
+
+    /// <summary>They are back: a break that runs, also one between their hours, is over now.</summary>
+    public Outcome EndBreak(Who who, long eventId, long id) => AtDesk(who, eventId, id, c =>
+        c.Execute(EndBreakSql, new { id, Now = clock.Minute, clock.Today }));
+
+    private const string EndBreakSql = """
+        DELETE FROM event_hours WHERE technician_id = @id AND is_break = 1 AND from_at = @Now;
+        UPDATE event_hours SET to_at = @Now WHERE technician_id = @id AND is_break = 1 AND from_at < @Now AND to_at > @Now;
+        UPDATE event_hours SET from_at = @Now
+        WHERE id = (SELECT id FROM event_hours WHERE technician_id = @id AND is_break = 0 AND from_at > @Now AND date(from_at) = @Today ORDER BY from_at LIMIT 1)
+          AND EXISTS (SELECT 1 FROM event_hours WHERE technician_id = @id AND is_break = 0 AND to_at <= @Now AND date(to_at) = @Today)
+          AND NOT EXISTS (SELECT 1 FROM event_hours WHERE technician_id = @id AND is_break = 0 AND from_at <= @Now AND to_at > @Now)
+        """;
 
     private Outcome AtDesk(Who who, long eventId, long id, Action<SqliteConnection> act) => database.AtDesk(who, eventId, (c, desk) =>
     {

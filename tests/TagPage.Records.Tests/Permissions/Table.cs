@@ -278,6 +278,10 @@ internal static class Table
         VALUES (2, 1, 1, '2026-11-25 09:30', '2026-11-25 12:00', '2026-11-25 12:00', '2026-11-25 11:50');
         """;
 
+    private const string InCredit = "; INSERT INTO payment (client_id, paid_on, method, amount_minor, made_at, made_by) VALUES (1, '2026-11-25', 'Cash', 5000, '2026-11-25T09:00:00.000Z', 'Shop')";
+
+    private const string OnBreak = "INSERT INTO event_hours (technician_id, is_break, from_at, to_at) VALUES (1, 1, '2026-11-25 09:30', '2026-11-25 11:00')";
+
     private const string OnMachine = AnEvent + "UPDATE job SET state = 'OnMachine' WHERE id = 2";
 
     private const string StrungThere = AnEvent + StrungNow;
@@ -300,6 +304,7 @@ internal static class Table
         new(Shop, (s, who) => s.Technicians.Change(who, 1, 1, Scene.Technician), AnEvent),
         new(AtDesk, (s, who) => s.Technicians.SetAway(who, 1, 1, true), AnEvent),
         new(AtDesk, (s, who) => s.Technicians.Pause(who, 1, 1, 20), AnEvent),
+        new(AtDesk, (s, who) => s.Technicians.EndBreak(who, 1, 1), AnEvent + OnBreak),
         new(AtDesk, (s, who) => s.Desks.Get(who, 1), AnEvent),
         new(AtDesk, (s, who) => s.Intakes.Add(who, 1, Scene.Intake), AnEvent),
         new(AtDesk, (s, who) => s.Intakes.Ask(who, 1, Scene.Intake, Core.Sports.Sport.Tennis), AnEvent),
@@ -316,6 +321,9 @@ internal static class Table
         new(AtDesk, (s, who) => s.DeskMoves.PutBack(who, 1, 1), OnMachine),
         new(AtDesk, (s, who) => s.DeskMoves.HandOut(who, 1, 1, PaymentMethod.Cash), StrungThere),
         new(AtDesk, (s, who) => s.DeskMoves.Pay(who, 1, 1, PaymentMethod.Cash), HandedOut),
+        new(AtDesk, (s, who) => s.DeskMoves.HandOutFromCredit(who, 1, 1), StrungThere + InCredit),
+        new(AtDesk, (s, who) => s.DeskMoves.PayFromCredit(who, 1, 1), HandedOut + InCredit),
+        new(AtDesk, (s, who) => s.DeskMoves.CreditFor(who, 1, 1), StrungThere),
         new(AtDesk, (s, who) => s.DeskMoves.Withdraw(who, 1, 1), AnEvent),
         new(AtDesk, (s, who) => s.DeskMoves.PullForward(who, 1, 1, true), AnEvent),
         new(AtDesk, (s, who) => s.DeskMoves.PutOnCourt(who, 1, 1, true), AnEvent),
@@ -325,6 +333,7 @@ internal static class Table
         new(Shop, (s, who) => s.EventBills.Make(who, 1, new EventBillEntry { FormKey = Scene.Key, Whose = EventParty.Player(s.Street.Pim), ToName = "Odalys Ferran" }), Priced),
         new(Shop, (s, who) => s.EventBills.Pay(who, 1, EventParty.Player(s.Street.Pim), PaymentMethod.Card), Priced),
         new(AtDesk, (s, who) => s.DeskMoves.Told(who, 1, 1), AnEvent),
+        new(AtDesk, (s, who) => s.DeskMoves.PromiseMatch(who, 1, 1), AnEvent + "UPDATE event_entry SET promised = '2026-11-25 18:30'"),
         new(AtDesk, (s, who) => s.Shifts.Shift(who, 1, 60), AnEvent),
         new(Shop, (s, who) => s.Days.Get(who, 1, null), AnEvent),
         new(Shop, (s, who) => s.EventHomes.Get(who, 1), HandedOut),

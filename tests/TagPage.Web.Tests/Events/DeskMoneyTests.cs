@@ -1,6 +1,8 @@
 using AngleSharp.Html.Dom;
 using TagPage.Records.Events;
+using TagPage.Records.Money;
 using TagPage.Records.Storage;
+using TagPage.Web.Papers;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Events;
@@ -80,6 +82,84 @@ public sealed class DeskMoneyTests : IDisposable
         sheet = await runa.Open($"/shop/events/day/{fair.Id}");
         Assert.Contains("2026-0001", sheet.Document.QuerySelector("[aria-labelledby=bills-players]")!.TextContent, StringComparison.Ordinal);
         Assert.Null((await runa.Open($"/shop/events/bill/{fair.Id}?player={fair.Board.Of(1)!.PlayerId}")).Document.QuerySelector("[aria-labelledby=write]"));
+    }
+
+    [Fact]
+    public async Task Day_with_one_bed_on_one_day_says_so()
+    {
+        var fair = new Fairground(_shop);
+        Strung(fair, "Tove Alling");
+        var runa = _shop.Owner();
+        Assert.Contains("1 bed,", (await runa.Open($"/shop/events/day/{fair.Id}")).Main, StringComparison.Ordinal);
+
+        var page = await runa.Open($"/shop/events/bill/{fair.Id}?team=Norden");
+        var made = await runa.Send(page, (IHtmlFormElement)page.Document.QuerySelector("[aria-labelledby=write] form")!);
+
+        var bill = _shop.Get<BillStore>().Get(Who.Shop, long.Parse(made.Location!.Split('/')[^1], System.Globalization.CultureInfo.InvariantCulture))!;
+        Assert.Contains(("Rackets strung", "25 Nov 2026"), BillPaper.Of(bill).Facts);
+        Assert.Contains(("Rackets strung", "24 Nov 2026 to 25 Nov 2026"), BillPaper.Of(bill with { FromOn = TestShop.Today.AddDays(-1) }).Facts);
+    }
+
+    [Fact]
+    public async Task Team_is_one_team_however_its_name_was_typed_and_its_bill_has_all_of_its_rackets()
+    {
+        var fair = new Fairground(_shop);
+        foreach (var (name, team) in new[] { ("Tove Alling", "Norden"), ("Edda Brink", " nordén "), ("Ilse Marrow", "NORDEN"), ("Pim Orsay", "Norden II"), ("Mae Lorne", "Norden") })
+        {
+            Strung(fair, name);
+            _shop.Records.Change("UPDATE event_entry SET team = @team WHERE number = (SELECT MAX(number) FROM event_entry)", new { team });
+        }
+        var runa = _shop.Owner();
+
+        var teams = (await runa.Open($"/shop/events/day/{fair.Id}")).Document.QuerySelectorAll("[aria-labelledby=bills-teams] tbody tr");
+        Assert.Equal(["Norden 4", "Norden II 1"], teams.Select(row => $"{row.QuerySelector("a")!.TextContent} {row.QuerySelectorAll("td")[0].TextContent}"));
+        var page = await runa.Open(teams[0].QuerySelector("a")!.GetAttribute("href")!);
+        Assert.Contains("£48.00", page.Main, StringComparison.Ordinal);
+        var made = await runa.Send(page, (IHtmlFormElement)page.Document.QuerySelector("[aria-labelledby=write] form")!);
+        foreach (var words in (string[])["no. 1, Tove", "no. 2, Edda", "no. 3, Ilse", "no. 5, Mae", "£48.00"])
+            Assert.Contains(words, (await runa.Open(made.Location!)).Main, StringComparison.Ordinal);
+
+        await Fairground.Press(runa, await runa.Open($"/shop/events/bill/{fair.Id}?team=norden"), "Paid in cash");
+        Assert.Equal([4], fair.Board.Entries.Where(entry => entry.IsUnpaid).Select(entry => entry.Number));
+    }
+
+    [Fact]
+    public async Task Racket_is_paid_from_what_its_player_has_in_credit_and_a_helper_reads_no_amount()
+    {
+        var fair = new Fairground(_shop);
+        Strung(fair, "Tove Alling");
+        Strung(fair, "Edda Brink");
+        var client = long.Parse(_shop.Records.Text("SELECT id FROM client WHERE name = 'Tove Alling'")!, System.Globalization.CultureInfo.InvariantCulture);
+        var (tablet, runa) = (await fair.Tablet(), _shop.Owner());
+        Assert.DoesNotContain("credit", (await tablet.Open(fair.Home + "/entry/1")).Main, StringComparison.Ordinal);
+        await runa.Send(await runa.Open($"/shop/money/client/{client}"), ("Input.Amount", "30"), ("Input.How", "Cash"));
+        // All of it goes to what is owed first.
+        Assert.False(fair.Board.Of(1)!.IsUnpaid);
+        await tablet.Send(await tablet.Open($"{fair.Home}/in/player/{fair.Board.Of(1)!.PlayerId}"));
+        Fairground.Done(_shop.Get<DeskMoveStore>().Take(Who.Shop, fair.Id, 3, fair.Bram));
+        Fairground.Done(_shop.Get<DeskMoveStore>().Strung(Who.Shop, fair.Id, 3));
+
+        Assert.Contains("Handed out, paid from credit (£18.00)", (await runa.Open(fair.Home + "/entry/3")).Main, StringComparison.Ordinal);
+        var page = await tablet.Open(fair.Home + "/entry/3");
+        Assert.DoesNotContain("18.00", page.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("credit", (await tablet.Open(fair.Home + "/entry/2")).Main, StringComparison.Ordinal);
+        await Fairground.Press(tablet, page, "Handed out, paid from credit");
+
+        Assert.Equal((false, Core.Jobs.JobState.Collected), (fair.Board.Of(3)!.IsUnpaid, fair.Board.Of(3)!.State));
+        Assert.Equal(1, _shop.Records.Count("payment"));
+        Assert.Equal("600", _shop.Records.Text("SELECT amount_minor - (SELECT SUM(amount_minor) FROM payment_share) FROM payment"));
+    }
+
+    [Fact]
+    public async Task What_was_paid_in_part_is_not_asked_for_again()
+    {
+        var fair = new Fairground(_shop);
+        Strung(fair, "Tove Alling");
+        var runa = _shop.Owner();
+        await runa.Send(await runa.Open($"/shop/jobs/paid/{fair.Board.Of(1)!.JobId}"), ("Input.Amount", "5"), ("Input.How", "Cash"));
+
+        Assert.Contains("£7.00", (await (await fair.Tablet()).Open(fair.Home + "/entry/1")).Document.QuerySelector("[aria-labelledby=out]")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("£12.00, of which £7.00 not paid", (await runa.Open($"/shop/events/day/{fair.Id}")).Main, StringComparison.Ordinal);
     }
 
     [Fact]

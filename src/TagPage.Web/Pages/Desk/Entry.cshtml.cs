@@ -35,9 +35,12 @@ public sealed class EntryModel(DeskStore desks, LiveDesks live, DeskMoveStore mo
 
     public IReadOnlyList<Slip> IfOnCourt => Saved.Desk.Slips(Saved.ToDesk(Racket) with { OnCourt = true });
 
+    /// <summary>What whoever pays has in credit, where that is enough for what is open; null where it is not, or nothing is open.</summary>
+    public long? Credit => Racket.IsOwed && moves.CreditFor(Me, Id, Racket.Number) is { } free && free >= Racket.OpenMinor ? free : null;
+
     /// <summary>What else the same player has to pay at this event; null for nothing.</summary>
     public string? AlsoOwes => Saved.OwedBeside(Racket) is { Count: > 0 } others
-        ? $"The same player owes {Formats.Money(others.Sum(other => other.PriceMinor!.Value), Shop)} for number {string.Join(", ", others.Select(other => other.Number))} too."
+        ? $"The same player owes {Formats.Money(others.Sum(other => other.OpenMinor), Shop)} for number {string.Join(", ", others.Select(other => other.Number))} too."
         : null;
 
     public string Here => $"{Home}/entry/{Racket.Number}";
@@ -80,12 +83,16 @@ public sealed class EntryModel(DeskStore desks, LiveDesks live, DeskMoveStore mo
     public IActionResult OnPostBack() => Done(moves.PutBack(Me, Id, Racket.Number), Here, $"Number {Racket.Number} is waiting again.");
 
     public IActionResult OnPostOut(DeskPay? how) => ModelState.IsValid && how is { } chosen && Enum.IsDefined(chosen)
-        ? Done(moves.HandOut(Me, Id, Racket.Number, Method(chosen)), $"{Home}/out", $"Number {Racket.Number} is handed out. {AlsoOwes}".TrimEnd())
+        ? Done(chosen == DeskPay.Credit ? moves.HandOutFromCredit(Me, Id, Racket.Number) : moves.HandOut(Me, Id, Racket.Number, Method(chosen)),
+            $"{Home}/out", $"Number {Racket.Number} is handed out. {AlsoOwes}".TrimEnd())
         : NotFound();
 
-    public IActionResult OnPostPaid(DeskPay? how) => ModelState.IsValid && how is { } chosen && Method(chosen) is { } method
-        ? Done(moves.Pay(Me, Id, Racket.Number, method), Here, $"Number {Racket.Number} is paid.")
-        : NotFound();
+    public IActionResult OnPostPaid(DeskPay? how) => ModelState.IsValid && how switch
+    {
+        DeskPay.Credit => moves.PayFromCredit(Me, Id, Racket.Number),
+        { } chosen when Method(chosen) is { } method => moves.Pay(Me, Id, Racket.Number, method),
+        _ => null,
+    } is { } outcome ? Done(outcome, Here, $"Number {Racket.Number} is paid.") : NotFound();
 
     public IActionResult OnPostLies([Bind(Prefix = nameof(Input))] PlaceInput typed)
     {

@@ -18,6 +18,8 @@ public sealed class IndexModel(DeskStore desks, LiveDesks live, DeskMoveStore mo
 
     public IActionResult OnPostTold(int number) => Done(moves.Told(Me, Id, number), Home, $"The owner of number {number} has been told.");
 
+    public IActionResult OnPostMatch(int number) => Done(moves.PromiseMatch(Me, Id, number), Home, $"Number {number} is promised for its match.");
+
     public IActionResult OnPostAway(long technician, bool away) => ModelState.IsValid
         ? Done(technicians.SetAway(Me, Id, technician, away), Home, $"{Saved.Technician(technician)?.Name} is {(away ? "away; the others take over" : "back")}.")
         : NotFound();

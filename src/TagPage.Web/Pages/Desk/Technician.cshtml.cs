@@ -22,6 +22,9 @@ public sealed class TechnicianModel(DeskStore desks, LiveDesks live, DeskMoveSto
 
     public IEnumerable<EntryRow> OnMine => Saved.In(JobState.OnMachine).Where(entry => entry.TechnicianId == Person.Id);
 
+    /// <summary>When they are back, while they are on a break.</summary>
+    public DateTime? BackAt => Saved.OnBreakUntil(Person);
+
     public EntryRow? Next => Saved.NextFor(Person.Id);
 
     public IEnumerable<EntryRow> Later =>
@@ -52,4 +55,6 @@ public sealed class TechnicianModel(DeskStore desks, LiveDesks live, DeskMoveSto
     public IActionResult OnPostBack(int number) => Done(moves.PutBack(Me, Id, number), Here, $"Number {number} is waiting again.");
 
     public IActionResult OnPostPause() => Done(technicians.Pause(Me, Id, Person.Id, BreakMinutes), Here, "The break is in the plan.");
+
+    public IActionResult OnPostResume() => Done(technicians.EndBreak(Me, Id, Person.Id), Here, "The break is over.");
 }
