@@ -40,8 +40,11 @@ public sealed record LabelLine(string Name, string Text)
     /// <summary>Whether it stands with its own panel as long as there is room.</summary>
     public bool Stays { get; init; }
 
-    /// <summary>Whether it may stand behind another line of a list, where that saves a row.</summary>
+    /// <summary>Whether it may stand behind a line of a list that lets others follow, where that saves a row.</summary>
     public bool MayStandBehind { get; init; }
+
+    /// <summary>Whether in a list another line may stand behind it: a name behind the racket’s number or the day, not behind what was measured.</summary>
+    public bool IsFollowed { get; init; }
 
     /// <summary>Whether the next line goes on with its sentence, and nothing else may follow it in its row.</summary>
     public bool GoesOn { get; init; }

@@ -8,8 +8,8 @@ public static class Purposes
     /// <summary>After a job: what was done.</summary>
     public static LabelContent Done(DoneFacts facts, LabelTag? tag)
     {
-        LabelLine whose = Whose(facts.Whose, 6), own = Own(facts.OwnLine, 5);
-        LabelLine[] dates = [new("the date strung", facts.Strung) { Rank = 3, IsExtra = true, Caption = Before("Strung", facts.Strung), Stays = true }];
+        LabelLine whose = Whose(facts.Whose, 6) with { MayStandBehind = true }, own = Own(facts.OwnLine, 5);
+        LabelLine[] dates = [new("the date strung", facts.Strung) { Rank = 3, IsExtra = true, Caption = Before("Strung", facts.Strung), Stays = true, IsFollowed = true }];
         List<LabelPanel> panels =
         [
             new(Large("the tension", facts.Tension, 0) is { } tension ? tension with { Unit = facts.Unit } : null, [.. Strings(facts), Reading(facts)]),
@@ -32,7 +32,7 @@ public static class Purposes
     [
         new(null,
         [
-            new LabelLine("the racket's number", facts.Racket) { Rank = 0, IsBold = true },
+            new LabelLine("the racket's number", facts.Racket) { Rank = 0, IsBold = true, IsFollowed = true },
             Measured("weight", facts.Weight, 1),
             Measured("balance", facts.Balance, 2),
             Measured("swing weight", facts.SwingWeight, 3),
@@ -82,7 +82,7 @@ public static class Purposes
             Stays = true,
         };
         return hasSquare
-            ? [new LabelLine("the line that says what the square is for", tag.Purpose) { Rank = AddressRank + 1, MayBeCut = true, IsBold = true, Parts = LabelLine.Words(tag.Purpose) }, typed]
+            ? [new LabelLine("the line that says what the square is for", tag.Purpose) { Rank = AddressRank + 1, IsBold = true, Parts = LabelLine.Words(tag.Purpose) }, typed]
             : [typed];
     }
 

@@ -15,10 +15,9 @@ internal sealed class Column(IEnumerable<int> rows, bool hasFigure)
     private const double MostLeading = 1.7;
 
     private readonly List<Word> _words = [];
-    private readonly int[] _own = [.. rows];
-    private int[]? _rows;
+    private readonly int[] _rows = [.. rows];
     private readonly Dictionary<int, int> _used = [];
-    private readonly HashSet<int> _goesOn = [], _ended = [];
+    private readonly HashSet<int> _goesOn = [], _ended = [], _followed = [];
 
     public bool HasFigure => hasFigure;
 
@@ -27,13 +26,8 @@ internal sealed class Column(IEnumerable<int> rows, bool hasFigure)
     /// <summary>Where lines under the figure begin: beside what hangs down before it.</summary>
     public int Indent { get; set; }
 
-    /// <summary>A row over the figure, for a bold line only: a name leads, anything else explains.</summary>
-    public IReadOnlyList<int> FreeAbove { get; init; } = [];
-
     /// <summary>Whether nothing stands in its rows.</summary>
     public bool IsBare => _used.Count == 0;
-
-    private int[] Rows => _rows ??= [.. FreeAbove, .. _own];
 
     public IReadOnlyList<Word> Words => _words;
 
@@ -48,7 +42,7 @@ internal sealed class Column(IEnumerable<int> rows, bool hasFigure)
     {
         (int Row, int X, int Width)? best = null;
         var widest = texts.Max(text => text.WidthAt(size));
-        for (var row = line.IsBold ? 0 : FreeAbove.Count; row + texts.Count <= Rows.Length; row++)
+        for (var row = 0; row + texts.Count <= _rows.Length; row++)
         {
             if (RoomAt(row, line, texts, size) is { } x && x + widest is var end && (best is null || Math.Max(Width, end) < best.Value.Width))
                 best = (row, x, Math.Max(Width, end));
@@ -61,14 +55,14 @@ internal sealed class Column(IEnumerable<int> rows, bool hasFigure)
         var isUsed = false;
         for (var i = 0; i < texts.Count; i++)
         {
-            if (i > 0 && Rows[row + i] - Rows[row + i - 1] > MostLeading * size)
+            if (i > 0 && _rows[row + i] - _rows[row + i - 1] > MostLeading * size)
                 return null;
-            isUsed |= _used.ContainsKey(Rows[row + i]);
+            isUsed |= _used.ContainsKey(_rows[row + i]);
         }
         if (!isUsed)
             return Indent;
-        var isFree = !_ended.Contains(Rows[row]) && (!_goesOn.Contains(Rows[row]) || line.Follows);
-        return (hasFigure || line.MayStandBehind) && isFree && texts.Count == 1 && _used.TryGetValue(Rows[row], out var used) ? used + TailGap(Rows[row], size) : null;
+        var isFree = !_ended.Contains(_rows[row]) && (!_goesOn.Contains(_rows[row]) || line.Follows);
+        return (hasFigure || (line.MayStandBehind && _followed.Contains(_rows[row]))) && isFree && texts.Count == 1 && _used.TryGetValue(_rows[row], out var used) ? used + TailGap(_rows[row], size) : null;
     }
 
     private int TailGap(int baseline, int size) => _goesOn.Contains(baseline) ? Math.Max(3, size / 4) : Math.Max(3, (int)(0.8 * size));
@@ -77,14 +71,16 @@ internal sealed class Column(IEnumerable<int> rows, bool hasFigure)
     {
         foreach (var (text, i) in texts.Select((text, i) => (text, i)))
         {
-            Set(new Word(x, Rows[row + i], size, text));
-            _used[Rows[row + i]] = x + text.WidthAt(size);
+            Set(new Word(x, _rows[row + i], size, text));
+            _used[_rows[row + i]] = x + text.WidthAt(size);
             if (line.Ends)
-                _ended.Add(Rows[row + i]);
+                _ended.Add(_rows[row + i]);
+            if (line.IsFollowed)
+                _followed.Add(_rows[row + i]);
             if (line.GoesOn)
-                _goesOn.Add(Rows[row + i]);
+                _goesOn.Add(_rows[row + i]);
             else
-                _goesOn.Remove(Rows[row + i]);
+                _goesOn.Remove(_rows[row + i]);
         }
     }
 }

@@ -25,7 +25,7 @@ internal sealed class Filling
     private readonly int _room;
     private readonly double _rowPrice;
     private readonly EndLine _end;
-    private bool _areNumbersAlone, _hasEnd, _saysLess;
+    private bool _areNumbersAlone, _saysLess;
     private int[]? _allRows;
     private readonly List<List<Column>> _groups = [];
     private readonly List<(int Rank, string Text)> _said = [];
@@ -82,7 +82,7 @@ internal sealed class Filling
     /// <param name="tall">Sizes of figures as high as the tape.</param>
     public static Filling? Of(RowPlan plan, IReadOnlyList<LabelPanel> panels, EndLine end, bool saysLess, Typing typing, int room, double rowPrice, double mostLoss, TallPlan tall)
     {
-        var filling = new Filling(plan, end, typing, room, rowPrice) { _saysLess = saysLess, _areNumbersAlone = panels.All(panel => panel is { Figure.IsTall: true, Lines.Count: 0 }), _hasEnd = Printable.HasEnd(panels), FigureSize = FigureSizeOf(plan, panels) };
+        var filling = new Filling(plan, end, typing, room, rowPrice) { _saysLess = saysLess, _areNumbersAlone = panels.All(panel => panel is { Figure.IsTall: true, Lines.Count: 0 }), FigureSize = FigureSizeOf(plan, panels) };
         filling.SetFigures(panels, tall);
         if (filling.Width > room)
             return null;
@@ -144,7 +144,7 @@ internal sealed class Filling
 
     private Column ColumnOf(Figure figure) => figure.IsTall
         ? new Column([], hasFigure: true)
-        : new Column(_plan.Hangs(_typing.Shape(figure.Unit, false)) || HangsOut(figure) ? [] : _plan.DetailRows, hasFigure: true) { FreeAbove = _plan.Shape.Figures == 1 && figure.Caption.Length == 0 && !_hasEnd ? _plan.CaptionRows : [] };
+        : new Column(_plan.Hangs(_typing.Shape(figure.Unit, false)) || HangsOut(figure) ? [] : _plan.DetailRows, hasFigure: true);
 
     private bool HangsOut(Figure figure) => _typing.Shape(figure.Value, true) is var value && value.InkDown(figure.MayBeCut ? _plan.SizeOf(value) : _plan.Figure) > _plan.Hang;
 

@@ -20,8 +20,11 @@ public sealed record DueRow : ForecastRow
     public long? ReminderId { get; init; }
     public DateTimeOffset? RemindedAt { get; init; }
 
-    /// <summary>Whether that reminder has left the shop, or is still to be sent.</summary>
+    /// <summary>Whether that reminder has left the shop, as far as anybody knows.</summary>
     public bool IsSent { get; init; }
+
+    /// <summary>Whether it was sent, be it that its email was given up later.</summary>
+    public bool IsHandedOver { get; init; }
 
     /// <summary>The batch of reminders under way in which the client waits, or null.</summary>
     public long? BatchId { get; init; }

@@ -112,7 +112,8 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
 
     private static readonly string RowsSql = $"""
         SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, p.name AS player,
-               c.id AS client_id, c.name AS client, c.phone, c.reminders, h.id AS reminder_id, COALESCE(h.sent_at, h.made_at) AS reminded_at, h.sent_at IS NOT NULL AS is_sent, {BatchStore.WaitsIn} AS batch_id, {Seen} AS seen
+               c.id AS client_id, c.name AS client, c.phone, c.reminders, h.id AS reminder_id, COALESCE(h.sent_at, h.made_at) AS reminded_at, 
+               EXISTS (SELECT 1 FROM reminder n WHERE n.id = h.id AND {ReminderStore.Left}) AS is_sent, h.sent_at IS NOT NULL AS is_handed_over, {BatchStore.WaitsIn} AS batch_id, {Seen} AS seen
         FROM client c
         JOIN player p ON p.client_id = c.id
         JOIN racket r ON r.player_id = p.id

@@ -52,7 +52,7 @@ public sealed class BatchTests : IDisposable
         Worker.Round();
 
         var done = await _runa.Open(progress);
-        Assert.Contains("3 of 3 households are done, 3 got an email", done.Main, StringComparison.Ordinal);
+        Assert.Contains("3 of 3 households are done, 3 on the way.", done.Main, StringComparison.Ordinal);
         Assert.False(done.Response.Headers.Contains("Refresh"));
         var links = (await _shop.MailsSent()).SelectMany(m => m.Split('\n')).Where(l => l.StartsWith("https://tag.example/n/", StringComparison.Ordinal)).ToList();
         Assert.Equal(3, links.Distinct().Count());
@@ -128,10 +128,30 @@ public sealed class BatchTests : IDisposable
         await _shop.MailsSent();
 
         var page = (await _runa.Open(progress)).Main;
-        Assert.Contains("2 of 2 households are done, 1 got an email", page, StringComparison.Ordinal);
+        Assert.Contains("2 of 2 households are done, 1 emailed, 1 not delivered.", page, StringComparison.Ordinal);
         Assert.Contains("emailed on 25 Nov 2026", page, StringComparison.Ordinal);
         Assert.Contains("the email did not go out: no such mailbox", page, StringComparison.Ordinal);
         Assert.DoesNotContain("on its way", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Household_whose_email_was_given_up_does_not_stand_as_reminded_on_bench_and_due_list()
+    {
+        Due("Ada Lind");
+        await Begin();
+        Worker.Round();
+        await _shop.MailsSent();
+        Assert.Contains("reminded today", (await _runa.Open("/shop")).Main, StringComparison.Ordinal);
+
+        _shop.Records.Change("UPDATE outbox SET state = 'Failed', sent_at = NULL, last_error = 'no such mailbox'");
+
+        foreach (var address in new[] { "/shop", "/shop/due" })
+        {
+            var page = await _runa.Open(address);
+            Assert.DoesNotContain("reminded today", page.Main, StringComparison.Ordinal);
+            Assert.Contains("email not delivered, sent today", page.Main, StringComparison.Ordinal);
+            Assert.Null(page.Document.QuerySelector(".household details summary strong"));
+        }
     }
 
     [Fact]

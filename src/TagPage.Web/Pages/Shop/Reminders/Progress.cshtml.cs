@@ -17,7 +17,16 @@ public sealed class ProgressModel(BatchStore store, ReminderListStore list, Batc
     /// <summary>Those it made, with what became of their emails.</summary>
     public IReadOnlyDictionary<long, ReminderRow> Reminders { get; private set; } = ImmutableDictionary<long, ReminderRow>.Empty;
 
-    public int Mailed => Reminders.Values.Count(r => r.OutboxState != "Failed");
+    /// <summary>What has become of the emails, each only where there are such: ", 5 emailed, 1 on its way".</summary>
+    public string Emails => string.Concat(Fates.Select(fate => (fate.Words, N: Reminders.Values.Count(fate.Is))).Where(fate => fate.N > 0).Select(fate => $", {fate.N} {fate.Words}"));
+
+    private static readonly (string Words, Func<ReminderRow, bool> Is)[] Fates =
+    [
+        ("emailed", r => r.OutboxState is "Sent"),
+        ("on the way", r => r.OutboxState is "Queued" or "Leaving"),
+        ("perhaps emailed", r => r.OutboxState is "MaybeSent"),
+        ("not delivered", r => r.OutboxState is "Failed"),
+    ];
 
     public ShopDetails Shop => shops.Get();
 
