@@ -16,7 +16,7 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
         "/shop/rackets/pendulum/1", "/shop/customise/pieces/1", "/shop/customise/1?Input.Weight=325&Input.SwingWeight=330",
         "/shop/customise/places/1", "/shop/customise/set/1?Input.Match=true&Input.Frames=1&Input.Frames=2", "/shop/settings/customising",
         "/shop/rackets/what-if/1?Input.TimesAWeek=6", "/shop/hours/new/1", "/shop/readings/new/1", "/shop/found",
-        "/shop/jobs/new?racket=1", "/shop/jobs/1", "/shop/jobs/edit/1", "/shop/jobs/strung/1", "/shop/jobs/move/1", "/shop/jobs/move/1?to=2",
+        "/shop/jobs/new?racket=1", "/shop/jobs/drop-off/client/1", "/shop/jobs/drop-off/payer/1", "/shop/jobs/together/client/1", "/shop/jobs/pick-up/client/1", "/shop/jobs/ready-all/client/1", "/shop/labels/several?racket=1&racket=2", "/shop/money/receipts?job=1", "/shop/jobs/1", "/shop/jobs/edit/1", "/shop/jobs/strung/1", "/shop/jobs/move/1", "/shop/jobs/move/1?to=2",
         "/shop/jobs/delete/1", "/shop/jobs/paid/1", "/shop/money/charge/1", "/shop/money/back/1", "/shop/money/prices", "/shop/money", "/shop/money/client/1", "/shop/money/payer/1", "/shop/money/receipt/1", "/shop/money/bill/1", "/shop/money/figures", "/shop/strings", "/shop/strings/new", "/shop/frames", "/shop/frames/new", "/shop/nudges", "/shop/nudges/batch",
         "/shop/labels", "/shop/labels/racket/1", "/shop/labels/today", "/shop/labels/free", "/shop/labels/desk", "/shop/labels/rolls",
         "/shop/labels/logo", "/shop/labels/settings",

@@ -49,3 +49,20 @@ public sealed record DeskFacts
     public string When { get; init; } = "";
     public string Name { get; init; } = "";
 }
+
+/// <summary>Of a ticket that waits, ready to print.</summary>
+public sealed record WaitingFacts
+{
+    public string Ticket { get; init; } = "";
+
+    /// <summary>The day it is promised for.</summary>
+    public string Promised { get; init; } = "";
+
+    /// <summary>With its unit.</summary>
+    public string Tension { get; init; } = "";
+    public string Strings { get; init; } = "";
+
+    /// <summary>In the client's words.</summary>
+    public string Wish { get; init; } = "";
+    public string Whose { get; init; } = "";
+}

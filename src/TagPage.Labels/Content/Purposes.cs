@@ -43,6 +43,19 @@ public static class Purposes
         ]),
     ], tag);
 
+    /// <summary>On racket or bag while its ticket waits.</summary>
+    public static LabelContent Waiting(WaitingFacts facts, LabelTag? tag) => new(
+    [
+        new(new Figure("the ticket's number", facts.Ticket) { Rank = 0, IsTall = true }, []),
+        new(Large("the day promised", facts.Promised, 1) is { } day ? day with { Caption = "Promised" } : null,
+        [
+            new LabelLine("the tension", facts.Tension) { Rank = 2, IsBold = true },
+            new LabelLine("the string", facts.Strings) { Rank = 3, MayBeCut = true, Parts = Strings(facts.Strings) },
+            new LabelLine("the wish", facts.Wish) { Rank = 4, MayBeCut = true, IsExtra = true },
+            Whose(facts.Whose, 5),
+        ]),
+    ], tag);
+
     /// <summary>An event's label on the racket.</summary>
     public static LabelContent DeskRacket(DeskFacts facts, LabelTag? tag) => new(
     [

@@ -47,3 +47,9 @@ public sealed record ToldReadyAlready() : Refusal;
 
 /// <summary>The client or the shop has no email address on file.</summary>
 public sealed record NoMailAddress() : Refusal;
+
+/// <summary>Nothing was ticked.</summary>
+public sealed record NoRacketChosen() : Refusal;
+
+/// <summary>No ticket waits for this racket to be brought; somebody was quicker.</summary>
+public sealed record NotAnnounced(string Place) : Refusal(Place);

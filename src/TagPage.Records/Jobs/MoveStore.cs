@@ -28,6 +28,9 @@ public sealed class MoveStore(Database database, ShopClock clock)
     /// <summary>A racket that was still to be brought came in today; any other stays as it is: idempotent.</summary>
     public Outcome Receive(Who who, long id) => Move(who, id, [JobState.Waiting], ReceiveSql);
 
+    /// <summary>In the caller's transaction, for a job that is known to wait.</summary>
+    internal static void Receive(SqliteConnection connection, long id, DateOnly on) => connection.Execute(ReceiveSql, new { id, Today = on });
+
     private const string ReceiveSql = $"""
         UPDATE job SET received_on = @Today, version = version + 1 WHERE id = @id AND {IsExpected};
         UPDATE job_request SET expected = 0 WHERE job_id = @id;
@@ -66,10 +69,13 @@ public sealed class MoveStore(Database database, ShopClock clock)
                 return why;
             if (input.Payment is { } payment && job.PaidOn is null && PaymentLineStore.Pay(c, ShareStore.Of(c, id)!, payment, who, (now, today)) is { } unpaid)
                 return unpaid;
-            c.Execute(CollectSql, new { id, input.CollectedOn });
+            Collect(c, id, input.CollectedOn);
             return null;
         });
     }
+
+    /// <summary>In the caller's transaction, for a job that is known to be ready.</summary>
+    internal static void Collect(SqliteConnection connection, long id, DateOnly on) => connection.Execute(CollectSql, new { id, CollectedOn = on });
 
     private const string CollectSql = """
         UPDATE job

@@ -39,6 +39,9 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
         public long? OpenJobId { get; init; }
         public long? OpenTicket { get; init; }
 
+        /// <summary>The client announced it, and it has not been brought yet.</summary>
+        public bool OpenIsExpected { get; init; }
+
         /// <summary>The racket's last job, or the player's last one in this sport.</summary>
         public long? LastJobId { get; init; }
     }
@@ -53,9 +56,13 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
     internal static RacketRow? Racket(SqliteConnection connection, Who who, long id) =>
         connection.QuerySingleOrDefault<RacketRow>(RacketSql, new { who.IsShop, id });
 
-    private const string RacketSql = $"""
+    private const string RacketSql = $"{Select} WHERE r.id = @id AND @IsShop";
+
+    /// <summary>SQL: of rackets <c>r</c> of clients <c>c</c>; a WHERE follows.</summary>
+    internal const string Select = $"""
         SELECT r.id, r.number, r.frame, r.tape_colour, r.sport, r.state, r.pattern_mains, r.pattern_crosses,
                r.player_id, r.note AS racket_note, p.note AS player_note, c.note AS client_note, p.name AS player, p.junior, p.label_name, c.id AS client_id, c.name AS client, o.id AS open_job_id, o.ticket AS open_ticket,
+               EXISTS (SELECT 1 FROM job_request q WHERE q.job_id = o.id AND q.expected = 1) AS open_is_expected,
                COALESCE(
                  {RequestedJob.Last},
                  (SELECT j.id FROM racket s JOIN job j ON j.racket_id = s.id
@@ -65,7 +72,6 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
         JOIN player p ON p.id = r.player_id
         JOIN client c ON c.id = p.client_id
         LEFT JOIN job o ON o.id = (SELECT MAX(j.id) FROM job j WHERE j.racket_id = r.id AND j.state IN ('Waiting', 'OnMachine'))
-        WHERE r.id = @id AND @IsShop
         """;
 
     public Outcome Add(Who who, long racketId, NewJobEntry input)
@@ -80,10 +86,8 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
     internal static Outcome Add(SqliteConnection connection, Who who, RacketRow racket, NewJobEntry input, (DateTimeOffset Now, DateOnly Today) at, ShopDetails shop)
     {
         var bed = BedStore.Current(connection, racket.Id);
-        if (input.Faults(racket.Sport, shop, at.Today, bed).FirstOrDefault() is { } why)
+        if (WhyNot(connection, racket, input, at.Today, shop) is { } why)
             return new Outcome.Refused(why);
-        if (input.OldReading is not null && !ReadingStore.HasInstrument(connection, input.OldInstrumentId))
-            return new Outcome.Refused(new InstrumentUnknown(nameof(input.OldInstrumentId)));
         var (strings, refused) = StringPickStore.Pick(connection, input);
         if (strings is null)
             return refused!;
@@ -99,6 +103,12 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
             RangeConfirmStore.Note(connection, job, at.Now);
         return new Outcome.Done(job);
     }
+
+    /// <summary>What stands against the job, a string typed in with it apart; within the caller's transaction.</summary>
+    internal static Refusal? WhyNot(SqliteConnection connection, RacketRow racket, NewJobEntry input, DateOnly today, ShopDetails shop) =>
+        input.Faults(racket.Sport, shop, today, BedStore.Current(connection, racket.Id)).FirstOrDefault()
+        ?? (Refusal?)(input.OldReading is not null && !ReadingStore.HasInstrument(connection, input.OldInstrumentId) ? new InstrumentUnknown(nameof(input.OldInstrumentId)) : null)
+        ?? StringPickStore.WhyUnknown(connection, input);
 
     private static PricedJob Priced(Sport sport, NewJobEntry input, NewJobValues values) => new()
     {

@@ -1,12 +1,14 @@
 using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
+using TagPage.Records.Money;
 using TagPage.Records.Outbox;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
-/// <summary>Tells the client that a racket is ready to be collected. Only the shop may.</summary>
+/// <summary>Tells clients that rackets are ready to be collected. Only the shop may.</summary>
 public sealed class ReadyStore(Database database, OutboxStore outbox, IJobMails mails, ShopStore shops, ShopClock clock)
 {
     /// <summary>Puts the email into the outbox, once for each time the racket became ready.</summary>
@@ -23,10 +25,39 @@ public sealed class ReadyStore(Database database, OutboxStore outbox, IJobMails 
                 return new Outcome.Refused(new ToldReadyAlready());
             if (job.ClientMail is null || shops.Get().Mail is null)
                 return new Outcome.Refused(new NoMailAddress());
-            var mail = mails.Ready(job);
-            outbox.Queue(c, new NewMail(MailKind.ClientNotice, job.ClientId, mail.Subject, mail.Body));
-            c.Execute("UPDATE job SET told_ready_at = @now, version = version + 1 WHERE id = @id", new { id, now });
+            Tell(c, [job], now);
             return new Outcome.Done(id);
         });
     }
+
+    /// <summary>
+    /// One email to each client of the party for all of their rackets that are ready and that they were not told of. Whoever has
+    /// no address is left out. Done carries how many rackets were told of.
+    /// </summary>
+    public Outcome TellAll(Who who, Party party)
+    {
+        var now = clock.Now;
+        return database.WriteAsShop(who, c =>
+        {
+            var ready = TogetherStore.Jobs(c, who, party).Where(job => job.State == JobState.Strung).ToList();
+            var untold = ready.Where(job => job.ToldReadyAt is null).ToList();
+            if (untold.Count == 0)
+                return new Outcome.Refused(ready.Count == 0 ? new NotReady() : new ToldReadyAlready());
+            var reached = shops.Get().Mail is null ? [] : untold.Where(job => job.ClientMail is not null).ToList();
+            if (reached.Count == 0)
+                return new Outcome.Refused(new NoMailAddress());
+            foreach (var household in reached.GroupBy(job => job.ClientId))
+                Tell(c, [.. household], now);
+            return new Outcome.Done(reached.Count);
+        });
+    }
+
+    private void Tell(SqliteConnection connection, IReadOnlyList<JobRow> jobs, DateTimeOffset now)
+    {
+        var mail = mails.Ready(jobs);
+        outbox.Queue(connection, new NewMail(MailKind.ClientNotice, jobs[0].ClientId, mail.Subject, mail.Body));
+        connection.Execute(TellSql, jobs.Select(job => new { job.Id, now }));
+    }
+
+    private const string TellSql = "UPDATE job SET told_ready_at = @now, version = version + 1 WHERE id = @Id";
 }

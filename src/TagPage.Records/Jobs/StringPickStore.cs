@@ -32,18 +32,28 @@ public sealed class StringPickStore(Database database)
     /// <summary>The two strings of the form, a new one added; or why not, with nothing added. In the caller's transaction.</summary>
     internal static (Picked? Picked, Outcome.Refused? Refused) Pick(SqliteConnection connection, JobEntry input)
     {
+        if (WhyUnknown(connection, input) is { } unknown)
+            return (null, new Outcome.Refused(unknown));
         var made = input.NewString;
-        var (newMains, newCrosses) = (made.IsGiven && made.Place != NewStringPlace.Crosses, made.IsGiven && made.Place != NewStringPlace.Mains);
-        if (!newMains && !Exists(connection, input.MainsId))
-            return (null, new Outcome.Refused(new StringUnknown(nameof(input.MainsId))));
-        if (!newCrosses && input.CrossesId is not null && !Exists(connection, input.CrossesId))
-            return (null, new Outcome.Refused(new StringUnknown(nameof(input.CrossesId))));
+        var (newMains, newCrosses) = AreNew(made);
         long? id = null;
         if (made.IsGiven && FindOrAdd(connection, made, out id) is { } refused)
             return (null, refused);
         var mains = newMains ? id!.Value : input.MainsId!.Value;
         return (new Picked(mains, newCrosses ? id!.Value : input.CrossesId ?? mains), null);
     }
+
+    /// <summary>A string chosen from the catalogue that is not there; null where all are.</summary>
+    internal static StringUnknown? WhyUnknown(SqliteConnection connection, JobEntry input)
+    {
+        var (newMains, newCrosses) = AreNew(input.NewString);
+        return !newMains && !Exists(connection, input.MainsId) ? new StringUnknown(nameof(input.MainsId))
+            : !newCrosses && input.CrossesId is not null && !Exists(connection, input.CrossesId) ? new StringUnknown(nameof(input.CrossesId))
+            : null;
+    }
+
+    private static (bool Mains, bool Crosses) AreNew(NewStringEntry made) =>
+        (made.IsGiven && made.Place != NewStringPlace.Crosses, made.IsGiven && made.Place != NewStringPlace.Mains);
 
     private static Outcome.Refused? FindOrAdd(SqliteConnection connection, NewStringEntry input, out long? id)
     {

@@ -26,13 +26,37 @@ public sealed record LabelRow
     public TagCode? Code { get; init; }
     public JobPart? Job { get; init; }
 
+    /// <summary>The ticket that waits for it to be strung.</summary>
+    public WaitingPart? Waiting { get; init; }
+
     /// <summary>What the racket measured last.</summary>
     public SpecEntry? Spec { get; init; }
+
+    /// <summary>The same beside the number of the ticket that waits.</summary>
+    public string WhoseWaits => WhoseOnLabel.Of(Junior, PlayerName, LabelName, Number, null);
 
     public string Whose => WhoseOnLabel.Of(Junior, PlayerName, LabelName, Number, Job?.Ticket);
 
     /// <summary>The same without racket and ticket, where the label says the racket's number already.</summary>
     public string WhoseName => WhoseOnLabel.Name(Junior, PlayerName, LabelName);
+
+    /// <summary>An order that is still to be strung.</summary>
+    public sealed record WaitingPart
+    {
+        public long Id { get; init; }
+        public long Ticket { get; init; }
+        public DateOnly? PromisedFor { get; init; }
+        public string MainsName { get; init; } = "";
+        public decimal MainsGaugeMm { get; init; }
+        public string CrossesName { get; init; } = "";
+        public decimal CrossesGaugeMm { get; init; }
+        public decimal MainsTension { get; init; }
+        public decimal CrossesTension { get; init; }
+        public TensionUnit TensionUnit { get; init; }
+
+        /// <summary>In the client's own words; the bench's note is the shop's alone.</summary>
+        public string Wish { get; init; } = "";
+    }
 
     /// <summary>The job a label is about, or the newest that is strung.</summary>
     public sealed record JobPart

@@ -13,9 +13,10 @@ public sealed class LabelStore(Database database)
         if (c.QuerySingleOrDefault<LabelRow>(RacketSql, new { racket }) is not { } row)
             return null;
         var part = c.QueryFirstOrDefault<LabelRow.JobPart>(JobSql, new { racket, job });
-        return job is not null && part is null
+        var waiting = c.QueryFirstOrDefault<LabelRow.WaitingPart>(WaitingSql, new { racket, job });
+        return job is not null && part is null && waiting is null
             ? null
-            : row with { Job = part, Spec = SpecStore.Of(c, racket) is [var newest, ..] ? newest : null };
+            : row with { Job = part, Waiting = waiting, Spec = SpecStore.Of(c, racket) is [var newest, ..] ? newest : null };
     });
 
     private const string RacketSql = """
@@ -43,6 +44,21 @@ public sealed class LabelStore(Database database)
         ORDER BY j.strung_on DESC, j.id DESC
         LIMIT 1
         """;
+
+    private const string WaitingSql = """
+        SELECT j.id, j.ticket, j.promised_for, m.name AS mains_name, m.gauge_mm AS mains_gauge_mm, x.name AS crosses_name, x.gauge_mm AS crosses_gauge_mm,
+               j.mains_tension, j.crosses_tension, j.tension_unit, COALESCE(q.asked_words, '') AS wish
+        FROM job j
+        JOIN string_kind m ON m.id = j.mains_id
+        JOIN string_kind x ON x.id = j.crosses_id
+        LEFT JOIN job_request q ON q.job_id = j.id
+        WHERE j.racket_id = @racket AND j.state IN ('Waiting', 'OnMachine') AND (@job IS NULL OR j.id = @job)
+        ORDER BY j.id DESC
+        LIMIT 1
+        """;
+
+    /// <summary>A job with its racket; null where it is not there, or neither waits nor is strung.</summary>
+    public LabelRow? OfJob(long job) => database.Read(c => c.ExecuteScalar<long?>("SELECT racket_id FROM job WHERE id = @job", new { job })) is { } racket ? Get(racket, job) : null;
 
     /// <summary>Jobs strung on a day, in the order of their tickets.</summary>
     public IReadOnlyList<LabelRow> StrungOn(DateOnly day) =>

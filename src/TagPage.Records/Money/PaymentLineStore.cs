@@ -18,31 +18,46 @@ internal static class PaymentLineStore
         """;
 
     /// <summary>Pays for a job, in whole or in part; or says why not, with nothing written.</summary>
-    internal static Refusal? Pay(SqliteConnection connection, ShareStore.Account job, PaymentEntry input, Who who, (DateTimeOffset Now, DateOnly Today) at)
+    internal static Refusal? Pay(SqliteConnection connection, ShareStore.Account job, PaymentEntry input, Who who, (DateTimeOffset Now, DateOnly Today) at) =>
+        job.PaidOn is { } paid ? new PaidAlready(job.Ticket, paid) : PayTogether(connection, [job], input, who, at);
+
+    /// <summary>
+    /// Pays for several jobs of one party with one payment, in whole or in part, the first of them first; or says why not, with
+    /// nothing written.
+    /// </summary>
+    internal static Refusal? PayTogether(SqliteConnection connection, IReadOnlyList<ShareStore.Account> jobs, PaymentEntry input, Who who, (DateTimeOffset Now, DateOnly Today) at)
     {
-        if ((job.PaidOn is { } paid ? new PaidAlready(job.Ticket, paid) : input.Fault(at.Today) ?? AmountFault(job, input)) is { } why)
+        var open = jobs.Sum(job => Math.Max(0, job.OpenMinor));
+        if ((input.Fault(at.Today) ?? AmountFault(jobs, open, input)) is { } why)
             return why;
         if (input.Method is not { } method)
-            return FromCredit(connection, job, who, at.Now);
-        var amount = input.AmountMinor ?? Math.Max(0, job.OpenMinor);
-        var payment = Add(connection, job.Party, input.PaidOn, method, amount, input.Note ?? "", who, at.Now);
-        ShareStore.Lay(connection, payment, job.Id, amount, who, at.Now);
-        ShareStore.Settle(connection, job.Id, who, at.Now);
+            return FromCredit(connection, jobs, open, who, at.Now);
+        var left = input.AmountMinor ?? open;
+        var payment = Add(connection, jobs[0].Party, input.PaidOn, method, left, input.Note ?? "", who, at.Now);
+        foreach (var job in jobs)
+        {
+            var part = Math.Min(left, Math.Max(0, job.OpenMinor));
+            // Without an amount even a job that has no price is paid by it.
+            if (part > 0 || input.AmountMinor is null)
+                ShareStore.Lay(connection, payment, job.Id, part, who, at.Now);
+            ShareStore.Settle(connection, job.Id, who, at.Now);
+            left -= part;
+        }
         return null;
     }
 
-    private static Refusal? AmountFault(ShareStore.Account job, PaymentEntry input) =>
+    private static Refusal? AmountFault(IReadOnlyList<ShareStore.Account> jobs, long open, PaymentEntry input) =>
         input.AmountMinor is null ? null
-        : job.PriceMinor is null ? new PriceMissing()
-        : input.AmountMinor > job.OpenMinor ? new MoreThanOpen(job.OpenMinor, job.Currency)
+        : jobs.All(job => job.PriceMinor is null) ? new PriceMissing()
+        : input.AmountMinor > open ? new MoreThanOpen(open, jobs[0].Currency)
         : null;
 
-    private static CreditTooSmall? FromCredit(SqliteConnection connection, ShareStore.Account job, Who who, DateTimeOffset now)
+    private static CreditTooSmall? FromCredit(SqliteConnection connection, IReadOnlyList<ShareStore.Account> jobs, long open, Who who, DateTimeOffset now)
     {
-        var free = ShareStore.Free(connection, job.Party);
-        if (free.Sum(f => f.Free) < Math.Max(1, job.OpenMinor))
-            return new CreditTooSmall(free.Sum(f => f.Free), job.Currency);
-        LayFree(connection, free, [job.Id], who, now);
+        var free = ShareStore.Free(connection, jobs[0].Party);
+        if (free.Sum(f => f.Free) < Math.Max(1, open))
+            return new CreditTooSmall(free.Sum(f => f.Free), jobs[0].Currency);
+        LayFree(connection, free, [.. jobs.Select(job => job.Id)], who, now);
         return null;
     }
 

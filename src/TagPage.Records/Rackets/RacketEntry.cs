@@ -6,9 +6,15 @@ namespace TagPage.Records.Rackets;
 /// <summary>A racket as entered.</summary>
 public sealed record RacketEntry
 {
+    /// <summary>The highest number a racket can have, and how many of the same are added at most.</summary>
+    public const int LastNumber = 999, MostSame = 12;
+
     public string FormKey { get; init; } = "";
     public int Version { get; init; }
     public int Number { get; init; }
+
+    /// <summary>How many of the same are added, with the numbers from this one on.</summary>
+    public int Same { get; init; } = 1;
     public RacketState State { get; init; }
     public Sport Sport { get; init; }
     public string? Frame { get; init; }

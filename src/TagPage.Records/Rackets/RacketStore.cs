@@ -79,10 +79,29 @@ public sealed class RacketStore(Database database, TimeProvider clock)
         WHERE r.id = @id
         """;
 
+    /// <summary>Done carries the racket; of several of the same the first, which the others follow by number.</summary>
     public Outcome Add(Who who, long player, RacketEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
-        c.QuerySingleOrDefault<Owner>(PlayerSql, new { player }) is null
-            ? new Outcome.Absent()
-            : Taken(c, player, 0, input.Number) ?? (Outcome)new Outcome.Done(Insert(c, player, input)));
+    {
+        if (c.QuerySingleOrDefault<Owner>(PlayerSql, new { player }) is null)
+            return new Outcome.Absent();
+        List<RacketEntry> all = [.. Enumerable.Range(input.Number, input.Same).Select(number => input with { Number = number })];
+        if (all[^1].Number > RacketEntry.LastNumber)
+            return new Outcome.Refused(new NumbersEnd(all[^1].Number));
+        return all.Select(one => Taken(c, player, 0, one.Number)).FirstOrDefault(taken => taken is not null)
+            ?? (Outcome)new Outcome.Done(all.Select(one => Insert(c, player, one)).ToList()[0]);
+    });
+
+    /// <summary>Rackets of the same player from that one on, by number: so many.</summary>
+    public IReadOnlyList<long> From(long id, int count) => database.Read(c => c.Query<long>(FromSql, new { id, count }).AsList());
+
+    private const string FromSql = """
+        SELECT r.id
+        FROM racket f
+        JOIN racket r ON r.player_id = f.player_id AND r.number >= f.number
+        WHERE f.id = @id
+        ORDER BY r.number
+        LIMIT @count
+        """;
 
     /// <summary>For a write that creates more than the racket; within its transaction.</summary>
     internal static long Insert(SqliteConnection connection, long player, RacketEntry input) =>

@@ -54,6 +54,10 @@ public sealed class TagStore(Database database, TimeProvider clock)
             ? Insert(c, racket, clock.GetUtcNow())
             : new Outcome.Refused(new TaggedAlready())));
 
+    /// <summary>New tags for those of the rackets that have none and may have one. Idempotent. Done carries how many were made.</summary>
+    public Outcome MakeMissing(Who who, IReadOnlyList<long> rackets) => database.WriteAsShop(who, c =>
+        new Outcome.Done(rackets.Distinct().Count(racket => Untaggable(c, racket) is null && LiveOf(c, racket) is null && Insert(c, racket, clock.GetUtcNow()) is Outcome.Done)));
+
     /// <summary>Retires a live tag and makes the next one for the same racket. The result's id is the racket's.</summary>
     public Outcome Replace(Who who, TagCode code, string formKey) => database.WriteOnceAsShop(who, formKey, clock.GetUtcNow(), c =>
     {

@@ -14,6 +14,7 @@ public static class LabelChoices
         new("What was done", nameof(LabelPurpose.Done)),
         new("How to return it", nameof(LabelPurpose.Return)),
         new("What it measures", nameof(LabelPurpose.Measures)),
+        new("The ticket, while it waits", nameof(LabelPurpose.Waiting)),
     ];
 
     public static IEnumerable<SelectListItem> Pages =>

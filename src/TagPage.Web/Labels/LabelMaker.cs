@@ -66,6 +66,7 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Sho
         LabelPurpose.Done when row.Job is null => "This racket has not been strung here yet.",
         LabelPurpose.Return when row.Code is null => "This racket has no tag yet. Make one first.",
         LabelPurpose.Measures when row.Spec is null => "This racket has not been measured yet.",
+        LabelPurpose.Waiting when row.Waiting is null => "No ticket of this racket is waiting to be strung.",
         _ => null,
     };
 
@@ -79,6 +80,7 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Sho
         {
             LabelPurpose.Return => Purposes.Return(Settings.ReturnWords, tag!),
             LabelPurpose.Measures => Purposes.Measures(Measures(row, row.Spec!, line, input.Whose ? entered.WhoseName : ""), tag),
+            LabelPurpose.Waiting => Purposes.Waiting(Waiting(row.Waiting!, input.Whose ? entered.WhoseWaits : ""), tag),
             _ => Purposes.Done(Done(row.Job!, line, input.Whose ? entered.Whose : "") with { NameLeads = Settings.NameLeads }, tag),
         };
     }
@@ -96,6 +98,21 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Sho
         OwnLine = line,
         Whose = whose,
     };
+
+    private static WaitingFacts Waiting(LabelRow.WaitingPart job, string whose)
+    {
+        var mains = String(job.MainsName, job.MainsGaugeMm).Text;
+        var crosses = String(job.CrossesName, job.CrossesGaugeMm).Text;
+        return new()
+        {
+            Ticket = job.Ticket.ToString(CultureInfo.InvariantCulture),
+            Promised = job.PromisedFor is { } day ? Formats.Day(day) : "",
+            Tension = $"{Tension(job.MainsTension, job.CrossesTension)} {EnglishNames.Of(job.TensionUnit)}",
+            Strings = mains == crosses ? mains : $"{mains} / {crosses}",
+            Wish = string.Join(' ', job.Wish.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)),
+            Whose = whose,
+        };
+    }
 
     private static string Tension(decimal mains, decimal crosses) =>
         mains == crosses ? Formats.Number(mains) : $"{Formats.Number(mains)} / {Formats.Number(crosses)}";

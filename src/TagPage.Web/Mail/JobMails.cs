@@ -20,45 +20,53 @@ public sealed class JobMails(ShopStore shops, ShopClock clock) : IJobMails
     WrittenMail IJobMails.Received(JobRow job)
     {
         var shop = shops.Get();
-        return Mail(Of(job, shop, m => (Or(shop.Received.Subject, m.ReceivedSubject), Or(shop.Received.Text, m.ReceivedBody))));
+        return Mail(Of([job], shop, m => (Or(shop.Received.Subject, m.ReceivedSubject), Or(shop.Received.Text, m.ReceivedBody), m.ReadySms)));
     }
 
-    WrittenMail IJobMails.Ready(JobRow job) => Mail(Ready(job));
+    WrittenMail IJobMails.Ready(IReadOnlyList<JobRow> jobs) => Mail(Ready(jobs));
 
-    /// <summary>"Ready to collect", whether or not an email can be sent.</summary>
-    public Notice Ready(JobRow job)
+    /// <summary>"Ready to collect", of one client's rackets, whether or not an email can be sent.</summary>
+    public Notice Ready(IReadOnlyList<JobRow> jobs)
     {
         var shop = shops.Get();
-        return Of(job, shop, m => (Or(shop.Ready.Subject, m.ReadySubject), Or(shop.Ready.Text, m.ReadyBody)));
+        return Of(jobs, shop, m => (Or(shop.Ready.Subject, m.ReadySubject), Or(shop.Ready.Text, jobs.Count == 1 ? m.ReadyBody : m.AllReadyBody), jobs.Count == 1 ? m.ReadySms : m.AllReadySms));
     }
 
     private static WrittenMail Mail(Notice notice) => new(notice.Subject, notice.Body);
 
-    private Notice Of(JobRow to, ShopDetails shop, Func<OwnPageMailPhrases, (string Subject, string Body)> which)
+    private Notice Of(IReadOnlyList<JobRow> jobs, ShopDetails shop, Func<OwnPageMailPhrases, (string Subject, string Body, string Sms)> which)
     {
-        var language = OwnPageWords.Fitting(Languages.OfOrEnglish(to.ClientLanguage));
+        var language = OwnPageWords.Fitting(Languages.OfOrEnglish(jobs[0].ClientLanguage));
         var say = OwnPageWords.Of(language).Mail;
-        var racket = language.Phrases.Trade.RacketOf.Fill(("player", GivenNames.Of([to.Player])[to.Player]), ("number", $"{to.Number}"));
+        var rackets = language.List(Rackets(jobs, language));
+        var price = Price(jobs, shop, language, say);
         (string Name, string Value)[] values =
         [
-            ("client", to.Client), ("shop", shop.Name), ("racket", racket), ("hours", OpeningWords.Lines(language, shop, clock.Today)),
-            ("price", Price(to, shop, language, say) ?? ""),
+            ("client", jobs[0].Client), ("shop", shop.Name), ("racket", rackets), ("hours", OpeningWords.Lines(language, shop, clock.Today)), ("price", price ?? ""),
         ];
-        var (subject, body) = which(say);
-        if (Price(to, shop, language, say) is null)
+        var (subject, body, text) = which(say);
+        if (price is null)
             (subject, body) = (subject.WithoutClauseOf("price"), body.WithoutClauseOf("price"));
-        var sms = MailText.Fill(say.ReadySms, ("shop", Sms.Fold(shop.Name)), ("racket", Sms.Fold(racket)));
+        var sms = MailText.Fill(text, ("shop", Sms.Fold(shop.Name)), ("racket", Sms.Fold(rackets)));
         return new Notice(subject.Fill(values), MailText.Fill(body, [.. values.Select(v => (v.Name, (MailText)v.Value))]), PlainMail.Of(sms));
     }
 
-    /// <summary>What this client still has to pay, or that it is paid. Null where there is no price, or somebody else pays, whom it concerns alone.</summary>
-    private static string? Price(JobRow job, ShopDetails shop, Language language, OwnPageMailPhrases say) => job switch
+    private static IEnumerable<string> Rackets(IReadOnlyList<JobRow> jobs, Language language)
     {
-        { Payer: not null } or { PriceMinor: null } => null,
-        { PaidOn: not null } => say.Paid,
-        { OpenMinor: { } open } => language.Money(open, shop),
-        _ => null,
-    };
+        var names = GivenNames.Of(jobs.Select(job => job.Player).Distinct());
+        return jobs.Select(job => language.Phrases.Trade.RacketOf.Fill(("player", names[job.Player]), ("number", $"{job.Number}")));
+    }
+
+    /// <summary>
+    /// What this client still has to pay for all of them, or that it is paid. Null where one to be paid has no price, or somebody else pays,
+    /// whom it concerns alone.
+    /// </summary>
+    private static string? Price(IReadOnlyList<JobRow> jobs, ShopDetails shop, Language language, OwnPageMailPhrases say)
+    {
+        if (jobs.Any(job => job.Payer is not null || job.PriceMinor is null))
+            return null;
+        return jobs.All(job => job.PaidOn is not null) ? say.Paid : language.Money(jobs.Where(job => job.PaidOn is null).Sum(job => job.OpenMinor!.Value), shop);
+    }
 
     private static string Or(string own, string products) => own.Length > 0 ? own : products;
 }

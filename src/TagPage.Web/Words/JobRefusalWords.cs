@@ -18,6 +18,8 @@ internal static class JobRefusalWords
         NotReady => "This racket is not waiting to be collected.",
         ToldReadyAlready => "The client has already been told.",
         NoMailAddress => "No email can be sent: the client or the shop has no email address on file. Add it first.",
+        NoRacketChosen => "Tick at least one racket.",
+        NotAnnounced => "No ticket waits for this racket to be brought any more. Open the page again.",
         _ => null,
     };
 

@@ -86,6 +86,7 @@ public static class ShopRefusals
         CodeUnread => "A code has eleven letters and digits, for example 7K2M-9Q4T-XAV.",
         HandedOver => "This racket now belongs to another player. Hand it over from there.",
         HandedOverAlready => "This racket has already been handed over.",
+        NumbersEnd end => $"The last one would be racket {end.Number}; numbers end at {RacketEntry.LastNumber}. Begin with a lower one.",
         NumberTaken taken => $"{taken.Player} already has a racket {taken.Number}. Choose another number.",
         SamePlayer same => $"{same.Player} already has this racket. Choose somebody else.",
         StillOnBench still => $"Ticket {still.Ticket} is still on the bench. Hand it out or cancel it first.",

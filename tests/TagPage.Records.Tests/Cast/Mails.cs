@@ -22,7 +22,7 @@ internal sealed class Mails : IOwnPageMails, IJobMails, IReminderMails, IFinderM
 
     public WrittenMail Forgetting(Addressee client, DateOnly day) => Of("forgetting");
 
-    public WrittenMail Ready(JobRow job) => Of("ready");
+    public WrittenMail Ready(IReadOnlyList<JobRow> jobs) => Of(string.Join(", ", jobs.Select(job => job.Ticket)) + " ready");
 
     public WrittenMail Received(JobRow job) => Of("received");
 

@@ -94,6 +94,12 @@ public sealed class Scene : IDisposable
 
     public BackupSettingStore BackupSettings => new(Database, Street.Folder);
     public GivenUpStore GivenUp => new(Database, Street.Clock);
+    public TogetherStore Together => new(Database);
+
+    public DropOffStore DropOffs => new(Database, Shops, Street.Clock);
+
+    public PickUpStore PickUps => new(Database, Street.Clock);
+
     public MoveStore Moves => new(Database, Street.Clock);
     public BackStore Backs => new(Database);
     public JobRacketStore JobRackets => new(Database);

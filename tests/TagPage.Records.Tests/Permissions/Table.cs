@@ -112,6 +112,12 @@ internal static class Table
         new(Shop, (s, who) => s.News.Add(who, s.Racket, Scene.Order)),
         new(Shop, (s, who) => s.News.Racket(who, s.Racket)),
         new(Shop, (s, who) => s.Ready.Tell(who, s.Waiting), StrungNow),
+        new(Shop, (s, who) => s.Ready.TellAll(who, Party.Client(s.Street.Odalys)), StrungNow),
+        new(Shop, (s, who) => s.Together.Get(who, Party.Client(s.Street.Odalys))),
+        new(Shop, (s, who) => s.DropOffs.Rackets(who, Party.Client(s.Street.Odalys))),
+        new(Shop, (s, who) => s.DropOffs.Add(who, Party.Client(s.Street.Odalys), new DropOffEntry { FormKey = Scene.Key, ReceivedOn = Street.Today, Lines = new[] { new DropOffLine { RacketId = s.Racket, Job = Scene.Order } } })),
+        new(Shop, (s, who) => s.PickUps.Credit(who, Party.Client(s.Street.Odalys))),
+        new(Shop, (s, who) => s.PickUps.Collect(who, Party.Client(s.Street.Odalys), new PickUpEntry { FormKey = Scene.Key, CollectedOn = Street.Today, Jobs = new[] { s.Waiting } }), StrungNow),
         new(Shop, (s, who) => s.Confirms.Confirm(who, s.Waiting), AFrame),
         new(Shop, (s, who) => s.Jobs.Get(who, s.Waiting)),
         new(Household, (s, who) => s.Feels.Get(who, s.Strung)),
@@ -150,6 +156,7 @@ internal static class Table
     private static Row[] OnFile() =>
     [
         new(Shop, (s, who) => s.Tags.Make(who, s.Second, Scene.Key)),
+        new(Shop, (s, who) => s.Tags.MakeMissing(who, new[] { s.Second })),
         new(Shop, (s, who) => s.Tags.Replace(who, s.Live, Scene.Key)),
         new(Shop, (s, who) => s.Tags.Retire(who, s.Live)),
         new(Shop, (s, who) => s.Tags.BlockFinders(who, s.Live, true)),

@@ -41,6 +41,29 @@ public sealed class RacketStoreTests : IDisposable
     }
 
     [Fact]
+    public void Three_of_the_same_get_the_next_three_numbers_and_the_same_facts()
+    {
+        var entry = One(2) with { Same = 3, Frame = "Pellmore Meadow 98", PatternMains = 16, PatternCrosses = 19, Grip = "L2" };
+
+        var first = Assert.IsType<Outcome.Done>(_store.Add(Who.Shop, _street.Pim, entry)).Id;
+        Assert.Equal(new Outcome.Done(first), _store.Add(Who.Shop, _street.Pim, entry));
+
+        var rackets = _store.From(first, 3).Select(id => _store.Get(id)!).ToList();
+        Assert.Equal([2, 3, 4], rackets.Select(racket => racket.Number));
+        Assert.All(rackets, racket => Assert.Equal(("Pellmore Meadow 98", 16, "L2"), (racket.Frame, racket.PatternMains!.Value, racket.Grip)));
+        Assert.Equal(4, _street.Records.Count("racket"));
+    }
+
+    [Fact]
+    public void None_of_several_is_made_where_one_number_is_taken_or_beyond_all()
+    {
+        _store.Add(Who.Shop, _street.Pim, One(4));
+
+        Assert.Equal(4, _street.Refused<NumberTaken>(() => _store.Add(Who.Shop, _street.Pim, One(2) with { FormKey = FormKey.New(), Same = 3 })).Number);
+        Assert.Equal(1000, _street.Refused<NumbersEnd>(() => _store.Add(Who.Shop, _street.Pim, One(999) with { FormKey = FormKey.New(), Same = 2 })).Number);
+    }
+
+    [Fact]
     public void Player_or_racket_that_is_not_there_gets_none()
     {
         var before = _street.Records.Count("racket");

@@ -69,7 +69,7 @@ internal sealed partial class LinksOfMails(TestShop shop, Household household)
             foreach (var mail in new[] { received, mails.FoundChoiceChanged(to, FoundChoice.Message), mails.ContactChanged(to), mails.Forgetting(to, new(2026, 12, 1)) })
                 shop.Get<OutboxStore>().Queue(c, new NewMail(MailKind.ClientNotice, client, mail.Subject, mail.Body));
         });
-        return [shop.Get<OwnPageMails>().LinkSms(links.Get(link)!), shop.Get<JobMails>().Ready(shop.Get<JobStore>().Get(Who.Shop, Job)!).Sms];
+        return [shop.Get<OwnPageMails>().LinkSms(links.Get(link)!), shop.Get<JobMails>().Ready([shop.Get<JobStore>().Get(Who.Shop, Job)!]).Sms];
     }
 
     private void Notices(string typed)

@@ -2,8 +2,7 @@ using System.Net;
 using System.Text;
 using TagPage.Records.Labels;
 using TagPage.Web.Tests.Cast;
-using ZXing;
-using ZXing.Common;
+using static TagPage.Web.Tests.Cast.PrintedLabel;
 
 namespace TagPage.Web.Tests.Pages;
 
@@ -24,10 +23,10 @@ public sealed class LabelTests : IDisposable
         var owner = _shop.Owner();
         _shop.Records.Change("UPDATE job SET label_date = '2027-01-14'");
         var form = await owner.Open(Page);
-        Assert.Contains("52 / 50 lb", Words(form), StringComparison.Ordinal);
-        Assert.Contains("Heron Spin 1.25", Words(form), StringComparison.Ordinal);
-        Assert.Contains($"Restring by {TagPage.Web.Words.Formats.Day(DateOnly.Parse(_shop.Records.Text("SELECT label_date FROM job"), System.Globalization.CultureInfo.InvariantCulture))}", Words(form), StringComparison.Ordinal);
-        Assert.Contains("Strung 1 Nov 2026", Words(form), StringComparison.Ordinal);
+        Assert.Contains("52 / 50 lb", Says(form), StringComparison.Ordinal);
+        Assert.Contains("Heron Spin 1.25", Says(form), StringComparison.Ordinal);
+        Assert.Contains($"Restring by {TagPage.Web.Words.Formats.Day(DateOnly.Parse(_shop.Records.Text("SELECT label_date FROM job"), System.Globalization.CultureInfo.InvariantCulture))}", Says(form), StringComparison.Ordinal);
+        Assert.Contains("Strung 1 Nov 2026", Says(form), StringComparison.Ordinal);
 
         var answer = await owner.Send(form);
 
@@ -58,7 +57,7 @@ public sealed class LabelTests : IDisposable
 
         var due = DateOnly.Parse(_shop.Records.Text("SELECT due_on FROM racket"), System.Globalization.CultureInfo.InvariantCulture);
 
-        Assert.Contains($"Restring by {TagPage.Web.Words.Formats.Day(due)}", Words(await _shop.Owner().Open(Page)), StringComparison.Ordinal);
+        Assert.Contains($"Restring by {TagPage.Web.Words.Formats.Day(due)}", Says(await _shop.Owner().Open(Page)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -79,8 +78,8 @@ public sealed class LabelTests : IDisposable
     {
         var form = await _shop.Owner().Open(Page);
 
-        Assert.DoesNotContain("Pim", Words(form), StringComparison.Ordinal);
-        Assert.Contains("Racket 1, no. ", Words(form), StringComparison.Ordinal);
+        Assert.DoesNotContain("Pim", Says(form), StringComparison.Ordinal);
+        Assert.Contains("Racket 1, no. ", Says(form), StringComparison.Ordinal);
         Assert.Contains("without the guardian’s yes", form.Main, StringComparison.Ordinal);
     }
 
@@ -95,7 +94,7 @@ public sealed class LabelTests : IDisposable
         await owner.Send(await owner.Open(Page), ("Input.AgreedName", "Pimmy"));
 
         Assert.Equal("Pimmy 2026-11-25", _shop.Records.Text("SELECT label_name || ' ' || label_name_on FROM player"));
-        Assert.Contains("Pimmy", Words(await owner.Open(Page)), StringComparison.Ordinal);
+        Assert.Contains("Pimmy", Says(await owner.Open(Page)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -103,7 +102,7 @@ public sealed class LabelTests : IDisposable
     {
         _shop.Records.Change($"INSERT INTO spec (racket_id, measured_on, balance, weight, strung, grip_on, dampener_on) VALUES ({_family.Racket}, '2026-11-20', 324.5, 312, 1, 1, 0)");
 
-        var words = Words(await _shop.Owner().Open(Page + "?purpose=Measures"));
+        var words = Says(await _shop.Owner().Open(Page + "?purpose=Measures"));
 
         Assert.Contains("balance 324.5 mm", words, StringComparison.Ordinal);
         Assert.Contains("weight 312 g", words, StringComparison.Ordinal);
@@ -131,7 +130,7 @@ public sealed class LabelTests : IDisposable
         _shop.Records.Change("UPDATE tag SET state = 'Retired', retired_at = '2026-11-02T09:00:00.000Z'");
         var owner = _shop.Owner();
 
-        Assert.DoesNotContain(_family.Tag.Display, Words(await owner.Open(Page)), StringComparison.Ordinal);
+        Assert.DoesNotContain(_family.Tag.Display, Says(await owner.Open(Page)), StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.NotFound, (await owner.Get(Page + "?handler=pdf&purpose=Return")).StatusCode);
     }
 
@@ -216,8 +215,6 @@ public sealed class LabelTests : IDisposable
         Assert.Equal(24m, _shop.Get<LabelSettingsStore>().Get().TapeMm);
     }
 
-    private static string Words(WebPage page) => string.Join('\n', page.Document.QuerySelectorAll(".label-preview title").Select(t => t.TextContent));
-
     private static async Task<byte[]> Bytes(Visitor owner, string path)
     {
         var answer = await owner.Get(path);
@@ -226,12 +223,4 @@ public sealed class LabelTests : IDisposable
     }
 
     private static int Occurrences(byte[] file, string text) => Encoding.Latin1.GetString(file).Split(text).Length - 1;
-
-    private static string? Read(byte[] png)
-    {
-        using var bitmap = SkiaSharp.SKBitmap.Decode(png);
-        var gray = bitmap.Pixels.Select(pixel => pixel.Green).ToArray();
-        var reader = new BarcodeReaderGeneric { AutoRotate = true, Options = new DecodingOptions { PossibleFormats = [BarcodeFormat.QR_CODE], TryHarder = true } };
-        return reader.Decode(new RGBLuminanceSource(gray, bitmap.Width, bitmap.Height, RGBLuminanceSource.BitmapFormat.Gray8))?.Text;
-    }
 }

@@ -49,6 +49,7 @@ public sealed record Door(string Route, string Who)
     /// <summary>An address behind the door: things that are there where the cast has one, else things that are not.</summary>
     public string Address(string tagCode) => Route
         .Replace("{id:long}", "1", StringComparison.Ordinal)
+        .Replace("{whose}", "client", StringComparison.Ordinal)
         .Replace("{racket:long}", "1", StringComparison.Ordinal)
         .Replace("{player:long}", "1", StringComparison.Ordinal)
         .Replace("{job:long}", "1", StringComparison.Ordinal)

@@ -83,6 +83,10 @@ public sealed record OwnPageMailPhrases
     public required string ReadyBody { get; init; }
     public required string Paid { get; init; }
     public required string ReadySms { get; init; }
+
+    /// <summary>The same for several rackets.</summary>
+    public required string AllReadyBody { get; init; }
+    public required string AllReadySms { get; init; }
     public required string ContactSubject { get; init; }
     public required string ContactBody { get; init; }
     public required string ForgetSubject { get; init; }

@@ -50,6 +50,7 @@ public sealed class IndexModel(BenchStore bench, FrameStore frames, DueStore due
         Begun = bench.Begun();
         Open = bench.Open();
         Ready = bench.Ready();
+        ViewData["ReadyOf"] = Ready.CountBy(job => job.ClientId).Where(of => of.Value > 1).ToDictionary();
         CameIn = bench.CameIn(Today);
         Due = due.List(withUnseen: false, most: MostHouseholds);
         ViewData["Frames"] = frames.Catalogue();

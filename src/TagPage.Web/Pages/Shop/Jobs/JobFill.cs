@@ -44,7 +44,7 @@ internal static class JobFill
     };
 
     /// <summary>Crosses that are like the mains are left empty: they follow when the mains are changed.</summary>
-    private static JobInput Order(JobInput input, JobRow job, ShopDetails shop) => input with
+    internal static JobInput Order(JobInput input, JobRow job, ShopDetails shop) => input with
     {
         MainsId = job.MainsId,
         CrossesId = job.CrossesId == job.MainsId ? null : job.CrossesId,

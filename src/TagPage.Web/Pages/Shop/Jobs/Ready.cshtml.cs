@@ -8,7 +8,7 @@ namespace TagPage.Web.Pages.Shop.Jobs;
 
 public sealed class ReadyModel(JobStore jobs, ReadyStore store, JobMails notices) : RecordPage<JobRow>
 {
-    public JobMails.Notice Words => notices.Ready(Saved);
+    public JobMails.Notice Words => notices.Ready([Saved]);
 
     protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
 

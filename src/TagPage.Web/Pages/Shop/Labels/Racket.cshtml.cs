@@ -42,7 +42,7 @@ public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock cl
 
     public void OnGet()
     {
-        Input = WithKept(new LabelInput { Purpose = Purpose ?? (Saved.Job is null ? LabelPurpose.Return : LabelPurpose.Done) });
+        Input = WithKept(new LabelInput { Purpose = Purpose ?? (Saved.Job is not null ? LabelPurpose.Done : Job is null ? LabelPurpose.Return : LabelPurpose.Waiting) });
         Lay();
     }
 

@@ -24,6 +24,9 @@ public abstract class AccountPage(OwedStore owed, PaymentStore payments, BillSto
     /// <summary>Where the page itself is.</summary>
     public string Address => $"/shop/money/{Kind}/{Id}";
 
+    /// <summary>Where all that is at the shop of theirs is.</summary>
+    public string AtShop => $"/shop/jobs/together/{Kind}/{Id}";
+
     /// <summary>Where they are on file.</summary>
     public abstract string OnFile { get; }
 

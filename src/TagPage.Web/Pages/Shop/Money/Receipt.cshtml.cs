@@ -11,7 +11,7 @@ namespace TagPage.Web.Pages.Shop.Money;
 
 public sealed class ReceiptModel(JobStore jobs, ChargeStore charges, PaymentStore payments, PriceListStore prices, ShopStore shops) : RecordPage<JobRow>
 {
-    public Sheet Sheet => ReceiptPaper.Of(Saved, charges.Get(Who.Shop, Id)!.Lines, payments.OfJob(Who.Shop, Id), shops.Get(), prices.Get());
+    public Sheet Sheet => ReceiptPaper.Of([new(Saved, charges.Get(Who.Shop, Id)!.Lines, payments.OfJob(Who.Shop, Id))], shops.Get(), prices.Get());
 
     protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
 

@@ -24,7 +24,9 @@ public sealed class NewModel(RacketStore store) : RecordPage<RacketStore.Owner>
     {
         if (!ModelState.IsValid || this.Asks(RacketRules.Oddities(Input.ToEntry()), Input.Confirmed))
             return Page();
-        return this.After(store.Add(Who.Shop, Player, Input.ToEntry()), id => this.GoOn(
-            $"/shop/rackets/{id}", $"{Saved.Name}’s racket {Input.Number} is on file.", "Make its tag", $"/shop/tags/new?racket={id}"));
+        return this.After(store.Add(Who.Shop, Player, Input.ToEntry()), id => Input.Same > 1
+            ? this.GoOn($"/shop/clients/{Saved.ClientId}", $"{Saved.Name}’s rackets {Input.Number} to {Input.Number + Input.Same - 1} are on file.", "Make and print their tags",
+                $"/shop/labels/several?{string.Join('&', store.From(id, Input.Same!.Value).Select(one => $"racket={one}"))}")
+            : this.GoOn($"/shop/rackets/{id}", $"{Saved.Name}’s racket {Input.Number} is on file.", "Make its tag", $"/shop/tags/new?racket={id}"));
     }
 }

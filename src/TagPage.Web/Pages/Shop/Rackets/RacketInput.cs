@@ -15,8 +15,13 @@ public sealed record RacketInput
     public string? Confirmed { get; init; }
 
     [Required(ErrorMessage = "Enter the racket’s number.")]
-    [Range(1, 999, ErrorMessage = "Enter a number between 1 and 999.")]
+    [Range(1, RacketEntry.LastNumber, ErrorMessage = "Enter a number between 1 and 999.")]
     public int? Number { get; init; }
+
+    /// <summary>Of a new racket: how many of the same there are.</summary>
+    [Required(ErrorMessage = "Enter how many there are.")]
+    [Range(1, RacketEntry.MostSame, ErrorMessage = "Enter a number between 1 and 12.")]
+    public int? Same { get; init; } = 1;
 
     [Required(ErrorMessage = "Choose how the racket is used.")]
     public RacketState? State { get; init; } = RacketState.InTurn;
@@ -63,6 +68,7 @@ public sealed record RacketInput
         FormKey = FormKey,
         Version = Version,
         Number = Number!.Value,
+        Same = Same!.Value,
         State = State!.Value,
         Sport = Sport!.Value,
         Frame = Frame,
