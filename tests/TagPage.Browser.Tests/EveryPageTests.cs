@@ -20,7 +20,7 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
         "/shop/jobs/delete/1", "/shop/jobs/paid/1", "/shop/money/charge/1", "/shop/money/back/1", "/shop/money/prices", "/shop/money", "/shop/money/client/1", "/shop/money/payer/1", "/shop/money/receipt/1", "/shop/money/bill/1", "/shop/money/figures", "/shop/strings", "/shop/strings/new", "/shop/frames", "/shop/frames/new", "/shop/nudges", "/shop/nudges/batch",
         "/shop/labels", "/shop/labels/racket/1", "/shop/labels/today", "/shop/labels/free", "/shop/labels/desk", "/shop/labels/rolls",
         "/shop/labels/logo", "/shop/labels/settings",
-        "/shop/settings", "/shop/settings/shop", "/shop/settings/hours", "/shop/settings/closed", "/shop/settings/page", "/shop/settings/lives", "/shop/settings/lives/reset",
+        "/shop/settings", "/shop/settings/bench", "/shop/settings/shop", "/shop/settings/hours", "/shop/settings/closed", "/shop/settings/page", "/shop/settings/lives", "/shop/settings/lives/reset",
         "/shop/settings/tension", "/shop/settings/instruments", "/shop/settings/address", "/shop/settings/program", "/shop/settings/check", "/shop/backups", "/shop/backups/settings", "/shop/backups/passphrase", "/shop/settings/care", "/shop/settings/care/new",
         "/shop/events", "/shop/events/new", "/shop/events/1", "/shop/events/edit/1", "/shop/events/1/technician/1", "/shop/events/day/1",
         "/desk/1", "/desk/1/board", "/desk/1/technician/1", "/desk/1/in?q=a", "/desk/1/in/visitor", "/desk/1/in/racket/1", "/desk/1/in/player/1", "/desk/1/out?q=9", "/desk/1/shift", "/desk/1/sheet",

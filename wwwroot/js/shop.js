@@ -18,7 +18,7 @@ window.addEventListener('pageshow', () => {
 // "/" puts the cursor into the search box.
 document.addEventListener('keydown', event => {
   const typing = event.target.closest('input, textarea, select')
-  if (event.key !== '/' || typing || event.ctrlKey || event.metaKey || event.altKey) return
+  if (document.body.dataset.keys === 'off' || event.key !== '/' || typing || event.ctrlKey || event.metaKey || event.altKey) return
   event.preventDefault()
   document.querySelector('[data-find]')?.focus()
 })

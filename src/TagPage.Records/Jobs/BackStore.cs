@@ -1,4 +1,5 @@
 using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
 using TagPage.Records.Storage;
 
@@ -8,17 +9,27 @@ namespace TagPage.Records.Jobs;
 public sealed class BackStore(Database database)
 {
     /// <summary>One step back from the state the page showed; if the job has moved on, nothing changes.</summary>
-    public Outcome Back(Who who, long id, JobState from) => database.Write<Outcome>(c =>
+    public Outcome Back(Who who, long id, JobState from) => BackTogether(who, [id], from);
+
+    /// <summary>The same for jobs that were moved together: all of them, or none. Done carries the first.</summary>
+    public Outcome BackTogether(Who who, IReadOnlyList<long> ids, JobState from) => database.Write<Outcome>(c =>
     {
-        if (JobStore.Get(c, who, id) is not { } job)
+        var jobs = ids.Distinct().Select(id => JobStore.Get(c, who, id)).ToList();
+        if (jobs.Count == 0 || jobs.Contains(null))
             return new Outcome.Absent();
-        if (WhyNot(job, from) is { } why)
+        if (jobs.Select(job => WhyNot(job!, from)).FirstOrDefault(why => why is not null) is { } why)
             return new Outcome.Refused(why);
-        c.Execute(job.State == JobState.Strung ? UnstringSql : BackSql, new { id });
-        if (job.State == JobState.Strung)
-            BedStore.Reopen(c, job.RacketId, job.StrungOn!.Value);
-        return new Outcome.Done(id);
+        foreach (var job in jobs)
+            Back(c, job!);
+        return new Outcome.Done(jobs[0]!.Id);
     });
+
+    private static void Back(SqliteConnection connection, JobRow job)
+    {
+        connection.Execute(job.State == JobState.Strung ? UnstringSql : BackSql, new { job.Id });
+        if (job.State == JobState.Strung)
+            BedStore.Reopen(connection, job.RacketId, job.StrungOn!.Value);
+    }
 
     private static Refusal? WhyNot(JobRow job, JobState from)
     {
@@ -31,12 +42,35 @@ public sealed class BackStore(Database database)
 
     private const string BackSql = """
         UPDATE job
-        SET state = CASE state WHEN 'Collected' THEN 'Strung' ELSE 'Waiting' END, collected_on = NULL, version = version + 1
-        WHERE id = @id
+        SET state = CASE state WHEN 'Collected' THEN 'Strung' ELSE 'Waiting' END, collected_on = NULL, moved_at = NULL,
+            started_at = CASE state WHEN 'Collected' THEN started_at END, version = version + 1
+        WHERE id = @Id
         """;
 
     /// <summary>Who strung it, the machine and the reading stay, to be filled in again.</summary>
     private const string UnstringSql = """
-        UPDATE job SET state = 'OnMachine', strung_on = NULL, version = version + 1 WHERE id = @id
+        UPDATE job SET state = 'OnMachine', strung_on = NULL, strung_at = NULL, moved_at = NULL, version = version + 1 WHERE id = @Id
+        """;
+
+    /// <summary>What was moved last, and may be taken back.</summary>
+    public sealed record Last
+    {
+        public JobState State { get; init; }
+
+        /// <summary>Several if they were handed out together.</summary>
+        public IReadOnlyList<(long Id, long Ticket)> Jobs { get; init; } = [];
+    }
+
+    /// <summary>Null where nothing was moved since then, and for everybody but the shop.</summary>
+    public Last? LastMove(Who who, DateTimeOffset since) => database.Read(c =>
+        c.Query<(long Id, long Ticket, string State)>(LastSql, new { who.IsShop, since }).AsList() is [var first, ..] jobs
+            ? new Last { State = Enum.Parse<JobState>(first.State), Jobs = [.. jobs.Where(job => job.State == first.State).Select(job => (job.Id, job.Ticket))] }
+            : null);
+
+    internal const string LastSql = """
+        SELECT id, ticket, state
+        FROM job
+        WHERE moved_at = (SELECT MAX(moved_at) FROM job WHERE moved_at IS NOT NULL) AND moved_at >= @since AND state IN ('OnMachine', 'Strung', 'Collected') AND @IsShop
+        ORDER BY ticket
         """;
 }

@@ -58,7 +58,7 @@ public sealed class EditJobStore(Database database, ShopStore shops, ShopClock c
             crosses_supplied_by = @CrossesSuppliedBy, mains_tension = @MainsTension, crosses_tension = @CrossesTension,
             tension_unit = @TensionUnit, mains_pre_stretch = @MainsPreStretch, crosses_pre_stretch = @CrossesPreStretch, pieces = @Pieces,
             received_on = @ReceivedOn, received_where = @ReceivedWhere, promised_for = @PromisedFor,
-            strung_on = @StrungOn, strung_by = @StrungBy, machine = @Machine, collected_on = @CollectedOn,
+            strung_at = CASE WHEN strung_on = @StrungOn THEN strung_at END, strung_on = @StrungOn, strung_by = @StrungBy, machine = @Machine, collected_on = @CollectedOn,
             note = @Note, ended_on = @EndedOn, ended_how = @EndedHow,
             version = version + 1
         WHERE id = @Id AND version = @Version

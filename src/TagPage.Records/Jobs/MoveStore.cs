@@ -19,7 +19,7 @@ public sealed class MoveStore(Database database, ShopClock clock)
 
     private const string StartSql = $"""
         UPDATE job
-        SET state = 'OnMachine', received_on = CASE WHEN {IsExpected} THEN @Today ELSE received_on END, version = version + 1
+        SET state = 'OnMachine', started_at = @Now, moved_at = @Now, received_on = CASE WHEN {IsExpected} THEN @Today ELSE received_on END, version = version + 1
         WHERE id = @id
         """;
 
@@ -39,14 +39,14 @@ public sealed class MoveStore(Database database, ShopClock clock)
     /// <summary>Strung: the strings before these have ended, cut out unless somebody knows better.</summary>
     public Outcome MarkStrung(Who who, long id, StrungEntry input)
     {
-        var today = clock.Today;
+        var (now, today) = (clock.Now, clock.Today);
         return Move(who, id, [JobState.Waiting, JobState.OnMachine], (c, job) =>
         {
             if (input.Days(job).Faults(today).FirstOrDefault() is { } why)
                 return why;
             if (ReadingStore.FirstFault(c, input.Reading, input.InstrumentId) is { } fault)
                 return fault;
-            c.Execute(MarkStrungSql, new { id, input.StrungOn, StrungBy = input.StrungBy ?? "", Machine = input.Machine ?? "" });
+            c.Execute(MarkStrungSql, new { id, input.StrungOn, StrungBy = input.StrungBy ?? "", Machine = input.Machine ?? "", Now = now, Today = today });
             ReadingStore.SetFirst(c, id, input.StrungOn, input.Reading, input.InstrumentId);
             BedStore.EndFollowed(c, job.RacketId, input.OldEndedHow);
             return null;
@@ -56,6 +56,7 @@ public sealed class MoveStore(Database database, ShopClock clock)
     private const string MarkStrungSql = $"""
         UPDATE job
         SET state = 'Strung', strung_on = @StrungOn, strung_by = @StrungBy, machine = @Machine,
+            strung_at = CASE WHEN @StrungOn = @Today AND started_at IS NOT NULL THEN @Now END, moved_at = @Now,
             received_on = CASE WHEN {IsExpected} THEN @StrungOn ELSE received_on END, version = version + 1
         WHERE id = @id
         """;
@@ -69,17 +70,17 @@ public sealed class MoveStore(Database database, ShopClock clock)
                 return why;
             if (input.Payment is { } payment && job.PaidOn is null && PaymentLineStore.Pay(c, ShareStore.Of(c, id)!, payment, who, (now, today)) is { } unpaid)
                 return unpaid;
-            Collect(c, id, input.CollectedOn);
+            Collect(c, id, input.CollectedOn, now);
             return null;
         });
     }
 
     /// <summary>In the caller's transaction, for a job that is known to be ready.</summary>
-    internal static void Collect(SqliteConnection connection, long id, DateOnly on) => connection.Execute(CollectSql, new { id, CollectedOn = on });
+    internal static void Collect(SqliteConnection connection, long id, DateOnly on, DateTimeOffset now) => connection.Execute(CollectSql, new { id, CollectedOn = on, Now = now });
 
     private const string CollectSql = """
         UPDATE job
-        SET state = 'Collected', collected_on = @CollectedOn, version = version + 1
+        SET state = 'Collected', collected_on = @CollectedOn, moved_at = @Now, version = version + 1
         WHERE id = @id
         """;
 
@@ -95,7 +96,7 @@ public sealed class MoveStore(Database database, ShopClock clock)
         });
     }
 
-    private const string CancelSql = "UPDATE job SET state = 'Cancelled', version = version + 1 WHERE id = @id";
+    private const string CancelSql = "UPDATE job SET state = 'Cancelled', moved_at = NULL, version = version + 1 WHERE id = @id";
 
     /// <param name="who">Who acts.</param>
     /// <param name="id">The job's.</param>
@@ -111,10 +112,10 @@ public sealed class MoveStore(Database database, ShopClock clock)
 
     private Outcome Move(Who who, long id, JobState[] from, string sql)
     {
-        var today = clock.Today;
+        var (now, today) = (clock.Now, clock.Today);
         return Move(who, id, from, (c, _) =>
         {
-            c.Execute(sql, new { id, Today = today });
+            c.Execute(sql, new { id, Now = now, Today = today });
             return null;
         });
     }

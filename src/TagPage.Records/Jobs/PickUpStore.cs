@@ -29,7 +29,7 @@ public sealed class PickUpStore(Database database, ShopClock clock)
             if ((jobs.Select(job => WhyNot(job, input, today)).FirstOrDefault(why => why is not null) ?? Pay(c, jobs, input, who, (now, today))) is { } why)
                 return new Outcome.Refused(why);
             foreach (var job in jobs)
-                MoveStore.Collect(c, job.Id, input.CollectedOn);
+                MoveStore.Collect(c, job.Id, input.CollectedOn, now);
             return new Outcome.Done(jobs[0].Id);
         });
     }

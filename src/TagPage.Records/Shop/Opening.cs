@@ -14,6 +14,16 @@ public sealed record Opening(IReadOnlyList<OpeningSpan> Week, IReadOnlyList<Clos
 
     public bool IsOpen(DateOnly day) => (Week.Count == 0 || On(Weekday(day)).Any()) && ClosedOn(day) is null;
 
+    /// <summary>Minutes that it is still open on that day after that time; null where nobody said when it is open.</summary>
+    public int? MinutesLeft(DateTime at) => Week.Count == 0 ? null : Spans(DateOnly.FromDateTime(at)).Sum(span => Math.Max(0, span.ClosesAt - Math.Max(span.OpensAt, MinuteOf(at))));
+
+    /// <summary>When it closes for that day, in minutes since midnight; null where it is closed all day.</summary>
+    public int? ClosesAt(DateOnly day) => Spans(day).Select(span => (int?)span.ClosesAt).Max();
+
+    private IEnumerable<OpeningSpan> Spans(DateOnly day) => ClosedOn(day) is null ? On(Weekday(day)) : [];
+
+    private static int MinuteOf(DateTime at) => at.Hour * 60 + at.Minute;
+
     public ClosedDays? ClosedOn(DateOnly day) => Closed.FirstOrDefault(days => days.FromOn <= day && day <= days.ToOn);
 
     /// <summary>The first open day from this one on; null where none comes within a year.</summary>

@@ -35,5 +35,6 @@ public static partial class OpeningTimes
         return past < 60 && at + past <= Midnight ? at + past : null;
     }
 
-    private static string Clock(int minutes) => string.Create(CultureInfo.InvariantCulture, $"{minutes / 60}:{minutes % 60:00}");
+    /// <summary>18:30, of minutes since midnight.</summary>
+    public static string Clock(int minutes) => string.Create(CultureInfo.InvariantCulture, $"{minutes / 60}:{minutes % 60:00}");
 }

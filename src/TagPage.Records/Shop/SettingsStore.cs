@@ -73,6 +73,12 @@ public sealed class SettingsStore(Database database)
         UPDATE shop SET days_between_reminders = @DaysBetween, version = version + 1 WHERE id = 1 AND version = @Version
         """;
 
+    public Outcome SaveBench(Who who, BenchEntry input) => Save(who, SaveBenchSql, input);
+
+    private const string SaveBenchSql = """
+        UPDATE shop SET bench_timer = @Timer, single_keys = @SingleKeys, version = version + 1 WHERE id = 1 AND version = @Version
+        """;
+
     public Outcome SaveMessages(Who who, MessagesEntry input) => Save(who, SaveMessagesSql, new { input.Version, input.QuietFromHour, input.QuietUntilHour },
         (MessagePurpose.Ready, input.Ready), (MessagePurpose.Received, input.Received), (MessagePurpose.Notice, input.Notice));
 

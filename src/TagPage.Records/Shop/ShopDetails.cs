@@ -65,6 +65,12 @@ public sealed record ShopDetails
     public int QuietFromHour { get; init; } = 20;
     public int QuietUntilHour { get; init; } = 8;
 
+    /// <summary>The bench shows how long the racket on the machine has taken.</summary>
+    public bool BenchTimer { get; init; }
+
+    /// <summary>Single keys move about in lists and act.</summary>
+    public bool SingleKeys { get; init; } = true;
+
     public StartingValues StartingValues { get; init; } = new();
 
     public CustomisingValues CustomisingValues { get; init; } = new();

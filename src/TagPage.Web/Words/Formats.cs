@@ -36,6 +36,14 @@ public static class Formats
     };
 
     /// <summary>Minor units to an amount with its currency: 2450 → £24.50. The shop reads English, and its clients their own language.</summary>
+    /// <summary>"2 h 20 min".</summary>
+    public static string Span(int minutes) => (minutes / 60, minutes % 60) switch
+    {
+        (0, var rest) => $"{rest} min",
+        (var hours, 0) => $"{hours} h",
+        var (hours, rest) => $"{hours} h {rest} min",
+    };
+
     public static string Money(long minor, ShopDetails shop) => Money(minor, shop.Currency);
 
     public static string Money(long minor, string currency) => Languages.English.Money(minor, currency);

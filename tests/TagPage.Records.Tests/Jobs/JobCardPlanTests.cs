@@ -24,4 +24,16 @@ public sealed class JobCardPlanTests : IDisposable
         Assert.Contains(plan, line => line.StartsWith("SEARCH j ", StringComparison.Ordinal) && line.Contains(index, StringComparison.Ordinal));
         Assert.DoesNotContain(plan, line => line.StartsWith("SCAN", StringComparison.Ordinal) || line.StartsWith("MATERIALIZE", StringComparison.Ordinal));
     }
+
+    [Theory]
+    [InlineData(BackStore.LastSql, "job_moved")]
+    [InlineData(JobMinutesStore.TimedSql, "job_timed")]
+    public void Last_move_and_timed_jobs_are_found_without_sorting_all_that_ever_were(string sql, string index)
+    {
+        var plan = _street.Database.Read(c => c.Query("EXPLAIN QUERY PLAN " + sql, new { Newest = 1, since = DateTimeOffset.UnixEpoch, IsShop = true })
+            .Select(row => (string)row.detail).ToList());
+
+        Assert.Contains(plan, line => line.Contains(index, StringComparison.Ordinal));
+        Assert.DoesNotContain(plan, line => line == "SCAN job" || line == "SCAN j" || line.Contains("FOR ORDER BY", StringComparison.Ordinal) && index == "job_timed");
+    }
 }

@@ -15,7 +15,7 @@ public sealed class Visitor(HttpClient client)
 
     /// <summary>Sends the page's form as a browser would, with some fields changed.</summary>
     public async Task<WebPage> Send(WebPage page, params (string Name, string Value)[] fields) =>
-        await Send(page, page.Document.QuerySelector<AngleSharp.Html.Dom.IHtmlFormElement>("main form[method=post]")!, fields);
+        await Send(page, page.Document.QuerySelector<AngleSharp.Html.Dom.IHtmlFormElement>("main form[method=post]:not(.undo)")!, fields);
 
     /// <summary>The same with one of several forms. Like a browser it goes on to where a refused form is shown.</summary>
     public async Task<WebPage> Send(WebPage page, AngleSharp.Html.Dom.IHtmlFormElement form, params (string Name, string Value)[] fields) =>

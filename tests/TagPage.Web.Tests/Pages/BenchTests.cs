@@ -43,6 +43,74 @@ public sealed class BenchTests : IDisposable
         Assert.Equal(new[] { started, first, second, later, none }.Select(id => $"{jobs.Get(Who.Shop, id)!.Ticket}"), Tickets(page, "open"));
     }
 
+    /// <summary>It is Wednesday, 10:00.</summary>
+    private void OpenUntil(int closesAt) => _shop.Records.Change("INSERT INTO opening_span (weekday, opens_at, closes_at) VALUES (3, 540, @closesAt)", new { closesAt });
+
+    [Fact]
+    public async Task Bench_says_how_many_of_todays_promises_fit_into_the_opening_hours()
+    {
+        OpenUntil(11 * 60 + 15);
+        var (first, second, third) = (Waiting("2026-11-25"), Waiting("2026-11-25"), Waiting("2026-11-25"));
+        Waiting("2026-11-26");
+
+        var page = await _shop.Owner().Open("/shop");
+
+        // 75 minutes are left, and a racket takes 30 as long as nobody timed one.
+        Assert.Contains("2 of 3 promised fit into today", page.Main, StringComparison.Ordinal);
+        Assert.Contains("about 1 h 30 min of stringing, 1 h 15 min until closing at 11:15", page.Main, StringComparison.Ordinal);
+        Assert.Equal([$"{_shop.Get<JobStore>().Get(Who.Shop, third)!.Ticket}"],
+            page.Document.QuerySelectorAll(".job").Where(row => row.TextContent.Contains("does not fit into today", StringComparison.Ordinal)).Select(row => row.QuerySelector(".no")!.TextContent));
+        Assert.True(first < second);
+    }
+
+    [Fact]
+    public async Task Nothing_is_said_of_the_day_where_nobody_said_when_the_shop_is_open_or_nothing_is_promised()
+    {
+        Waiting("2026-11-26");
+        Assert.DoesNotContain("into today", (await _shop.Owner().Open("/shop")).Main, StringComparison.Ordinal);
+        OpenUntil(18 * 60);
+        Assert.DoesNotContain("into today", (await _shop.Owner().Open("/shop")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Closed_by_now_nothing_fits()
+    {
+        OpenUntil(9 * 60 + 30);
+        Waiting("2026-11-24");
+
+        Assert.Contains("0 of 1 promised fits into today", (await _shop.Owner().Open("/shop")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Timer_stands_at_the_racket_on_the_machine_where_it_is_wanted()
+    {
+        _shop.Records.Shop();
+        _shop.Get<MoveStore>().Start(Who.Shop, Waiting("2026-11-26"));
+        _shop.Clock.Advance(TimeSpan.FromMinutes(12));
+        var owner = _shop.Owner();
+        Assert.DoesNotContain("of about", (await owner.Open("/shop")).Main, StringComparison.Ordinal);
+
+        await owner.Send(await owner.Open("/shop/settings/bench"), ("Input.Timer", "true"));
+
+        Assert.Contains("for 12 of about 30 min", (await owner.Open("/shop")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Single_keys_can_be_turned_off()
+    {
+        _shop.Records.Shop();
+        var owner = _shop.Owner();
+        var bench = await owner.Open("/shop");
+        Assert.Equal("on", bench.Document.Body!.GetAttribute("data-keys"));
+        Assert.NotNull(bench.Document.QuerySelector("[data-keys-list][hidden]"));
+
+        await owner.Send(await owner.Open("/shop/settings/bench"), ("Input.SingleKeys", "false"));
+
+        bench = await owner.Open("/shop");
+        Assert.Equal("off", bench.Document.Body!.GetAttribute("data-keys"));
+        Assert.Null(bench.Document.QuerySelector("[data-keys-list]"));
+    }
+
     [Fact]
     public async Task Late_promise_is_said_in_words()
     {

@@ -79,16 +79,67 @@ public sealed class JobMoveTests : IDisposable
     }
 
     [Fact]
-    public async Task Undo_beside_the_status_line_leads_one_step_back()
+    public async Task Undo_beside_the_status_line_takes_each_move_back_in_one_press()
+    {
+        var owner = _shop.Owner();
+        foreach (var (verb, before) in new[] { ("start", JobState.Waiting), ("strung", JobState.OnMachine), ("collect", JobState.Strung) })
+        {
+            var next = await Moved(verb);
+            Assert.Equal("Undo", next.Document.QuerySelector("[role=status] button")!.TextContent);
+
+            var undone = await owner.Open((await owner.Send(next, Undo(next))).Location!);
+
+            Assert.Equal(before, Job.State);
+            Assert.Contains("again.", undone.Document.QuerySelector("[role=status]")!.TextContent, StringComparison.Ordinal);
+            await Moved(verb);
+        }
+
+        async Task<WebPage> Moved(string verb) => await owner.Open((await owner.Send(await owner.Open($"/shop/jobs/{verb}/{_job}"))).Location!);
+        static AngleSharp.Html.Dom.IHtmlFormElement Undo(WebPage page) => page.Document.QuerySelector<AngleSharp.Html.Dom.IHtmlFormElement>("[role=status] form")!;
+    }
+
+    [Fact]
+    public async Task Undo_pressed_after_the_ticket_moved_on_changes_nothing_and_says_where_it_is()
+    {
+        var owner = _shop.Owner();
+        var ticket = await owner.Open((await owner.Send(await owner.Open($"/shop/jobs/start/{_job}"))).Location!);
+        await owner.Send(await owner.Open($"/shop/jobs/strung/{_job}"));
+        var before = Job;
+
+        var told = await owner.Send(ticket, ticket.Document.QuerySelector<AngleSharp.Html.Dom.IHtmlFormElement>("[role=status] form")!);
+
+        Assert.Contains("is now strung, so nothing was changed", told.Main, StringComparison.Ordinal);
+        Assert.Equal(before, Job);
+        Assert.Equal(System.Net.HttpStatusCode.NotFound, (await owner.Get("/shop/jobs/undo?from=Strung&job=999")).StatusCode);
+        Assert.Equal(System.Net.HttpStatusCode.NotFound, (await owner.Get("/shop/jobs/undo")).StatusCode);
+    }
+
+    [Fact]
+    public async Task Last_move_can_be_taken_back_on_the_bench_too()
     {
         var owner = _shop.Owner();
         await owner.Send(await owner.Open($"/shop/jobs/start/{_job}"));
-        var ticket = await owner.Open($"/shop/jobs/{_job}");
+        await owner.Open($"/shop/jobs/{_job}");
 
-        var undo = ticket.Document.QuerySelector("[role=status] a")!;
-        await owner.Send(await owner.Open(undo.GetAttribute("href")!));
+        var bench = await owner.Open("/shop");
+        Assert.Contains($"Last: ticket {Job.Ticket} on the machine", bench.Main, StringComparison.Ordinal);
+        await owner.Send(bench, bench.Document.QuerySelector<AngleSharp.Html.Dom.IHtmlFormElement>("form.last")!);
 
-        Assert.Equal(("Undo", JobState.Waiting), (undo.TextContent, Job.State));
+        Assert.Equal(JobState.Waiting, Job.State);
+        Assert.DoesNotContain("Last:", (await owner.Open("/shop")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Of_two_tablets_with_the_same_bench_one_starts_the_racket_and_the_other_is_told()
+    {
+        var (left, right) = (_shop.Owner(), _shop.Owner());
+        var (leftBench, rightBench) = (await left.Open("/shop"), await right.Open("/shop"));
+
+        await left.Send(leftBench, leftBench.Form($"/shop/jobs/start/{_job}"));
+        var told = await right.Send(rightBench, rightBench.Form($"/shop/jobs/start/{_job}"));
+
+        Assert.Contains($"Ticket {Job.Ticket} is now on the machine, so nothing was changed", told.Main, StringComparison.Ordinal);
+        Assert.Equal((JobState.OnMachine, 2), (Job.State, Job.Version));
     }
 
     [Fact]

@@ -25,6 +25,9 @@ CREATE TABLE shop (
   tension_unit           TEXT    NOT NULL CHECK (tension_unit IN ('Lb', 'Kg')),
   unseen_months          INTEGER NOT NULL DEFAULT 12 CHECK (unseen_months BETWEEN 1 AND 120),
   days_between_reminders INTEGER NOT NULL DEFAULT 14 CHECK (days_between_reminders BETWEEN 0 AND 365),
+  -- The bench shows how long the racket on the machine has taken; single keys move about and act.
+  bench_timer            INTEGER NOT NULL DEFAULT 0 CHECK (bench_timer IN (0, 1)),
+  single_keys            INTEGER NOT NULL DEFAULT 1 CHECK (single_keys IN (0, 1)),
   -- Automatic email is held back between these hours of the shop's clock.
   quiet_from_hour        INTEGER NOT NULL DEFAULT 20 CHECK (quiet_from_hour BETWEEN 0 AND 23),
   quiet_until_hour       INTEGER NOT NULL DEFAULT 8 CHECK (quiet_until_hour BETWEEN 0 AND 23),
@@ -506,6 +509,10 @@ CREATE TABLE job (
   -- The restring-by date that the label of these strings carries.
   label_date          TEXT    CHECK (label_date GLOB '????-??-??'),
   told_ready_at       TEXT,
+  -- When it went on the machine and came off, where both were pressed as they happened; and the last move, until it is taken back.
+  started_at          TEXT,
+  strung_at           TEXT,
+  moved_at            TEXT,
   collected_on        TEXT    CHECK (collected_on GLOB '????-??-??'),
   -- The sum of its charge lines, and the day on which payments came to cover it: both follow from those, kept for lists.
   price_minor         INTEGER CHECK (price_minor BETWEEN 0 AND 100000000),
@@ -520,6 +527,7 @@ CREATE TABLE job (
   CHECK ((state = 'Collected') = (collected_on IS NOT NULL)),
   CHECK ((ended_on IS NULL) = (ended_how IS NULL)),
   CHECK (ended_on IS NULL OR strung_on IS NOT NULL),
+  CHECK (strung_at IS NULL OR started_at IS NOT NULL),
   CHECK (pieces = 2 OR mains_id = crosses_id)
 ) STRICT;
 CREATE INDEX job_by_racket  ON job (racket_id, strung_on DESC, id DESC);
@@ -527,6 +535,8 @@ CREATE INDEX job_on_bench   ON job (state, promised_for, ticket) WHERE state IN 
 CREATE INDEX job_unpaid     ON job (received_on) WHERE paid_on IS NULL AND state <> 'Cancelled';
 CREATE INDEX job_received   ON job (received_on, racket_id);
 CREATE INDEX job_by_string  ON job (mains_id);
+CREATE INDEX job_timed      ON job (strung_at DESC) WHERE strung_at IS NOT NULL;
+CREATE INDEX job_moved      ON job (moved_at) WHERE moved_at IS NOT NULL;
 CREATE INDEX job_by_crosses ON job (crosses_id);
 
 -- What a client asked for when the job came about by their asking: in a reminder's answer, or in the own page, where they
@@ -911,7 +921,7 @@ SELECT j.id, j.ticket, j.state, j.version, j.racket_id, r.number, r.frame, r.tap
        j.mains_id, m.name AS mains_name, m.material AS mains_material, m.gauge_mm AS mains_gauge_mm, j.mains_supplied_by, j.mains_tension,
        j.crosses_id, x.name AS crosses_name, x.material AS crosses_material, x.gauge_mm AS crosses_gauge_mm, j.crosses_supplied_by,
        j.crosses_tension, j.tension_unit, j.mains_pre_stretch, j.crosses_pre_stretch, j.pieces,
-       j.received_on, j.received_where, j.promised_for, j.strung_on, j.strung_by, j.machine, j.told_ready_at, j.collected_on,
+       j.received_on, j.received_where, j.promised_for, j.strung_on, j.strung_by, j.machine, j.told_ready_at, j.started_at, j.strung_at, j.collected_on,
        j.price_minor, (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.job_id = j.id) AS laid_minor, j.paid_on, j.note, j.ended_on, j.ended_how,
        q.asked_in, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.expected, 0) AS expected,
        COALESCE(q.drop_off_where, '') AS drop_off_where, q.drop_off_by, q.needed_by,

@@ -14,6 +14,7 @@ public static class PageModelExtensions
     private const string Line = "StatusLine";
     private const string Next = "StatusNext";
     private const string NextAddress = "StatusNextAddress";
+    private const string UndoAddress = "StatusUndoAddress";
 
     /// <summary>How every form post ends: absent is 404, a refusal goes to its field and the page is shown again.</summary>
     /// <param name="page">Its view shows the form.</param>
@@ -124,6 +125,16 @@ public static class PageModelExtensions
         page.TempData[Next] = next;
         page.TempData[NextAddress] = nextAddress;
     }
+
+    /// <summary>What was just done can be taken back by one press, beside the sentence that says so.</summary>
+    /// <param name="page">That did it.</param>
+    /// <param name="address">Where the press is sent, with all it needs in its query.</param>
+    public static void CanBeUndone(this PageModel page, string address) => page.TempData[UndoAddress] = address;
+
+    /// <summary>Whether the page that comes next offers it; it still does after this was asked.</summary>
+    public static bool HasUndo(this Microsoft.AspNetCore.Mvc.ViewFeatures.ITempDataDictionary tempData) => tempData.Peek(UndoAddress) is not null;
+
+    public static string? StatusUndo(this Microsoft.AspNetCore.Mvc.ViewFeatures.ITempDataDictionary tempData) => tempData[UndoAddress] as string;
 
     public static string? StatusLine(this Microsoft.AspNetCore.Mvc.ViewFeatures.ITempDataDictionary tempData) => tempData[Line] as string;
 

@@ -6,14 +6,19 @@ using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Records.Troubles;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Bench;
 
-public sealed class IndexModel(BenchStore bench, FrameStore frames, DueStore due, ClientRequestStore requests, BackupStore backups, TroubleStore troubles, ShopStore shops, ShopClock clock) : PageModel
+public sealed class IndexModel(BenchStore bench, BackStore backs, JobMinutesStore minutes, FrameStore frames, DueStore due, ClientRequestStore requests, BackupStore backups, TroubleStore troubles, ShopStore shops, ShopClock clock) : PageModel
 {
     private const int MostHouseholds = 8, MostRequests = 8;
+
+    /// <summary>Nobody wants to take back with one press what they did yesterday.</summary>
+    private static readonly TimeSpan Undoable = TimeSpan.FromHours(8);
 
     public ShopDetails Shop => shops.Get();
 
@@ -40,6 +45,15 @@ public sealed class IndexModel(BenchStore bench, FrameStore frames, DueStore due
 
     public int OnMachine => Open.Count(j => j.State == JobState.OnMachine);
 
+    /// <summary>What of today’s promises fits into today; null where nothing is promised or nobody said when the shop is open.</summary>
+    public DayLoad? Load { get; private set; }
+
+    /// <summary>When the shop closes today, in minutes since midnight.</summary>
+    public int? ClosesAt { get; private set; }
+
+    /// <summary>The move that can be taken back here; null where the status line offers it already.</summary>
+    public BackStore.Last? LastMove { get; private set; }
+
     public IReadOnlyList<Trouble> Troubles { get; private set; } = [];
 
     public string? LastBackup { get; private set; }
@@ -50,6 +64,8 @@ public sealed class IndexModel(BenchStore bench, FrameStore frames, DueStore due
         Begun = bench.Begun();
         Open = bench.Open();
         Ready = bench.Ready();
+        Weigh();
+        LastMove = TempData.HasUndo() ? null : backs.LastMove(Who.Shop, clock.Now - Undoable);
         ViewData["ReadyOf"] = Ready.CountBy(job => job.ClientId).Where(of => of.Value > 1).ToDictionary();
         CameIn = bench.CameIn(Today);
         Due = due.List(withUnseen: false, most: MostHouseholds);
@@ -58,5 +74,21 @@ public sealed class IndexModel(BenchStore bench, FrameStore frames, DueStore due
         var state = backups.State();
         Troubles = troubles.All(state);
         LastBackup = state.LastGood is { } last ? BackupWords.At(clock.OnTheWall(last)) : null;
+    }
+
+    /// <summary>Lays what is promised for today against the opening hours, in the list’s order.</summary>
+    private void Weigh()
+    {
+        var promised = Open.Where(job => !job.Expected && (job.PromisedFor <= Today || job.State == JobState.OnMachine)).ToList();
+        if (promised.Count == 0 && !Shop.BenchTimer)
+            return;
+        var learned = minutes.Learned();
+        if (Shop.BenchTimer)
+            ViewData["Minutes"] = learned;
+        if (promised.All(job => job.PromisedFor > Today || job.PromisedFor is null) || Shop.Opening.MinutesLeft(clock.Minute) is not { } left)
+            return;
+        Load = DayLoad.Of([.. promised.Select(job => learned.Left(job, clock.Now))], left);
+        ClosesAt = Shop.Opening.ClosesAt(Today);
+        ViewData["Misses"] = promised.Skip(Load.Fit).Select(job => job.Id).ToHashSet();
     }
 }

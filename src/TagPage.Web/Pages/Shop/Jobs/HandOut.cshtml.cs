@@ -1,9 +1,11 @@
 using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Pages.Shop.Shared;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -26,8 +28,11 @@ public sealed class HandOutModel(JobStore jobs, MoveStore moves, PaymentStore pa
     {
         if (!ModelState.IsValid)
             return Page();
-        return this.After(moves.Collect(Who.Shop, Id, Input.ToEntry(Shop)),
-            _ => this.GoOn("/shop", $"Ticket {Saved.Ticket} is handed out{Paid(jobs.Get(Who.Shop, Id)!)}.", "Undo", $"/shop/jobs/back/{Id}"));
+        return this.After(moves.Collect(Who.Shop, Id, Input.ToEntry(Shop)), _ =>
+        {
+            this.CanBeUndone(UndoLink.Of(JobState.Collected, Id));
+            return this.GoOn("/shop", $"Ticket {Saved.Ticket} is handed out{Paid(jobs.Get(Who.Shop, Id)!)}.");
+        });
     }
 
     private string Paid(JobRow job) =>

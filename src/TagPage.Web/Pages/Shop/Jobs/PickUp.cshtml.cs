@@ -1,8 +1,10 @@
 using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Pages.Shop.Shared;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -31,8 +33,11 @@ public sealed class PickUpModel(PickUpStore store, TogetherStore together, JobSt
     {
         if (!ModelState.IsValid)
             return Page();
-        return this.After(store.Collect(Who.Shop, Party, Input.ToEntry(Shop)),
-            _ => this.GoOn(Home, Said([.. Input.Jobs.Distinct().Select(id => jobs.Get(Who.Shop, id)!)]), "Receipt", $"/shop/money/receipts?{string.Join('&', Input.Jobs.Distinct().Select(id => $"job={id}"))}"));
+        return this.After(store.Collect(Who.Shop, Party, Input.ToEntry(Shop)), _ =>
+        {
+            this.CanBeUndone(UndoLink.Of(JobState.Collected, Input.Jobs.Distinct()));
+            return this.GoOn(Home, Said([.. Input.Jobs.Distinct().Select(id => jobs.Get(Who.Shop, id)!)]), "Receipt", $"/shop/money/receipts?{string.Join('&', Input.Jobs.Distinct().Select(id => $"job={id}"))}");
+        });
     }
 
     private string Said(IReadOnlyList<JobRow> handed)

@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
@@ -9,6 +11,9 @@ public sealed class StartModel(JobStore jobs, MoveStore moves) : RecordPage<JobR
 {
     protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
 
-    public IActionResult OnPost() => this.After(moves.Start(Who.Shop, Id),
-        _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is on the machine.", "Undo", $"/shop/jobs/back/{Id}"));
+    public IActionResult OnPost() => this.After(moves.Start(Who.Shop, Id), _ =>
+    {
+        this.CanBeUndone(UndoLink.Of(JobState.OnMachine, Id));
+        return this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is on the machine.");
+    });
 }

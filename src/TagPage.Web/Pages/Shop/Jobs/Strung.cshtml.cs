@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
@@ -45,7 +46,10 @@ public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader
             .. ReadingRules.Faults(Input.Reading, Input.InstrumentId)]);
         if (!ModelState.IsValid || this.Asks(FirstReading.Oddities(usual, Saved, Input.Reading, Input.InstrumentId, readings.Of(Id)), Input.Confirmed))
             return Page();
-        return this.After(moves.MarkStrung(Who.Shop, Id, Input.ToEntry()),
-            _ => this.GoOn(Print ? $"/shop/labels/racket/{Saved.RacketId}?job={Id}&handler=now" : $"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is strung.", "Undo", $"/shop/jobs/back/{Id}"));
+        return this.After(moves.MarkStrung(Who.Shop, Id, Input.ToEntry()), _ =>
+        {
+            this.CanBeUndone(UndoLink.Of(JobState.Strung, Id));
+            return this.GoOn(Print ? $"/shop/labels/racket/{Saved.RacketId}?job={Id}&handler=now" : $"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is strung.");
+        });
     }
 }

@@ -1,0 +1,45 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.Filters;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Core.Jobs;
+using TagPage.Records.Jobs;
+using TagPage.Records.Storage;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Pages.Shop.Jobs;
+
+/// <summary>Takes the last move back in one press, of all jobs that it moved.</summary>
+public sealed class UndoModel(JobStore jobs, BackStore store) : PageModel
+{
+    [BindProperty(SupportsGet = true, Name = "job")]
+    public List<long> Asked { get; set; } = [];
+
+    /// <summary>The state that the move brought them to.</summary>
+    [BindProperty(SupportsGet = true, Name = "from")]
+    public JobState From { get; set; }
+
+    public IReadOnlyList<JobRow> Saved { get; private set; } = [];
+
+    [NonHandler]
+    public override void OnPageHandlerExecuting(PageHandlerExecutingContext context)
+    {
+        Saved = [.. Asked.Distinct().Take(TogetherStore.Most).Select(id => jobs.Get(Who.Shop, id)).OfType<JobRow>()];
+        if (Saved.Count == 0 || Saved.Count < Asked.Distinct().Count())
+            context.Result = NotFound();
+    }
+
+    public void OnGet()
+    {
+    }
+
+    public IActionResult OnPost() => !ModelState.IsValid ? Page() : this.After(store.BackTogether(Who.Shop, [.. Saved.Select(job => job.Id)], From), Done);
+
+    private RedirectResult Done(long first)
+    {
+        var state = EnglishNames.Of(jobs.Get(Who.Shop, first)!.State);
+        var what = Saved.Count == 1 ? $"Ticket {Saved[0].Ticket} is" : $"Tickets {string.Join(", ", Saved.Select(job => job.Ticket))} are";
+        this.Say($"{what} {state} again.{(Saved.Any(job => job.PaidOn is not null) ? " What was paid stays noted." : "")}");
+        return Redirect("/shop");
+    }
+}
