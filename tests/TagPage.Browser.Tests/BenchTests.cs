@@ -29,7 +29,7 @@ public sealed class BenchTests(DemoStage stage) : IClassFixture<DemoStage>
         await TabTo(runa.Page, "Save the job");
         await keys.PressAsync("Enter");
         await runa.Reads("is waiting at the bench");
-        var ticket = (await runa.Page.Locator("h1").InnerTextAsync()).Split(' ')[^1];
+        var ticket = await runa.Page.Locator("h1 .number").InnerTextAsync();
 
         await keys.PressAsync("m");
         await runa.Reads($"Ticket {ticket} is on the machine.");
