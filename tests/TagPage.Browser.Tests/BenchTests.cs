@@ -21,7 +21,7 @@ public sealed class BenchTests(DemoStage stage) : IClassFixture<DemoStage>
         await runa.Go("/shop");
         var keys = runa.Page.Keyboard;
 
-        await keys.PressAsync("n");
+        await Key(runa, "n");
         await runa.Reads("New job: which racket?");
         await keys.TypeAsync("Niamh");
         await keys.PressAsync("Enter");
@@ -31,19 +31,20 @@ public sealed class BenchTests(DemoStage stage) : IClassFixture<DemoStage>
         await runa.Reads("is waiting at the bench");
         var ticket = await runa.Page.Locator("h1 .number").InnerTextAsync();
 
-        await keys.PressAsync("m");
+        await Key(runa, "m");
         await runa.Reads($"Ticket {ticket} is on the machine.");
-        await keys.PressAsync("u");
+        await Key(runa, "u");
         await runa.Reads($"Ticket {ticket} is waiting again.");
+        await runa.Page.WaitForLoadStateAsync(LoadState.DOMContentLoaded);
         await StepTo(runa.Page, ticket);
-        await keys.PressAsync("m");
+        await Key(runa, "m");
         await runa.Reads($"Ticket {ticket} is on the machine.");
-        await keys.PressAsync("m");
-        await runa.Reads("Mark as strung");
+        await Key(runa, "m");
+        await runa.Reads("Reading right after stringing");
         await keys.PressAsync("Enter");
         await runa.Reads($"Ticket {ticket} is strung.");
-        await keys.PressAsync("m");
-        await runa.Reads("Hand it out");
+        await Key(runa, "m");
+        await runa.Reads("Collected on");
         await TabTo(runa.Page, "Handed out, paid in cash");
         await keys.PressAsync("Enter");
         await runa.Reads($"Ticket {ticket} is handed out and paid.");
@@ -136,6 +137,13 @@ public sealed class BenchTests(DemoStage stage) : IClassFixture<DemoStage>
         Assert.Equal(waiting.Count, client.Get(Who.Shop, Party.Client(2))!.Ready.Count());
     }
 
+    /// <summary>Once the page listens.</summary>
+    private static async Task Key(Journey person, string key)
+    {
+        await person.Page.WaitForLoadStateAsync(LoadState.DOMContentLoaded);
+        await person.Page.Keyboard.PressAsync(key);
+    }
+
     private static async Task Set(Journey runa, bool on)
     {
         await runa.Go("/shop/settings/bench");
@@ -147,6 +155,8 @@ public sealed class BenchTests(DemoStage stage) : IClassFixture<DemoStage>
     private static async Task Tap(Journey person, AriaRole role, string name)
     {
         var target = person.Page.GetByRole(role, new() { Name = name }).First;
+        await target.WaitForAsync();
+        await person.Page.WaitForLoadStateAsync(LoadState.Load);
         var box = await target.BoundingBoxAsync();
         Assert.True(box!.Height >= Finger, $"{name} is {box.Height} pixels high");
         await target.TapAsync();
