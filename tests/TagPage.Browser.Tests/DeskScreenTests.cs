@@ -23,6 +23,24 @@ public sealed class DeskScreenTests(DemoStage stage) : IClassFixture<DemoStage>
         await Assertions.Expect(desk.Page.GetByRole(AriaRole.Textbox, new() { Name = "Name", Exact = true })).ToHaveValueAsync("Tove Alling");
     }
 
+    [Fact]
+    public async Task Board_without_marks_says_so_and_reads_itself_again()
+    {
+        await using var screen = await Journey.Desk(stage);
+        await screen.SignIn();
+        await screen.Page.Clock.InstallAsync();
+        await screen.Page.RouteAsync("**/live", route => route.FulfillAsync(new() { Status = 204 }));
+        await screen.Go("/desk/1/board");
+        var state = screen.Page.Locator("[data-live-state]");
+        await Assertions.Expect(state).ToContainTextAsync("What you see may be old");
+
+        var number = BusyDesk.TakeIn(stage, "Ilse Marrow", null);
+        await screen.Page.Clock.FastForwardAsync(11_000);
+
+        await Assertions.Expect(screen.Page.Locator("[aria-labelledby=next]")).ToContainTextAsync($"{number}");
+        await Assertions.Expect(state).ToContainTextAsync("Read again at");
+    }
+
     [Theory]
     [InlineData(1920, 1080)]
     [InlineData(1280, 720)]

@@ -1,10 +1,11 @@
 // Keeps a desk's page as it is on the server: a mark comes whenever something changed, and the page is read again. What was
-// missed while offline is read with the first mark that comes after it.
+// missed while offline is read with the first mark that comes after it. While no marks come, the page is read every few seconds.
 const region = document.querySelector('[data-live]')
 const state = document.querySelector('[data-live-state]')
 const asOf = document.querySelector('[data-as-of]')
 const typed = document.querySelector('form[data-keep]')
 const patience = 40_000
+const pause = 10_000
 // Of a form: what can be promised depends on it.
 const form = region?.closest('form')
 const asked = ['Sport', 'Day', 'NeededAt', 'NotBeforeAt', 'KeptFor', 'Minutes']
@@ -12,15 +13,32 @@ const asked = ['Sport', 'Day', 'NeededAt', 'NotBeforeAt', 'KeptFor', 'Minutes']
 let mark = region?.dataset.mark
 let line
 let heard = Date.now()
+let live = true
 let minute = new Date().getMinutes()
 let reading = false
 let again = false
 let over = false
 
-function tell(live) {
-  if (over || live === state.hidden) return
+const clock = time => new Date(time).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })
+
+const old = () => `× Not live since ${clock(heard)}. What you see may be old.`
+
+function tell(isLive) {
+  if (over || isLive === live) return
+  live = isLive
   state.hidden = live
-  state.textContent = live ? '' : `× Not live since ${new Date(heard).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })}. What you see may be old.`
+  if (!live) state.textContent = old()
+}
+
+// Neither a mark nor the page.
+function missed() {
+  tell(false)
+  if (!over) state.textContent = old()
+}
+
+// The page itself could be read, though no marks come.
+function tellRead() {
+  if (!over && !live) state.textContent = `× Not live since ${clock(heard)}. Read again at ${clock(Date.now())}, and every ${pause / 1000} seconds.`
 }
 
 // The event ended, this device was signed out, or what the page is about is elsewhere: the page says so, unless something is
@@ -55,6 +73,11 @@ async function read() {
   try {
     // What was done is said to whoever comes to the page, and is not used up by reading it again.
     const answer = await fetch(address(), { cache: 'no-store', headers: { 'X-Live': 'read' } })
+    // Between here and there something says that the program does not answer.
+    if (answer.status >= 500) {
+      missed()
+      return
+    }
     if (!answer.ok || answer.redirected) {
       end()
       return
@@ -66,8 +89,9 @@ async function read() {
     if (focused) document.getElementById(focused)?.focus()
     mark = fresh.dataset.mark
     minute = new Date().getMinutes()
+    tellRead()
   } catch {
-    tell(false)
+    missed()
   } finally {
     reading = false
     if (again) read()
@@ -102,8 +126,9 @@ if (region && state) {
   window.addEventListener('online', connect)
   window.addEventListener('offline', () => tell(false))
   setInterval(() => {
-    if (over || Date.now() - heard < patience) return
+    if (over || (live && Date.now() - heard < patience)) return
     tell(false)
     connect()
-  }, 10_000)
+    read()
+  }, pause)
 }
