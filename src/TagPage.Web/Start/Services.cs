@@ -49,6 +49,7 @@ internal static class Services
         services.AddSingleton<KeptPages>();
         services.AddResponseCompression(o => o.EnableForHttps = true);
         services.AddSingleton<Manual>();
+        services.AddSingleton<LicenceTexts>();
         services.AddSingleton<SourceMark>();
         services.AddSingleton<SecurityLog>();
         services.AddSingleton<WrongCodes>();

@@ -6,7 +6,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Shop.Help;
 
 /// <summary>Shows the manual in docs/.</summary>
-public sealed class IndexModel(Manual manual) : PageModel
+public sealed class IndexModel(Manual manual, LicenceTexts licences) : PageModel
 {
     public string Name { get; private set; } = "";
 
@@ -15,6 +15,9 @@ public sealed class IndexModel(Manual manual) : PageModel
     public HtmlString Html { get; private set; } = HtmlString.Empty;
 
     public IReadOnlyList<(string Name, string Title)> Contents => manual.Contents;
+
+    /// <summary>Only at the end of the page about licences.</summary>
+    public IReadOnlyList<LicenceText> LicenceTexts => Name == "licences" ? licences.All : [];
 
     public IActionResult OnGet(string? name)
     {
