@@ -33,6 +33,9 @@ public sealed class MoodyServer : IAsyncDisposable
     /// <summary>Emails received completely, whatever was answered then.</summary>
     public ConcurrentQueue<MimeMessage> Whole { get; } = new();
 
+    /// <summary>The same, each with what was answered; null where the connection ended without a word, or before it came through.</summary>
+    public ConcurrentQueue<(string? MessageId, string? Said)> Fates { get; } = new();
+
     /// <summary>How far its callers came, in that order.</summary>
     public ConcurrentQueue<string> Stages { get; } = new();
 
@@ -91,15 +94,18 @@ public sealed class MoodyServer : IAsyncDisposable
         // One byte a character, so that nothing of the email is lost.
         private readonly StreamReader _reader = new(stream, Encoding.Latin1);
         private string _to = "";
+        private string? _last;
 
         public async Task Run(CancellationToken cancel)
         {
             var stage = Greeting;
-            while (await Answer(stage, cancel) is { } said && stage != Quit)
+            while (await AnswerAndNote(stage, cancel) is { } said && stage != Quit)
             {
                 if (said.StartsWith("354", StringComparison.Ordinal))
                 {
-                    server.Whole.Enqueue(await ReadMail(cancel));
+                    var mail = await ReadMail(cancel);
+                    _last = mail.MessageId;
+                    server.Whole.Enqueue(mail);
                     stage = End;
                     continue;
                 }
@@ -112,6 +118,20 @@ public sealed class MoodyServer : IAsyncDisposable
         }
 
         public void Dispose() => _reader.Dispose();
+
+        private async Task<string?> AnswerAndNote(string stage, CancellationToken cancel)
+        {
+            string? said = null;
+            try
+            {
+                return said = await Answer(stage, cancel);
+            }
+            finally
+            {
+                if (stage == End)
+                    server.Fates.Enqueue((_last, said));
+            }
+        }
 
         private async Task<string?> Answer(string stage, CancellationToken cancel)
         {

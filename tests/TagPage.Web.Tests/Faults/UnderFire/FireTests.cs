@@ -1,0 +1,27 @@
+using System.Globalization;
+
+namespace TagPage.Web.Tests.Faults.UnderFire;
+
+/// <summary>
+/// A short fight. The long one by hand: <c>FIRE_KILLS=100 dotnet test --project tests/TagPage.Web.Tests -c Release --filter-class "*FireTests" --output Detailed</c>;
+/// docs/trust.md has what it printed.
+/// </summary>
+public sealed class FireTests
+{
+    private static readonly int Kills = int.Parse(Environment.GetEnvironmentVariable("FIRE_KILLS") ?? "2", CultureInfo.InvariantCulture);
+
+    private static readonly int Reminders = Kills > 10 ? 300 : 25;
+
+    [Fact]
+    public async Task What_anybody_was_told_is_there_once_and_each_email_arrived_once_however_often_the_program_is_killed()
+    {
+        await using var fire = new Fire(seed: Kills);
+
+        var toll = await fire.Fight(Kills, Reminders, Tell);
+
+        Tell(toll.ToString());
+        Assert.True(toll.IsClean, toll + "\n" + string.Join('\n', toll.WrongMails.Take(20)));
+    }
+
+    private static void Tell(string line) => TestContext.Current.TestOutputHelper!.WriteLine(line);
+}
