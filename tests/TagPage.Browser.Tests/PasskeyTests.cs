@@ -1,4 +1,6 @@
+using Dapper;
 using Microsoft.Playwright;
+using TagPage.Records.Storage;
 
 namespace TagPage.Browser.Tests;
 
@@ -31,6 +33,42 @@ public sealed class PasskeyTests(DemoStage stage) : IClassFixture<DemoStage>
         await runa.Reads("The passkey no longer signs in.");
         await SignInWithPasskey(runa);
         await runa.Reads("This passkey does not sign in here.");
+    }
+
+    /// <summary>Whoever got hold of an answer, with all cookies of the browser that sent it, sends it once more.</summary>
+    [Fact]
+    public async Task Answer_of_a_passkey_signs_in_once()
+    {
+        await using var runa = await Journey.Desk(stage);
+        await PlugIn(runa.Page);
+        await runa.SignIn();
+        await runa.Go("/account/passkeys");
+        await runa.Fill("What to call it", "once");
+        await runa.Fill("Your password", Stage.OwnerPassword);
+        await Click(runa, "Make a passkey");
+        await runa.Reads("The passkey “once” signs in from now on.");
+        IRequest? sent = null;
+        Dictionary<string, string> headers = [];
+        await runa.Page.RouteAsync(new System.Text.RegularExpressions.Regex("handler=passkey", System.Text.RegularExpressions.RegexOptions.IgnoreCase), async route =>
+        {
+            (sent, headers) = (route.Request, await route.Request.AllHeadersAsync());
+            await route.ContinueAsync();
+        });
+
+        await SignInWithPasskey(runa);
+        await Assertions.Expect(runa.Page).ToHaveURLAsync(stage.Address + "/shop");
+        // As with passkeys that a maker’s cloud copies: they count nothing, so that the count tells no answer from the one before.
+        stage.Get<Database>().Write(c => c.Execute("UPDATE passkey SET sign_count = 0"));
+        using var thief = new HttpClient(new HttpClientHandler { UseCookies = false, AllowAutoRedirect = false });
+        using var again = new HttpRequestMessage(HttpMethod.Post, sent!.Url) { Content = new ByteArrayContent(sent.PostDataBuffer!) };
+        foreach (var (name, value) in headers.Where(h => h.Key is "content-type" or "cookie" or "origin"))
+            (name == "content-type" ? (System.Net.Http.Headers.HttpHeaders)again.Content.Headers : again.Headers).TryAddWithoutValidation(name, value);
+        using var answer = await thief.SendAsync(again, TestContext.Current.CancellationToken);
+
+        Assert.Contains("cookie", headers.Keys);
+        // Where a refused form is shown; else it would lead on into the shop.
+        Assert.Equal(System.Net.HttpStatusCode.SeeOther, answer.StatusCode);
+        Assert.False(answer.Headers.TryGetValues("Set-Cookie", out var cookies) && cookies.Any(c => c.StartsWith("owner=", StringComparison.Ordinal) && !c.StartsWith("owner=;", StringComparison.Ordinal)));
     }
 
     private static async Task SignInWithPasskey(Journey runa)

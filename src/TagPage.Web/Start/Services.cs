@@ -50,6 +50,7 @@ internal static class Services
         services.AddResponseCompression(o => o.EnableForHttps = true);
         services.AddSingleton<Manual>();
         services.AddSingleton<LicenceTexts>();
+        services.AddSingleton<DataFacts>();
         services.AddSingleton<SourceMark>();
         services.AddSingleton<SecurityLog>();
         services.AddSingleton<WrongCodes>();

@@ -23,6 +23,7 @@ internal static class SignInServices
         services.AddSingleton<SignInLimits>();
         services.AddSingleton<PasswordGate>();
         services.AddSingleton<CodeLimits>();
+        services.AddSingleton<UsedAnswers>();
         services.AddSingleton<SealedNotes>();
         services.AddSingleton<AuthenticatorKeys>();
         services.AddSingleton<KnownDevice>();

@@ -90,6 +90,8 @@ public sealed class Scene : IDisposable
     public ShiftStore Shifts => new(Database, Street.Clock);
     public EventHomeStore EventHomes => new(Database);
     public DayStore Days => new(Database);
+    public PrivacyStore Privacy => new(Database);
+
     public AuditStore Audit => new(Database, Street.Time);
 
     public BackupSettingStore BackupSettings => new(Database, Street.Folder);

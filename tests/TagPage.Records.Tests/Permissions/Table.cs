@@ -95,6 +95,9 @@ internal static class Table
         new(Shop, (s, who) => s.BackupSettings.Change(who, new BackupSetting { Days = 3 })),
         new(Shop, (s, who) => s.GivenUp.RetryAll(who), GivenUp),
         new(Shop, (s, who) => s.Audit.Page(who, long.MaxValue), "INSERT INTO audit (event, detail, first_at, last_at) VALUES (1001, '', '2026-11-25T09:00:00.000Z', '2026-11-25T09:00:00.000Z')"),
+        new(Shop, (s, who) => s.Privacy.Get(who)),
+        new(Shop, (s, who) => s.Privacy.AllLeaving(who), "UPDATE client SET forget_at = '2026-12-01T09:00:00.000Z' WHERE id = 1"),
+        new(Shop, (s, who) => s.Privacy.AllDone(who), "INSERT INTO audit (event, detail, first_at, last_at) VALUES (1202, 'client 9', '2026-11-25T09:00:00.000Z', '2026-11-25T09:00:00.000Z')"),
         new(Shop, (s, who) => s.GivenUp.LetAllGo(who), GivenUp),
     ];
 

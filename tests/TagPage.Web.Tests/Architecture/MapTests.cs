@@ -7,7 +7,7 @@ public sealed class MapTests
 {
     private static readonly string Map = Regex.Match(File.ReadAllText(Path.Combine(Repository.Folder, "DEVELOPERS.md")), "## Map(.*?)## How", RegexOptions.Singleline).Groups[1].Value;
 
-    private static readonly HashSet<string> Parts = [.. new[] { "src", "tests", "wwwroot", "docs", "seed-demo" }
+    private static readonly HashSet<string> Parts = [.. new[] { "src", "tests", "wwwroot", "docs", "seed-demo", "deploy", "licences" }
         .SelectMany(f => Repository.Files(f, "*").Prepend(f))
         .SelectMany(f => f.Split('/', '\\'))
         .SelectMany(n => n.Split('.').Append(n))];

@@ -15,7 +15,7 @@ public sealed class MemoryTests : IDisposable
     private static readonly string[] Known =
     [
         // Set once, while the program starts.
-        "Database.BeforeCommit", "Changes.DeskChanged", "PublicAddress._listening", "Manual._pages", "FolderLock._held",
+        "Database.BeforeCommit", "Changes.DeskChanged", "PublicAddress._listening", "Manual._pages", "LicenceTexts._files", "FolderLock._held",
         // Only grow.
         "Database._opened", "Changes._now", "Changes._ofAll",
         // Closed as a shop moves out, with its file.

@@ -112,6 +112,35 @@ public sealed partial class SecondStepTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Code_that_set_the_app_up_signs_nobody_in()
+    {
+        await SetUp();
+        var thief = _shop.Stranger();
+
+        Assert.NotEmpty((await Enter(thief, await thief.SignIn(), Code(0))).Errors);
+
+        Assert.False(await thief.IsSignedIn());
+    }
+
+    /// <summary>A thief with the password waits for the owner to come and go, to try on.</summary>
+    [Fact]
+    public async Task Owner_who_signs_in_gives_a_stranger_no_new_tries()
+    {
+        var codes = Recovery(await SetUp());
+        var thief = _shop.Stranger();
+        var form = await thief.Open((await thief.SignIn()).Location!);
+        for (var n = 0; n < 19; n++)
+            await thief.Send(form, ("Input.Code", "000000"));
+
+        Assert.Equal("/shop", (await Enter(_desk, await AgainAt(_desk), Code(1))).Location);
+        var phone = _shop.Stranger();
+        Assert.Equal("/shop", (await Enter(phone, await phone.SignIn(), codes[0])).Location);
+
+        Assert.Equal(HttpStatusCode.OK, (await thief.Send(form, ("Input.Code", "000000"))).Status);
+        Assert.Equal(HttpStatusCode.TooManyRequests, (await thief.Send(form, ("Input.Code", "000000"))).Status);
+    }
+
+    [Fact]
     public async Task Setting_up_and_stopping_take_the_password()
     {
         var page = await _desk.Open("/account/second-step");
@@ -154,6 +183,24 @@ public sealed partial class SecondStepTests : IAsyncLifetime
         Assert.Contains("25 Nov 2026, 10:00", body, StringComparison.Ordinal);
     }
 
+    /// <summary>Who knew the old password may know the new one, too.</summary>
+    [Fact]
+    public async Task Browser_that_was_there_before_the_password_changed_is_told_to_the_shop_when_it_comes_back()
+    {
+        var thief = _shop.Stranger();
+        await thief.SignIn();
+        _shop.Records.Shop();
+        const string next = "five red kites circling";
+        await _desk.Send(await _desk.Open("/account/password"), ("Input.PresentPassword", Runa.Password), ("Input.NewPassword", next));
+        Assert.Equal(0, _shop.Records.Count("outbox"));
+
+        Assert.Equal("/shop", (await thief.SignIn(password: next)).Location);
+
+        Assert.Equal(1, _shop.Records.Count("outbox"));
+        await AgainAt(_desk, next);
+        Assert.Equal(1, _shop.Records.Count("outbox"));
+    }
+
     [Fact]
     public async Task Browsers_are_listed_and_ended_one_by_one_or_all_but_this_one()
     {
@@ -191,11 +238,11 @@ public sealed partial class SecondStepTests : IAsyncLifetime
     private static async Task<WebPage> Enter(Visitor who, WebPage half, string code) => await who.Send(await who.Open(half.Location!), ("Input.Code", code));
 
     /// <summary>Signs out, and types name and password again.</summary>
-    private static async Task<WebPage> AgainAt(Visitor browser)
+    private static async Task<WebPage> AgainAt(Visitor browser, string password = Runa.Password)
     {
         var page = await browser.Open("/account/sign-out");
         await browser.Send(page);
-        return await browser.SignIn();
+        return await browser.SignIn(password: password);
     }
 
     private string Code(int halfMinutesFromNow) => Totp.Code(_key, Totp.StepAt(_shop.Clock.GetUtcNow()) + halfMinutesFromNow);

@@ -43,6 +43,14 @@ public sealed class SlidingLimit(TimeProvider clock, int most, TimeSpan window, 
             return Current(key) is { } takes && takes.Count >= most ? window - clock.GetElapsedTime(takes.Peek()) : TimeSpan.Zero;
     }
 
+    /// <summary>The newest take of this key does not count.</summary>
+    public void GiveBack(string key)
+    {
+        lock (_lock)
+            if (Current(key) is { Count: > 0 } takes)
+                _takes[key] = new Queue<long>(takes.SkipLast(1));
+    }
+
     public void Forget(string key)
     {
         lock (_lock)

@@ -17,7 +17,10 @@ public sealed class AppCodes(AccountStore accounts, TimeProvider clock) : IUserT
     public Task<string> GenerateAsync(string purpose, UserManager<Account> manager, Account user) => Task.FromResult("");
 
     public async Task<bool> ValidateAsync(string purpose, string token, UserManager<Account> manager, Account user) =>
-        await manager.GetAuthenticatorKeyAsync(user) is { } key && StepOf(key, token) is { } step && accounts.TakeCode(user.Id, step);
+        await manager.GetAuthenticatorKeyAsync(user) is { } key && StepOf(key, token) is { } step && Use(user, step);
+
+    /// <summary>The code of this half minute was good for something, and is for nothing else.</summary>
+    public bool Use(Account user, long step) => accounts.TakeCode(user.Id, step);
 
     /// <summary>Which half minute a code is of; null where it is of none around now.</summary>
     public long? StepOf(string key, string code)

@@ -21,11 +21,12 @@ public sealed class CodeLimits(TimeProvider clock)
         return limit.TryTake(key) ? TimeSpan.Zero : limit.RetryAfter(key);
     }
 
-    /// <summary>Whoever had a good code starts afresh.</summary>
+    /// <summary>A good code costs no try. A known browser starts afresh; strangers are all one, so that none gets new tries by another’s coming in.</summary>
     public void Forgive(string account, string? device)
     {
-        _strangers.Forget(account);
-        if (device is not null)
+        if (device is null)
+            _strangers.GiveBack(account);
+        else
             _device.Forget(device);
     }
 }

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using TagPage.Records.Accounts;
 
 namespace TagPage.Web.Http.SignIn;
 
@@ -15,12 +16,17 @@ public sealed class KnownDevice(SealedNotes notes, CookieRules cookies)
     private static readonly TimeSpan Lifetime = TimeSpan.FromDays(365);
 
     /// <summary>The device's own random name, or null for a browser not known for this account.</summary>
-    public string? Of(HttpContext context, string account) =>
-        notes.Read(Purpose, context.Request.Cookies[cookies.Name(Cookie)], Lifetime) is [var known, var device] && known == account ? device : null;
+    public string? Of(HttpContext context, string account) => Read(context, account)?.Device;
 
-    public void Remember(HttpContext context, string account)
+    /// <summary>It has signed in since what signs in was last changed. Before that, whoever knew the old password may have held it.</summary>
+    public bool IsTrusted(HttpContext context, Account account) => Read(context, account.NormalizedName)?.Stamp == account.SecurityStamp;
+
+    public void Remember(HttpContext context, Account account)
     {
-        var device = Of(context, account) ?? RandomNumberGenerator.GetHexString(32, lowercase: true);
-        cookies.Give(context, Cookie, notes.Write(Purpose, account, device), Lifetime);
+        var device = Of(context, account.NormalizedName) ?? RandomNumberGenerator.GetHexString(32, lowercase: true);
+        cookies.Give(context, Cookie, notes.Write(Purpose, account.NormalizedName, device, account.SecurityStamp), Lifetime);
     }
+
+    private (string Device, string Stamp)? Read(HttpContext context, string account) =>
+        notes.Read(Purpose, context.Request.Cookies[cookies.Name(Cookie)], Lifetime) is [var known, var device, var stamp] && known == account ? (device, stamp) : null;
 }

@@ -6,7 +6,7 @@ using TagPage.Web.Http.Limits;
 namespace TagPage.Web.Http.SignIn;
 
 /// <summary>Signing in by passkey, by Identity's own check of Web Authentication. The device asks for a finger, a face or a PIN, so no code follows.</summary>
-public sealed class PasskeySignIn(SignInManager<Account> cookies, UserManager<Account> users, SecurityLog log)
+public sealed class PasskeySignIn(SignInManager<Account> cookies, UserManager<Account> users, UsedAnswers used, SecurityLog log)
 {
     /// <summary>What the browser asks its devices for, as JSON. Nobody is named: the device knows whose passkeys it has.</summary>
     public Task<string> Options() => cookies.MakePasskeyRequestOptionsAsync(null);
@@ -15,7 +15,7 @@ public sealed class PasskeySignIn(SignInManager<Account> cookies, UserManager<Ac
     public async Task<Account?> AccountOf(HttpContext context, string? credential)
     {
         var result = await Check(credential);
-        if (result is not { Succeeded: true })
+        if (result is not { Succeeded: true } || !used.TryUse(credential!))
         {
             log.Note(context, AuditEvent.PasskeyRefused);
             return null;

@@ -28,11 +28,12 @@ public sealed class SecondFactor(
     /// <returns>The recovery codes, which are never shown again; null, and nothing is changed, where the code is not of this key.</returns>
     public async Task<IReadOnlyList<string>?> TurnOn(Account account, string key, string code)
     {
-        if (codes.StepOf(key, Digits(code)) is null)
+        if (codes.StepOf(key, Digits(code)) is not { } step)
             return null;
         account.AuthenticatorKey = keys.Seal(key);
         var recovery = await NewCodes(account);
         Demand(await users.SetTwoFactorEnabledAsync(account, true));
+        codes.Use(account, step);
         return recovery;
     }
 

@@ -59,10 +59,12 @@ public sealed class SignIns(
     }
 
     /// <summary>Begins a session of its own for this browser.</summary>
-    public async Task Begin(HttpContext context, Account account, SignInWay way)
+    public Task Begin(HttpContext context, Account account, SignInWay way) => Begin(context, account, way, isNews: !devices.IsTrusted(context, account));
+
+    private async Task Begin(HttpContext context, Account account, SignInWay way, bool isNews)
     {
         var browser = context.Request.Headers.UserAgent.ToString();
-        var news = devices.Of(context, account.NormalizedName) is null ? mails.NewDevice(account.Name, way, browser) : ((string, MailText)?)null;
+        var news = isNews ? mails.NewDevice(account.Name, way, browser) : ((string, MailText)?)null;
         var claims = new Claim[]
         {
             new(WhoIsSignedIn.SessionClaim, sessions.Begin(account.Id, way, browser, news)),
@@ -70,7 +72,7 @@ public sealed class SignIns(
             new(ClaimTypes.Role, account.Role),
         };
         await cookies.SignInWithClaimsAsync(account, new AuthenticationProperties { IsPersistent = true }, claims);
-        devices.Remember(context, account.NormalizedName);
+        devices.Remember(context, account);
         log.Note(context, AuditEvent.SignedIn, account.Id, "by " + EnglishNames.Of(way));
     }
 
@@ -78,7 +80,7 @@ public sealed class SignIns(
     public async Task Renew(HttpContext context, Account account, SignInWay way)
     {
         sessions.EndAll(account.Id);
-        await Begin(context, account, way);
+        await Begin(context, account, way, isNews: devices.Of(context, account.NormalizedName) is null);
     }
 
     public async Task End(HttpContext context)

@@ -1,7 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Accounts;
 using TagPage.Records.Audit;
 using TagPage.Records.Shop;
@@ -15,7 +14,7 @@ namespace TagPage.Web.Pages.Account;
 /// <summary>The owner's passkeys. The password is asked for before one is made, and never to remove one.</summary>
 public sealed class PasskeysModel(
     UserManager<Records.Accounts.Account> users, SignInManager<Records.Accounts.Account> cookies, PasskeyStore store, PasswordAsked password, ShopClock clock,
-    SecurityLog log) : PageModel
+    SecurityLog log) : AccountPage(users)
 {
     private const string Here = "/account/passkeys";
 
@@ -31,27 +30,17 @@ public sealed class PasskeysModel(
     [BindProperty]
     public Fields Input { get; set; } = new();
 
-    public string Name { get; private set; } = "";
-
     public IReadOnlyList<PasskeyRow> Passkeys { get; private set; } = [];
 
-    public async Task<IActionResult> OnGetAsync()
-    {
-        if (await users.FindByIdAsync(User.AccountId()) is not { } account)
-            return NotFound();
-        (Name, Passkeys) = (account.Name, store.Of(account.Id));
-        return Page();
-    }
+    public void OnGet() => Passkeys = store.Of(Mine.Id);
 
     /// <summary>For the browser's own window: what kind of passkey to make. Whoever gets this far has typed the password.</summary>
     public async Task<IActionResult> OnPostOptionsAsync()
     {
-        if (await users.FindByIdAsync(User.AccountId()) is not { } account)
-            return NotFound();
         if (await password.Refusal(this, "Input.Password", Input.Password) is { } refused)
             return ModelState.IsValid ? refused : BadRequest(Fault);
         return ModelState.IsValid
-            ? Content(await cookies.MakePasskeyCreationOptionsAsync(new PasskeyUserEntity { Id = account.Id, Name = account.Name, DisplayName = account.Name }), "application/json")
+            ? Content(await cookies.MakePasskeyCreationOptionsAsync(new PasskeyUserEntity { Id = Mine.Id, Name = Name, DisplayName = Name }), "application/json")
             : BadRequest(Fault);
     }
 
@@ -59,23 +48,21 @@ public sealed class PasskeysModel(
 
     public async Task<IActionResult> OnPostAsync(string? credential)
     {
-        if (await users.FindByIdAsync(User.AccountId()) is not { } account)
-            return NotFound();
         var made = await Check(credential);
-        if (made is not { Succeeded: true } || made.UserEntity.Id != account.Id)
+        if (made is not { Succeeded: true } || made.UserEntity.Id != Mine.Id)
             return this.GoOn(Here, "No passkey was made. Try again; it must be done within five minutes.");
         made.Passkey.Name = string.IsNullOrWhiteSpace(Input.Title) ? $"Passkey of {Formats.Day(clock.Today)}" : Input.Title.Trim();
-        if (!(await users.AddOrUpdatePasskeyAsync(account, made.Passkey)).Succeeded)
+        if (!(await Users.AddOrUpdatePasskeyAsync(Mine, made.Passkey)).Succeeded)
             return this.GoOn(Here, "No passkey was made: the account was changed meanwhile. Try again.");
-        log.Note(HttpContext, AuditEvent.PasskeyMade, account.Id);
+        log.Note(HttpContext, AuditEvent.PasskeyMade, Mine.Id);
         return this.GoOn(Here, $"The passkey “{made.Passkey.Name}” signs in from now on.");
     }
 
     public IActionResult OnPostRemove(string? id)
     {
-        if (!IsHex(id) || !store.Remove(User.AccountId(), Convert.FromHexString(id!)))
+        if (!IsHex(id) || !store.Remove(Mine.Id, Convert.FromHexString(id!)))
             return NotFound();
-        log.Note(HttpContext, AuditEvent.PasskeyRemoved, User.AccountId());
+        log.Note(HttpContext, AuditEvent.PasskeyRemoved, Mine.Id);
         return this.GoOn(Here, "The passkey no longer signs in. If its device is lost, sign out that browser too.");
     }
 

@@ -1,7 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Accounts;
 using TagPage.Records.Audit;
 using TagPage.Web.Http.Forms;
@@ -11,7 +10,7 @@ using TagPage.Web.Http.SignIn;
 namespace TagPage.Web.Pages.Account;
 
 /// <summary>Changing the password signs out every other browser.</summary>
-public sealed class PasswordModel(UserManager<Records.Accounts.Account> users, SignIns signIns, SecurityLog log) : PageModel
+public sealed class PasswordModel(UserManager<Records.Accounts.Account> users, PasswordAsked password, SignIns signIns, SecurityLog log) : AccountPage(users)
 {
     public sealed record Fields
     {
@@ -27,42 +26,22 @@ public sealed class PasswordModel(UserManager<Records.Accounts.Account> users, S
     [BindProperty]
     public Fields Input { get; set; } = new();
 
-    public string Name { get; private set; } = "";
-
-    public async Task<IActionResult> OnGetAsync()
+    public void OnGet()
     {
-        if (await users.FindByIdAsync(User.AccountId()) is not { } account)
-            return NotFound();
-        Name = account.Name;
-        return Page();
     }
 
     public async Task<IActionResult> OnPostAsync()
     {
-        if (await users.FindByIdAsync(User.AccountId()) is not { } signedIn)
-            return NotFound();
-        Name = signedIn.Name;
         if (!ModelState.IsValid)
             return Page();
-        var check = await signIns.TryPassword(HttpContext, Name, Input.PresentPassword!);
-        if (check.Wait > TimeSpan.Zero)
-            return this.TooMany(check.Wait);
-        if (check.IsBusy)
-            return this.Busy(SignIns.Busy);
-        if (check.Account is not { } account)
-            return Refuse(nameof(Input.PresentPassword), "This is not the password you sign in with.");
-        var changed = await users.ChangePasswordAsync(account, Input.PresentPassword!, Input.NewPassword!);
+        if (await password.Refusal(this, "Input.PresentPassword", Input.PresentPassword) is { } refused)
+            return refused;
+        var changed = await Users.ChangePasswordAsync(Mine, Input.PresentPassword!, Input.NewPassword!);
         if (!changed.Succeeded)
-            return Refuse(nameof(Input.NewPassword), changed.Errors.First().Description);
-        log.Note(HttpContext, AuditEvent.PasswordChanged, account.Id);
-        await signIns.Renew(HttpContext, account, SignInWay.Password);
+            return this.Refuse(new FieldFault(nameof(Input.NewPassword), changed.Errors.First().Description));
+        log.Note(HttpContext, AuditEvent.PasswordChanged, Mine.Id);
+        await signIns.Renew(HttpContext, Mine, SignInWay.Password);
         this.Say("The password is changed. All other browsers have been signed out.");
         return Redirect("/shop/settings");
-    }
-
-    private PageResult Refuse(string field, string sentence)
-    {
-        ModelState.AddModelError("Input." + field, sentence);
-        return Page();
     }
 }

@@ -1,7 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Accounts;
 using TagPage.Records.Audit;
 using TagPage.Web.Http.Forms;
@@ -11,7 +10,7 @@ using TagPage.Web.Http.SignIn;
 namespace TagPage.Web.Pages.Account;
 
 /// <summary>Setting up the second step of signing in: password, then a first code from the app, then the recovery codes, once.</summary>
-public sealed class SecondStepModel(UserManager<Records.Accounts.Account> users, SecondFactor second, PasswordAsked password, SealedNotes notes, SignIns signIns, SecurityLog log) : PageModel
+public sealed class SecondStepModel(UserManager<Records.Accounts.Account> users, SecondFactor second, PasswordAsked password, SealedNotes notes, SignIns signIns, SecurityLog log) : AccountPage(users)
 {
     private const string Purpose = "key of an app that is being set up";
 
@@ -29,26 +28,22 @@ public sealed class SecondStepModel(UserManager<Records.Accounts.Account> users,
         public string? Key { get; init; }
     }
 
-    private Records.Accounts.Account _account = new();
-
     [BindProperty]
     public Fields Input { get; set; } = new();
 
-    public string Name => _account.Name;
-
-    public bool IsOn => _account.TwoFactor;
+    public bool IsOn => Mine.TwoFactor;
 
     public int Left { get; private set; }
 
     /// <summary>Of the app that is being set up.</summary>
     public string? Key { get; private set; }
 
-    public string Link => second.LinkOf(_account, Key!);
+    public string Link => second.LinkOf(Mine, Key!);
 
     /// <summary>In the answer that makes them, and never again.</summary>
     public IReadOnlyList<string> Recovery { get; private set; } = [];
 
-    public async Task<IActionResult> OnGetAsync() => await Find() ? Page() : NotFound();
+    public async Task OnGetAsync() => Left = await second.CodesLeft(Mine);
 
     public async Task<IActionResult> OnPostAsync()
     {
@@ -58,24 +53,23 @@ public sealed class SecondStepModel(UserManager<Records.Accounts.Account> users,
             return RedirectToPage();
         Key = second.NewKey();
         ModelState.Clear();
-        Input = new Fields { Key = notes.Write(Purpose, _account.Id, Key) };
+        Input = new Fields { Key = notes.Write(Purpose, Mine.Id, Key) };
         return Page();
     }
 
     public async Task<IActionResult> OnPostOnAsync()
     {
-        if (!await Find())
-            return NotFound();
-        if (IsOn || notes.Read(Purpose, Input.Key, Patience) is not [var account, var key] || account != _account.Id)
+        Left = await second.CodesLeft(Mine);
+        if (IsOn || notes.Read(Purpose, Input.Key, Patience) is not [var account, var key] || account != Mine.Id)
             return RedirectToPage();
         Key = key;
         if (!ModelState.IsValid)
             return Page();
-        if (await second.TurnOn(_account, key, Input.Code ?? "") is not { } recovery)
+        if (await second.TurnOn(Mine, key, Input.Code ?? "") is not { } recovery)
             return this.Refuse(new FieldFault("Code", "This is not the code for this key. Is the clock of the phone right?"));
         // Those that signed in with the password alone are signed out.
-        await signIns.Renew(HttpContext, _account, SignInWay.AppCode);
-        log.Note(HttpContext, AuditEvent.CodesOn, _account.Id);
+        await signIns.Renew(HttpContext, Mine, SignInWay.AppCode);
+        log.Note(HttpContext, AuditEvent.CodesOn, Mine.Id);
         Recovery = recovery;
         return Page();
     }
@@ -86,8 +80,8 @@ public sealed class SecondStepModel(UserManager<Records.Accounts.Account> users,
             return refused;
         if (!IsOn)
             return RedirectToPage();
-        Recovery = await second.NewCodes(_account);
-        log.Note(HttpContext, AuditEvent.RecoveryCodesMade, _account.Id);
+        Recovery = await second.NewCodes(Mine);
+        log.Note(HttpContext, AuditEvent.RecoveryCodesMade, Mine.Id);
         return Page();
     }
 
@@ -95,9 +89,9 @@ public sealed class SecondStepModel(UserManager<Records.Accounts.Account> users,
     {
         if (await Refusal() is { } refused)
             return refused;
-        await second.TurnOff(_account);
-        await signIns.Renew(HttpContext, _account, SignInWay.Password);
-        log.Note(HttpContext, AuditEvent.CodesOff, _account.Id);
+        await second.TurnOff(Mine);
+        await signIns.Renew(HttpContext, Mine, SignInWay.Password);
+        log.Note(HttpContext, AuditEvent.CodesOff, Mine.Id);
         return this.GoOn("/account/security", "The password alone signs in again. All other browsers have been signed out.");
     }
 
@@ -105,16 +99,7 @@ public sealed class SecondStepModel(UserManager<Records.Accounts.Account> users,
 
     private async Task<IActionResult?> Refusal()
     {
-        if (!await Find())
-            return NotFound();
+        Left = await second.CodesLeft(Mine);
         return ModelState.IsValid ? await password.Refusal(this, "Input.Password", Input.Password) : Page();
-    }
-
-    private async Task<bool> Find()
-    {
-        if (await users.FindByIdAsync(User.AccountId()) is not { } account)
-            return false;
-        (_account, Left) = (account, await second.CodesLeft(account));
-        return true;
     }
 }

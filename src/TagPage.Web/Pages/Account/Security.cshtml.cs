@@ -1,7 +1,6 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Accounts;
 using TagPage.Records.Audit;
 using TagPage.Records.Shop;
@@ -13,7 +12,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Account;
 
 /// <summary>By what the owner signs in, and which browsers are signed in.</summary>
-public sealed class SecurityModel(UserManager<Records.Accounts.Account> users, SecondFactor second, PasskeyStore passkeys, SessionStore sessions, SecurityLog log, ShopClock clock) : PageModel
+public sealed class SecurityModel(UserManager<Records.Accounts.Account> users, SecondFactor second, PasskeyStore passkeys, SessionStore sessions, SecurityLog log, ShopClock clock) : AccountPage(users)
 {
     private const string Here = "/account/security";
 
@@ -25,27 +24,24 @@ public sealed class SecurityModel(UserManager<Records.Accounts.Account> users, S
 
     public int Passkeys { get; private set; }
 
-    public async Task<IActionResult> OnGetAsync()
+    public async Task OnGetAsync()
     {
-        if (await users.FindByIdAsync(User.AccountId()) is not { } account)
-            return NotFound();
-        (HasSecondStep, CodesLeft) = (account.TwoFactor, await second.CodesLeft(account));
-        (Sessions, Passkeys) = (sessions.Of(account.Id), passkeys.Of(account.Id).Count);
-        return Page();
+        (HasSecondStep, CodesLeft) = (Mine.TwoFactor, await second.CodesLeft(Mine));
+        (Sessions, Passkeys) = (sessions.Of(Mine.Id), passkeys.Of(Mine.Id).Count);
     }
 
     public IActionResult OnPostEnd(string? session)
     {
-        if (!sessions.End(User.AccountId(), session ?? ""))
+        if (!sessions.End(Mine.Id, session ?? ""))
             return NotFound();
-        log.Note(HttpContext, AuditEvent.BrowserSignedOut, User.AccountId());
+        log.Note(HttpContext, AuditEvent.BrowserSignedOut, Mine.Id);
         return this.GoOn(Here, "That browser is signed out.");
     }
 
     public IActionResult OnPostOthers()
     {
-        var ended = sessions.EndOthers(User.AccountId(), User.SessionId());
-        log.Note(HttpContext, AuditEvent.OthersSignedOut, User.AccountId());
+        var ended = sessions.EndOthers(Mine.Id, User.SessionId());
+        log.Note(HttpContext, AuditEvent.OthersSignedOut, Mine.Id);
         return this.GoOn(Here, ended switch
         {
             0 => "No other browser was signed in.",
