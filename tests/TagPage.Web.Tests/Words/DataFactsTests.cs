@@ -22,7 +22,7 @@ public sealed partial class DataFactsTests
     {
         using var empty = new EmptyDatabase();
         empty.Migrator([.. TagPage.Records.Storage.Migration.Embedded]).Run();
-        var tables = empty.Database.Read(c => c.Query<string>("SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name NOT LIKE 'search_%'").ToList());
+        var tables = empty.Database.Read(c => c.Query<string>("SELECT name FROM pragma_table_list WHERE schema = 'main' AND type IN ('table', 'virtual') AND name NOT LIKE 'sqlite_%'").ToList());
 
         Assert.Equal(tables.Order(StringComparer.Ordinal), Facts.Kept.SelectMany(k => k.Tables).Order(StringComparer.Ordinal));
         Assert.All(Facts.Kept, kept => Assert.True(kept is { What.Length: > 0, Public.Length: > 0, HowLong.Length: > 0 }, kept.ToString()));
