@@ -46,7 +46,7 @@ public sealed class TagQr
         if (!Takes(address))
         {
             throw new ArgumentException(
-                $"A tag's address has at most {MaxLength} characters: letters A to Z, digits and $ % * + - . / :",
+                $"A tag’s address has at most {MaxLength} characters: letters A to Z, digits and $ % * + - . / :",
                 nameof(address));
         }
         var least = Generate(text, QRCodeGenerator.ECCLevel.M);

@@ -21,7 +21,7 @@ public sealed class PasskeyTests(DemoStage stage) : IClassFixture<DemoStage>
         await runa.Reads("This is not the password you sign in with.");
         await runa.Fill("Your password", Stage.OwnerPassword);
         await Click(runa, "Make a passkey");
-        await runa.Reads("The passkey “phone” signs in from now on.");
+        await runa.Reads("You can now sign in with the passkey “phone”.");
 
         await SignInWithPasskey(runa);
         await Assertions.Expect(runa.Page).ToHaveURLAsync(stage.Address + "/shop");
@@ -30,9 +30,9 @@ public sealed class PasskeyTests(DemoStage stage) : IClassFixture<DemoStage>
 
         await runa.Go("/account/passkeys");
         await runa.Press("Remove the passkey phone");
-        await runa.Reads("The passkey no longer signs in.");
+        await runa.Reads("That passkey no longer works.");
         await SignInWithPasskey(runa);
-        await runa.Reads("This passkey does not sign in here.");
+        await runa.Reads("This passkey does not work here.");
     }
 
     /// <summary>Whoever got hold of an answer, with all cookies of the browser that sent it, sends it once more.</summary>

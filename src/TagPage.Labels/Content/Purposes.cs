@@ -32,7 +32,7 @@ public static class Purposes
     [
         new(null,
         [
-            new LabelLine("the racket's number", facts.Racket) { Rank = 0, IsBold = true, IsFollowed = true },
+            new LabelLine("the racket’s number", facts.Racket) { Rank = 0, IsBold = true, IsFollowed = true },
             Measured("weight", facts.Weight, 1),
             Measured("balance", facts.Balance, 2),
             Measured("swing weight", facts.SwingWeight, 3),
@@ -131,7 +131,7 @@ public static class Purposes
 
     private static Figure? Large(string name, string value, int rank) => value.Trim().Length == 0 ? null : new Figure(name, value) { Rank = rank };
 
-    private static LabelLine Own(string text, int rank) => new("the player's line", text) { Rank = rank, MayBeCut = true, IsExtra = true };
+    private static LabelLine Own(string text, int rank) => new("the player’s line", text) { Rank = rank, MayBeCut = true, IsExtra = true };
 
     private static LabelLine Whose(string text, int rank) => new("whose it is", text) { Rank = rank, MayBeCut = true, IsBold = true, IsExtra = true };
 

@@ -130,7 +130,7 @@ public static class Layouter
         var whole = kept with { Panels = Panels(kept, fit) };
         List<string> warnings = [.. fit is { IsPrinted: false } ? [Refusal(fit, stock)] : Array.Empty<string>(), .. left];
         if (Contrast.Ratio(stock.Tape.Ink, stock.Tape.Colour) < Contrast.Text)
-            warnings.Add("Ink and tape are rather alike: small type is hard to read in poor light. Another ink or tape reads better.");
+            warnings.Add("Ink and tape are rather similar: small type is hard to read in poor light. Another ink or tape reads better.");
         var canvas = new Canvas(stock, square, fit?.DotsPerModule ?? 0, content.Logo);
         var type = canvas.Fill(whole, typing);
         if (canvas.HasLogo && (type is null ? whole.Panels.Count > 0 : type.Loss > 0))
@@ -180,9 +180,9 @@ public static class Layouter
     private static string Refusal(SquareFit fit, LabelStock stock) => fit.Reason switch
     {
         SquareReason.LightOnDark => "The ink is lighter than the tape, and many phones read only dark on light: the code is printed instead of the square.",
-        SquareReason.LittleContrast => "Ink and tape are too much alike for a camera: the code is printed instead of the square.",
+        SquareReason.LittleContrast => "Ink and tape are too similar for a camera: the code is printed instead of the square.",
         SquareReason.NarrowTape => $"Tape of {stock.Tape.WidthMm:0.#} mm is too narrow for a square: the code is printed instead.",
-        _ => $"The square's modules would be {fit.ModuleMm:0.000} mm, under the limit of {stock.Limits.SmallestMm:0.00} mm: the code is printed instead.",
+        _ => $"The square’s modules would be {fit.ModuleMm:0.000} mm, under the limit of {stock.Limits.SmallestMm:0.00} mm: the code is printed instead.",
     };
 
     // Twice, one after the other: folded round the shaft, both sides read upright. The mark shows the fold.

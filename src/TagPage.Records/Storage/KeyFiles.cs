@@ -16,7 +16,7 @@ public static class KeyFiles
     {
         if (All(folder).FirstOrDefault(f => !IsWhole(f)) is { } damaged)
             throw new CannotStartException($"{damaged} is damaged; put it back from a backup, or " + (IsSeal(damaged)
-                ? "delete it and set the passphrase for backups again: until then they travel unsealed."
+                ? "delete it and set the passphrase for backups again: until then they are not sealed."
                 : "without one make new keys with TagPage.Web new-keys."));
     }
 

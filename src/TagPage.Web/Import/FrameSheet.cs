@@ -19,10 +19,10 @@ internal static class FrameSheet
     private static readonly Column<string> TieOffs = new("tie_offs", Kinds.Line(120), "Where the knots go.");
     private static readonly Column<decimal?> Least = new("least_tension", Kinds.Number(1, 100, 2), "The lowest tension printed on the frame.");
     private static readonly Column<decimal?> Most = new("most_tension", Kinds.Number(1, 100, 2), "The highest tension printed on the frame.");
-    private static readonly Column<TensionUnit?> Unit = new("tension_unit", Kinds.OneOf<TensionUnit>(), "Empty means the shop's own unit.");
+    private static readonly Column<TensionUnit?> Unit = new("tension_unit", Kinds.OneOf<TensionUnit>(), "Empty means the shop’s own unit.");
     private static readonly Column<string> Note = new("note", Kinds.Note(ImportLimits.Note), "Only the shop sees it.");
 
-    public static Sheet Sheet { get; } = new(File, "What you know about stringing a frame. One that is in the catalogue already, by sport and name, stays as it is.",
+    public static Sheet Sheet { get; } = new(File, "What you know about stringing a frame. A frame already in the catalogue, by sport and name, stays as it is.",
         [Name, Sport, Mains, Crosses, Skipped, TieOffs, Least, Most, Unit, Note]);
 
     public static void Read(SheetRow row, ImportContext context)

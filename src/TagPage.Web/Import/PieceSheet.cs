@@ -20,7 +20,7 @@ internal static class PieceSheet
     private static readonly Column<WeightUnit?> WeightUnit = new("weight_unit", Kinds.OneOf<WeightUnit>(), "Of the weight. Empty means g.");
     private static readonly Column<AddedMaterial?> Material = new("material", Kinds.OneOf<AddedMaterial>(), "What it is made of.") { Needed = true };
     private static readonly Column<DateOnly?> AddedOn = new("added_on", Kinds.Day, "The day it was put on, or seen.") { Needed = true };
-    private static readonly Column<DateOnly?> RemovedOn = new("removed_on", Kinds.Day, "The day it came off. Empty means it is on.");
+    private static readonly Column<DateOnly?> RemovedOn = new("removed_on", Kinds.Day, "The day it came off. Empty means it is still on.");
     private static readonly Column<bool?> ByPlan = new("by_plan", Kinds.YesNo, "Whether a plan put it on, whose spec counts it. Empty means no.");
     private static readonly Column<int?> NotedAfter = new("noted_after", Kinds.Whole(0, MostSpecs), "How many specs the racket had when it was noted. Empty means 0.");
     private static readonly Column<bool?> OffByPlan = new("off_by_plan", Kinds.YesNo, "Whether a plan took it off. Empty means no.");

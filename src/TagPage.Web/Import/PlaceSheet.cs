@@ -17,7 +17,7 @@ internal static class PlaceSheet
     private static readonly Column<decimal?> Most = new("most", Kinds.Number(0, FramePlace.HeaviestG, ImportLimits.Decimals), "What it carries at most, both sides together. Empty means 20 g.");
     private static readonly Column<WeightUnit?> WeightUnit = new("weight_unit", Kinds.OneOf<WeightUnit>(), "Of most. Empty means g.");
 
-    public static Sheet Sheet { get; } = new(File, "Where a frame can carry mass, if it has a list of its own; one that has stays as it is. You can leave this file out.",
+    public static Sheet Sheet { get; } = new(File, "Where a frame can carry mass, if it has a list of its own; a frame that already has one here keeps it. You can leave this file out.",
         [Racket, Name, At, OffAxis, Unit, Paired, Most, WeightUnit, OnStrings])
     { GivenAs = "frame_place.csv" };
 

@@ -89,7 +89,7 @@ internal static class SpecSheet
         {
             var column = ColumnOf(row, odd.Field);
             if (!row.IsRefused(column))
-                context.Notices.Add(new Problem(File, row.Line, column.Name, $"{SpecQuestions.Says(odd)} It comes in as it stands."));
+                context.Notices.Add(new Problem(File, row.Line, column.Name, $"{SpecQuestions.Says(odd)} It is brought in as it is."));
         }
     }
 

@@ -35,7 +35,7 @@ public sealed class MailProbe(MailSettings settings)
         }
         catch (Exception e) when (e is System.Net.Sockets.SocketException or IOException or TimeoutException or OperationCanceledException or ProtocolException or CommandException)
         {
-            return "nothing that answers there is a mail server.";
+            return "what answers there is not a mail server.";
         }
     }
 }

@@ -30,7 +30,7 @@ internal static class EventRefusalWords
         AtDeskAlready { Number: var number } => $"This racket is already at the desk: number {number}.",
         OpenInShop { Ticket: var ticket } => $"Ticket {ticket} of this racket is still open in the shop. Finish or cancel it first.",
         NoHoursLeft => "It cannot be strung in the hours that are left. Add hours or a technician, or take it in for the shop.",
-        MatchOutOfReach { Number: var number } => $"Number {number} cannot be ready for its match any more. What was promised stays.",
+        MatchOutOfReach { Number: var number } => $"Number {number} can no longer be ready for its match. Its promise stays as it is.",
         NobodyNamed => "Enter the player’s name.",
         NeededInPast { NeededBy: var need } => $"{DeskWords.Clock(need)} has passed. Enter a later time or another day, or leave it empty.",
         NeededBeforeStrung { NeededBy: var need, NotBefore: var fresh } => $"It is not to be strung before {DeskWords.Clock(fresh)}, so it cannot be ready by {DeskWords.Clock(need)}. Correct one of the two.",

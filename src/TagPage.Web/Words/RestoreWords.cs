@@ -10,7 +10,7 @@ public static class RestoreWords
     private static string Sentence(RestoreFault fault) => fault switch
     {
         RestoreFault.Missing => "There is no such file.",
-        RestoreFault.IsFolder => "This is a folder. Name the backup file that lies in it.",
+        RestoreFault.IsFolder => "This is a folder. Name the backup file that is in it.",
         RestoreFault.IsLink => "This is a link to another file. Name that file itself.",
         RestoreFault.Unreadable => "The program is not allowed to read this file. Give read permission to the user it runs as.",
         RestoreFault.Empty => "The file is empty. It was probably cut off while it was copied: copy it again.",

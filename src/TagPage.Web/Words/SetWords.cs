@@ -12,11 +12,11 @@ public static class SetWords
     /// <param name="isLike">Whether the figures are those of one frame that stays as it is.</param>
     /// <param name="words">In the shop's units.</param>
     public static string Before(SetPlan set, bool isLike, SpecWords words) =>
-        set.Common is { } common ? (set.IsReached ? $"All come within {Near(set, common, words)} of " : "They cannot all come to what is wanted with these places. The nearest that they have in common is ")
-        : isLike ? "Not all can come to "
-        : set.IsWantedReached ? $"All come within {NearWanted(set, words)} of what is wanted. With these places they do not become the same in all else, or only with more mass than that is worth"
-        : set.Wanted != new Wanted() ? "With these places they do not all come to what is wanted and become the same, or only with more mass than that is worth"
-        : "With these places they do not become the same, or only with more mass than that is worth";
+        set.Common is { } common ? (set.IsReached ? $"All come within {Near(set, common, words)} of " : "With these places they cannot all reach what is wanted. The nearest that they can share is  ")
+        : isLike ? "Not all can reach "
+        : set.IsWantedReached ? $"All come within {NearWanted(set, words)} of what is wanted. With these places they cannot be made the same in everything else, or only with more mass than that is worth"
+        : set.Wanted != new Wanted() ? "With these places they cannot all reach what is wanted and be made the same, or only with more mass than that is worth"
+        : "With these places they cannot be made the same, or only with more mass than that is worth";
 
     /// <summary>Those figures; nothing where there are none.</summary>
     public static string Figures(SetPlan set, bool isLike, SpecWords words) =>
@@ -28,13 +28,13 @@ public static class SetWords
     public static string After(SetPlan set, bool isLike, SpecWords words) =>
         set.IsReached ? "."
         : set.Common is { } common ? $": {words.Missed(set.Miss)}. With rounded pieces all come within {Near(set, common, words)} of it."
-        : isLike ? $"; each is brought as near as is worth its mass: {Ends(set.Plans.Where(plan => !plan.IsReached), words)}."
+        : isLike ? $"; each is brought as near as is worth the mass: {Ends(set.Plans.Where(plan => !plan.IsReached), words)}."
         : $": {Ends(set.Plans, words)}.";
 
     /// <summary>Why nothing is to be done to any of them.</summary>
     public static string Left(SetPlan set, SpecWords words) => $"Leave them as they are: {(
         !set.CouldBeNearer ? $"one or two pieces in steps of {words.Piece(words.Values.StepG)} would not bring them any nearer to each other or to what is wanted."
-        : $"pieces in steps of {words.Piece(words.Values.StepG)} would win too little for their mass{(set.Wanted == new Wanted() ? "" : ", or bring them nearer to what is wanted only by moving them apart, or nearer to each other only by moving them away from it")}.")}";
+        : $"pieces in steps of {words.Piece(words.Values.StepG)} would gain too little for the mass they add{(set.Wanted == new Wanted() ? "" : ", or bring them nearer to what is wanted only by moving them apart, or nearer to each other only by moving them away from it")}.")}";
 
     private static string Near(SetPlan set, Body common, SpecWords words) =>
         $"{words.Mass(Farthest(set, body => body.MassG - common.MassG))}, {words.FromButt(Farthest(set, body => body.BalanceCm - common.BalanceCm))} and {SpecWords.Swing(Farthest(set, body => body.SwingWeight - common.SwingWeight))}";

@@ -26,18 +26,18 @@ public static class ShopQuestions
         OtherPlayers { Player: var player } => $"That racket is {player}’s. Price and payment go there too. Choose another racket, or tick below to move the ticket.",
         ReadBeforeStrung before => $"{Formats.Day(before.Day)} is before these strings went in, {Formats.Day(before.StrungOn)}. Correct it, or tick below to keep it.",
         StrungSameDay { Ticket: var ticket, On: var on } =>
-            $"Ticket {ticket} was strung on {Formats.Day(on)} too, so its strings would have lasted no day. Correct the day, or tick below to keep it.",
+            $"Ticket {ticket} was strung on {Formats.Day(on)} too, so its strings would not have lasted a day. Correct the day, or tick below to keep it.",
         PromisedClosed closed => $"{Shut(closed)} Promise another day, or tick below to keep it.",
         ReadInFuture { Day: var day } => $"{Formats.Day(day)} is in the future. Correct it, or tick below to keep it.",
         ReadAfterEnd { EndedOn: var ended } => $"These strings came out on {Formats.Day(ended)}. Correct the day, or tick below to keep it.",
         ReadOnOther { First: var first } =>
             $"Right after stringing it was read on {first}. Two instruments cannot be compared, so nothing is learned from this reading. Choose the first one, or tick below to keep it.",
         TensionGained gained =>
-            $"That is {Percent(gained.Percent)} % more tension than right after stringing ({Formats.Number(gained.First)}), and strings do not gain any. Read again without the dampener, or tick below to keep it.",
+            $"That is {Percent(gained.Percent)} % more tension than right after stringing ({Formats.Number(gained.First)}), and strings do not gain tension. Read again without the dampener, or tick below to keep it.",
         ReadingFar far =>
-            $"{Formats.Number(far.Value)} is far from {Formats.Number(far.Usual)}, which {(far.Instrument is null ? "was read on this racket" : $"is usual on {far.Instrument}")}. Look at the number and the instrument, or tick below to keep it.",
+            $"{Formats.Number(far.Value)} is far from {Formats.Number(far.Usual)}, which {(far.Instrument is null ? "was read on this racket" : $"is usual on {far.Instrument}")}. Check the number and the instrument, or tick below to keep it.",
         LaterReadsMore more =>
-            $"These strings read {Formats.Number(more.Later)} later, which would be more tension than right after stringing, and strings do not gain any. Look at both numbers, or tick below to keep this one.",
+            $"These strings read {Formats.Number(more.Later)} later, which would be more tension than right after stringing, and strings do not gain tension. Check both numbers, or tick below to keep this one.",
         ReadingDoubtful doubt =>
             $"{Formats.Number(doubt.First)} before, {Formats.Number(doubt.Value)} now: is that right? It is far from what was expected of these strings. Read again without the dampener, or tick below to keep it; nothing is learned from it until you say that it counts.",
         TensionGone gone =>
@@ -51,7 +51,7 @@ public static class ShopQuestions
         MailOnFile { Name: var name } => $"{name} already has this email address. Open that record, or tick below to add a second client.",
         FrameTooLong frame =>
             $"{SpecQuestions.TooLong($"{Formats.Number(frame.LengthCm)} cm", frame.Sport, limits => $"{Formats.Number(limits.MaxLengthMm / 10m)} cm")} Correct it, or tick below to keep it.",
-        HeadUnusual head => $"A head of {Formats.Number(head.Size)} {Formats.AreaUnit(head.Unit)} is unusual. Look at the unit, or tick below to keep it.",
+        HeadUnusual head => $"A head of {Formats.Number(head.Size)} {Formats.AreaUnit(head.Unit)} is unusual. Check the unit, or tick below to keep it.",
         SoldWithTag => "A sold racket’s tag stops working for good. Choose another state, or tick below to retire it.",
         ShiftLong { Minutes: var minutes, Usual: var usual } => $"That is {Math.Abs(minutes)} minutes, more than {usual / 60} hours. Correct it, or tick below to shift all times by it.",
         ShiftIntoPast { Numbers: var numbers } => $"{EventRefusalWords.Listed(numbers)} would be promised for a time that has passed. Correct it, or tick below to shift all times.",

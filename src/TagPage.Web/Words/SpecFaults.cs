@@ -8,7 +8,7 @@ public static class SpecFaults
 {
     public const string Weight = "A racket weighs between 50 and 500 g.";
     public const string Length = "A racket is between 300 and 800 mm long.";
-    public const string Balance = "A balance point lies between 100 and 500 mm from the butt.";
+    public const string Balance = "A balance point is between 100 and 500 mm from the butt.";
     public const string TipWeight = "The tip carries only part of the weight. Enter what the scale under the tip shows.";
     public const string SwingWeight = "Enter a swing weight of more than 0 and at most 10000 kg·cm².";
     public const string PendulumAxis = "It hangs between 0 and 800 mm from the butt.";

@@ -20,7 +20,7 @@ public static class SpecQuestions
         BalanceUnusual balance => Unusual(balance.Mm, "mm from the butt", balance.Sport),
         SwingWeightUnusual swing => Unusual(swing.SwingWeight, "kg·cm²", swing.Sport),
         SwingWeightTooSmall small =>
-            $"No racket of {Round(small.Grams)} g that balances at {Round(small.BalanceMm)} mm swings like {Round(small.SwingWeight)} kg·cm²: it has at least {Round(small.Least)}, even as a point.",
+            $"No racket of {Round(small.Grams)} g that balances at {Round(small.BalanceMm)} mm has a swing weight of {Round(small.SwingWeight)} kg·cm²: even with all its mass at that point it would have {Round(small.Least)}.",
         BalanceBeyondTip beyond => $"The balance point, {Round(beyond.Mm)} mm from the butt, lies beyond the tip at {Round(beyond.LengthMm)} mm.",
         PlaceBeyondTip { At: var at } beyond =>
             $"{Formats.Number(at.Value)} {SpecWords.Of(at.Unit)} from the butt lies beyond the tip of this frame, at {Round(new Distance(beyond.TipMm, LengthUnit.Mm).In(at.Unit))} {SpecWords.Of(at.Unit)}.",

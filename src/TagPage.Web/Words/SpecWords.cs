@@ -162,7 +162,7 @@ public sealed record SpecWords(CustomisingValues Values, Sport Sport)
         {
             RuleBreak.TooLong => $"longer than {limits.MaxLengthMm} mm",
             RuleBreak.TooHeavy => $"heavier than {limits.MaxMassG} g",
-            _ => "carries mass on its strings, where only what dampens vibration may be, outside the crossed strings",
+            _ => "carries mass on its strings, where only a piece that dampens vibration is allowed, outside the crossed strings",
         };
         return $"The frame {(isNow ? "is" : "would be")} against the rules: {what} ({limits.Source}; check the current edition). Fine for practice, not for matches.";
     }

@@ -7,6 +7,7 @@ public class ClauseTests
 {
     [Theory]
     [InlineData("It is ready to collect. Price: {price}\n\nMonday 9–12", "It is ready to collect.\n\nMonday 9–12")]
+    [InlineData("It is ready to collect. Price: {price}.\n\nMonday 9–12", "It is ready to collect.\n\nMonday 9–12")]
     [InlineData("Price: {price}\nBye", "\nBye")]
     [InlineData("{racket} waits, {price}.", "{racket} waits.")]
     [InlineData("Ready! You owe {price}. See you.", "Ready! See you.")]

@@ -110,7 +110,7 @@ public class LayouterTests
     [InlineData(6, "#FFFFFF", "#000000", "too narrow")]
     [InlineData(9, "#FFFFFF", "#000000", "0.141 mm")]
     [InlineData(24, "#000000", "#FFFFFF", "lighter than the tape")]
-    [InlineData(24, "#FFFFFF", "#FFFF00", "too much alike")]
+    [InlineData(24, "#FFFFFF", "#FFFF00", "too similar")]
     public void Where_the_square_is_refused_the_address_and_the_code_come_last_and_the_reason_is_told(
         int tape, string colour, string ink, string reason)
     {

@@ -140,7 +140,7 @@ public class LookTests
     {
         var label = Layouter.Lay(Samples.Of("done, one string"), LabelStock.Usual with { Tape = Tape.Usual with { Ink = Core.Colour.Rgb.Parse(ink) } });
 
-        Assert.Equal(isFaint, label.Warnings.Any(warning => warning.StartsWith("Ink and tape are rather alike", StringComparison.Ordinal)));
+        Assert.Equal(isFaint, label.Warnings.Any(warning => warning.StartsWith("Ink and tape are rather similar", StringComparison.Ordinal)));
     }
 
     [Fact]

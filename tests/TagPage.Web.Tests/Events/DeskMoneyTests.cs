@@ -188,7 +188,7 @@ public sealed class DeskMoneyTests : IDisposable
         fair.TakeIn("Tove Alling");
         var tablet = await fair.Tablet();
         var page = await tablet.Open(fair.Home + "/entry/1");
-        await tablet.Send(page, (IHtmlFormElement)page.Document.QuerySelector("form[aria-label='Where it lies']")!, ("Input.Place", "shelf 2"));
+        await tablet.Send(page, (IHtmlFormElement)page.Document.QuerySelector("form[aria-label='Where it is']")!, ("Input.Place", "shelf 2"));
 
         var (helpers, owners) = ((await tablet.Open(fair.Home + "/left")).Main, (await _shop.Owner().Open(fair.Home + "/left")).Main);
         foreach (var words in (string[])["shelf 2", "Norden", "25 Nov 10:00", "Tove Alling"])

@@ -45,13 +45,13 @@ public sealed class PieceRoundTripTests : IDisposable
 
     [Theory]
     [InlineData("pieces.csv", "at,weight,material,added_on", "31.6,3,lead,2026-01-05", null)]
-    [InlineData("pieces.csv", "at,length_unit,weight,material,added_on", "31.6,in,3,lead,2026-01-05", "pieces.csv:2:at: A place lies between 0 and 80 cm (31.5 in) from the butt.")]
+    [InlineData("pieces.csv", "at,length_unit,weight,material,added_on", "31.6,in,3,lead,2026-01-05", "pieces.csv:2:at: A place is between 0 and 80 cm (31.5 in) from the butt.")]
     [InlineData("pieces.csv", "at,weight,material,added_on", "8,0,lead,2026-01-05", "pieces.csv:2:weight: A piece weighs more than 0 and at most 100 g (3.5 oz).")]
     [InlineData("pieces.csv", "at,weight,weight_unit,material,added_on", "8,4,oz,lead,2026-01-05", "pieces.csv:2:weight: A piece weighs more than 0 and at most 100 g (3.5 oz).")]
     [InlineData("pieces.csv", "at,weight,material,added_on,removed_on", "8,4,lead,2026-01-05,2026-01-04", "pieces.csv:2:removed_on: This is before the day it was put on, 5 Jan 2026. Correct one of the two.")]
     [InlineData("pieces.csv", "at,weight,material,added_on", "8,4,gold,2026-01-05", "pieces.csv:2:material: Enter lead, tungsten, silicone or other, not “gold”.")]
     [InlineData("places.csv", "at,off_axis", "8,201", "places.csv:2:off_axis: Enter a number from 0 to 200, not 201.")]
-    [InlineData("places.csv", "at,off_axis", "8,21", "places.csv:2:off_axis: It lies between 0 and 20 cm (7.9 in) from the middle.")]
+    [InlineData("places.csv", "at,off_axis", "8,21", "places.csv:2:off_axis: It is between 0 and 20 cm (7.9 in) from the middle.")]
     [InlineData("places.csv", "at,most,weight_unit", "8,4,oz", "places.csv:2:most: A place carries between 0 and 100 g.")]
     [InlineData("places.csv", "at", "8", null)]
     public void Impossible_lines_are_refused_and_nothing_comes_in(string file, string columns, string cells, string? problem)

@@ -46,13 +46,13 @@ public sealed class SpecRoundTripTests : IDisposable
     [InlineData("weight_g,weight_unit", "300,oz", "specs.csv:2:weight_unit: weight_g has its own unit. Write it into weight.")]
     [InlineData("balance,balance_unit", "8,points", "specs.csv:2:balance: Enter the length as well: points count from the frame’s middle.")]
     [InlineData("balance,balance_unit", "50,cm", null)]
-    [InlineData("balance,balance_unit", "51,cm", "specs.csv:2:balance: A balance point lies between 100 and 500 mm from the butt.")]
+    [InlineData("balance,balance_unit", "51,cm", "specs.csv:2:balance: A balance point is between 100 and 500 mm from the butt.")]
     [InlineData("length,length_unit", "10,in", "specs.csv:2:length: A racket is between 300 and 800 mm long.")]
     [InlineData("swing_weight", "0", "specs.csv:2:swing_weight: Enter a swing weight of more than 0 and at most 10000 kg·cm².")]
     [InlineData("swing_weight,swing_source", "300,pendulum", "specs.csv:2:pendulum_period_s: Enter how long a swing took: the swing weight comes from a pendulum.")]
     [InlineData("weight_g,tip_weight", "300,150", "specs.csv:2:tip_weight: Enter weight and length as well: the balance follows from all three.")]
     [InlineData("weight_g,length_mm,tip_weight", "300,685,300", "specs.csv:2:tip_weight: The tip carries only part of the weight. Enter what the scale under the tip shows.")]
-    [InlineData("weight_g,length_mm,tip_weight", "300,685,40", "specs.csv:2:tip_weight: A balance point lies between 100 and 500 mm from the butt.")]
+    [InlineData("weight_g,length_mm,tip_weight", "300,685,40", "specs.csv:2:tip_weight: A balance point is between 100 and 500 mm from the butt.")]
     [InlineData("weight_g,pendulum_axis,pendulum_period_s", "300,0,1.35", "specs.csv:2:pendulum_period_s: Enter weight, balance and where it hangs as well: the swing weight follows from all four.")]
     [InlineData("weight_g,balance_mm,length_mm,pendulum_axis,pendulum_period_s", "320,320,685,700,1.35", "specs.csv:2:pendulum_period_s: It cannot hang beyond its tip. Measure from the butt.")]
     [InlineData("weight_g,balance_mm,pendulum_axis,pendulum_period_s", "320,320,0,0.6", "specs.csv:2:pendulum_period_s: No racket swings like that. Count whole swings, there and back, and check where it hangs.")]
@@ -69,14 +69,14 @@ public sealed class SpecRoundTripTests : IDisposable
     }
 
     [Theory]
-    [InlineData("weight_g,balance_mm,swing_weight", "318,390,200", "specs.csv:2:swing_weight: No racket of 318 g that balances at 390 mm swings like 200 kg·cm²: it has at least 267.4, even as a point. It comes in as it stands.")]
-    [InlineData("balance,length", "390,380", "specs.csv:2:balance: The balance point, 390 mm from the butt, lies beyond the tip at 380 mm. It comes in as it stands.")]
-    [InlineData("swing_weight", "29", "specs.csv:2:swing_weight: 29 kg·cm² is unusual for tennis. It comes in as it stands.")]
-    [InlineData("swing_weight", "3000", "specs.csv:2:swing_weight: 3000 kg·cm² is unusual for tennis. It comes in as it stands.")]
-    [InlineData("weight,weight_unit", "5.3,oz", "specs.csv:2:weight: 150.25 g is unusual for tennis. It comes in as it stands.")]
-    [InlineData("weight_g,length_mm,tip_weight", "300,685,180", "specs.csv:2:tip_weight: 411 mm from the butt is unusual for tennis. It comes in as it stands.")]
-    [InlineData("weight_g,balance_mm,pendulum_axis,pendulum_period_s", "320,320,0,1.6", "specs.csv:2:pendulum_period_s: 478.4 kg·cm² is unusual for tennis. It comes in as it stands.")]
-    [InlineData("length_mm", "750", "specs.csv:2:length_mm: 750 mm is longer than the 737 mm of the ITF Rules of Tennis, Appendix II. It comes in as it stands.")]
+    [InlineData("weight_g,balance_mm,swing_weight", "318,390,200", "specs.csv:2:swing_weight: No racket of 318 g that balances at 390 mm has a swing weight of 200 kg·cm²: even with all its mass at that point it would have 267.4. It is brought in as it is.")]
+    [InlineData("balance,length", "390,380", "specs.csv:2:balance: The balance point, 390 mm from the butt, lies beyond the tip at 380 mm. It is brought in as it is.")]
+    [InlineData("swing_weight", "29", "specs.csv:2:swing_weight: 29 kg·cm² is unusual for tennis. It is brought in as it is.")]
+    [InlineData("swing_weight", "3000", "specs.csv:2:swing_weight: 3000 kg·cm² is unusual for tennis. It is brought in as it is.")]
+    [InlineData("weight,weight_unit", "5.3,oz", "specs.csv:2:weight: 150.25 g is unusual for tennis. It is brought in as it is.")]
+    [InlineData("weight_g,length_mm,tip_weight", "300,685,180", "specs.csv:2:tip_weight: 411 mm from the butt is unusual for tennis. It is brought in as it is.")]
+    [InlineData("weight_g,balance_mm,pendulum_axis,pendulum_period_s", "320,320,0,1.6", "specs.csv:2:pendulum_period_s: 478.4 kg·cm² is unusual for tennis. It is brought in as it is.")]
+    [InlineData("length_mm", "750", "specs.csv:2:length_mm: 750 mm is longer than the 737 mm of the ITF Rules of Tennis, Appendix II. It is brought in as it is.")]
     public void What_the_form_asks_about_is_pointed_out_and_comes_in(string columns, string cells, string notice)
     {
         ImportedShop.SetUp(_shop);

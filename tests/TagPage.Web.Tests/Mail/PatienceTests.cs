@@ -59,7 +59,7 @@ public sealed class PatienceTests : IAsyncDisposable
 
         await (hangsUp ? Send() : Outwait(MoodyServer.End));
         Assert.Equal("Queued", _shop.MailStates());
-        Assert.Contains("maybe sent, goes out once more by itself", await List(), StringComparison.Ordinal);
+        Assert.Contains("maybe sent, goes out once more automatically", await List(), StringComparison.Ordinal);
         await _shop.Looks(3);
         Assert.Single(_server.Whole);
 

@@ -134,7 +134,7 @@ public sealed class OwnPageLostTests : IAsyncLifetime
 
         var answer = await _phone.Send(page, ("Input.Choice", "Contact"));
 
-        Assert.Contains("Your code has expired", answer.Main, StringComparison.Ordinal);
+        Assert.Contains("Your code expired", answer.Main, StringComparison.Ordinal);
         Assert.NotNull(answer.Document.QuerySelector("[value=Contact][checked]"));
         Assert.Equal("Shop", _shop.Records.Text("SELECT found_choice FROM client"));
     }

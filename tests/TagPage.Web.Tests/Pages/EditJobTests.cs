@@ -70,7 +70,7 @@ public sealed class EditJobTests : IDisposable
 
         var asked = await owner.Send(await owner.Open(Address), days);
 
-        Assert.StartsWith($"Ticket {Job(_old).Ticket} was strung on 1 Nov 2026 too, so its strings would have lasted no day.", Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.StartsWith($"Ticket {Job(_old).Ticket} was strung on 1 Nov 2026 too, so its strings would not have lasted a day.", Assert.Single(asked.Errors), StringComparison.Ordinal);
         Assert.Equal(before, Job(_job));
         await owner.Send(asked, ("Input.Confirmed", asked.Document.QuerySelector("#Input_Confirmed")!.GetAttribute("value")!));
         Assert.Equal(new DateOnly(2026, 11, 1), Job(_job).StrungOn);

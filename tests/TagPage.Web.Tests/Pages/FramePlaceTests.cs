@@ -58,7 +58,7 @@ public sealed class FramePlaceTests : IDisposable
     [Theory]
     [InlineData("Input[0].At", "", "Enter how far it is from the butt.")]
     [InlineData("Input[0].Name", "", "Name the place, or clear the whole line.")]
-    [InlineData("Input[3].At", "350", "A place lies between 0 and 80 cm from the butt.")]
+    [InlineData("Input[3].At", "350", "A place is between 0 and 80 cm from the butt.")]
     public async Task Impossible_places_are_refused(string field, string typed, string sentence)
     {
         var owner = _shop.Owner();

@@ -33,7 +33,7 @@ public sealed class HandOverTests : IDisposable
         var owner = _shop.Owner();
         var found = await owner.Open($"/shop/rackets/hand-over/{_racket}?q=basti");
         var form = await owner.Open(found.Document.QuerySelector("ul.list a")!.GetAttribute("href")!);
-        Assert.Contains("Its tag retires", form.Main, StringComparison.Ordinal);
+        Assert.Contains("Its tag is retired", form.Main, StringComparison.Ordinal);
 
         var answer = await owner.Send(form);
 

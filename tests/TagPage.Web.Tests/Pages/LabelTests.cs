@@ -88,7 +88,7 @@ public sealed class LabelTests : IDisposable
     {
         var owner = _shop.Owner();
         var refused = await owner.Send(await owner.Open(Page), ("Input.AgreedName", "Pim Ferran"));
-        Assert.Contains("a family name leads to a child", Assert.Single(refused.Errors), StringComparison.Ordinal);
+        Assert.Contains("a family name can lead to the child", Assert.Single(refused.Errors), StringComparison.Ordinal);
         Assert.Equal("", _shop.Records.Text("SELECT label_name FROM player"));
 
         await owner.Send(await owner.Open(Page), ("Input.AgreedName", "Pimmy"));

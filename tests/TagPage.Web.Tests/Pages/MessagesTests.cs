@@ -29,14 +29,14 @@ public sealed class MessagesTests : IDisposable
         var again = await _runa.Send(page);
 
         var mail = Assert.Single(await _shop.MailsSent());
-        foreach (var words in new[] { "Pim, racket 1: the new strings are in", "Price: £24.50", "Saturday 9:00–13:00" })
+        foreach (var words in new[] { "Pim, racket 1: the new strings are in", "Price: £24.50.", "Saturday 9:00–13:00" })
             Assert.Contains(words, mail, StringComparison.Ordinal);
         Assert.Contains("already been told", again.Main, StringComparison.Ordinal);
         Assert.Contains("client told on 25 Nov 2026", (await _runa.Open($"/shop/jobs/{_job}")).Main, StringComparison.Ordinal);
     }
 
     [Theory]
-    [InlineData("UPDATE job SET paid_on = '2026-11-20'", "Price: already paid")]
+    [InlineData("UPDATE job SET paid_on = '2026-11-20'", "Price: already paid.")]
     [InlineData("INSERT INTO payer (id, name) VALUES (1, 'Eastmere Academy'); UPDATE client SET payer_id = 1", null)]
     [InlineData("INSERT INTO payer (id, name) VALUES (1, 'Eastmere Academy'); UPDATE client SET payer_id = 1; UPDATE job SET paid_on = '2026-11-20'", null)]
     [InlineData("DELETE FROM charge; UPDATE job SET price_minor = NULL", null)]

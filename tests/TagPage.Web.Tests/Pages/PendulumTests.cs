@@ -69,10 +69,10 @@ public sealed class PendulumTests : IDisposable
     }
 
     [Theory]
-    [InlineData("&Times.Rounds=1.52", "One swing there and back takes between 0.3 and 5 s; these times make it 0.076 s. Look at the number of swings in a round.")]
-    [InlineData("&Times.Rounds=2+2+2", "One swing there and back takes between 0.3 and 5 s; these times make it 0.1 s. Look at the number of swings in a round.")]
-    [InlineData("&Times.Rounds=8", "No racket swings like that: it would come to -132.1 kg·cm², and a swing weight lies between 30 and 500. Count whole swings, there and back, and check where it hangs.")]
-    [InlineData("&Times.Rounds=60", "No racket swings like that: it would come to 2116.5 kg·cm², and a swing weight lies between 30 and 500. Count whole swings, there and back, and check where it hangs.")]
+    [InlineData("&Times.Rounds=1.52", "One swing there and back takes between 0.3 and 5 s; these times make it 0.076 s. Check the number of swings in a round.")]
+    [InlineData("&Times.Rounds=2+2+2", "One swing there and back takes between 0.3 and 5 s; these times make it 0.1 s. Check the number of swings in a round.")]
+    [InlineData("&Times.Rounds=8", "No racket swings like that: it would come to -132.1 kg·cm², and a swing weight is between 30 and 500. Count whole swings, there and back, and check where it hangs.")]
+    [InlineData("&Times.Rounds=60", "No racket swings like that: it would come to 2116.5 kg·cm², and a swing weight is between 30 and 500. Count whole swings, there and back, and check where it hangs.")]
     public async Task Swings_that_no_racket_makes_give_no_figure_to_keep(string query, string sentence)
     {
         var page = await Time(_shop.Owner(), Hung + query);

@@ -35,7 +35,7 @@ public sealed class SpecTests : IDisposable
 
     [Theory]
     [InlineData("Input.Weight", "3185", "A racket weighs between 50 and 500 g.")]
-    [InlineData("Input.Balance", "32.1", "A balance point lies between 100 and 500 mm from the butt.")]
+    [InlineData("Input.Balance", "32.1", "A balance point is between 100 and 500 mm from the butt.")]
     [InlineData("Input.SwingWeight", "0", "Enter a swing weight of more than 0 and at most 10000 kg·cm².")]
     [InlineData("Input.SwingWeight", "10001", "Enter a swing weight of more than 0 and at most 10000 kg·cm².")]
     [InlineData("Input.Length", "68.5", "A racket is between 300 and 800 mm long.")]
@@ -74,7 +74,7 @@ public sealed class SpecTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.SwingWeight", "200", "No racket of 318 g that balances at 390 mm swings like 200 kg·cm²: it has at least 267.4, even as a point.")]
+    [InlineData("Input.SwingWeight", "200", "No racket of 318 g that balances at 390 mm has a swing weight of 200 kg·cm²: even with all its mass at that point it would have 267.4.")]
     [InlineData("Input.Length", "380", "The balance point, 390 mm from the butt, lies beyond the tip at 380 mm.")]
     public async Task Figures_that_cannot_be_true_together_are_asked_about_and_kept_when_ticked(string field, string typed, string sentence)
     {
@@ -96,7 +96,7 @@ public sealed class SpecTests : IDisposable
         string[] pages = [$"/shop/rackets/{_racket}", $"/shop/customise/{_racket}", $"/shop/customise/set/{_shop.Records.Text("SELECT player_id FROM racket")}"];
 
         foreach (var page in pages)
-            Assert.Contains("No racket of 318 g that balances at 390 mm swings like 246.5 kg·cm²: it has at least 267.4, even as a point.", (await owner.Open(page)).Main, StringComparison.Ordinal);
+            Assert.Contains("No racket of 318 g that balances at 390 mm has a swing weight of 246.5 kg·cm²: even with all its mass at that point it would have 267.4.", (await owner.Open(page)).Main, StringComparison.Ordinal);
 
         _shop.Records.Measured(_racket, 318, 320, 300);
         foreach (var page in pages[1..])

@@ -97,7 +97,7 @@ public class ReasonWordsTests
     public void Hours_say_what_was_noted_and_that_pauses_are_left_out()
     {
         var noted = Racket(3) with { Logged = [new LoggedHours(Strung, 4)] };
-        Assert.Equal("18 h of play, 4 h so far including the hours noted, then 4.5 h a week: 21 days", Why<HoursLimit>("en", noted));
+        Assert.Equal("18 h of play, 4 h so far including the hours logged, then 4.5 h a week: 21 days", Why<HoursLimit>("en", noted));
         var paused = Racket(3) with { Pauses = [new Pause(Strung.AddDays(3), Strung.AddDays(9))] };
         Assert.Equal("18 h of play at 4.5 h a week: 35 days, not counting pauses", Why<HoursLimit>("en", paused));
         var open = Racket(3) with { Pauses = [new Pause(Strung.AddDays(3), null)] };

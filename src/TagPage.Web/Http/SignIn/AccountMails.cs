@@ -17,7 +17,7 @@ public sealed class AccountMails(ShopStore shops, ShopClock clock, PublicAddress
             When: {when}
             The browser calls itself: {browser}
 
-            If it was you, nothing is to be done. If not, sign out all other browsers and change the password at once:
+            If this was you, there is nothing to do. If not, sign out all other browsers and change the password at once:
             {link}
             """,
             ("shop", shops.Get().Name), ("account", account), ("way", MailText.Words(EnglishNames.Of(way))), ("when", MailText.Words(Now)),

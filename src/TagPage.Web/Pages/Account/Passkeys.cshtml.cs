@@ -55,7 +55,7 @@ public sealed class PasskeysModel(
         if (!(await Users.AddOrUpdatePasskeyAsync(Mine, made.Passkey)).Succeeded)
             return this.GoOn(Here, "No passkey was made: the account was changed meanwhile. Try again.");
         log.Note(HttpContext, AuditEvent.PasskeyMade, Mine.Id);
-        return this.GoOn(Here, $"The passkey “{made.Passkey.Name}” signs in from now on.");
+        return this.GoOn(Here, $"You can now sign in with the passkey “{made.Passkey.Name}”.");
     }
 
     public IActionResult OnPostRemove(string? id)
@@ -63,7 +63,7 @@ public sealed class PasskeysModel(
         if (!IsHex(id) || !store.Remove(Mine.Id, Convert.FromHexString(id!)))
             return NotFound();
         log.Note(HttpContext, AuditEvent.PasskeyRemoved, Mine.Id);
-        return this.GoOn(Here, "The passkey no longer signs in. If its device is lost, sign out that browser too.");
+        return this.GoOn(Here, "That passkey no longer works. If its device is lost, sign out its browser too.");
     }
 
     public string Day(DateTimeOffset instant) => Formats.Day(clock.DayOf(instant));

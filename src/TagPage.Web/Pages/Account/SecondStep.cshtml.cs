@@ -92,7 +92,7 @@ public sealed class SecondStepModel(UserManager<Records.Accounts.Account> users,
         await second.TurnOff(Mine);
         await signIns.Renew(HttpContext, Mine, SignInWay.Password);
         log.Note(HttpContext, AuditEvent.CodesOff, Mine.Id);
-        return this.GoOn("/account/security", "The password alone signs in again. All other browsers have been signed out.");
+        return this.GoOn("/account/security", "The password alone is enough again. All other browsers have been signed out.");
     }
 
     public static string InFours(string key) => string.Join(' ', key.Chunk(4).Select(four => new string(four)));

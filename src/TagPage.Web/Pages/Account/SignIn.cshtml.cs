@@ -62,7 +62,7 @@ public sealed class SignInModel(SignIns signIns, HalfWay halfWay, PasskeySignIn 
         ModelState.Clear();
         if (await passkeys.AccountOf(HttpContext, credential) is not { } account)
         {
-            ModelState.AddModelError("", "This passkey does not sign in here. Try again, or use name and password.");
+            ModelState.AddModelError("", "This passkey does not work here. Try again, or use name and password.");
             return Page();
         }
         await signIns.Begin(HttpContext, account, SignInWay.Passkey);

@@ -97,7 +97,7 @@ public sealed class EntryModel(DeskStore desks, LiveDesks live, DeskMoveStore mo
     public IActionResult OnPostLies([Bind(Prefix = nameof(Input))] PlaceInput typed)
     {
         Input = typed;
-        return ModelState.IsValid ? Done(moves.Lay(Me, Id, Racket.Number, typed.Place ?? ""), Here, "Where it lies is noted.") : Page();
+        return ModelState.IsValid ? Done(moves.Lay(Me, Id, Racket.Number, typed.Place ?? ""), Here, "Where it is kept has been noted.") : Page();
     }
 
     private static PaymentMethod? Method(DeskPay how) => how switch

@@ -27,7 +27,7 @@ internal static class NewKeysCommand
         if (wasSealed)
             output.WriteLine(seal.IsSet
                 ? "Backups stay sealed with the passphrase they had. Whoever has the folder can open them: set a new one under Settings → Backups."
-                : "The passphrase for backups was damaged and is gone: set it again under Settings → Backups. Until then they travel unsealed.");
+                : "The passphrase for backups was damaged and is gone: set it again under Settings → Backups. Until then they are not sealed.");
         output.WriteLine("Start the shop and choose a new password:");
         foreach (var line in SetUpLinkCommand.Lines(app))
             output.WriteLine(line);

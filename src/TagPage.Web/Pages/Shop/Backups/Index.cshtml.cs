@@ -41,7 +41,7 @@ public sealed class IndexModel(BackupStore backups, BackupSettingStore settings,
 
     /// <summary>Why it failed stands on the page it goes back to.</summary>
     public IActionResult OnPost() => backups.Make(BackupFile.ByHand) is null
-        ? this.GoOn("/shop/backups", "The backup is made and was checked.")
+        ? this.GoOn("/shop/backups", "The backup has been made and checked.")
         : Redirect("/shop/backups");
 
     /// <summary>Keeps the file for an hour, to be looked at.</summary>

@@ -71,7 +71,7 @@ public sealed class OneModel(BackupStore backups, BackupSeal seal, Restorer rest
             return Page();
         }
         uploads.Remove(name);
-        return this.GoOn("/shop/backups", $"Your records are those of {Title} again. What was there before is the newest backup below: to undo this, go back to that one.");
+        return this.GoOn("/shop/backups", $"Your records are back to those of {Title}. What was there before is the newest backup below: to undo this, go back to that one.");
     }
 
     public async Task<IActionResult> OnPostDownloadAsync(string name)
@@ -82,7 +82,7 @@ public sealed class OneModel(BackupStore backups, BackupSeal seal, Restorer rest
             return refused;
         if (seal.IsDamaged)
         {
-            ModelState.AddModelError("", "The passphrase for backups is damaged, and nothing leaves this machine unsealed for that. Set it again under Backups → Passphrase.");
+            ModelState.AddModelError("", "The passphrase for backups is damaged, so nothing was downloaded: it would not have been sealed. Set the passphrase again under Backups → Passphrase.");
             return Page();
         }
         log.Note(HttpContext, AuditEvent.BackupDownloaded, User.AccountId(), own.Name);

@@ -33,5 +33,5 @@ public sealed class EditModel(ClientStore store) : RecordPage<ClientStore.Row>
     private string NoLongerShown(ClientStore.Row? now) =>
         (Saved.FoundChoice, Saved.FoundShowsMail) == (now?.FoundChoice, now?.FoundShowsMail) ? ""
         : now?.FoundChoice == FoundChoice.Contact ? " Finders are not shown the new address until the client agrees to that."
-        : " Finders are not shown what you changed: what they write is passed on, until the client agrees to more.";
+        : " Finders are not shown what you changed until the client agrees to it; until then, what they write is passed on.";
 }

@@ -34,9 +34,9 @@ public sealed record PlaceInput : IValidatableObject
         if (Name is null && At is not null)
             yield return new ValidationResult("Name the place, or clear the whole line.", [nameof(Name)]);
         if (Cm(At) is < 0 or > FramePlace.FarthestCm)
-            yield return new ValidationResult($"A place lies between 0 and {Limit(FramePlace.FarthestCm)} from the butt.", [nameof(At)]);
+            yield return new ValidationResult($"A place is between 0 and {Limit(FramePlace.FarthestCm)} from the butt.", [nameof(At)]);
         if (Cm(OffAxis) is < 0 or > FramePlace.FarthestOffAxisCm)
-            yield return new ValidationResult($"It lies between 0 and {Limit(FramePlace.FarthestOffAxisCm)} from the middle.", [nameof(OffAxis)]);
+            yield return new ValidationResult($"It is between 0 and {Limit(FramePlace.FarthestOffAxisCm)} from the middle.", [nameof(OffAxis)]);
         if (Most is { } most && new Weight(most, WeightUnit).Grams is < 0 or > FramePlace.HeaviestG)
             yield return new ValidationResult("Enter between 0 and 100 g.", [nameof(Most)]);
     }

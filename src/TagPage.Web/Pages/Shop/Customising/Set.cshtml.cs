@@ -92,7 +92,7 @@ public sealed class SetModel(PlayerStore players, FrameOnFileStore frames, Custo
         Chosen.Count < 2 ? "Choose at least two frames that were measured."
         : Chosen.Count > MostFrames ? $"Choose at most {MostFrames} frames at a time."
         : Chosen.Any(frame => frame.Racket.Sport != Chosen[0].Racket.Sport) ? "Choose frames of one sport."
-        : Input.Like is { } like && Chosen.All(frame => frame.Racket.Id != like) ? "The frame that the others are to be like must be one of the set."
+        : Input.Like is { } like && Chosen.All(frame => frame.Racket.Id != like) ? "The frame that the others are matched to must be one of the set."
         : null;
 
     private void Match()

@@ -18,10 +18,10 @@ public record WantedInput
     [Range(0.0, 500.0, ErrorMessage = "A racket weighs between 50 and 500 g.")]
     public decimal? Weight { get; init; }
 
-    [Range(-40.0, 500.0, ErrorMessage = "Look at the unit of the balance.")]
+    [Range(-40.0, 500.0, ErrorMessage = "Check the unit of the balance.")]
     public decimal? Balance { get; init; }
 
-    [Range(30.0, 500.0, ErrorMessage = "A swing weight lies between 30 and 500 kg·cm².")]
+    [Range(30.0, 500.0, ErrorMessage = "A swing weight is between 30 and 500 kg·cm².")]
     public decimal? SwingWeight { get; init; }
 
     public AddedMaterial? Material { get; init; }

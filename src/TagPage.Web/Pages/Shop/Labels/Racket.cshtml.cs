@@ -56,7 +56,7 @@ public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock cl
     public IActionResult OnPost()
     {
         if (Saved.Junior && WhoseOnLabel.GivesAwayMore(Input.AgreedName ?? "", Saved.PlayerName))
-            this.Note([new FieldFault(nameof(Input.AgreedName), "Enter a given name or a nickname only: a family name leads to a child.")]);
+            this.Note([new FieldFault(nameof(Input.AgreedName), "Enter a given name or a nickname only: a family name can lead to the child.")]);
         if (Settings.InkFault(Input.TapeColour, Input.InkColour) is { } fault)
             this.Note([new FieldFault(nameof(Input.InkColour), fault)]);
         if (LabelLetters.Fault(Input.OwnLine) is { } letters)

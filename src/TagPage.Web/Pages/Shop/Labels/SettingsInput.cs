@@ -149,7 +149,7 @@ public sealed record SettingsInput : IValidatableObject
         if (ToSettings().InkFault(TapeColour, InkColour) is { } unreadable)
             yield return new(unreadable, [nameof(InkColour)]);
         if (SmallestModuleMm > FineModuleMm || FineModuleMm > LargestModuleMm)
-            yield return new("The three sizes of a module go up: smallest, fine, largest.", [nameof(SmallestModuleMm)]);
+            yield return new("Enter the three module sizes in rising order: smallest, fine, largest.", [nameof(SmallestModuleMm)]);
         if (ToSettings().Sheet().Fault() is { } fault)
             yield return new(fault, [nameof(SheetColumns)]);
     }

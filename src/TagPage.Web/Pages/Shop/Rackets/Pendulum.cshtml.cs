@@ -101,7 +101,7 @@ public sealed class PendulumModel(RacketStore rackets, SpecStore specs, ShopStor
     {
         var swing = SpecFigures.Of(Swung(timed.PeriodS).ToEntry(Values), Values).SwingWeight!.Value;
         if (swing.Value is < 30 or > 500)
-            ModelState.AddModelError($"Times.{Times.TimesField}", $"No racket swings like that: it would come to {SpecWords.Swing(swing.Value)}, and a swing weight lies between 30 and 500. Count whole swings, there and back, and check where it hangs.");
+            ModelState.AddModelError($"Times.{Times.TimesField}", $"No racket swings like that: it would come to {SpecWords.Swing(swing.Value)}, and a swing weight is between 30 and 500. Count whole swings, there and back, and check where it hangs.");
         else
             (Timed, SwingWeight) = (timed, swing);
     }

@@ -43,7 +43,7 @@ public sealed record SwingTimesInput : IValidatableObject
             yield return new ValidationResult($"Tap at least {SwingTimes.FewestTaps} times, better twenty.", [nameof(Taps)]);
         else if (Timed.PeriodS.Value is (< ShortestS or > LongestS) and var period)
             yield return new ValidationResult(
-                $"One swing there and back takes between {ShortestS} and {LongestS} s; these times make it {SpecWords.Number(period, 3)} s. Look at the number of swings in a round.",
+                $"One swing there and back takes between {ShortestS} and {LongestS} s; these times make it {SpecWords.Number(period, 3)} s. Check the number of swings in a round.",
                 [TimesField]);
     }
 

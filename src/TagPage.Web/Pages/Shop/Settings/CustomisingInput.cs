@@ -44,7 +44,7 @@ public sealed record CustomisingInput
     public decimal? StepG { get; init; }
 
     [Required(ErrorMessage = "Enter the gravity of your town, or 9.80665.")]
-    [Range(9.7, 9.9, ErrorMessage = "On earth it lies between 9.7 and 9.9 m/s².")]
+    [Range(9.7, 9.9, ErrorMessage = "On Earth it is between 9.7 and 9.9 m/s².")]
     public decimal? Gravity { get; init; }
 
     public static CustomisingInput Of(CustomisingValues values, int version) => new()

@@ -37,8 +37,8 @@ public sealed record LivesInput
     [Range(StartingRanges.MinLastOneIn, StartingRanges.MaxLastOneIn, ErrorMessage = "Enter a whole number between 1 and 10.")]
     public int? LastOneIn { get; init; }
 
-    [Required(ErrorMessage = "Write a number of days between 30 and 3650.")]
-    [Range(StartingRanges.MinLargestAge, StartingRanges.MaxLargestAge, ErrorMessage = "Write a number of days between 30 and 3650.")]
+    [Required(ErrorMessage = "Enter a number of days between 30 and 3650.")]
+    [Range(StartingRanges.MinLargestAge, StartingRanges.MaxLargestAge, ErrorMessage = "Enter a number of days between 30 and 3650.")]
     public int? LargestAgeDays { get; init; }
 
     public static LivesInput Of(StartingValues values, int version) => new()
