@@ -45,8 +45,8 @@ public sealed class WorkedMonthTests : IDisposable
         var (first, second, third) = (_street.Records.Kind(), _street.Records.Kind("Marram Reel"), _street.Records.Kind("Marram Gut", "NaturalGut"));
         _till.Prices.Save(Who.Shop, new PriceList
         {
-            LabourMinor = Said("labour is"),
-            TaxBp = (int)Said("rush 5.00, tax"),
+            LabourMinor = Said("Labour is"),
+            TaxBp = (int)Said("rush 5.00, and tax"),
             Strings = new Dictionary<long, StringPrice> { [first] = new(Said("a set of the first string"), null), [second] = new(null, Said("a metre of the second")), [third] = new(Said("a set of the third"), null) },
             Extras = [new ExtraPrice { Kind = ChargeKind.Grip, AmountMinor = Said("a grip") }, new ExtraPrice { Kind = ChargeKind.Rush, AmountMinor = Said("rush") }],
         });
@@ -80,7 +80,7 @@ public sealed class WorkedMonthTests : IDisposable
         var all = _jobs.Values.SelectMany(job => _till.Sheet(job).Lines).ToList();
         Assert.Equal(Minor(Rows("ticket | labour")[^1][4]), all.Sum(l => l.AmountMinor));
         var part = Assert.Single(Tax.Of(all.Select(l => (l.AmountMinor, l.TaxBp))));
-        Assert.Equal((Said("rounded"), Said("without tax it is")), (part.Amount, part.Net));
+        Assert.Equal((Said("rounded to"), Said("without tax the sum is")), (part.Amount, part.Net));
         Assert.Equal(Minor(Match(@"4\.17 = ([\d.]+)")), _jobs.Values.Sum(job => Tax.Within(_till.Job(job).PriceMinor!.Value, part.BasisPoints)));
     }
 
