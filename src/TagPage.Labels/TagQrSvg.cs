@@ -12,7 +12,7 @@ public static class TagQrSvg
     /// Measured in modules; its size comes from where it is placed.
     /// </summary>
     /// <param name="qr">The symbol.</param>
-    /// <param name="title">What a screen reader says, such as "QR of this racket's page".</param>
+    /// <param name="title">What a screen reader says, such as "QR of this racket’s page".</param>
     public static string ToSvg(this TagQr qr, string title)
     {
         var side = qr.Modules + 2 * TagQr.QuietZone;

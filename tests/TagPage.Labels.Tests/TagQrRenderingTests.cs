@@ -32,7 +32,7 @@ public partial class TagQrRenderingTests
     [Fact]
     public void An_svg_is_read_back_from_its_own_path()
     {
-        var svg = XDocument.Parse(Qr.ToSvg("QR of this racket's page")).Root!;
+        var svg = XDocument.Parse(Qr.ToSvg("QR of this racket’s page")).Root!;
         Assert.Equal("0 0 33 33", (string?)svg.Attribute("viewBox"));
         Assert.Equal("crispEdges", (string?)svg.Attribute("shape-rendering"));
         var dark = new HashSet<(int, int)>();

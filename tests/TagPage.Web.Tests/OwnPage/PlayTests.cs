@@ -43,7 +43,7 @@ public sealed class PlayTests : OdalysPhone
         for (var n = 0; n < 8; n++)
             await Press();
 
-        Assert.Contains("Already noted on 25 Nov 2026, all rackets together: 24 h. A day has no more than 24.", (await Press()).Main, StringComparison.Ordinal);
+        Assert.Contains("Already logged for 25 Nov 2026, all rackets together: 24 h. A day has no more than 24.", (await Press()).Main, StringComparison.Ordinal);
         Assert.Equal("24", Shop.Records.Text("SELECT SUM(hours) FROM logged_hours"));
 
         async Task<WebPage> Press()

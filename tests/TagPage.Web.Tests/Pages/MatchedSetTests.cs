@@ -158,7 +158,7 @@ public sealed class MatchedSetTests : IDisposable
 
         var page = await _shop.Owner().Open($"{SetPage}?Input.Match=true&Input.Weight=304&Input.SwingWeight=305&{string.Join('&', rackets.Select(r => $"Input.Frames={r}"))}");
 
-        Assert.Matches(@"The nearest that they have in common is [0-9.]+ g, [0-9.]+ mm, 305 kg·cm²: weight ends [0-9.]+ g above\. With rounded pieces all come within", page.Document.QuerySelector("#the-plan")!.TextContent);
+        Assert.Matches(@"The nearest that they can share is [0-9.]+ g, [0-9.]+ mm, 305 kg·cm²: weight ends [0-9.]+ g above\. With rounded pieces all come within", page.Document.QuerySelector("#the-plan")!.TextContent);
     }
 
     [Fact]

@@ -53,8 +53,8 @@ public sealed class NewPasswordTests : IAsyncLifetime
 
         var late = await second.Send(form, ("Input.NewPassword", "nine loud geese marching"));
 
-        Assert.Contains("no longer open", late.Main, StringComparison.Ordinal);
-        Assert.Contains("no longer open", (await second.Open(link)).Main, StringComparison.Ordinal);
+        Assert.Contains("no longer works", late.Main, StringComparison.Ordinal);
+        Assert.Contains("no longer works", (await second.Open(link)).Main, StringComparison.Ordinal);
         Assert.Equal(before, _shop.Database.Dump());
     }
 
@@ -67,7 +67,7 @@ public sealed class NewPasswordTests : IAsyncLifetime
 
         _shop.Clock.Advance(TimeSpan.FromMinutes(30));
 
-        Assert.Contains("no longer open", (await runa.Send(form, ("Input.NewPassword", Better))).Main, StringComparison.Ordinal);
+        Assert.Contains("no longer works", (await runa.Send(form, ("Input.NewPassword", Better))).Main, StringComparison.Ordinal);
         Assert.Equal(before, _shop.Database.Dump());
     }
 
@@ -78,7 +78,7 @@ public sealed class NewPasswordTests : IAsyncLifetime
 
         Assert.Null(_shop.Get<SetUpStore>().NewToken());
 
-        Assert.Contains("no longer open", (await _shop.Stranger().Open(old)).Main, StringComparison.Ordinal);
+        Assert.Contains("no longer works", (await _shop.Stranger().Open(old)).Main, StringComparison.Ordinal);
         Assert.Contains("You sign in as", (await _shop.Stranger().Open(link)).Main, StringComparison.Ordinal);
     }
 
@@ -87,9 +87,9 @@ public sealed class NewPasswordTests : IAsyncLifetime
     {
         var link = PrintedLink();
 
-        Assert.Contains("no longer open", (await _shop.Stranger().Open(link[..^1])).Main, StringComparison.Ordinal);
+        Assert.Contains("no longer works", (await _shop.Stranger().Open(link[..^1])).Main, StringComparison.Ordinal);
         var setUp = link.Replace("new-password", "set-up", StringComparison.Ordinal);
-        Assert.Contains("no longer open", (await _shop.Stranger().Open(setUp)).Main, StringComparison.Ordinal);
+        Assert.Contains("no longer works", (await _shop.Stranger().Open(setUp)).Main, StringComparison.Ordinal);
     }
 
     [Theory]

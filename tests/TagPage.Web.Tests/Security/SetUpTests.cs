@@ -47,8 +47,8 @@ public sealed class SetUpTests : IDisposable
 
         var late = await second.Send(form, [.. Filled, ("Input.Name", "Mallory")]);
 
-        Assert.Contains("no longer open", late.Main, StringComparison.Ordinal);
-        Assert.Contains("no longer open", (await second.Open(link)).Main, StringComparison.Ordinal);
+        Assert.Contains("no longer works", late.Main, StringComparison.Ordinal);
+        Assert.Contains("no longer works", (await second.Open(link)).Main, StringComparison.Ordinal);
         Assert.Equal(before, _shop.Database.Dump());
         Assert.Null(_shop.Get<SetUpStore>().NewToken());
     }
@@ -62,7 +62,7 @@ public sealed class SetUpTests : IDisposable
         _shop.Clock.Advance(TimeSpan.FromMinutes(30));
         var late = await runa.Send(form, Filled);
 
-        Assert.Contains("no longer open", late.Main, StringComparison.Ordinal);
+        Assert.Contains("no longer works", late.Main, StringComparison.Ordinal);
         Assert.False(_shop.Get<AccountStore>().Any());
     }
 
@@ -72,7 +72,7 @@ public sealed class SetUpTests : IDisposable
         var old = PrintedLink().AbsolutePath;
         var token = _shop.Get<SetUpStore>().NewToken();
 
-        Assert.Contains("no longer open", (await _shop.Stranger().Open(old)).Main, StringComparison.Ordinal);
+        Assert.Contains("no longer works", (await _shop.Stranger().Open(old)).Main, StringComparison.Ordinal);
         Assert.NotNull((await _shop.Stranger().Open("/account/set-up/" + token)).Document.QuerySelector("main form"));
     }
 
@@ -101,7 +101,7 @@ public sealed class SetUpTests : IDisposable
     {
         var link = PrintedLink().AbsolutePath;
 
-        Assert.Contains("no longer open", (await _shop.Stranger().Open(link[..^1])).Main, StringComparison.Ordinal);
+        Assert.Contains("no longer works", (await _shop.Stranger().Open(link[..^1])).Main, StringComparison.Ordinal);
     }
 
     [Fact]
