@@ -12,7 +12,7 @@ public static class SetWords
     /// <param name="isLike">Whether the figures are those of one frame that stays as it is.</param>
     /// <param name="words">In the shop's units.</param>
     public static string Before(SetPlan set, bool isLike, SpecWords words) =>
-        set.Common is { } common ? (set.IsReached ? $"All come within {Near(set, common, words)} of " : "With these places they cannot all reach what is wanted. The nearest that they can share is  ")
+        set.Common is { } common ? (set.IsReached ? $"All come within {Near(set, common, words)} of " : "With these places they cannot all reach what is wanted. The nearest that they can share is ")
         : isLike ? "Not all can reach "
         : set.IsWantedReached ? $"All come within {NearWanted(set, words)} of what is wanted. With these places they cannot be made the same in everything else, or only with more mass than that is worth"
         : set.Wanted != new Wanted() ? "With these places they cannot all reach what is wanted and be made the same, or only with more mass than that is worth"

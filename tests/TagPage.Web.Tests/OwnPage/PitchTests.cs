@@ -35,7 +35,7 @@ public sealed class PitchTests : OdalysPhone
         await Phone.Send(await Phone.Open($"/my/reading/{Racket}"), ("Input.Value", "588"));
 
         var asked = await Phone.Send(await Phone.Open($"/my/reading/{Racket}"), ("Input.Value", "310"));
-        Assert.StartsWith("310 Hz is far from the 588 Hz", Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.StartsWith("310 Hz is far from this racket’s usual 588 Hz", Assert.Single(asked.Errors), StringComparison.Ordinal);
         Assert.Equal(1, Shop.Records.Count("reading"));
 
         var another = await Phone.Send(asked, ("Input.Value", "1200"));
