@@ -46,7 +46,7 @@ public static class Purposes
     /// <summary>On racket or bag while its ticket waits.</summary>
     public static LabelContent Waiting(WaitingFacts facts, LabelTag? tag) => new(
     [
-        new(new Figure("the ticket's number", facts.Ticket) { Rank = 0, IsTall = true }, []),
+        new(new Figure("the ticket’s number", facts.Ticket) { Rank = 0, IsTall = true }, []),
         new(Large("the day promised", facts.Promised, 1) is { } day ? day with { Caption = "Promised" } : null,
         [
             new LabelLine("the tension", facts.Tension) { Rank = 2, IsBold = true },
