@@ -3,8 +3,7 @@ using System.Globalization;
 namespace TagPage.Web.Tests.Faults.UnderFire;
 
 /// <summary>
-/// A short fight. The long one by hand: <c>FIRE_KILLS=100 dotnet test --project tests/TagPage.Web.Tests -c Release --filter-class "*FireTests" --output Detailed</c>;
-/// docs/trust.md has what it printed.
+/// A short fight. The long one by hand: FIRE_KILLS is how often the program is killed; docs/trust.md has the command and what it printed.
 /// </summary>
 public sealed class FireTests
 {

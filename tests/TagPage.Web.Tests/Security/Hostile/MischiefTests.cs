@@ -5,8 +5,8 @@ using System.Text.RegularExpressions;
 namespace TagPage.Web.Tests.Security.Hostile;
 
 /// <summary>
-/// Requests drawn at random against every page, by strangers, clients and an owner’s browser. Many by hand:
-/// <c>HOSTILE_REQUESTS=10000 dotnet test --project tests/TagPage.Web.Tests -c Release --filter-class "*MischiefTests" --output Detailed</c>; docs/trust.md has what it printed.
+/// Requests drawn at random against every page, by strangers, clients and an owner’s browser. Many by hand: HOSTILE_REQUESTS is how many;
+/// docs/trust.md has the command and what it printed.
 /// </summary>
 public sealed partial class MischiefTests(House house) : IClassFixture<House>
 {
