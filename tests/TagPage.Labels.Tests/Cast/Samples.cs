@@ -37,6 +37,16 @@ internal static class Samples
         Measured = "26 Nov 2026, after customising",
     };
 
+    public static readonly WaitingFacts Waiting = new()
+    {
+        Ticket = "1926",
+        Promised = "1 Dec 2026",
+        Tension = "24 / 23 lb",
+        Strings = "Rough poly 1.25 / Soft multi 1.30",
+        Wish = "a little softer than last time, please",
+        Whose = "Racket 2",
+    };
+
     public static readonly DeskFacts Desk = new()
     {
         Number = "117",

@@ -93,6 +93,10 @@ public sealed class BenchTests : IDisposable
         await owner.Send(await owner.Open("/shop/settings/bench"), ("Input.Timer", "true"));
 
         Assert.Contains("for 12 of about 30 min", (await owner.Open("/shop")).Main, StringComparison.Ordinal);
+        Assert.Contains("for 12 min", (await owner.Open("/shop/jobs/1")).Main, StringComparison.Ordinal);
+        _shop.Clock.Advance(TimeSpan.FromMinutes(21));
+        _shop.Get<MoveStore>().MarkStrung(Who.Shop, 1, new StrungEntry { StrungOn = TestShop.Today });
+        Assert.Contains("33 min", (await owner.Open("/shop/jobs/1")).Main, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -29,6 +29,8 @@ public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmSto
 
     public DateOnly Today => clock.Today;
 
+    public DateTimeOffset Now => clock.Now;
+
     public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
 
     public bool IsLate => Saved.IsOpen && Saved.PromisedFor < Today;
