@@ -44,6 +44,9 @@ public sealed class Desk(DateTime now, IReadOnlyList<Technician> technicians, IR
     /// <summary>Whom a racket makes late that comes in or is changed (pulled forward, on court now). It never names itself.</summary>
     public IReadOnlyList<Slip> Slips(DeskEntry entry) => [.. Slips(With(entry)).Where(slip => slip.Number != entry.Number)];
 
+    /// <summary>When a racket that waits would be ready, were it pulled forward; null if the hours do not suffice for it.</summary>
+    public DateTime? ReadyPulled(DeskEntry entry) => With(entry with { PulledForward = true }).Promised.ReadyAt(entry.Number);
+
     /// <summary>
     /// What to promise for a racket: the time it is needed by if that can be kept and makes no promise already given late,
     /// otherwise the earliest that can; null if it cannot be strung in the hours there are.

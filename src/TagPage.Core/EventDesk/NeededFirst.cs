@@ -12,23 +12,19 @@ internal static class NeededFirst
     public static DeskPlan Plan(DateTime now, IReadOnlyList<Technician> technicians, IReadOnlyList<DeskEntry> entries)
     {
         var plan = new DeskPlan(now, technicians, entries);
-        foreach (var missing in entries.Where(entry => Misses(entry, plan)).OrderBy(entry => entry.NeededBy).ThenBy(entry => entry.Number).Take(MostTries).ToList())
+        foreach (var early in entries.Where(IsNeededEarlier).OrderBy(entry => entry.NeededBy).ThenBy(entry => entry.Number).Take(MostTries).ToList())
         {
-            IReadOnlyList<DeskEntry> aimed = [.. entries.Where(entry => entry.Number != missing.Number), missing with { Aim = missing.NeededBy }];
+            IReadOnlyList<DeskEntry> aimed = [.. entries.Where(entry => entry.Number != early.Number), early with { Aim = early.NeededBy }];
             var tried = new DeskPlan(now, technicians, aimed);
-            if (tried.ReadyAt(missing.Number) <= plan.ReadyAt(missing.Number) && !entries.Any(entry => Suffers(entry, plan, tried)))
+            if (tried.ReadyAt(early.Number) <= plan.ReadyAt(early.Number) && !entries.Any(entry => Suffers(entry, plan, tried)))
                 (plan, entries) = (tried, aimed);
         }
         return plan;
     }
 
-    private static bool Misses(DeskEntry entry, DeskPlan plan) =>
-        entry is { On: null, OnCourt: false, PulledForward: false } && entry.NeededBy < entry.Promised && plan.ReadyAt(entry.Number) > entry.NeededBy;
+    private static bool IsNeededEarlier(DeskEntry entry) =>
+        entry is { On: null, OnCourt: false, PulledForward: false } && entry.NeededBy < entry.Promised;
 
-    // Nor does anybody miss a match for it.
-    private static bool Suffers(DeskEntry entry, DeskPlan before, DeskPlan after)
-    {
-        var (was, now) = (before.ReadyAt(entry.Number), after.ReadyAt(entry.Number));
-        return (entry.Due is { } due && new Slip(entry.Number, due, was, now).Suffers) || (was <= entry.NeededBy && !(now <= entry.NeededBy));
-    }
+    private static bool Suffers(DeskEntry entry, DeskPlan before, DeskPlan after) =>
+        entry.Due is { } due && new Slip(entry.Number, due, before.ReadyAt(entry.Number), after.ReadyAt(entry.Number)).Suffers;
 }

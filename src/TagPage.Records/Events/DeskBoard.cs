@@ -48,10 +48,13 @@ public sealed record DeskBoard(EventRow Event, IReadOnlyList<TechnicianRow> Tech
     public IReadOnlyList<(EntryRow Entry, DateTime Ready)> WorthPulling =>
     [
         .. In(JobState.Waiting).Where(entry => !entry.PulledForward && ReadyAt(entry) > entry.NeededBy).OrderBy(entry => entry.NeededBy).Take(5)
+            .Where(entry => Desk.ReadyPulled(ToDesk(entry)) <= entry.NeededBy)
             .Select(entry => (Entry: entry, After: Desk.With(ToDesk(entry) with { PulledForward = true })))
-            .Where(late => late.After.Plan.ReadyAt(late.Entry.Number) <= late.Entry.NeededBy && Desk.Slips(late.After).Count == 0)
+            .Where(late => Desk.Slips(late.After).Count == 0 && !TakesAMatch(late.After))
             .Select(late => (late.Entry, late.After.Plan.ReadyAt(late.Entry.Number)!.Value)),
     ];
+
+    private bool TakesAMatch(Desk after) => In(JobState.Waiting).Any(entry => ReadyAt(entry) <= entry.NeededBy && !(after.Plan.ReadyAt(entry.Number) <= entry.NeededBy));
 
     /// <summary>Rackets whose promise was moved; their owners are to be told.</summary>
     public IEnumerable<EntryRow> ToTell => Entries.Where(entry => entry.MovedFrom is not null && entry.State is not (JobState.Collected or JobState.Cancelled));

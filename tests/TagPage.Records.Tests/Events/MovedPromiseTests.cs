@@ -99,6 +99,20 @@ public sealed class MovedPromiseTests : IDisposable
         Assert.Empty(fair.Board.ToTell);
     }
 
+    [Fact]
+    public void Of_two_that_could_reach_their_matches_after_all_the_earlier_one_does_and_the_other_is_not_to_be_pulled_before_it()
+    {
+        using var fair = new Fair(bram: false);
+        var first = fair.TakeIn();
+        var (later, earlier) = (fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 40) }), fair.TakeIn(but: entry => entry with { NeededBy = Fair.At(10, 35) }));
+
+        Fair.Done(fair.Moves.Withdraw(fair.Helper, fair.Id, first));
+
+        Assert.Equal([earlier, later], fair.Board.NextUp.Select(entry => entry.Number));
+        Assert.Equal([earlier], fair.Board.InTimeAfterAll.Select(entry => entry.Number));
+        Assert.Empty(fair.Board.WorthPulling);
+    }
+
     /// <summary>Before lunch there is room for one of the two; the one that is due first can as well wait until after it.</summary>
     [Fact]
     public void Desk_says_whom_to_pull_forward_where_a_break_makes_that_the_better_order()
