@@ -21,6 +21,7 @@ public static class DemoDates
         ["feel"] = ["said_on"],
         ["past_job"] = ["received_on", "strung_on", "paid_on"],
         ["event"] = ["from_on", "to_on"],
+        ["string_stock"] = ["since"],
         ["payment"] = ["paid_on"],
         ["bill"] = ["from_on", "to_on", "issued_on"],
         ["bill_line"] = ["strung_on"],
@@ -28,7 +29,7 @@ public static class DemoDates
     };
 
     /// <summary>Instants that the pages show beside those days.</summary>
-    public static IReadOnlyList<(string Table, string Column)> Instants { get; } = [("found_event", "at")];
+    public static IReadOnlyList<(string Table, string Column)> Instants { get; } = [("found_event", "at"), ("stock_move", "made_at")];
 
     /// <summary>Times of events, by the shop's clock.</summary>
     public static IReadOnlyDictionary<string, IReadOnlyList<string>> WallTimes { get; } = new Dictionary<string, IReadOnlyList<string>>

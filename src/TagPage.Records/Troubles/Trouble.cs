@@ -18,6 +18,9 @@ public sealed record BackupOld(DateTimeOffset LastGood) : Trouble(false);
 
 public sealed record DiskFilling(long FreeBytes, bool IsGrave) : Trouble(IsGrave);
 
+/// <summary>Of these strings so little is left that it is time to buy.</summary>
+public sealed record StringsLow(int Strings) : Trouble(false);
+
 /// <param name="All">Emails that were given up.</param>
 /// <param name="FromFinders">Those among them that tell somebody where their racket is.</param>
 public sealed record MailGivenUp(int All, int FromFinders) : Trouble(FromFinders > 0);

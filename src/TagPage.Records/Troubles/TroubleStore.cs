@@ -1,12 +1,13 @@
 using TagPage.Records.Backups;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
+using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Troubles;
 
 /// <summary>All that the owner has to see to, the worst first.</summary>
-public sealed class TroubleStore(DatabaseCheck check, GivenUpStore mails, DataFolder folder, ShopClock clock)
+public sealed class TroubleStore(DatabaseCheck check, GivenUpStore mails, StockStore stock, DataFolder folder, ShopClock clock)
 {
     /// <param name="backups">How they stand.</param>
     public IReadOnlyList<Trouble> All(BackupState backups) => [.. Found(backups).OrderByDescending(t => t.IsGrave)];
@@ -21,6 +22,8 @@ public sealed class TroubleStore(DatabaseCheck check, GivenUpStore mails, DataFo
             yield return filling;
         if (mails.Count() is { All: > 0 } given)
             yield return new MailGivenUp(given.All, given.FromFinders);
+        if (stock.Low() is > 0 and var low)
+            yield return new StringsLow(low);
     }
 
     private IEnumerable<Trouble> OfBackups(BackupState state)

@@ -1,6 +1,7 @@
 using TagPage.Records.DueDates;
 using TagPage.Records.Outbox;
 using TagPage.Records.Search;
+using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Limits;
 
@@ -69,6 +70,7 @@ public static class App
         services.GetRequiredService<Migrator>().Run();
         services.GetRequiredService<NameKeeper>().Attach();
         services.GetRequiredService<DueDateKeeper>().Attach();
+        services.GetRequiredService<StockKeeper>().Attach();
     }
 
     /// <summary>Keys are written as the program starts: a page that needs one later may find the disk full.</summary>

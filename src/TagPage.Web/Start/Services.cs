@@ -10,6 +10,7 @@ using TagPage.Records.Import;
 using TagPage.Records.Reminders;
 using TagPage.Records.Search;
 using TagPage.Records.Shop;
+using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
@@ -42,6 +43,7 @@ internal static class Services
         services.AddSingleton<Restorer>();
         services.AddHostedService<BackupWorker>();
         services.AddSingleton<DueDateKeeper>();
+        services.AddSingleton<StockKeeper>();
         services.AddSingleton<NameKeeper>();
         services.AddSingleton<DueDateWorker>();
         services.AddHostedService(s => s.GetRequiredService<DueDateWorker>());
@@ -76,6 +78,7 @@ internal static class Services
         services.AddSingleton<DemoGuides>();
         services.AddSingleton<DemoReadings>();
         services.AddSingleton<DemoMoney>();
+        services.AddSingleton<DemoStock>();
         services.AddSingleton<DemoShop>();
         services.AddSingleton<DemoReminder>();
         services.AddSingleton<DemoOwnPage>();

@@ -11,6 +11,7 @@ using TagPage.Records.Privacy;
 using TagPage.Records.Rackets;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
+using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Records.Strings;
 using TagPage.Records.Tags;
@@ -28,6 +29,7 @@ public static class ShopRefusals
         FormKeyUnknown => "Reload this page, then send it again.",
         PlanOutdated => "The racket was measured or changed after this plan was made. Make the plan again.",
         NothingPlanned => "There is nothing to add or to take off.",
+        StockTooLong => "That is more string than can be kept account of. Check the number.",
         FrameNameTaken => "The catalogue already has a frame of this name for this sport. Change that one, or enter another name.",
         AddedLater => "It was put on after that day. Enter the day it came off.",
         _ => OfPeople(why) ?? OfRackets(why) ?? JobRefusalWords.Of(why) ?? ReadingRefusalWords.Of(why) ?? EventRefusalWords.Of(why) ?? OfReminders(why) ?? OfBackups(why) ?? PriceWords.Of(why)

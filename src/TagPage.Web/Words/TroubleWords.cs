@@ -22,6 +22,7 @@ public sealed record TroubleWords(string What, string ToDo, string Link, string 
             "Make room before it is full: backups are the first to fail.", "Backups", "/shop/backups"),
         MailGivenUp { All: 1 } given => new("1 email could not be sent.", Mail(given), "See which one", "/shop/nudges"),
         MailGivenUp { All: var all } given => new($"{all} emails could not be sent.", Mail(given), "See which ones", "/shop/nudges"),
+        StringsLow { Strings: var n } => new(n == 1 ? "1 string is running out." : $"{n} strings are running out.", "Buy more, or count what there is.", "Stock", "/shop/stock"),
         _ => throw new ArgumentOutOfRangeException(nameof(trouble), trouble.GetType().Name, "No words for this trouble."),
     };
 

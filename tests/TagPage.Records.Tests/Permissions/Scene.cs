@@ -24,6 +24,7 @@ using TagPage.Records.Readings;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
+using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Records.Strings;
 using TagPage.Records.Tags;
@@ -135,6 +136,7 @@ public sealed class Scene : IDisposable
     public AnswerStore.Given NotYet => new([new RacketAnswer(Racket, AnswerKind.NotYet) { Weeks = 3 }], null);
     public StringStore Strings => new(Database, Street.Time);
     public SpecStore Specs => new(Database, Street.Time);
+    public StockStore Stock => new(Database, Street.Clock);
     public FrameStore Frames => new(Database, Street.Time);
     public RangeConfirmStore Confirms => new(Database, Street.Clock);
     public FramePlaceStore Places => new(Database);

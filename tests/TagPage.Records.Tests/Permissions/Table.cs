@@ -20,6 +20,7 @@ using TagPage.Records.Readings;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
+using TagPage.Records.Stock;
 using TagPage.Records.Tests.Cast;
 
 namespace TagPage.Records.Tests.Permissions;
@@ -76,6 +77,8 @@ internal static class Table
         """;
 
     private const string Complete = "UPDATE spec SET balance = 320, swing_weight = 290";
+
+    private const string AStock = "INSERT INTO string_stock (string_id, unit, racket_cm, since) VALUES (1, 'Set', 1200, '2026-11-01')";
 
     private const string AFrame = "INSERT INTO frame (sport, name, name_key, most_tension) SELECT sport, frame, upper(frame), 40 FROM racket WHERE id = 1";
 
@@ -175,6 +178,9 @@ internal static class Table
         new(Shop, (s, who) => s.Clients.Change(who, s.Street.Odalys, Scene.Client)),
         new(Shop, (s, who) => s.Strings.Add(who, Scene.NewString)),
         new(Shop, (s, who) => s.Strings.Change(who, 1, Scene.NewString)),
+        new(Shop, (s, who) => s.Stock.Keep(who, 1, new StockEntry { RacketCm = 1200 })),
+        new(Shop, (s, who) => s.Stock.Buy(who, 1, new BoughtEntry { FormKey = Scene.Key, Centimetres = 1200 }), AStock),
+        new(Shop, (s, who) => s.Stock.Count(who, 1, new CountEntry { FormKey = Scene.Key, Centimetres = 1200 }), AStock),
         new(Shop, (s, who) => s.Frames.Add(who, new FrameEntry { FormKey = Scene.Key, Name = "Heron 100" })),
         new(Shop, (s, who) => s.Frames.Change(who, 1, new FrameEntry { Version = 1, Name = "Heron 100" }), AFrame),
         new(Shop, (s, who) => s.Specs.Add(who, s.Racket, new SpecEntry { FormKey = Scene.Key, MeasuredOn = Street.Today, Weight = 301 })),

@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Logging.Abstractions;
 using TagPage.Records.Backups;
 using TagPage.Records.Reminders;
+using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Records.Tests.Cast;
 using TagPage.Records.Troubles;
@@ -16,13 +17,26 @@ public sealed class TroubleStoreTests : IDisposable
     public TroubleStoreTests()
     {
         _check = new DatabaseCheck(_vault.Street.Database, _vault.Street.Time, NullLogger<DatabaseCheck>.Instance);
-        _troubles = new TroubleStore(_check, new GivenUpStore(_vault.Street.Database, _vault.Street.Clock), _vault.Street.Folder, _vault.Street.Clock);
+        _troubles = new TroubleStore(_check, new GivenUpStore(_vault.Street.Database, _vault.Street.Clock), new StockStore(_vault.Street.Database, _vault.Street.Clock), _vault.Street.Folder, _vault.Street.Clock);
     }
 
     public void Dispose()
     {
         _check.Dispose();
         _vault.Dispose();
+    }
+
+    [Fact]
+    public void String_that_runs_out_is_named_until_there_is_enough_again()
+    {
+        var stock = new StockStore(_vault.Street.Database, _vault.Street.Clock);
+        var kind = _vault.Street.Records.Kind();
+        stock.Keep(Who.Shop, kind, new StockEntry { RacketCm = 1_200, ReorderCm = 2_400 });
+        Assert.Equal([new StringsLow(1)], All());
+
+        stock.Buy(Who.Shop, kind, new BoughtEntry { FormKey = FormKey.New(), Centimetres = 2_401 });
+
+        Assert.Empty(All());
     }
 
     /// <summary>All but the disk's, which is the machine's own.</summary>

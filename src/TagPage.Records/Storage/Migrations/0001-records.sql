@@ -1367,6 +1367,69 @@ CREATE TRIGGER player_name_key AFTER UPDATE OF name ON player WHEN new.name <> o
   UPDATE player SET name_key = NULL WHERE id = new.id;
 END;
 
+-- ==== Stock ====
+
+-- Strings whose stock the shop keeps account of.
+CREATE TABLE string_stock (
+  string_id  INTEGER PRIMARY KEY REFERENCES string_kind (id),
+  unit       TEXT    NOT NULL CHECK (unit IN ('Set', 'Metre')),
+  -- What one racket takes, and so the length of a set.
+  racket_cm  INTEGER NOT NULL CHECK (racket_cm BETWEEN 100 AND 5000),
+  -- With no more than this left it is time to buy.
+  reorder_cm INTEGER NOT NULL DEFAULT 0 CHECK (reorder_cm BETWEEN 0 AND 10000000),
+  -- Rackets strung on earlier days have taken nothing.
+  since      TEXT    NOT NULL CHECK (since GLOB '????-??-??'),
+  -- The sum of its moves, kept for lists.
+  left_cm    INTEGER NOT NULL DEFAULT 0,
+  version    INTEGER NOT NULL DEFAULT 1
+) STRICT;
+CREATE INDEX string_stock_low ON string_stock (string_id) WHERE left_cm <= reorder_cm;
+
+-- What came in and what went. Never changed: what turns out wrong is put right by a count, and a job that takes something else
+-- by a move of the difference.
+CREATE TABLE stock_move (
+  id          INTEGER PRIMARY KEY AUTOINCREMENT,
+  string_id   INTEGER NOT NULL REFERENCES string_stock (string_id),
+  kind        TEXT    NOT NULL CHECK (kind IN ('Bought', 'Counted', 'Used')),
+  -- Below zero for what went; of a count by how much it corrects.
+  centimetres INTEGER NOT NULL CHECK (centimetres BETWEEN -100000000 AND 100000000),
+  -- What was paid for it.
+  cost_minor  INTEGER CHECK (cost_minor BETWEEN 0 AND 100000000),
+  job_id      INTEGER REFERENCES job (id) ON DELETE SET NULL,
+  note        TEXT    NOT NULL DEFAULT '' CHECK (length(note) <= 120),
+  made_at     TEXT    NOT NULL,
+  made_by     TEXT    NOT NULL CHECK (length(made_by) BETWEEN 1 AND 80),
+  CHECK (cost_minor IS NULL OR kind = 'Bought'),
+  CHECK (job_id IS NULL OR kind = 'Used')
+) STRICT;
+CREATE INDEX stock_move_by_string ON stock_move (string_id, id);
+CREATE INDEX stock_move_by_job    ON stock_move (job_id) WHERE job_id IS NOT NULL;
+
+CREATE TRIGGER stock_move_summed AFTER INSERT ON stock_move BEGIN
+  UPDATE string_stock SET left_cm = left_cm + new.centimetres WHERE string_id = new.string_id;
+END;
+
+-- Jobs whose strings are to be taken from the stock, or given back, before the transaction ends.
+CREATE TABLE stock_again (
+  job_id INTEGER PRIMARY KEY REFERENCES job (id) ON DELETE CASCADE
+) STRICT;
+CREATE TRIGGER stock_again_job_new AFTER INSERT ON job WHEN new.strung_on IS NOT NULL AND EXISTS (SELECT 1 FROM string_stock) BEGIN
+  INSERT INTO stock_again (job_id) VALUES (new.id) ON CONFLICT DO NOTHING;
+END;
+CREATE TRIGGER stock_again_job AFTER UPDATE OF strung_on, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by ON job
+WHEN (new.strung_on IS NOT NULL OR old.strung_on IS NOT NULL)
+ AND ((new.strung_on IS NULL) <> (old.strung_on IS NULL) OR new.mains_id <> old.mains_id OR new.crosses_id <> old.crosses_id
+      OR new.mains_supplied_by <> old.mains_supplied_by OR new.crosses_supplied_by <> old.crosses_supplied_by)
+ AND EXISTS (SELECT 1 FROM string_stock) BEGIN
+  INSERT INTO stock_again (job_id) VALUES (new.id) ON CONFLICT DO NOTHING;
+END;
+CREATE TRIGGER stock_again_charge_new AFTER INSERT ON charge WHEN new.centimetres IS NOT NULL AND EXISTS (SELECT 1 FROM string_stock) BEGIN
+  INSERT INTO stock_again (job_id) VALUES (new.job_id) ON CONFLICT DO NOTHING;
+END;
+CREATE TRIGGER stock_again_charge_gone AFTER DELETE ON charge WHEN old.centimetres IS NOT NULL AND EXISTS (SELECT 1 FROM string_stock) AND EXISTS (SELECT 1 FROM job WHERE id = old.job_id) BEGIN
+  INSERT INTO stock_again (job_id) VALUES (old.job_id) ON CONFLICT DO NOTHING;
+END;
+
 -- ==== The search box ====
 
 -- One line per record for the search box. The row id says which: 4 × id + 0 client, + 1 player, + 2 racket.

@@ -7,7 +7,7 @@ using TagPage.Web.Import;
 namespace TagPage.Web.Start.Demo;
 
 /// <summary>The invented shop: its records come in at the first start, and their dates move on at later ones.</summary>
-public sealed class DemoShop(DemoStore demo, DemoFinder finder, DemoGuides guides, DemoReadings readings, DemoEvent fair, DemoMoney money, ShopStore shops, ShopClock clock, DataFolder folder)
+public sealed class DemoShop(DemoStore demo, DemoFinder finder, DemoGuides guides, DemoReadings readings, DemoEvent fair, DemoMoney money, DemoStock stock, ShopStore shops, ShopClock clock, DataFolder folder)
 {
     /// <summary>Where the files lie, beside the program.</summary>
     public static string Seed { get; } = Path.Combine(AppContext.BaseDirectory, "seed-demo");
@@ -33,6 +33,7 @@ public sealed class DemoShop(DemoStore demo, DemoFinder finder, DemoGuides guide
             return;
         readings.Take();
         money.Set();
+        stock.Set();
         finder.Tell();
         fair.Open();
     }

@@ -1,16 +1,19 @@
 using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Jobs;
 using TagPage.Core.Rackets;
 using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
+using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmStore confirms, FeelStore feels, ReadingStore readings, JobDeleteStore deletes, ChargeStore charges, PaymentStore payments, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
+public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmStore confirms, FeelStore feels, ReadingStore readings, JobDeleteStore deletes, ChargeStore charges, PaymentStore payments, StockStore stock, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
 {
     /// <summary>What the player said about the strings before these.</summary>
     public FeelStore.Row? Felt { get; private set; }
@@ -32,6 +35,11 @@ public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmSto
     public DateTimeOffset Now => clock.Now;
 
     public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
+
+    /// <summary>Which of its strings there is too little of, while it is to be strung from the shop’s own.</summary>
+    public IEnumerable<string> Shortages => Saved.State is JobState.Waiting or JobState.OnMachine
+        ? stock.OfJob(Saved.MainsSuppliedBy == Supplier.Shop ? Saved.MainsId : 0, Saved.CrossesSuppliedBy == Supplier.Shop ? Saved.CrossesId : 0).Select(StockWords.TooLittle).OfType<string>()
+        : [];
 
     public bool IsLate => Saved.IsOpen && Saved.PromisedFor < Today;
 

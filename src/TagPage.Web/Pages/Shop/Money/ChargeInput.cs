@@ -2,6 +2,7 @@ using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Money;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
+using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Money;
 

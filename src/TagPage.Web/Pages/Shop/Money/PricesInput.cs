@@ -3,6 +3,7 @@ using TagPage.Core.Money;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
 using TagPage.Records.Strings;
+using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Money;
 

@@ -4,7 +4,7 @@ using TagPage.Records.Shop;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
-namespace TagPage.Web.Pages.Shop.Money;
+namespace TagPage.Web.Pages.Shop.Shared;
 
 /// <summary>Amounts as they are typed, in the shop's currency.</summary>
 internal static class MoneyFields
