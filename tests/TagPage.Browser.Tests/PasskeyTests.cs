@@ -46,7 +46,7 @@ public sealed class PasskeyTests(DemoStage stage) : IClassFixture<DemoStage>
         await runa.Fill("What to call it", "once");
         await runa.Fill("Your password", Stage.OwnerPassword);
         await Click(runa, "Make a passkey");
-        await runa.Reads("The passkey “once” signs in from now on.");
+        await runa.Reads("You can now sign in with the passkey “once”.");
         IRequest? sent = null;
         Dictionary<string, string> headers = [];
         await runa.Page.RouteAsync(new System.Text.RegularExpressions.Regex("handler=passkey", System.Text.RegularExpressions.RegexOptions.IgnoreCase), async route =>

@@ -17,7 +17,7 @@ public sealed record JobRow
         mains_id, mains_name, mains_material, mains_gauge_mm, mains_supplied_by, mains_tension,
         crosses_id, crosses_name, crosses_material, crosses_gauge_mm, crosses_supplied_by, crosses_tension,
         tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces, received_on, received_where, promised_for, strung_on, strung_by, machine,
-        told_ready_at, started_at, strung_at, collected_on, price_minor, laid_minor, paid_on, note, ended_on, ended_how,
+        told_ready_at, is_telling_failed, started_at, strung_at, collected_on, price_minor, laid_minor, paid_on, note, ended_on, ended_how,
         asked_in, asked_words, expected, drop_off_where, drop_off_by, needed_by, reading, instrument_id, instrument
         """;
 
@@ -91,8 +91,11 @@ public sealed record JobRow
     public DateOnly? DropOffBy { get; init; }
     public DateOnly? NeededBy { get; init; }
 
-    /// <summary>When the client was told that it is ready.</summary>
+    /// <summary>When the client was told that it is ready; null also where the email was given up.</summary>
     public DateTimeOffset? ToldReadyAt { get; init; }
+
+    /// <summary>Whether the email that it is ready was given up.</summary>
+    public bool IsTellingFailed { get; init; }
 
     /// <summary>When it went on the machine, and when it came off, as far as that was pressed as it happened.</summary>
     public DateTimeOffset? StartedAt { get; init; }

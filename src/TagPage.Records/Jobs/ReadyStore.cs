@@ -55,9 +55,13 @@ public sealed class ReadyStore(Database database, OutboxStore outbox, IJobMails 
     private void Tell(SqliteConnection connection, IReadOnlyList<JobRow> jobs, DateTimeOffset now)
     {
         var mail = mails.Ready(jobs);
-        outbox.Queue(connection, new NewMail(MailKind.ClientNotice, jobs[0].ClientId, mail.Subject, mail.Body));
-        connection.Execute(TellSql, jobs.Select(job => new { job.Id, now }));
+        connection.Execute(LetGoSql, jobs.Select(job => new { job.Id }));
+        var sent = outbox.Queue(connection, new NewMail(MailKind.ClientNotice, jobs[0].ClientId, mail.Subject, mail.Body));
+        connection.Execute(TellSql, jobs.Select(job => new { job.Id, sent, now }));
     }
 
-    private const string TellSql = "UPDATE job SET told_ready_at = @now, version = version + 1 WHERE id = @Id";
+    // The new one takes the place of an email that was given up.
+    private const string LetGoSql = "UPDATE outbox SET let_go = 1 WHERE state = 'Failed' AND id = (SELECT told_mail_id FROM job WHERE id = @Id)";
+
+    private const string TellSql = "UPDATE job SET told_ready_at = @now, told_mail_id = @sent, version = version + 1 WHERE id = @Id";
 }

@@ -48,7 +48,7 @@ public static class ExportPlan
         new("job", $"id IN ({Jobs})",
             "id ticket racket_id state mains_id crosses_id mains_supplied_by crosses_supplied_by mains_tension crosses_tension tension_unit "
             + "mains_pre_stretch crosses_pre_stretch pieces received_on received_where promised_for strung_on strung_by machine collected_on price_minor paid_on note "
-            + "told_ready_at started_at strung_at ended_on ended_how hours_played label_date", "moved_at version"),
+            + "told_ready_at started_at strung_at ended_on ended_how hours_played label_date", "moved_at told_mail_id version"),
         new("charge", $"job_id IN ({Jobs}) AND {PaysThemselves}", "id job_id kind words centimetres metre_minor amount_minor tax_bp"),
         new("charge_change", $"job_id IN ({Jobs}) AND {PaysThemselves}", "job_id ticket kind was_minor is_minor made_at", "id made_by"),
         new("payment", "client_id = @client", "id paid_on method amount_minor undoes_id note made_at", "client_id payer_id made_by"),

@@ -65,6 +65,23 @@ public sealed class ReadyStoreTests : IDisposable
     }
 
     [Fact]
+    public void Email_that_was_given_up_has_told_nobody_also_once_it_is_forgotten_and_another_takes_its_place()
+    {
+        Store.TellAll(Who.Shop, _odalys);
+        var version = Job(_first).Version;
+
+        _street.Records.Change("UPDATE outbox SET state = 'Failed', last_error = 'no such mailbox'");
+
+        Assert.All([_first, _second], id => Assert.True(Job(id) is { ToldReadyAt: null, IsTellingFailed: true }));
+        Assert.Equal(new Outcome.Done(_first), Store.Tell(Who.Shop, _first));
+        Assert.True(Job(_first) is { ToldReadyAt: not null, IsTellingFailed: false } && Job(_first).Version == version + 1);
+        Assert.Equal(1, _street.Records.Count("outbox", "state = 'Failed' AND let_go = 1"));
+        _street.Records.Change("DELETE FROM outbox WHERE state = 'Failed'");
+        Assert.True(Job(_second) is { ToldReadyAt: null, IsTellingFailed: false });
+        Assert.NotNull(Job(_first).ToldReadyAt);
+    }
+
+    [Fact]
     public void Nothing_ready_is_said()
     {
         _street.Refused<NotReady>(() => Store.TellAll(Who.Shop, Party.Client(_street.Ewan)));

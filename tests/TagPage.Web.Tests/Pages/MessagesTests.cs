@@ -35,6 +35,20 @@ public sealed class MessagesTests : IDisposable
         Assert.Contains("client told on 25 Nov 2026", (await _runa.Open($"/shop/jobs/{_job}")).Main, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Ticket_and_bench_say_that_the_email_was_refused_and_offer_to_tell_the_client_again()
+    {
+        await _runa.Send(await _runa.Open($"/shop/jobs/ready/{_job}"));
+        _shop.Records.Change("UPDATE outbox SET state = 'Failed', last_error = 'no such mailbox'");
+
+        var ticket = await _runa.Open($"/shop/jobs/{_job}");
+
+        Assert.DoesNotContain("client told on", ticket.Main, StringComparison.Ordinal);
+        Assert.Contains("the email that it is ready could not be sent", ticket.Main, StringComparison.Ordinal);
+        Assert.NotNull(ticket.Document.QuerySelector($"main a[href='/shop/jobs/ready/{_job}']"));
+        Assert.Contains("email that it is ready not sent", (await _runa.Open("/shop")).Main, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("UPDATE job SET paid_on = '2026-11-20'", "Price: already paid.")]
     [InlineData("INSERT INTO payer (id, name) VALUES (1, 'Eastmere Academy'); UPDATE client SET payer_id = 1", null)]

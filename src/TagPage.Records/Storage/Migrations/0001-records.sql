@@ -508,7 +508,9 @@ CREATE TABLE job (
   machine             TEXT    NOT NULL DEFAULT '' CHECK (length(machine) <= 60),
   -- The restring-by date that the label of these strings carries.
   label_date          TEXT    CHECK (label_date GLOB '????-??-??'),
+  -- When the client was told that it is ready, and by which email while that is known; one that was given up told nobody.
   told_ready_at       TEXT,
+  told_mail_id        INTEGER REFERENCES outbox (id) ON DELETE SET NULL,
   -- When it went on the machine and came off, where both were pressed as they happened; and the last move, until it is taken back.
   started_at          TEXT,
   strung_at           TEXT,
@@ -536,6 +538,7 @@ CREATE INDEX job_unpaid     ON job (received_on) WHERE paid_on IS NULL AND state
 CREATE INDEX job_received   ON job (received_on, racket_id);
 CREATE INDEX job_by_string  ON job (mains_id);
 CREATE INDEX job_timed      ON job (strung_at DESC) WHERE strung_at IS NOT NULL;
+CREATE INDEX job_told       ON job (told_mail_id) WHERE told_mail_id IS NOT NULL;
 CREATE INDEX job_moved      ON job (moved_at) WHERE moved_at IS NOT NULL;
 CREATE INDEX job_by_crosses ON job (crosses_id);
 
@@ -921,7 +924,8 @@ SELECT j.id, j.ticket, j.state, j.version, j.racket_id, r.number, r.frame, r.tap
        j.mains_id, m.name AS mains_name, m.material AS mains_material, m.gauge_mm AS mains_gauge_mm, j.mains_supplied_by, j.mains_tension,
        j.crosses_id, x.name AS crosses_name, x.material AS crosses_material, x.gauge_mm AS crosses_gauge_mm, j.crosses_supplied_by,
        j.crosses_tension, j.tension_unit, j.mains_pre_stretch, j.crosses_pre_stretch, j.pieces,
-       j.received_on, j.received_where, j.promised_for, j.strung_on, j.strung_by, j.machine, j.told_ready_at, j.started_at, j.strung_at, j.collected_on,
+       j.received_on, j.received_where, j.promised_for, j.strung_on, j.strung_by, j.machine,
+       CASE WHEN o.state IS NOT 'Failed' THEN j.told_ready_at END AS told_ready_at, j.told_ready_at IS NOT NULL AND o.state IS 'Failed' AS is_telling_failed, j.started_at, j.strung_at, j.collected_on,
        j.price_minor, (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.job_id = j.id) AS laid_minor, j.paid_on, j.note, j.ended_on, j.ended_how,
        q.asked_in, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.expected, 0) AS expected,
        COALESCE(q.drop_off_where, '') AS drop_off_where, q.drop_off_by, q.needed_by,
@@ -931,6 +935,7 @@ JOIN racket r ON r.id = j.racket_id
 JOIN player p ON p.id = r.player_id
 JOIN client c ON c.id = p.client_id
 LEFT JOIN payer y ON y.id = c.payer_id
+LEFT JOIN outbox o ON o.id = j.told_mail_id
 JOIN string_kind m ON m.id = j.mains_id
 JOIN string_kind x ON x.id = j.crosses_id
 LEFT JOIN job_request q ON q.job_id = j.id
@@ -1159,6 +1164,10 @@ CREATE TABLE outbox (
   sent_at      TEXT,
   CHECK ((state = 'Sent') = (sent_at IS NOT NULL))
 ) STRICT;
+-- What was given up is forgotten after a while; that nobody was told is not.
+CREATE TRIGGER job_told_by_nobody BEFORE DELETE ON outbox WHEN old.state = 'Failed' BEGIN
+  UPDATE job SET told_ready_at = NULL WHERE told_mail_id = old.id;
+END;
 -- Whoever says that a household wants no more reminders: those on their way are held back.
 CREATE TRIGGER client_unreminded AFTER UPDATE OF reminders ON client WHEN new.reminders = 0 AND old.reminders = 1 BEGIN
   UPDATE outbox SET state = CASE maybe_sent WHEN 1 THEN 'MaybeSent' ELSE 'Failed' END, last_error = 'The client wants no more reminders.'
