@@ -28,6 +28,9 @@ public sealed record PriceUnread(ShopDetails Shop) : Refusal(nameof(JobEntry.Pri
 /// <summary>Another ticket of the racket is still open.</summary>
 public sealed record OnBenchAlready(string Place, long Ticket) : Oddity(Place);
 
+/// <summary>Another ticket of the racket is strung, and was never handed out.</summary>
+public sealed record NotCollectedYet(string Place, long Ticket) : Oddity(Place);
+
 /// <summary>The racket that a ticket is moved to is another player's.</summary>
 public sealed record OtherPlayers(string Place, string Player) : Oddity(Place);
 

@@ -39,11 +39,23 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
         public long? OpenJobId { get; init; }
         public long? OpenTicket { get; init; }
 
+        /// <summary>A job of this racket that is strung and was not handed out.</summary>
+        public long? ReadyTicket { get; init; }
+
         /// <summary>The client announced it, and it has not been brought yet.</summary>
         public bool OpenIsExpected { get; init; }
 
         /// <summary>The racket's last job, or the player's last one in this sport.</summary>
         public long? LastJobId { get; init; }
+
+        /// <summary>Asked before another ticket is opened for it.</summary>
+        /// <param name="place">In the form.</param>
+        public IEnumerable<Oddity> SecondTicket(string place) => this switch
+        {
+            { OpenTicket: { } open } => [new OnBenchAlready(place, open)],
+            { ReadyTicket: { } ready } => [new NotCollectedYet(place, ready)],
+            _ => [],
+        };
     }
 
     public RacketRow? Racket(Who who, long id) => database.Read(c => Racket(c, who, id));
@@ -62,6 +74,7 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
     internal const string Select = $"""
         SELECT r.id, r.number, r.frame, r.tape_colour, r.sport, r.state, r.pattern_mains, r.pattern_crosses,
                r.player_id, r.note AS racket_note, p.note AS player_note, c.note AS client_note, p.name AS player, p.junior, p.label_name, c.id AS client_id, c.name AS client, o.id AS open_job_id, o.ticket AS open_ticket,
+               (SELECT MAX(j.ticket) FROM job j WHERE j.racket_id = r.id AND j.state = 'Strung') AS ready_ticket,
                EXISTS (SELECT 1 FROM job_request q WHERE q.job_id = o.id AND q.expected = 1) AS open_is_expected,
                COALESCE(
                  {RequestedJob.Last},

@@ -23,6 +23,8 @@ public static class ShopQuestions
         PaidPriceChanges changes => PriceWords.Of(changes),
         OnBenchAlready { Ticket: var ticket } =>
             $"This racket is on the bench already, with ticket {ticket}. Change that ticket, or tick below to open a second one.",
+        NotCollectedYet { Ticket: var ticket } =>
+            $"Ticket {ticket} for this racket is still ready to collect. Hand it out first, or tick below to open a second one.",
         OtherPlayers { Player: var player } => $"That racket is {player}’s. Price and payment go there too. Choose another racket, or tick below to move the ticket.",
         ReadBeforeStrung before => $"{Formats.Day(before.Day)} is before these strings went in, {Formats.Day(before.StrungOn)}. Correct it, or tick below to keep it.",
         StrungSameDay { Ticket: var ticket, On: var on } =>

@@ -55,8 +55,8 @@ public sealed class MoodyServer : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         await _closing.CancelAsync();
-        _listener.Stop();
         await _running;
+        _listener.Stop();
         await Task.WhenAll(_visits);
         _listener.Dispose();
         _closing.Dispose();

@@ -71,6 +71,20 @@ public sealed class NewJobTests : IDisposable
     }
 
     [Fact]
+    public async Task Ticket_while_another_is_still_to_be_collected_is_asked_about_first()
+    {
+        var owner = _shop.Owner();
+        _shop.Records.Change("UPDATE job SET state = 'Strung', collected_on = NULL WHERE id = @Job", new { _family.Job });
+
+        var asked = await owner.Send(await owner.Open(Address));
+
+        Assert.Contains("still ready to collect", Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.Equal(1, Jobs);
+        await owner.Send(asked, ("Input.Confirmed", asked.Document.QuerySelector("[name='Input.Confirmed']")!.GetAttribute("value")!));
+        Assert.Equal(2, Jobs);
+    }
+
+    [Fact]
     public async Task New_racket_is_filled_in_from_the_players_other_one()
     {
         var second = _shop.Records.Racket(_family.Player, number: 2);

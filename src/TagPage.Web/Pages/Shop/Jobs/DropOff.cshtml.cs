@@ -123,8 +123,8 @@ public sealed class DropOffModel(DropOffStore store, TogetherStore together, Job
     private IEnumerable<Oddity> OdditiesOf(string place, DropOffRacket row)
     {
         var racket = Racket(row);
-        if (racket.OpenTicket is { } ticket && !store.IsSent(Input.FormKey))
-            yield return new OnBenchAlready($"{place}.{nameof(row.Ticked)}", ticket);
+        foreach (var odd in store.IsSent(Input.FormKey) ? [] : racket.SecondTicket($"{place}.{nameof(row.Ticked)}"))
+            yield return odd;
         foreach (var odd in row.ToOrder().Oddities(racket.Sport, Last(racket), frames.Find(racket.Sport, racket.Frame)))
             yield return odd with { Field = $"{place}.{odd.Field}" };
     }

@@ -87,7 +87,7 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FrameStore frames
             id => this.GoOn($"/shop/jobs/{id}", $"Ticket {jobs.Get(Who.Shop, id)!.Ticket} is waiting at the bench.", "Back to the bench", "/shop"));
     }
 
-    private IEnumerable<Oddity> OnBench => Saved.OpenTicket is { } ticket && !store.IsSent(Input.FormKey) ? [new OnBenchAlready(nameof(Input.ReceivedOn), ticket)] : [];
+    private IEnumerable<Oddity> OnBench => store.IsSent(Input.FormKey) ? [] : Saved.SecondTicket(nameof(Input.ReceivedOn));
 
     private IReadOnlyList<Oddity> ReadingOddities => Measured is { } bed && Input.OldReading is not null
         ? doubts.Oddities(bed, clock.Today, (Input.OldEndedOn ?? Input.ReceivedOn, null, Input.OldReading, Input.OldInstrumentId),
