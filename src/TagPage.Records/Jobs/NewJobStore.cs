@@ -42,6 +42,9 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
         /// <summary>A job of this racket that is strung and was not handed out.</summary>
         public long? ReadyTicket { get; init; }
 
+        /// <summary>Marked as lost, as far as anybody knows.</summary>
+        public bool IsLost { get; init; }
+
         /// <summary>The client announced it, and it has not been brought yet.</summary>
         public bool OpenIsExpected { get; init; }
 
@@ -74,7 +77,7 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
     internal const string Select = $"""
         SELECT r.id, r.number, r.frame, r.tape_colour, r.sport, r.state, r.pattern_mains, r.pattern_crosses,
                r.player_id, r.note AS racket_note, p.note AS player_note, c.note AS client_note, p.name AS player, p.junior, p.label_name, c.id AS client_id, c.name AS client, o.id AS open_job_id, o.ticket AS open_ticket,
-               (SELECT MAX(j.ticket) FROM job j WHERE j.racket_id = r.id AND j.state = 'Strung') AS ready_ticket,
+               (SELECT MAX(j.ticket) FROM job j WHERE j.racket_id = r.id AND j.state = 'Strung') AS ready_ticket, r.lost_since IS NOT NULL AS is_lost,
                EXISTS (SELECT 1 FROM job_request q WHERE q.job_id = o.id AND q.expected = 1) AS open_is_expected,
                COALESCE(
                  {RequestedJob.Last},

@@ -53,6 +53,19 @@ public sealed class TogetherTests : IDisposable
     }
 
     [Fact]
+    public async Task Lost_racket_and_one_still_to_be_collected_are_named_and_not_ticked()
+    {
+        _shop.Get<MoveStore>().MarkStrung(Who.Shop, _shop.Records.Job(_family.Racket), new StrungEntry { StrungOn = TestShop.Today });
+        _shop.Records.Change("UPDATE racket SET lost_since = '2026-11-20' WHERE id = @_second", new { _second });
+
+        var form = await _shop.Owner().Open(At("drop-off"));
+
+        Assert.Equal([false, false], form.Document.QuerySelectorAll("input[type=checkbox][name$=Ticked]").Select(tick => tick.HasAttribute("checked")));
+        Assert.Contains("Still to be collected: ticket", form.Main, StringComparison.Ordinal);
+        Assert.Contains("Marked as lost", form.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task What_is_wrong_with_one_racket_is_said_beside_it_and_none_is_taken_in()
     {
         var owner = _shop.Owner();

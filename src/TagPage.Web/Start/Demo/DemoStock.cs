@@ -21,7 +21,7 @@ public sealed class DemoStock(StockStore stock, StringStore strings, BenchStore 
         var length = new StockLength(kind.Material == Material.Polyester ? StockUnit.Metre : StockUnit.Set, 1200);
         Done(stock.Keep(Who.Shop, kind.Id, new StockEntry { Unit = length.Unit, RacketCm = length.RacketCm, ReorderCm = 3 * length.RacketCm }));
         Done(stock.Buy(Who.Shop, kind.Id, new BoughtEntry { FormKey = FormKey.New(), Centimetres = length.Centimetres(length.Unit == StockUnit.Metre ? 200 : 20), CostMinor = 12_000 }));
-        Done(stock.Count(Who.Shop, kind.Id, new CountEntry { FormKey = FormKey.New(), Centimetres = length.Centimetres(length.Unit == StockUnit.Metre ? 171.5m : 17), Note = "counted when the account began" }));
+        Done(stock.Count(Who.Shop, kind.Id, new CountEntry { FormKey = FormKey.New(), Centimetres = length.Centimetres(length.Unit == StockUnit.Metre ? 171.5m : 17), Note = "first count" }));
     }
 
     private static void Done(Outcome outcome)

@@ -30,7 +30,7 @@ internal static class DropOffFill
         {
             RacketId = racket.Id,
             Announced = racket.OpenIsExpected,
-            Ticked = racket.OpenJobId is null || racket.OpenIsExpected,
+            Ticked = racket is { OpenIsExpected: true } or { OpenJobId: null, ReadyTicket: null, IsLost: false },
             Price = listed ? null : row.Price,
             ReceivedWhere = null,
         };

@@ -19,5 +19,5 @@ public sealed class ReadyAllModel(ReadyStore store, TogetherStore together, JobM
     }
 
     public IActionResult OnPost() => this.After(store.TellAll(Who.Shop, Party),
-        told => this.GoOn(Home, told == 1 ? "The email that 1 racket is ready is on its way." : $"The news that {told} rackets are ready is on its way."));
+        told => this.GoOn(Home, told == 1 ? "The email that 1 racket is ready is on its way." : $"The email that {told} rackets are ready is on its way."));
 }
