@@ -23,6 +23,7 @@ public sealed class BenchTests(DemoStage stage) : IClassFixture<DemoStage>
 
         await Key(runa, "n");
         await runa.Reads("New job: which racket?");
+        await Assertions.Expect(runa.Page.Locator("#q")).ToBeFocusedAsync();
         await keys.TypeAsync("Niamh");
         await keys.PressAsync("Enter");
         await runa.Reads("New job: Niamh");
