@@ -11,10 +11,4 @@ public readonly record struct StockLength(StockUnit Unit, int RacketCm)
 
     /// <summary>So many sets or metres, to a hundredth.</summary>
     public decimal Amount(long centimetres) => Math.Round((decimal)centimetres / (Unit == StockUnit.Set ? RacketCm : 100), 2, MidpointRounding.AwayFromZero);
-
-    /// <summary>What the mains take of a racket’s length: half of it, an odd centimetre with them.</summary>
-    public static int OfMains(int racketCm) => racketCm - OfCrosses(racketCm);
-
-    /// <summary>What the crosses take of it.</summary>
-    public static int OfCrosses(int racketCm) => racketCm / 2;
 }
