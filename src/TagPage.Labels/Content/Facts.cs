@@ -60,7 +60,10 @@ public sealed record WaitingFacts
 
     /// <summary>With its unit.</summary>
     public string Tension { get; init; } = "";
-    public string Strings { get; init; } = "";
+    public StringFact Mains { get; init; } = new("", "");
+
+    /// <summary>Empty where they are as the mains.</summary>
+    public StringFact Crosses { get; init; } = new("", "");
 
     /// <summary>In the client's words.</summary>
     public string Wish { get; init; } = "";

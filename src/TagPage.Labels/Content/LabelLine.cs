@@ -5,6 +5,9 @@ namespace TagPage.Labels.Content;
 /// <param name="Text">What it says; nothing is printed where it is empty.</param>
 public sealed record LabelLine(string Name, string Text)
 {
+    // Every way to break a line is tried.
+    private const int MostParts = 8;
+
     /// <summary>0 is the most important of all figures and lines; the last one is given up first.</summary>
     public int Rank { get; init; }
 
@@ -52,10 +55,12 @@ public sealed record LabelLine(string Name, string Text)
     /// <summary>Whether it goes on with the sentence of the line before.</summary>
     public bool Follows { get; init; }
 
-    /// <summary>Parts of words that may be set in any number of rows.</summary>
+    /// <summary>Parts of words that may be set in any number of rows: one word each, or several of a long text.</summary>
     public static IReadOnlyList<string> Words(string text)
     {
         var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return [.. words.Select((word, i) => i < words.Length - 1 ? word + " " : word)];
+        var each = (words.Length + MostParts - 1) / MostParts;
+        var parts = words.Chunk(Math.Max(1, each)).Select(chunk => string.Join(' ', chunk)).ToList();
+        return [.. parts.Select((part, i) => i < parts.Count - 1 ? part + " " : part)];
     }
 }

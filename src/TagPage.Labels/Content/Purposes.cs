@@ -12,7 +12,7 @@ public static class Purposes
         LabelLine[] dates = [new("the date strung", facts.Strung) { Rank = 3, IsExtra = true, Caption = Before("Strung", facts.Strung), Stays = true, IsFollowed = true }];
         List<LabelPanel> panels =
         [
-            new(Large("the tension", facts.Tension, 0) is { } tension ? tension with { Unit = facts.Unit } : null, [.. Strings(facts), Reading(facts)]),
+            new(Large("the tension", facts.Tension, 0) is { } tension ? tension with { Unit = facts.Unit } : null, [.. Strings(facts.Mains, facts.Crosses, 2), Reading(facts)]),
             new(Large("the restring-by date", facts.RestringBy, 1) is { } date ? date with { Caption = "Restring by" } : null,
                 facts.NameLeads ? dates : [.. dates, whose, own]),
         ];
@@ -46,13 +46,15 @@ public static class Purposes
     /// <summary>On racket or bag while its ticket waits.</summary>
     public static LabelContent Waiting(WaitingFacts facts, LabelTag? tag) => new(
     [
-        new(new Figure("the ticket’s number", facts.Ticket) { Rank = 0, IsTall = true }, []),
+        new(Large("the ticket’s number", facts.Ticket, 0) is { } number ? number with { Caption = "Ticket" } : null,
+        [
+            new LabelLine("the tension", facts.Tension) { Rank = 2, IsBold = true, Stays = true },
+            Whose(facts.Whose, 5),
+        ]),
         new(Large("the day promised", facts.Promised, 1) is { } day ? day with { Caption = "Promised" } : null,
         [
-            new LabelLine("the tension", facts.Tension) { Rank = 2, IsBold = true },
-            new LabelLine("the string", facts.Strings) { Rank = 3, MayBeCut = true, Parts = Strings(facts.Strings) },
-            new LabelLine("the wish", facts.Wish) { Rank = 4, MayBeCut = true, IsExtra = true },
-            Whose(facts.Whose, 5),
+            .. Strings(facts.Mains, facts.Crosses, 3),
+            new LabelLine("the wish", facts.Wish) { Rank = 4, MayBeCut = true, IsExtra = true, Parts = LabelLine.Words(facts.Wish) },
         ]),
     ], tag);
 
@@ -99,16 +101,15 @@ public static class Purposes
             : [typed];
     }
 
-    private static IEnumerable<LabelLine> Strings(DoneFacts facts)
+    private static IEnumerable<LabelLine> Strings(StringFact mains, StringFact crosses, int rank)
     {
-        var (mains, crosses) = (facts.Mains, facts.Crosses);
         var areTwo = mains.Text.Length > 0 && crosses.Text.Length > 0;
         yield return Of(mains, "") with { GoesOn = areTwo };
         // The stroke stands with the second, also where that is in a row or a column of its own.
         yield return Of(crosses, areTwo ? "/ " : "") with { Follows = true };
 
-        static LabelLine Of(StringFact fact, string start) =>
-            new("the string", fact.Text.Length == 0 ? "" : start + fact.Text) { Rank = 2, MayBeCut = true, KeptEnd = $" {fact.Gauge}".TrimEnd(), Stays = true };
+        LabelLine Of(StringFact fact, string start) =>
+            new("the string", fact.Text.Length == 0 ? "" : start + fact.Text) { Rank = rank, MayBeCut = true, KeptEnd = $" {fact.Gauge}".TrimEnd(), Stays = true };
     }
 
     // The stroke stands with the second.

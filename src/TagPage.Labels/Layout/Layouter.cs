@@ -39,15 +39,23 @@ public static class Layouter
         label = label with { Stock = stock };
         if (!IsComparable(content, qr, stock, below) || below is not { } narrower || (label.Loss == 0 && label.LengthMm <= narrower.LengthMm + Growth(label, narrower)))
             return label;
-        LaidLabel? best = null;
-        foreach (var limited in Limited(label with { Stock = floored }, narrower).Select(limits => Compose(content, qr, limits, typing)).Where(limited => limited.Loss == 0))
+        var limits = Limited(label with { Stock = floored }, narrower).ToLookup(limits => limits.Limits.LargestOn(stock.Tape.WidthMm) >= stock.Limits.FineMm);
+        var best = (Best(limits[true]) ?? Best(limits[false])) is { } found ? found with { Stock = stock } : null;
+        return best is null || (label.Loss == 0 && best.LeastSize < LargerType(stock) * narrower.LeastSize && MayBeLonger(content, stock)) ? label : best;
+
+        // The first whose type is larger, else that with the largest type.
+        LaidLabel? Best(IEnumerable<LabelStock> tried)
         {
-            if (best is null || limited.LeastSize > best.LeastSize)
-                best = limited with { Stock = stock };
-            if (best.LeastSize >= LargerType(stock) * narrower.LeastSize)
-                return best;
+            LaidLabel? best = null;
+            foreach (var limited in tried.Select(limits => Compose(content, qr, limits, typing)).Where(limited => limited.Loss == 0))
+            {
+                if (best is null || limited.LeastSize > best.LeastSize)
+                    best = limited;
+                if (best.LeastSize >= LargerType(stock) * narrower.LeastSize)
+                    break;
+            }
+            return best;
         }
-        return best is null || (label.Loss == 0 && MayBeLonger(content, stock)) ? label : best;
     }
 
     // Where type does not grow within the length, over 24 mm and in a list, whose rows stand one under the other already.

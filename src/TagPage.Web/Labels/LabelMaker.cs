@@ -101,14 +101,14 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Sho
 
     private static WaitingFacts Waiting(LabelRow.WaitingPart job, string whose)
     {
-        var mains = String(job.MainsName, job.MainsGaugeMm).Text;
-        var crosses = String(job.CrossesName, job.CrossesGaugeMm).Text;
+        var (mains, crosses) = (String(job.MainsName, job.MainsGaugeMm), String(job.CrossesName, job.CrossesGaugeMm));
         return new()
         {
             Ticket = job.Ticket.ToString(CultureInfo.InvariantCulture),
             Promised = job.PromisedFor is { } day ? Formats.Day(day) : "",
             Tension = $"{Tension(job.MainsTension, job.CrossesTension)} {EnglishNames.Of(job.TensionUnit)}",
-            Strings = mains == crosses ? mains : $"{mains} / {crosses}",
+            Mains = mains,
+            Crosses = mains == crosses ? new StringFact("", "") : crosses,
             Wish = string.Join(' ', job.Wish.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)),
             Whose = whose,
         };

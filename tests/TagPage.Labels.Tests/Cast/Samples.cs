@@ -42,8 +42,9 @@ internal static class Samples
         Ticket = "1926",
         Promised = "1 Dec 2026",
         Tension = "24 / 23 lb",
-        Strings = "Rough poly 1.25 / Soft multi 1.30",
-        Wish = "a little softer than last time, please",
+        Mains = new StringFact("Rough poly", "1.25"),
+        Crosses = new StringFact("Soft multi", "1.30"),
+        Wish = "softer than last time",
         Whose = "Racket 2",
     };
 
@@ -65,6 +66,7 @@ internal static class Samples
         ("done, name first", Content.Purposes.Done(Done with { NameLeads = true, OwnLine = "go low" }, Tag)),
         ("return", Content.Purposes.Return("Lost racket: scan to return it", Tag)),
         ("measures", Content.Purposes.Measures(Measures, Tag)),
+        ("waiting", Content.Purposes.Waiting(Waiting, Tag)),
         ("desk racket", Content.Purposes.DeskRacket(Desk, Tag)),
         ("desk bag", Content.Purposes.DeskBag(Desk)),
         ("free", Content.Purposes.Free(["Good luck", "Δημήτρης", "Дмитрий"])),

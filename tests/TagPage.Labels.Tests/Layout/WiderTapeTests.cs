@@ -12,7 +12,7 @@ public class WiderTapeTests
 
     private static readonly IReadOnlyList<(string Name, LabelContent Content)> Figured =
     [
-        .. Samples.Purposes.Where(purpose => purpose.Name.StartsWith("done", StringComparison.Ordinal) || purpose.Name == "measures"),
+        .. Samples.Purposes.Where(purpose => purpose.Name.StartsWith("done", StringComparison.Ordinal) || purpose.Name is "measures" or "waiting"),
         ("long name", Purposes.Done(LongName, Samples.Tag)),
         ("long name first", Purposes.Done(LongName with { NameLeads = true }, Samples.Tag)),
         ("one string, name first", Purposes.Done(Samples.Plain with { Whose = "Željko Marković", NameLeads = true }, Samples.Tag)),
@@ -49,12 +49,22 @@ public class WiderTapeTests
     [InlineData(360)]
     public void Square_of_36_mm_tape_stands_higher_than_half_of_it(int dpi)
     {
-        foreach (var (name, content) in Samples.Purposes.Where(purpose => purpose.Name is "done" or "done, one string" or "return" or "blank" or "measures"))
+        foreach (var (name, content) in Samples.Purposes.Where(purpose => purpose.Name is "done" or "done, one string" or "return" or "blank" or "measures" or "waiting"))
         {
             var label = Samples.Lay(content, Samples.Stock(36, dpi));
             var side = label.Pieces.OfType<SquarePiece>().Single() is var square ? square.Qr.Modules * square.DotsPerModule * label.Stock.Printer.DotMm : 0;
             Assert.True(side >= 18, $"{name} at {dpi} dpi: {side:0.0} mm");
         }
+    }
+
+    [Fact]
+    public void Square_scans_from_arms_length_on_every_tape_that_can_hold_such_a_one()
+    {
+        var small = DemoRackets.All.SelectMany(racket => new[] { racket.Done, racket.NameFirst })
+            .SelectMany(content => ((int[])[18, 24]).Select(tape => Samples.Lay(content, Samples.Stock(tape, 180))))
+            .Where(label => label.Square!.Grade != SquareGrade.Fine).ToList();
+
+        Assert.True(small.Count == 0, string.Join("\n", small.Select(label => $"{label.Square!.ModuleMm:0.00} mm on {label.Stock.Tape.WidthMm} mm: {string.Join(", ", label.Words)}")));
     }
 
     [Fact]
