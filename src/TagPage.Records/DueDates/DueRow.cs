@@ -23,6 +23,9 @@ public sealed record DueRow : ForecastRow
     /// <summary>Whether that reminder has left the shop, as far as anybody knows.</summary>
     public bool IsSent { get; init; }
 
+    /// <summary>Whether its email has not been taken yet: it waits or is tried again.</summary>
+    public bool IsOnItsWay { get; init; }
+
     /// <summary>Whether it was sent, be it that its email was given up later.</summary>
     public bool IsHandedOver { get; init; }
 

@@ -112,7 +112,8 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
 
     private static readonly string RowsSql = $"""
         SELECT {ForecastRow.Columns}, r.number, r.frame, r.tape_colour, p.name AS player,
-               c.id AS client_id, c.name AS client, c.phone, c.reminders, h.id AS reminder_id, COALESCE(h.sent_at, h.made_at) AS reminded_at, 
+               c.id AS client_id, c.name AS client, c.phone, c.reminders, h.id AS reminder_id, COALESCE(h.sent_at, h.made_at) AS reminded_at,
+               EXISTS (SELECT 1 FROM outbox o WHERE o.reminder_id = h.id AND o.state IN ('Queued', 'Leaving')) AS is_on_its_way,
                EXISTS (SELECT 1 FROM reminder n WHERE n.id = h.id AND {ReminderStore.Left}) AS is_sent, h.sent_at IS NOT NULL AS is_handed_over, {BatchStore.WaitsIn} AS batch_id, {Seen} AS seen
         FROM client c
         JOIN player p ON p.client_id = c.id

@@ -33,4 +33,36 @@ public static class AuditWords
         AuditEvent.SettingChanged => "Settings saved",
         _ => $"Event {(int)what} of a newer version",
     };
+
+    /// <summary>With what it was about; of settings, the topic whose page saved them.</summary>
+    public static string Of(AuditEvent what, string detail) => what switch
+    {
+        _ when detail.Length == 0 => Of(what),
+        AuditEvent.SettingChanged => $"{Of(what)}: {Topic(detail)}",
+        _ => $"{Of(what)}, {detail}",
+    };
+
+    /// <summary>As Settings lists it, by the page under /Shop/; a page of an older version as it was called there.</summary>
+    private static string Topic(string page) => page switch
+    {
+        "Settings/Address" => "Web address",
+        "Settings/Bench" => "The bench",
+        "Settings/Check" => "Is everything set up?",
+        "Settings/Customising" => "Measuring and customising",
+        "Settings/HomePage" => "Your page",
+        "Settings/Hours" or "Settings/Closed" => "Opening hours",
+        "Settings/Lives" => "String lives",
+        "Settings/LivesReset" => "String lives, back to the starting values",
+        "Settings/Messages" => "Messages",
+        "Settings/Program" => "The program",
+        "Settings/Reminders" => "Reminders",
+        "Settings/Shop" => "The shop",
+        "Settings/Tension" => "Tension loss and breaks",
+        "Backups/Settings" or "Backups/Passphrase" => "Backups",
+        "Money/Prices" => "Prices and payment",
+        "Labels/Settings" => "How labels are printed",
+        _ when page.StartsWith("Settings/Care/", StringComparison.Ordinal) => "Care guides",
+        _ when page.StartsWith("Settings/Instruments/", StringComparison.Ordinal) => "Instruments",
+        _ => page,
+    };
 }

@@ -1,4 +1,8 @@
+using Microsoft.AspNetCore.Mvc.Infrastructure;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Audit;
 using TagPage.Web.Tests.Cast;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Tests.Pages;
 
@@ -25,10 +29,20 @@ public sealed class AuditTests : IDisposable
 
         Assert.Equal(
             [
-                "Settings saved, Settings/Closed 25 Nov 2026, 10:00",
+                "Settings saved: Opening hours 25 Nov 2026, 10:00",
                 "Signed in, by password 25 Nov 2026, 10:00",
                 "Sign-in failed: wrong name or password, 2 times 25 Nov 2026, 10:00",
             ], lines);
+    }
+
+    [Fact]
+    public void Settings_that_were_saved_are_called_as_settings_calls_them()
+    {
+        var pages = _shop.Get<IActionDescriptorCollectionProvider>().ActionDescriptors.Items.OfType<PageActionDescriptor>()
+            .Select(page => page.ViewEnginePath).Where(page => page.StartsWith("/Shop/Settings/", StringComparison.Ordinal)).Distinct().ToList();
+
+        Assert.True(pages.Count > 15, $"{pages.Count} pages");
+        Assert.DoesNotContain(pages.Where(page => page != "/Shop/Settings/Index"), page => AuditWords.Of(AuditEvent.SettingChanged, page["/Shop/".Length..]).Contains('/', StringComparison.Ordinal));
     }
 
     [Fact]

@@ -135,6 +135,19 @@ public sealed class BatchTests : IDisposable
     }
 
     [Fact]
+    public async Task Household_whose_email_is_refused_for_now_is_not_yet_reminded()
+    {
+        Due("Ada Lind");
+        await Begin();
+        Worker.Round();
+
+        _shop.Records.Change("UPDATE outbox SET state = 'Queued', last_error = 'try again later'");
+
+        foreach (var address in new[] { "/shop", "/shop/due" })
+            Assert.Contains("reminder on its way, sent today", (await _runa.Open(address)).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Household_whose_email_was_given_up_does_not_stand_as_reminded_on_bench_and_due_list()
     {
         Due("Ada Lind");

@@ -13,6 +13,9 @@ public sealed class ErrorSummaryTagHelper : TagHelper
     /// <summary>In the reader's language, where that is not English.</summary>
     public string Heading { get; set; } = "Not saved yet";
 
+    /// <summary>Which of several things on the page a field belongs to, by the field’s name; null where it is all of them.</summary>
+    public Func<string, string?> Of { get; set; } = _ => null;
+
     [HtmlAttributeNotBound, ViewContext]
     public ViewContext ViewContext { get; set; } = default!;
 
@@ -30,14 +33,14 @@ public sealed class ErrorSummaryTagHelper : TagHelper
         output.Attributes.SetAttribute("tabindex", "-1");
         output.Attributes.SetAttribute("autofocus", "");
         output.Content.AppendHtml("<h2>").Append(Heading).AppendHtml("</h2>");
-        output.Content.AppendHtml(new Lines(ViewContext));
+        output.Content.AppendHtml(new Lines(ViewContext, Of));
     }
 
     /// <summary>
     /// Model state knows its fields by the alphabet. The fields come after the summary, but what a page consists of is
     /// written out only when all of it is there.
     /// </summary>
-    private sealed class Lines(ViewContext context) : IHtmlContent
+    private sealed class Lines(ViewContext context, Func<string, string?> of) : IHtmlContent
     {
         public void WriteTo(TextWriter writer, HtmlEncoder encoder)
         {
@@ -45,7 +48,7 @@ public sealed class ErrorSummaryTagHelper : TagHelper
             var list = new TagBuilder("ul");
             foreach (var (name, entry) in context.ModelState.OrderBy(field => order.Place(field.Key)))
                 foreach (var error in entry!.Errors)
-                    list.InnerHtml.AppendHtml(Line(name, error.ErrorMessage));
+                    list.InnerHtml.AppendHtml(Line(name, of(name) is { } whose ? $"{whose}: {error.ErrorMessage}" : error.ErrorMessage));
             list.WriteTo(writer, encoder);
         }
     }

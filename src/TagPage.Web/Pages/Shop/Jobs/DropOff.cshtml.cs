@@ -70,6 +70,12 @@ public sealed class DropOffModel(DropOffStore store, TogetherStore together, Job
     public bool IsFoldWrong(int index) => FoldedWords.StringFields.Append(nameof(JobInput.Price)).Append(nameof(JobInput.Note))
         .Any(field => ModelState.TryGetValue($"{nameof(Input)}.{DropOffInput.Place(index)}.{field}", out var entry) && entry.Errors.Count > 0);
 
+    public static string NameOf(NewJobStore.RacketRow racket) => $"{racket.Player}, racket {racket.Number}";
+
+    /// <summary>The racket a field belongs to.</summary>
+    public string? WhoseField(string field) => Input.Rackets.Index().Where(line => field.StartsWith($"{nameof(Input)}.{DropOffInput.Place(line.Index)}.", StringComparison.Ordinal))
+        .Select(line => NameOf(Racket(line.Item))).FirstOrDefault();
+
     /// <summary>What all ticked rows come to, and how many of them have no price yet.</summary>
     public (long Minor, int Without) Sum()
     {
