@@ -74,7 +74,7 @@ public sealed class TogetherTests : IDisposable
         Assert.NotNull(refused.Document.QuerySelector("#Input_Rackets_1__MainsTension[aria-invalid]"));
         refused = await owner.Send(await owner.Open(At("drop-off")), ("Input.Rackets[1].MainsTension", ""));
         Assert.Equal(["Enter the tension of the mains."], refused.Errors);
-        Assert.Equal("Pim, racket 2: Enter the tension of the mains.", refused.Document.QuerySelector(".errors li")!.TextContent);
+        Assert.Equal("Pim Ferran, racket 2: Enter the tension of the mains.", refused.Document.QuerySelector(".errors li")!.TextContent);
         refused = await owner.Send(await owner.Open(At("drop-off")), ("Input.Rackets[0].MainsTension", "999"), ("Input.Rackets[1].MainsId", ""));
         Assert.Equal(2, refused.Errors.Count);
 
