@@ -14,7 +14,14 @@ public sealed class Account
     /// <summary>A new one with each save, so that the second of two simultaneous saves is told.</summary>
     public string ConcurrencyStamp { get; set; } = Guid.NewGuid().ToString("N");
 
-    public string Role { get; init; } = "Owner";
+    /// <summary>One of <see cref="Roles"/>.</summary>
+    public string Role { get; init; } = Roles.Owner;
+
+    /// <summary>Where a helper is told of a new browser; null for nowhere, and for the owner.</summary>
+    public string? Mail { get; init; }
+
+    /// <summary>The last time; null for never.</summary>
+    public DateTimeOffset? SignedInAt { get; init; }
 
     /// <summary>The password alone does not sign in.</summary>
     public bool TwoFactor { get; set; }

@@ -26,12 +26,13 @@ public sealed class AccountStore(Database database, TimeProvider clock)
         account.SecurityStamp,
         account.ConcurrencyStamp,
         account.Role,
+        account.Mail,
         Now = now,
     });
 
     private const string InsertSql = """
-        INSERT INTO account (id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, made_at)
-        VALUES (@Id, @Name, @NormalizedName, @PasswordHash, @SecurityStamp, @ConcurrencyStamp, @Role, @Now)
+        INSERT INTO account (id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, mail, made_at)
+        VALUES (@Id, @Name, @NormalizedName, @PasswordHash, @SecurityStamp, @ConcurrencyStamp, @Role, @Mail, @Now)
         """;
 
     /// <summary>False, and nothing is changed, where somebody else saved the account since it was read.</summary>
@@ -73,19 +74,18 @@ public sealed class AccountStore(Database database, TimeProvider clock)
 
     private const string DeleteSql = "DELETE FROM account WHERE id = @id";
 
+    internal const string Columns = "id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, mail, signed_in_at, two_factor, authenticator_key, recovery_hashes";
+
+    /// <summary>Null for one whose access was taken away, too.</summary>
     public Account? Get(string id) => database.Read(c => c.QuerySingleOrDefault<Account>(ByIdSql, new { id }));
 
-    private const string ByIdSql = """
-        SELECT id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, two_factor, authenticator_key, recovery_hashes
-        FROM account
-        WHERE id = @id
+    private const string ByIdSql = $"""
+        SELECT {Columns} FROM account WHERE id = @id AND ended_at IS NULL
         """;
 
     public Account? Named(string normalizedName) => database.Read(c => c.QuerySingleOrDefault<Account>(ByNameSql, new { normalizedName }));
 
-    private const string ByNameSql = """
-        SELECT id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, two_factor, authenticator_key, recovery_hashes
-        FROM account
-        WHERE normalized_name = @normalizedName
+    private const string ByNameSql = $"""
+        SELECT {Columns} FROM account WHERE normalized_name = @normalizedName AND ended_at IS NULL
         """;
 }

@@ -19,10 +19,10 @@ public sealed class NewPasswordStore(Database database, TimeProvider clock)
     private Account? OwnerBehind(SqliteConnection connection, string token) =>
         OneTimeLinkStore.IsOpen(connection, token, clock.GetUtcNow()) ? connection.QueryFirstOrDefault<Account>(OwnerSql) : null;
 
-    private const string OwnerSql = """
-        SELECT id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, two_factor
+    private const string OwnerSql = $"""
+        SELECT {AccountStore.Columns}
         FROM account
-        WHERE role = 'Owner'
+        WHERE role = 'Owner' AND ended_at IS NULL
         ORDER BY made_at
         LIMIT 1
         """;
@@ -37,12 +37,18 @@ public sealed class NewPasswordStore(Database database, TimeProvider clock)
     {
         if (OwnerBehind(c, token)?.Id != owner.Id)
             return new Outcome.Absent();
-        c.Execute(SetSql, new { owner.Id, owner.PasswordHash, owner.SecurityStamp, owner.ConcurrencyStamp });
-        PasskeyStore.RemoveAll(c, owner.Id);
-        SessionStore.EndAll(c, owner.Id);
+        Set(c, owner);
         OneTimeLinkStore.Use(c, token, clock.GetUtcNow());
         return new Outcome.Done(1);
     });
+
+    /// <summary>The account's password as the only way to sign in, and no session; in the caller's transaction.</summary>
+    internal static void Set(SqliteConnection connection, Account account)
+    {
+        connection.Execute(SetSql, new { account.Id, account.PasswordHash, account.SecurityStamp, account.ConcurrencyStamp });
+        PasskeyStore.RemoveAll(connection, account.Id);
+        SessionStore.EndAll(connection, account.Id);
+    }
 
     private const string SetSql = """
         UPDATE account

@@ -15,7 +15,7 @@ public sealed class SessionStore(Database database, OutboxStore outbox, TimeProv
     /// <param name="accountId">Who signed in.</param>
     /// <param name="way">By what.</param>
     /// <param name="browser">What the browser calls itself.</param>
-    /// <param name="news">What the shop is told of it; null for nothing. A shop without an email address is told nothing.</param>
+    /// <param name="news">What the helper is told of it, or the shop where their address is unknown; null for nothing. A shop without an email address tells nobody.</param>
     /// <returns>The new session's id, 128 random bits.</returns>
     public string Begin(string accountId, SignInWay way, string browser, (string Subject, MailText Body)? news = null)
     {
@@ -24,9 +24,10 @@ public sealed class SessionStore(Database database, OutboxStore outbox, TimeProv
         database.Write(c =>
         {
             c.Execute(ForgetSql, new { Oldest = now - Longest });
+            c.Execute(SignedInSql, new { accountId, now });
             c.Execute(BeginSql, new { id, accountId, Way = way.ToString(), Browser = browser.Length <= LongestBrowser ? browser : browser[..LongestBrowser], now });
-            if (news is var (subject, body) && c.ExecuteScalar<bool>(HasMailSql))
-                outbox.Queue(c, new NewMail(MailKind.ShopNotice, null, subject, body));
+            if (news is var (subject, body) && ShopHasMail(c))
+                outbox.Queue(c, new NewMail(MailKind.ShopNotice, null, subject, body) { ToAddress = c.ExecuteScalar<string?>(AddressSql, new { accountId }) });
         });
         return id;
     }
@@ -37,7 +38,14 @@ public sealed class SessionStore(Database database, OutboxStore outbox, TimeProv
 
     private const string BeginSql = "INSERT INTO session (id, account_id, way, browser, made_at) VALUES (@id, @accountId, @Way, @Browser, @now)";
 
+    private const string SignedInSql = "UPDATE account SET signed_in_at = @now WHERE id = @accountId";
+
+    /// <summary>Without an address of its own the shop can send nothing.</summary>
+    internal static bool ShopHasMail(SqliteConnection connection) => connection.ExecuteScalar<bool>(HasMailSql);
+
     private const string HasMailSql = "SELECT EXISTS (SELECT 1 FROM shop WHERE mail IS NOT NULL)";
+
+    private const string AddressSql = "SELECT mail FROM account WHERE id = @accountId";
 
     /// <summary>The browsers that an account is signed in with, the newest first.</summary>
     public IReadOnlyList<SessionRow> Of(string accountId) => database.Read(c => c.Query<SessionRow>(OfSql, new { accountId, Oldest = clock.GetUtcNow() - Longest }).AsList());
@@ -49,13 +57,16 @@ public sealed class SessionStore(Database database, OutboxStore outbox, TimeProv
         ORDER BY s.made_at DESC, s.id
         """;
 
-    /// <summary>False once signed out, too old, or begun before the account's password was changed.</summary>
-    public bool IsLive(string id, string accountId, string securityStamp) => database.Read(c =>
-        c.ExecuteScalar<bool>(IsLiveSql, new { id, accountId, securityStamp, Oldest = clock.GetUtcNow() - Longest }));
+    /// <summary>Who is signed in by it now; null once signed out, too old, or begun before the account's password was changed.</summary>
+    public SignedIn? Live(string id, string accountId, string securityStamp) => database.Read(c =>
+        c.QuerySingleOrDefault<SignedIn>(LiveSql, new { id, accountId, securityStamp, Oldest = clock.GetUtcNow() - Longest }));
 
-    private const string IsLiveSql = """
-        SELECT EXISTS (SELECT 1 FROM session s JOIN account a ON a.id = s.account_id
-                       WHERE s.id = @id AND s.made_at > @Oldest AND a.id = @accountId AND a.security_stamp = @securityStamp)
+    private const string LiveSql = """
+        SELECT a.name, a.role,
+               a.role = 'Bench' AND a.two_factor = 0 AND s.way <> 'Passkey' AND EXISTS (SELECT 1 FROM shop WHERE helpers_second_step = 1) AS owes_second_step
+        FROM session s
+        JOIN account a ON a.id = s.account_id
+        WHERE s.id = @id AND s.made_at > @Oldest AND a.id = @accountId AND a.security_stamp = @securityStamp AND a.ended_at IS NULL
         """;
 
     public void End(string id) => database.Write(c => c.Execute(EndSql, new { id }));
@@ -86,5 +97,6 @@ public sealed class SessionStore(Database database, OutboxStore outbox, TimeProv
     private const string EndEverybodysSql = """
         DELETE FROM session;
         DELETE FROM setup_link;
+        DELETE FROM invitation;
         """;
 }

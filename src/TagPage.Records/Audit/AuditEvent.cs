@@ -19,6 +19,9 @@ public enum AuditEvent
     RecoveryCodesMade = 1023,
     PasskeyMade = 1024,
     PasskeyRemoved = 1025,
+    HelperInvited = 1030,
+    HelperSignedOut = 1031,
+    AccessEnded = 1032,
     ContactShown = 1101,
     FindersRefused = 1102,
 

@@ -35,12 +35,12 @@ public sealed class AuditStore(Database database, TimeProvider clock)
 
     /// <summary>The newest lines before one, and one more than a page has where there are more.</summary>
     public IReadOnlyList<AuditRow> Page(Who who, long before) =>
-        database.Read(c => c.Query<AuditRow>(PageSql, new { who.IsShop, before, Most = OnAPage + 1 }).AsList());
+        database.Read(c => c.Query<AuditRow>(PageSql, new { who.IsOwner, before, Most = OnAPage + 1 }).AsList());
 
     private const string PageSql = """
         SELECT id, event, detail, times, first_at, last_at
         FROM audit
-        WHERE @IsShop AND id < @before
+        WHERE @IsOwner AND id < @before
         ORDER BY id DESC
         LIMIT @Most
         """;

@@ -12,9 +12,9 @@ public sealed class BackupSettingStore(Database database, DataFolder data)
     /// <summary>The folder has to be there, so that a drive that is not plugged in is not taken for a folder to be made.</summary>
     public Outcome Change(Who who, BackupSetting wanted)
     {
-        if (!who.IsShop)
+        if (!who.IsOwner)
             return new Outcome.Absent();
-        return WhyNot(wanted.Folder) is { } why ? new Outcome.Refused(why) : database.WriteAsShop(who, c =>
+        return WhyNot(wanted.Folder) is { } why ? new Outcome.Refused(why) : database.WriteAsOwner(who, c =>
         {
             c.Execute(ChangeSql, wanted);
             return new Outcome.Done(1);

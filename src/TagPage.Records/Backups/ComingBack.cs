@@ -24,7 +24,7 @@ internal static class ComingBack
         EverySessionStore.End(connection);
         connection.Execute("DELETE FROM own_page_code");
         if (live is not null)
-            KeepLive(connection, live);
+            KeepLive(connection, live, now);
         AuditStore.Note(connection, AuditEvent.WentBack, "", now);
     }
 
@@ -35,7 +35,7 @@ internal static class ComingBack
         UPDATE reminder_batch SET stopped_at = @now WHERE stopped_at IS NULL;
         """;
 
-    private static void KeepLive(SqliteConnection connection, LiveState live)
+    private static void KeepLive(SqliteConnection connection, LiveState live, DateTimeOffset now)
     {
         connection.Execute(NumberSql, live.Numbers);
         connection.Execute(TicketSql, new { live.LastTicket });
@@ -43,7 +43,9 @@ internal static class ComingBack
         connection.Execute(AuditSql, live.Audit);
         if (live.Accounts.Count == 0)
             return;
-        connection.Execute("DELETE FROM account");
+        // Whoever is unknown by now can no longer sign in; what they did stays theirs.
+        connection.Execute("UPDATE account SET ended_at = COALESCE(ended_at, @now)", new { now });
+        connection.Execute("DELETE FROM passkey");
         connection.Execute(AccountSql, live.Accounts);
         connection.Execute("INSERT INTO session (id, account_id, way, browser, made_at) VALUES (@Id, @Account, @Way, @Browser, @MadeAt)", live.Sessions);
         connection.Execute(PasskeySql, live.Passkeys);
@@ -59,8 +61,12 @@ internal static class ComingBack
 
     private const string AccountSql = """
         INSERT INTO account (id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role,
-                             two_factor, authenticator_key, code_step, recovery_hashes, made_at)
-        VALUES (@Id, @Name, @Normalized, @Hash, @Stamp, @Concurrency, @Role, @TwoFactor, @AuthenticatorKey, @CodeStep, @RecoveryHashes, @MadeAt)
+                             two_factor, authenticator_key, code_step, recovery_hashes, made_at, mail, signed_in_at, ended_at)
+        VALUES (@Id, @Name, @Normalized, @Hash, @Stamp, @Concurrency, @Role, @TwoFactor, @AuthenticatorKey, @CodeStep, @RecoveryHashes, @MadeAt, @Mail, @SignedInAt, @EndedAt)
+        ON CONFLICT (id) DO UPDATE
+        SET name = excluded.name, normalized_name = excluded.normalized_name, password_hash = excluded.password_hash, security_stamp = excluded.security_stamp,
+            concurrency_stamp = excluded.concurrency_stamp, role = excluded.role, two_factor = excluded.two_factor, authenticator_key = excluded.authenticator_key,
+            code_step = excluded.code_step, recovery_hashes = excluded.recovery_hashes, mail = excluded.mail, signed_in_at = excluded.signed_in_at, ended_at = excluded.ended_at
         """;
 
     private const string AuditSql = "INSERT INTO audit (id, event, detail, times, first_at, last_at) VALUES (@Id, @Event, @Detail, @Times, @FirstAt, @LastAt)";

@@ -36,7 +36,7 @@ public sealed class PayerStore(Database database, ShopStore shops, TimeProvider 
         WHERE p.id = @id
         """;
 
-    public Outcome Add(Who who, PayerEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
+    public Outcome Add(Who who, PayerEntry input) => database.WriteOnceAsOwner(who, input.FormKey, clock.GetUtcNow(), c =>
         new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input))));
 
     private const string AddSql = """
@@ -45,7 +45,7 @@ public sealed class PayerStore(Database database, ShopStore shops, TimeProvider 
         RETURNING id
         """;
 
-    public Outcome Change(Who who, long id, PayerEntry input) => database.WriteAsShop(who, c =>
+    public Outcome Change(Who who, long id, PayerEntry input) => database.WriteAsOwner(who, c =>
     {
         if (c.QuerySingleOrDefault<Row>(GetSql, new { id }) is null)
             return new Outcome.Absent();

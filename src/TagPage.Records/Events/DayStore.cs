@@ -8,7 +8,7 @@ public sealed class DayStore(Database database)
 {
     /// <summary>All rackets of an event that came in or were strung on a day, or all of its days; null for everybody but the shop.</summary>
     public IReadOnlyList<EntryRow>? Get(Who who, long eventId, DateOnly? day) => database.Read(c =>
-        who.IsShop && EventStore.Get(c, who, eventId) is not null
+        who.IsOwner && EventStore.Get(c, who, eventId) is not null
             ? c.Query<EntryRow>(DaySql, new { eventId, Day = day?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) }).ToList()
             : null);
 

@@ -17,19 +17,19 @@ public sealed class EventBillStore(Database database, ShopStore shops, ShopClock
     public sealed record Billed(int Number, long BillId, string BillName);
 
     public IReadOnlyList<Billed> Of(Who who, long eventId) => database.Read(c =>
-        c.Query<(int Number, long Bill, int Year, int BillNumber)>(OfSql, new { who.IsShop, eventId }).Select(row => new Billed(row.Number, row.Bill, BillRow.NameOf(row.Year, row.BillNumber))).ToList());
+        c.Query<(int Number, long Bill, int Year, int BillNumber)>(OfSql, new { who.IsOwner, eventId }).Select(row => new Billed(row.Number, row.Bill, BillRow.NameOf(row.Year, row.BillNumber))).ToList());
 
     private const string OfSql = """
         SELECT DISTINCT e.number, b.id, b.year, b.number
         FROM event_entry e
         JOIN bill_line l ON l.job_id = e.job_id
         JOIN bill b ON b.id = l.bill_id
-        WHERE e.event_id = @eventId AND @IsShop AND b.cancels_id IS NULL AND NOT EXISTS (SELECT 1 FROM bill x WHERE x.cancels_id = b.id)
+        WHERE e.event_id = @eventId AND @IsOwner AND b.cancels_id IS NULL AND NOT EXISTS (SELECT 1 FROM bill x WHERE x.cancels_id = b.id)
         """;
 
     /// <summary>Who pays for a player of the event.</summary>
     public string? PayerOf(Who who, long eventId, long playerId) => database.Read(c =>
-        c.QuerySingleOrDefault<Payer>(PayerSql, new { who.IsShop, eventId, playerId })?.Name);
+        c.QuerySingleOrDefault<Payer>(PayerSql, new { who.IsOwner, eventId, playerId })?.Name);
 
     private sealed record Payer
     {
@@ -43,19 +43,19 @@ public sealed class EventBillStore(Database database, ShopStore shops, ShopClock
         FROM player p
         JOIN client c ON c.id = p.client_id
         LEFT JOIN payer y ON y.id = c.payer_id
-        WHERE p.id = @playerId AND @IsShop
+        WHERE p.id = @playerId AND @IsOwner
           AND EXISTS (SELECT 1 FROM event_entry e JOIN job j ON j.id = e.job_id JOIN racket r ON r.id = j.racket_id WHERE e.event_id = @eventId AND r.player_id = p.id)
         """;
 
     /// <summary>Of all that was strung and stands on no bill. Done tells the bill.</summary>
-    public Outcome Make(Who who, long eventId, EventBillEntry input) => database.WriteAsShop(who, c =>
+    public Outcome Make(Who who, long eventId, EventBillEntry input) => database.WriteAsOwner(who, c =>
     {
-        var payer = c.QuerySingleOrDefault<Payer>(PayerSql, new { who.IsShop, eventId, playerId = input.Whose.PlayerId });
+        var payer = c.QuerySingleOrDefault<Payer>(PayerSql, new { who.IsOwner, eventId, playerId = input.Whose.PlayerId });
         if (EventStore.Get(c, who, eventId) is null || (payer is null && string.IsNullOrEmpty(input.Whose.Team)))
             return new Outcome.Absent();
         return FormKeys.Once(c, who, input.FormKey, clock.Now, () =>
         {
-            var lines = c.Query<BillLine>(LinesSql, new { who.IsShop, eventId, input.Whose.PlayerId, Teams = Spellings(c, eventId, input.Whose), input.TeamToo }).AsList();
+            var lines = c.Query<BillLine>(LinesSql, new { who.IsOwner, eventId, input.Whose.PlayerId, Teams = Spellings(c, eventId, input.Whose), input.TeamToo }).AsList();
             if (lines.Count == 0)
                 return new Outcome.Refused(new NothingToBill());
             var head = new BillHead(payer?.ClientId, payer?.PayerId, input.ToName, Lines(input.ToAddress), lines.Min(line => line.StrungOn), lines.Max(line => line.StrungOn));
@@ -80,17 +80,17 @@ public sealed class EventBillStore(Database database, ShopStore shops, ShopClock
         JOIN racket r ON r.id = j.racket_id
         JOIN player p ON p.id = r.player_id
         JOIN charge h ON h.job_id = j.id
-        WHERE e.event_id = @eventId AND @IsShop AND (e.team IN @Teams OR (p.id = @PlayerId AND (@TeamToo OR e.team = '')))
+        WHERE e.event_id = @eventId AND @IsOwner AND (e.team IN @Teams OR (p.id = @PlayerId AND (@TeamToo OR e.team = '')))
           AND j.state IN ('Strung', 'Collected') AND j.price_minor > 0 AND {BillLineStore.StandsOnNone}
         ORDER BY e.number, h.id
         """;
 
     /// <summary>Everything of theirs that was strung and is not paid is paid at once, each racket on its own player's account; done twice it is done.</summary>
-    public Outcome Pay(Who who, long eventId, EventParty whose, PaymentMethod method) => database.WriteAsShop(who, c =>
+    public Outcome Pay(Who who, long eventId, EventParty whose, PaymentMethod method) => database.WriteAsOwner(who, c =>
     {
         if (EventStore.Get(c, who, eventId) is null)
             return new Outcome.Absent();
-        var owed = c.Query<long>(OwedSql, new { who.IsShop, eventId, whose.PlayerId, Teams = Spellings(c, eventId, whose) }).AsList();
+        var owed = c.Query<long>(OwedSql, new { who.IsOwner, eventId, whose.PlayerId, Teams = Spellings(c, eventId, whose) }).AsList();
         if (owed.Count == 0)
             return new Outcome.Refused(new NothingToPay());
         foreach (var job in owed)
@@ -103,7 +103,7 @@ public sealed class EventBillStore(Database database, ShopStore shops, ShopClock
         FROM event_entry e
         JOIN job j ON j.id = e.job_id
         JOIN racket r ON r.id = j.racket_id
-        WHERE e.event_id = @eventId AND @IsShop AND (e.team IN @Teams OR r.player_id = @PlayerId)
+        WHERE e.event_id = @eventId AND @IsOwner AND (e.team IN @Teams OR r.player_id = @PlayerId)
           AND j.state IN ('Strung', 'Collected') AND j.price_minor > 0 AND j.paid_on IS NULL
         ORDER BY e.number
         """;

@@ -34,7 +34,7 @@ public sealed class EventHomeStore(Database database)
     /// <summary>Everything strung at an event, by desk number; null for everybody but the shop.</summary>
     public IReadOnlyList<(EntryRow Entry, Row Beside)>? Get(Who who, long eventId) => database.Read(c =>
     {
-        if (!who.IsShop || EventStore.Get(c, who, eventId) is null)
+        if (!who.IsOwner || EventStore.Get(c, who, eventId) is null)
             return null;
         var entries = c.Query<EntryRow>(EntriesSql, new { eventId }).ToDictionary(entry => entry.Number);
         return c.Query<Row>(RowsSql, new { eventId }).Select(row => (entries[row.Number], row)).ToList();

@@ -41,7 +41,7 @@ public sealed class EventStore(Database database, ShopStore shops, TimeProvider 
 
     private const string GetSql = $"SELECT {EventRow.Columns} FROM event v WHERE v.id = @id AND {Who.WorksAtDesk}";
 
-    public Outcome Add(Who who, EventEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
+    public Outcome Add(Who who, EventEntry input) => database.WriteOnceAsOwner(who, input.FormKey, clock.GetUtcNow(), c =>
         WhyNot(input) is { } why ? new Outcome.Refused(why) : new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input))));
 
     private const string AddSql = """
@@ -50,7 +50,7 @@ public sealed class EventStore(Database database, ShopStore shops, TimeProvider 
         RETURNING id
         """;
 
-    public Outcome Change(Who who, long id, EventEntry input) => database.WriteAsShop(who, c =>
+    public Outcome Change(Who who, long id, EventEntry input) => database.WriteAsOwner(who, c =>
     {
         if (Get(c, who, id) is null)
             return new Outcome.Absent();
@@ -67,7 +67,7 @@ public sealed class EventStore(Database database, ShopStore shops, TimeProvider 
         """;
 
     /// <summary>The event is over: its helpers are signed out. Not while rackets of it are still at the desk.</summary>
-    public Outcome Close(Who who, long id) => database.WriteAsShop(who, c =>
+    public Outcome Close(Who who, long id) => database.WriteAsOwner(who, c =>
     {
         if (Get(c, who, id) is null)
             return new Outcome.Absent();
@@ -88,11 +88,11 @@ public sealed class EventStore(Database database, ShopStore shops, TimeProvider 
         DELETE FROM event_session WHERE event_id = @id;
         """;
 
-    public Outcome Reopen(Who who, long id) => database.WriteAsShop(who, c =>
+    public Outcome Reopen(Who who, long id) => database.WriteAsOwner(who, c =>
         c.Execute("UPDATE event SET closed_at = NULL, version = version + 1 WHERE id = @id", new { id }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
 
     /// <summary>All helpers are signed out, and the link they came by is void.</summary>
-    public Outcome SignHelpersOut(Who who, long id) => database.WriteAsShop(who, c =>
+    public Outcome SignHelpersOut(Who who, long id) => database.WriteAsOwner(who, c =>
         c.Execute(SignHelpersOutSql, new { id }) > 0 ? new Outcome.Done(id) : new Outcome.Absent());
 
     private const string SignHelpersOutSql = """

@@ -63,7 +63,7 @@ public sealed class TechnicianStore(Database database, ShopClock clock)
         LIMIT 2000
         """;
 
-    public Outcome Add(Who who, long eventId, TechnicianEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.Now, c =>
+    public Outcome Add(Who who, long eventId, TechnicianEntry input) => database.WriteOnceAsOwner(who, input.FormKey, clock.Now, c =>
     {
         if (EventStore.Get(c, who, eventId) is not { } desk)
             return new Outcome.Absent();
@@ -81,7 +81,7 @@ public sealed class TechnicianStore(Database database, ShopClock clock)
     private const string AddSql = "INSERT INTO event_technician (event_id, name, machine) VALUES (@eventId, @Name, @Machine) RETURNING id";
 
     /// <summary>Name, machine, and the hours of every day; breaks that were taken in between go.</summary>
-    public Outcome Change(Who who, long eventId, long id, TechnicianEntry input) => database.WriteAsShop(who, c =>
+    public Outcome Change(Who who, long eventId, long id, TechnicianEntry input) => database.WriteAsOwner(who, c =>
     {
         if (EventStore.Get(c, who, eventId) is not { } desk || !IsThere(c, eventId, id))
             return new Outcome.Absent();

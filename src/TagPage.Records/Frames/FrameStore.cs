@@ -41,7 +41,7 @@ public sealed class FrameStore(Database database, TimeProvider clock)
         WHERE sport = @Sport AND name_key = @Key
         """;
 
-    public Outcome Add(Who who, FrameEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
+    public Outcome Add(Who who, FrameEntry input) => database.WriteOnceAsOwner(who, input.FormKey, clock.GetUtcNow(), c =>
         Taken(c, 0, input) ?? (Outcome)new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input))));
 
     private const string AddSql = """
@@ -50,7 +50,7 @@ public sealed class FrameStore(Database database, TimeProvider clock)
         RETURNING id
         """;
 
-    public Outcome Change(Who who, long id, FrameEntry input) => database.WriteAsShop(who, c =>
+    public Outcome Change(Who who, long id, FrameEntry input) => database.WriteAsOwner(who, c =>
     {
         if (c.QuerySingleOrDefault<Row>(GetSql, new { id }) is null)
             return new Outcome.Absent();

@@ -7,12 +7,12 @@ namespace TagPage.Records.Jobs;
 
 /// <summary>
 /// Deletes a ticket that was written by mistake, as long as nothing stands on it: strings that went in, readings, a payment, or a
-/// client's wish. Only the shop may.
+/// client's wish. Only the owner may.
 /// </summary>
 public sealed class JobDeleteStore(Database database)
 {
     /// <summary>Done tells the racket.</summary>
-    public Outcome Delete(Who who, long id) => database.Write<Outcome>(c =>
+    public Outcome Delete(Who who, long id) => database.WriteAsOwner(who, c =>
     {
         if (JobStore.Get(c, who, id) is not { } job)
             return new Outcome.Absent();

@@ -20,7 +20,7 @@ public sealed class LabelSettingsStore(Database database)
 
     private const string GetSql = "SELECT settings, version FROM label_setting WHERE id = 1";
 
-    public Outcome Save(Who who, LabelSettings settings) => database.WriteAsShop(who, c =>
+    public Outcome Save(Who who, LabelSettings settings) => database.WriteAsOwner(who, c =>
         c.Execute(SaveSql, new { Settings = JsonSerializer.Serialize(settings), settings.Version }) == 1 ? new Outcome.Done(1) : Outcome.Stale);
 
     // The first save makes the row; after that only the version it was read under may be replaced.

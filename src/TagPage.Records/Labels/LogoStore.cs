@@ -14,7 +14,7 @@ public sealed class LogoStore(Database database)
 
     public Row? Get() => database.Read(c => c.QuerySingleOrDefault<Row>("SELECT png, threshold FROM label_logo WHERE id = 1"));
 
-    public Outcome Save(Who who, byte[] png, int threshold) => database.WriteAsShop(who, c =>
+    public Outcome Save(Who who, byte[] png, int threshold) => database.WriteAsOwner(who, c =>
     {
         c.Execute(SaveSql, new { png, threshold });
         return new Outcome.Done(1);
@@ -26,7 +26,7 @@ public sealed class LogoStore(Database database)
         """;
 
     /// <summary>Idempotent.</summary>
-    public Outcome Remove(Who who) => database.WriteAsShop(who, c =>
+    public Outcome Remove(Who who) => database.WriteAsOwner(who, c =>
     {
         c.Execute("DELETE FROM label_logo");
         return new Outcome.Done(1);

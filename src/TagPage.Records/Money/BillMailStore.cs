@@ -11,9 +11,9 @@ public sealed class BillMailStore(Database database, OutboxStore outbox)
     /// <param name="id">The bill's.</param>
     /// <param name="mail">Its words.</param>
     /// <param name="shopCanSend">The shop has an address of its own.</param>
-    public Outcome Send(Who who, long id, WrittenMail mail, bool shopCanSend) => database.WriteAsShop(who, c =>
+    public Outcome Send(Who who, long id, WrittenMail mail, bool shopCanSend) => database.WriteAsOwner(who, c =>
     {
-        if (c.QuerySingleOrDefault<BillRow>(BillStore.GetSql, new { who.IsShop, id }) is not { } bill)
+        if (c.QuerySingleOrDefault<BillRow>(BillStore.GetSql, new { who.IsOwner, id }) is not { } bill)
             return new Outcome.Absent();
         if (bill.Mail is null || !shopCanSend)
             return new Outcome.Refused(new BillUnaddressed());

@@ -15,14 +15,14 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
         public long TotalMinor { get; init; }
     }
 
-    public IReadOnlyList<Month> Months(Who who, Party party) => database.Read(c => c.Query<Month>(MonthsSql, new { who.IsShop, party.ClientId, party.PayerId }).AsList());
+    public IReadOnlyList<Month> Months(Who who, Party party) => database.Read(c => c.Query<Month>(MonthsSql, new { who.IsOwner, party.ClientId, party.PayerId }).AsList());
 
     private const string Unbilled = $"""
         FROM client c
         JOIN player p ON p.client_id = c.id
         JOIN racket r ON r.player_id = p.id
         JOIN job j ON j.racket_id = r.id
-        WHERE ((c.id = @ClientId AND c.payer_id IS NULL) OR c.payer_id = @PayerId) AND @IsShop AND j.strung_on IS NOT NULL AND j.price_minor > 0
+        WHERE ((c.id = @ClientId AND c.payer_id IS NULL) OR c.payer_id = @PayerId) AND @IsOwner AND j.strung_on IS NOT NULL AND j.price_minor > 0
           AND {BillLineStore.StandsOnNone}
         """;
 
@@ -35,14 +35,14 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
         """;
 
     /// <summary>All bills of a party, the newest first.</summary>
-    public IReadOnlyList<BillRow> Of(Who who, Party party) => database.Read(c => c.Query<BillRow>(OfSql, new { who.IsShop, party.ClientId, party.PayerId }).AsList());
+    public IReadOnlyList<BillRow> Of(Who who, Party party) => database.Read(c => c.Query<BillRow>(OfSql, new { who.IsOwner, party.ClientId, party.PayerId }).AsList());
 
-    private const string OfSql = $"{BillRow.Select} WHERE (b.client_id = @ClientId OR b.payer_id = @PayerId) AND @IsShop ORDER BY b.id DESC LIMIT 200";
+    private const string OfSql = $"{BillRow.Select} WHERE (b.client_id = @ClientId OR b.payer_id = @PayerId) AND @IsOwner ORDER BY b.id DESC LIMIT 200";
 
     public BillRow? Get(Who who, long id) => database.Read(c =>
-        c.QuerySingleOrDefault<BillRow>(GetSql, new { who.IsShop, id }) is { } bill ? bill with { Lines = c.Query<BillLine>(LinesSql, new { id }).AsList() } : null);
+        c.QuerySingleOrDefault<BillRow>(GetSql, new { who.IsOwner, id }) is { } bill ? bill with { Lines = c.Query<BillLine>(LinesSql, new { id }).AsList() } : null);
 
-    internal const string GetSql = $"{BillRow.Select} WHERE b.id = @id AND @IsShop";
+    internal const string GetSql = $"{BillRow.Select} WHERE b.id = @id AND @IsOwner";
 
     private const string LinesSql = """
         SELECT job_id, ticket, strung_on, whose, kind, words, amount_minor, tax_bp FROM bill_line WHERE bill_id = @id ORDER BY position
@@ -58,11 +58,11 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
         var from = new DateOnly(month.Year, month.Month, 1);
         // Of the last month there is, nobody can say when it ends.
         var to = from.Year == DateOnly.MaxValue.Year ? from : from.AddMonths(1).AddDays(-1);
-        return database.WriteAsShop(who, c =>
+        return database.WriteAsOwner(who, c =>
         {
             if (c.ExecuteScalar<string?>(NameSql, new { party.ClientId, party.PayerId }) is not { } name)
                 return new Outcome.Absent();
-            var values = new { who.IsShop, party.ClientId, party.PayerId, from, to };
+            var values = new { who.IsOwner, party.ClientId, party.PayerId, from, to };
             var lines = c.Query<BillLine>(NewLinesSql, values).AsList();
             if (lines.Count == 0)
                 return new Outcome.Refused(new NothingToBill());
@@ -83,9 +83,9 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
     public Outcome Cancel(Who who, long id)
     {
         var (now, today) = (clock.Now, clock.Today);
-        return database.WriteAsShop(who, c =>
+        return database.WriteAsOwner(who, c =>
         {
-            if (c.QuerySingleOrDefault<BillRow>(GetSql, new { who.IsShop, id }) is not { } bill)
+            if (c.QuerySingleOrDefault<BillRow>(GetSql, new { who.IsOwner, id }) is not { } bill)
                 return new Outcome.Absent();
             if (bill.CancelsId is not null || bill.CancelledById is not null)
                 return new Outcome.Refused(new CancelledAlready());

@@ -27,9 +27,9 @@ public sealed class FigureStore(Database database)
     }
 
     /// <summary>All twelve months; empty for everybody but the shop.</summary>
-    public IReadOnlyList<Month> Year(Who who, int year) => !who.IsShop ? [] : database.Read(c => c.Query<Month>(YearSql, Values(who, year)).AsList());
+    public IReadOnlyList<Month> Year(Who who, int year) => !who.IsOwner ? [] : database.Read(c => c.Query<Month>(YearSql, Values(who, year)).AsList());
 
-    private static object Values(Who who, int year) => new { who.IsShop, From = new DateOnly(year, 1, 1), To = new DateOnly(year, 12, 31), Most };
+    private static object Values(Who who, int year) => new { who.IsOwner, From = new DateOnly(year, 1, 1), To = new DateOnly(year, 12, 31), Most };
 
     private const string YearSql = """
         WITH RECURSIVE month (number) AS (SELECT 1 UNION ALL SELECT number + 1 FROM month WHERE number < 12),
@@ -51,7 +51,7 @@ public sealed class FigureStore(Database database)
         FROM month m
         LEFT JOIN jobs j ON j.number = m.number
         LEFT JOIN income i ON i.number = m.number
-        WHERE @IsShop
+        WHERE @IsOwner
         ORDER BY m.number
         """;
 
@@ -73,7 +73,7 @@ public sealed class FigureStore(Database database)
               UNION ALL
               SELECT crosses_id FROM job WHERE strung_on BETWEEN @From AND @To AND crosses_supplied_by = 'Shop') used
         JOIN string_kind s ON s.id = used.id
-        WHERE @IsShop
+        WHERE @IsOwner
         GROUP BY s.id
         ORDER BY sets DESC, s.name
         LIMIT @Most
@@ -89,10 +89,10 @@ public sealed class FigureStore(Database database)
     /// <summary>Clients who were here and then not any more, those last seen first.</summary>
     /// <param name="who">Only the shop may.</param>
     /// <param name="since">Not seen since this day.</param>
-    public IReadOnlyList<Away> StayAway(Who who, DateOnly since) => database.Read(c => c.Query<Away>(AwaySql, new { who.IsShop, since, Most }).AsList());
+    public IReadOnlyList<Away> StayAway(Who who, DateOnly since) => database.Read(c => c.Query<Away>(AwaySql, new { who.IsOwner, since, Most }).AsList());
 
     private const string AwaySql = """
-        SELECT id, name, seen_on FROM client WHERE seen_on <> '' AND seen_on < @since AND @IsShop ORDER BY seen_on DESC, id LIMIT @Most
+        SELECT id, name, seen_on FROM client WHERE seen_on <> '' AND seen_on < @since AND @IsOwner ORDER BY seen_on DESC, id LIMIT @Most
         """;
 
     /// <summary>A payment, for the accountant.</summary>
@@ -119,7 +119,7 @@ public sealed class FigureStore(Database database)
         FROM payment p
         LEFT JOIN client c ON c.id = p.client_id
         LEFT JOIN payer y ON y.id = p.payer_id
-        WHERE p.paid_on BETWEEN @From AND @To AND @IsShop
+        WHERE p.paid_on BETWEEN @From AND @To AND @IsOwner
         ORDER BY p.paid_on, p.id
         """;
 
@@ -138,7 +138,7 @@ public sealed class FigureStore(Database database)
         SELECT j.strung_on, j.ticket, h.tax_bp, SUM(h.amount_minor) AS gross_minor
         FROM job j
         JOIN charge h ON h.job_id = j.id
-        WHERE j.strung_on BETWEEN @From AND @To AND @IsShop
+        WHERE j.strung_on BETWEEN @From AND @To AND @IsOwner
         GROUP BY j.id, h.tax_bp
         ORDER BY j.strung_on, j.ticket, h.tax_bp
         """;

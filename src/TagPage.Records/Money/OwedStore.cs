@@ -24,7 +24,7 @@ public sealed class OwedStore(Database database)
     }
 
     /// <summary>Most owed first. Jobs without a price owe nothing that can be added up.</summary>
-    public IReadOnlyList<Row> List(Who who) => database.Read(c => c.Query<Row>(ListSql, new { who.IsShop, Most }).AsList());
+    public IReadOnlyList<Row> List(Who who) => database.Read(c => c.Query<Row>(ListSql, new { who.IsOwner, Most }).AsList());
 
     private const string ListSql = """
         WITH open AS (
@@ -52,7 +52,7 @@ public sealed class OwedStore(Database database)
         FROM both b
         LEFT JOIN client c ON c.id = b.client_id
         LEFT JOIN payer y ON y.id = b.payer_id
-        WHERE @IsShop
+        WHERE @IsOwner
         GROUP BY b.client_id, b.payer_id
         ORDER BY owed_minor DESC, name
         LIMIT @Most
@@ -111,12 +111,12 @@ public sealed class OwedStore(Database database)
             CreditMinor = ShareStore.Free(c, party).Sum(f => f.Free),
         });
 
-    private static object Values(Who who, Party party) => new { who.IsShop, party.ClientId, party.PayerId, Most };
+    private static object Values(Who who, Party party) => new { who.IsOwner, party.ClientId, party.PayerId, Most };
 
     private const string GetSql = """
-        SELECT name, mail FROM client WHERE id = @ClientId AND @IsShop
+        SELECT name, mail FROM client WHERE id = @ClientId AND @IsOwner
         UNION ALL
-        SELECT name, mail FROM payer WHERE id = @PayerId AND @IsShop
+        SELECT name, mail FROM payer WHERE id = @PayerId AND @IsOwner
         """;
 
     private const string JobsSql = """
@@ -126,7 +126,7 @@ public sealed class OwedStore(Database database)
         JOIN player p ON p.client_id = c.id
         JOIN racket r ON r.player_id = p.id
         JOIN job j ON j.racket_id = r.id
-        WHERE ((c.id = @ClientId AND c.payer_id IS NULL) OR c.payer_id = @PayerId) AND @IsShop AND j.paid_on IS NULL AND j.state <> 'Cancelled'
+        WHERE ((c.id = @ClientId AND c.payer_id IS NULL) OR c.payer_id = @PayerId) AND @IsOwner AND j.paid_on IS NULL AND j.state <> 'Cancelled'
         ORDER BY day, j.id
         LIMIT @Most
         """;

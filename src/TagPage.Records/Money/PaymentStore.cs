@@ -55,14 +55,14 @@ public sealed class PaymentStore(Database database, ShopClock clock)
         ORDER BY p.id
         """;
 
-    public Row? Get(Who who, long id) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { who.IsShop, id }));
+    public Row? Get(Who who, long id) => database.Read(c => c.QuerySingleOrDefault<Row>(GetSql, new { who.IsOwner, id }));
 
     private const string GetSql = $"""
         SELECT {Columns}, (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.payment_id = p.id) AS laid_minor
         FROM payment p
         LEFT JOIN client c ON c.id = p.client_id
         LEFT JOIN payer y ON y.id = p.payer_id
-        WHERE p.id = @id AND @IsShop
+        WHERE p.id = @id AND @IsOwner
         """;
 
     /// <summary>What whoever pays for the job has in credit.</summary>
@@ -89,7 +89,7 @@ public sealed class PaymentStore(Database database, ShopClock clock)
     public Outcome PayAccount(Who who, Party party, PaymentEntry input)
     {
         var (now, today) = (clock.Now, clock.Today);
-        return database.WriteAsShop(who, c =>
+        return database.WriteAsOwner(who, c =>
         {
             if (!c.ExecuteScalar<bool>(IsThereSql, new { party.ClientId, party.PayerId }))
                 return new Outcome.Absent();
@@ -110,14 +110,14 @@ public sealed class PaymentStore(Database database, ShopClock clock)
     private const string IsThereSql = "SELECT EXISTS (SELECT 1 FROM client WHERE id = @ClientId) OR EXISTS (SELECT 1 FROM payer WHERE id = @PayerId)";
 
     /// <summary>A party's payments, the newest first.</summary>
-    public IReadOnlyList<Row> OfParty(Who who, Party party) => database.Read(c => c.Query<Row>(OfPartySql, new { who.IsShop, party.ClientId, party.PayerId }).AsList());
+    public IReadOnlyList<Row> OfParty(Who who, Party party) => database.Read(c => c.Query<Row>(OfPartySql, new { who.IsOwner, party.ClientId, party.PayerId }).AsList());
 
     private const string OfPartySql = $"""
         SELECT {Columns}, (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.payment_id = p.id) AS laid_minor
         FROM payment p
         LEFT JOIN client c ON c.id = p.client_id
         LEFT JOIN payer y ON y.id = p.payer_id
-        WHERE (p.client_id = @ClientId OR p.payer_id = @PayerId) AND @IsShop
+        WHERE (p.client_id = @ClientId OR p.payer_id = @PayerId) AND @IsOwner
         ORDER BY p.id DESC
         LIMIT 100
         """;
@@ -126,9 +126,9 @@ public sealed class PaymentStore(Database database, ShopClock clock)
     public Outcome TakeBack(Who who, long id)
     {
         var (now, today) = (clock.Now, clock.Today);
-        return database.WriteAsShop(who, c =>
+        return database.WriteAsOwner(who, c =>
         {
-            if (c.QuerySingleOrDefault<Row>(GetSql, new { who.IsShop, id }) is not { } row)
+            if (c.QuerySingleOrDefault<Row>(GetSql, new { who.IsOwner, id }) is not { } row)
                 return new Outcome.Absent();
             if (row.IsUndone || row.UndoesId is not null)
                 return new Outcome.Refused(new TakenBackAlready());

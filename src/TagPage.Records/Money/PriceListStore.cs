@@ -32,7 +32,7 @@ public sealed class PriceListStore(Database database)
     private const string ExtrasSql = "SELECT id, kind, name, amount_minor FROM extra_price ORDER BY kind = 'Extra', id";
 
     /// <summary>Prices of jobs that are there stay as they are.</summary>
-    public Outcome Save(Who who, PriceList list) => database.WriteAsShop(who, c =>
+    public Outcome Save(Who who, PriceList list) => database.WriteAsOwner(who, c =>
     {
         if (c.Execute(SaveSql, list) != 1)
             return Outcome.Stale;

@@ -54,4 +54,4 @@ public sealed class LinkTokens
 }
 
 /// <summary>What a link may do. A token for one purpose does not work for another; the numbers are part of every link.</summary>
-public enum LinkPurpose { Reminder = 1, StopReminders = 2, AnswerFinder = 3, OwnPage = 4, Code = 5, Roll = 6, EventDesk = 7 }
+public enum LinkPurpose { Reminder = 1, StopReminders = 2, AnswerFinder = 3, OwnPage = 4, Code = 5, Roll = 6, EventDesk = 7, Invitation = 8 }

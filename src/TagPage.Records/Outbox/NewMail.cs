@@ -21,7 +21,10 @@ public sealed record NewMail(MailKind Kind, long? ToClientId, string Subject, Ma
     /// <summary>The bill that goes with it as a PDF.</summary>
     public long? BillId { get; init; }
 
-    /// <summary>Where it goes instead of the client's address on file.</summary>
+    /// <summary>The invitation it brings to a helper.</summary>
+    public long? InvitationId { get; init; }
+
+    /// <summary>Where it goes instead of the client's address on file, or the shop's.</summary>
     public string? ToAddress { get; init; }
 
     /// <summary>Null for immediately.</summary>

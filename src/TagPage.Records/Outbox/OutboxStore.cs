@@ -20,6 +20,8 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         public long? CodeId { get; init; }
         public string? CodeSecret { get; init; }
         public long? BillId { get; init; }
+        public long? InvitationId { get; init; }
+        public string? InvitationSecret { get; init; }
         public string MessageId { get; init; } = "";
         public string? ToName { get; init; }
         public string? ToMail { get; init; }
@@ -45,6 +47,7 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         mail.LinkId,
         mail.CodeId,
         mail.BillId,
+        mail.InvitationId,
         mail.ToAddress,
         MessageId = Guid.NewGuid().ToString("N"),
         mail.Subject,
@@ -54,8 +57,8 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
     });
 
     private const string QueueSql = """
-        INSERT INTO outbox (kind, to_client_id, to_address, reminder_id, event_id, link_id, code_id, bill_id, message_id, subject, body, not_before, made_at)
-        VALUES (@Kind, @ToClientId, @ToAddress, @ReminderId, @EventId, @LinkId, @CodeId, @BillId, @MessageId, @Subject, @Body, @NotBefore, @Now)
+        INSERT INTO outbox (kind, to_client_id, to_address, reminder_id, event_id, link_id, code_id, bill_id, invitation_id, message_id, subject, body, not_before, made_at)
+        VALUES (@Kind, @ToClientId, @ToAddress, @ReminderId, @EventId, @LinkId, @CodeId, @BillId, @InvitationId, @MessageId, @Subject, @Body, @NotBefore, @Now)
         RETURNING id
         """;
 
@@ -88,14 +91,15 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         """;
 
     private const string NextSql = """
-        SELECT o.id, o.kind, o.reminder_id, n.secret AS reminder_secret, n.stop_secret, o.link_id, l.secret AS link_secret, o.code_id, k.secret AS code_secret, o.bill_id, o.message_id, o.subject, o.body, o.tries,
-               CASE o.kind WHEN 'ShopNotice' THEN s.name WHEN 'FinderAnswer' THEN NULL ELSE c.name END AS to_name,
-               CASE o.kind WHEN 'ShopNotice' THEN s.mail WHEN 'FinderAnswer' THEN e.contact ELSE COALESCE(o.to_address, c.mail) END AS to_mail
+        SELECT o.id, o.kind, o.reminder_id, n.secret AS reminder_secret, n.stop_secret, o.link_id, l.secret AS link_secret, o.code_id, k.secret AS code_secret, o.bill_id, o.invitation_id, i.secret AS invitation_secret, o.message_id, o.subject, o.body, o.tries,
+               CASE o.kind WHEN 'ShopNotice' THEN iif(o.to_address IS NULL, s.name, NULL) WHEN 'FinderAnswer' THEN NULL ELSE c.name END AS to_name,
+               CASE o.kind WHEN 'ShopNotice' THEN COALESCE(o.to_address, s.mail) WHEN 'FinderAnswer' THEN e.contact ELSE COALESCE(o.to_address, c.mail) END AS to_mail
         FROM outbox o
         LEFT JOIN client c ON c.id = o.to_client_id
         LEFT JOIN reminder n ON n.id = o.reminder_id
         LEFT JOIN own_page_link l ON l.id = o.link_id
         LEFT JOIN own_page_code k ON k.id = o.code_id
+        LEFT JOIN invitation i ON i.id = o.invitation_id
         LEFT JOIN found_event e ON e.id = o.event_id
         LEFT JOIN shop s ON s.id = 1
         WHERE o.state = 'Queued' AND o.not_before <= @Now AND o.kind IN @Kinds

@@ -55,7 +55,7 @@ public sealed class ClientRequestStore(Database database, TimeProvider clock)
 
     /// <summary>Ticks one off, which is the shop's to do.</summary>
     public Outcome Done(Who who, long id) => database.Write<Outcome>(c =>
-        c.Execute(DoneSql, new { who.IsShop, id, Now = clock.GetUtcNow() }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
+        c.Execute(DoneSql, new { who.IsOwner, id, Now = clock.GetUtcNow() }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
 
-    private const string DoneSql = "UPDATE client_request SET done_at = COALESCE(done_at, @Now) WHERE id = @id AND @IsShop";
+    private const string DoneSql = "UPDATE client_request SET done_at = COALESCE(done_at, @Now) WHERE id = @id AND @IsOwner";
 }

@@ -46,7 +46,7 @@ public sealed class OwnPageLinkStore(Database database, LinkTokens keys, OutboxS
         database.Read(c => c.Query<Row>(Columns + " WHERE l.client_id = @client ORDER BY l.id DESC LIMIT 20", new { client }).ToList());
 
     /// <summary>A new link, which the shop gives out.</summary>
-    public Outcome Make(Who who, long client) => database.WriteAsShop(who, c =>
+    public Outcome Make(Who who, long client) => database.WriteAsOwner(who, c =>
         Make(c, client, "Owner") is { } made ? new Outcome.Done(made) : new Outcome.Absent());
 
     private long? Make(SqliteConnection connection, long client, string by)
@@ -69,7 +69,7 @@ public sealed class OwnPageLinkStore(Database database, LinkTokens keys, OutboxS
             QueueMail(connection, connection.QuerySingle<Row>(Columns + " WHERE l.id = @id", new { id }));
     }
 
-    public Outcome Mail(Who who, long id) => database.WriteAsShop(who, c =>
+    public Outcome Mail(Who who, long id) => database.WriteAsOwner(who, c =>
     {
         if (c.QuerySingleOrDefault<Row>(Columns + " WHERE l.id = @id", new { id }) is not { } row)
             return new Outcome.Absent();
@@ -93,7 +93,7 @@ public sealed class OwnPageLinkStore(Database database, LinkTokens keys, OutboxS
         var now = clock.GetUtcNow();
         return database.Write<Outcome>(c =>
         {
-            if (c.Execute("UPDATE own_page_link SET revoked_at = COALESCE(revoked_at, @now) WHERE id = @id AND @IsShop", new { who.IsShop, id, now }) == 0)
+            if (c.Execute("UPDATE own_page_link SET revoked_at = COALESCE(revoked_at, @now) WHERE id = @id AND @IsOwner", new { who.IsOwner, id, now }) == 0)
                 return new Outcome.Absent();
             c.Execute("DELETE FROM own_page_session WHERE link_id = @id", new { id });
             return new Outcome.Done(id);

@@ -51,13 +51,13 @@ public sealed class OwnPageSessionStore(Database database, TimeProvider clock)
     /// </summary>
     public Outcome EndAll(Who who, long client) => database.Write<Outcome>(c =>
     {
-        if (!c.ExecuteScalar<bool>(ThemselvesSql, new { who.IsShop, who.ClientId, client }))
+        if (!c.ExecuteScalar<bool>(ThemselvesSql, new { who.IsOwner, who.ClientId, client }))
             return new Outcome.Absent();
         c.Execute(EndAllSql, new { client, Now = clock.GetUtcNow() });
         return new Outcome.Done(client);
     });
 
-    private const string ThemselvesSql = $"SELECT EXISTS (SELECT 1 FROM client WHERE id = @client AND {Who.ChangesClient})";
+    private const string ThemselvesSql = $"SELECT EXISTS (SELECT 1 FROM client WHERE id = @client AND {Who.DecidesForClient})";
 
     private const string EndAllSql = """
         DELETE FROM own_page_session WHERE client_id = @client;

@@ -75,7 +75,7 @@ public static class ExportPlan
         new("own_page_code", "client_id = @client", "made_at used_at", "id client_id secret expires_at tries"),
         new("client_request", "client_id = @client", "kind words made_at done_at", "id client_id"),
         new("outbox", "to_client_id = @client", "kind subject body state made_at sent_at to_address",
-            "id to_client_id reminder_id event_id link_id code_id bill_id message_id not_before tries last_error maybe_sent let_go") { Mail = "body" },
+            "id to_client_id reminder_id event_id link_id code_id bill_id invitation_id message_id not_before tries last_error maybe_sent let_go") { Mail = "body" },
         new("reminder_batch_client", "client_id = @client", "state", "batch_id client_id why reminder_id"),
     ];
 
@@ -98,8 +98,9 @@ public static class ExportPlan
         ["audit"] = "what the shop did and refused, naming no client but by number",
         ["account"] = "who signs in to the shop",
         ["session"] = "browsers of the shop",
-        ["passkey"] = "keys of the shop's owner",
+        ["passkey"] = "keys of those who sign in to the shop",
         ["setup_link"] = "sign-in of the shop",
+        ["invitation"] = "links for the shop's helpers",
         ["used_form_key"] = "random keys, tied to nobody",
         ["write_probe"] = "always empty",
         ["link_request"] = "gone within seconds",

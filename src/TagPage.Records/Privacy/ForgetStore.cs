@@ -19,7 +19,7 @@ public sealed class ForgetStore(Database database, OutboxStore outbox, IOwnPageM
         var now = clock.Now;
         return database.Write<Outcome>(c =>
         {
-            if (!c.ExecuteScalar<bool>(MaySql, new { who.IsShop, who.ClientId, client }))
+            if (!c.ExecuteScalar<bool>(MaySql, new { who.IsOwner, who.ClientId, client }))
                 return new Outcome.Absent();
             if (!OwnPageCodeStore.IsFresh(c, who, now))
                 return new Outcome.Refused(new CodeRanOut());
@@ -34,7 +34,7 @@ public sealed class ForgetStore(Database database, OutboxStore outbox, IOwnPageM
         });
     }
 
-    private const string MaySql = $"SELECT EXISTS (SELECT 1 FROM client WHERE id = @client AND {Who.ChangesClient})";
+    private const string MaySql = $"SELECT EXISTS (SELECT 1 FROM client WHERE id = @client AND {Who.DecidesForClient})";
 
     private const string AskSql = "UPDATE client SET forget_at = @At, version = version + 1 WHERE id = @client AND forget_at IS NULL";
 
@@ -73,7 +73,7 @@ public sealed class ForgetStore(Database database, OutboxStore outbox, IOwnPageM
     /// <summary>Kept already is as good.</summary>
     public Outcome Undo(Who who, long client) => database.Write<Outcome>(c =>
     {
-        if (!c.ExecuteScalar<bool>(MaySql, new { who.IsShop, who.ClientId, client }))
+        if (!c.ExecuteScalar<bool>(MaySql, new { who.IsOwner, who.ClientId, client }))
             return new Outcome.Absent();
         c.Execute(UndoSql, new { client });
         return new Outcome.Done(client);

@@ -41,7 +41,7 @@ public sealed class PrivacyStore(Database database)
     }
 
     /// <summary>Null for anybody but the shop.</summary>
-    public People? Get(Who who) => database.Read(c => c.QuerySingleOrDefault<People>(PeopleSql, new { who.IsShop }));
+    public People? Get(Who who) => database.Read(c => c.QuerySingleOrDefault<People>(PeopleSql, new { who.IsOwner }));
 
     private const string PeopleSql = """
         SELECT (SELECT COUNT(*) FROM client) AS clients,
@@ -53,22 +53,22 @@ public sealed class PrivacyStore(Database database)
                (SELECT COUNT(*) FROM player WHERE junior = 1 AND label_name <> '') AS named_on_labels,
                (SELECT COUNT(*) FROM payer) AS payers,
                NOT EXISTS (SELECT 1 FROM account WHERE two_factor = 0) AS all_sign_in_with_codes
-        WHERE @IsShop
+        WHERE @IsOwner
         """;
 
     /// <summary>The next one first.</summary>
-    public IReadOnlyList<Leaving> AllLeaving(Who who) => database.Read(c => c.Query<Leaving>(LeavingSql, new { who.IsShop }).AsList());
+    public IReadOnlyList<Leaving> AllLeaving(Who who) => database.Read(c => c.Query<Leaving>(LeavingSql, new { who.IsOwner }).AsList());
 
-    private const string LeavingSql = "SELECT id, forget_at FROM client WHERE @IsShop AND forget_at IS NOT NULL ORDER BY forget_at, id";
+    private const string LeavingSql = "SELECT id, forget_at FROM client WHERE @IsOwner AND forget_at IS NOT NULL ORDER BY forget_at, id";
 
     /// <summary>Of the last year, the newest first.</summary>
     public IReadOnlyList<Done> AllDone(Who who) => database.Read(c =>
-        c.Query<Done>(DoneSql, new { who.IsShop, Wanted = new[] { (int)AuditEvent.ClientDownloaded, (int)AuditEvent.ClientErased } }).AsList());
+        c.Query<Done>(DoneSql, new { who.IsOwner, Wanted = new[] { (int)AuditEvent.ClientDownloaded, (int)AuditEvent.ClientErased } }).AsList());
 
     private const string DoneSql = """
         SELECT event, detail, last_at AS at
         FROM audit
-        WHERE @IsShop AND event IN @Wanted
+        WHERE @IsOwner AND event IN @Wanted
         ORDER BY id DESC
         LIMIT 200
         """;

@@ -38,7 +38,7 @@ public sealed class InstrumentStore(Database database, TimeProvider clock)
         WHERE i.id = @id
         """;
 
-    public Outcome Add(Who who, InstrumentEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
+    public Outcome Add(Who who, InstrumentEntry input) => database.WriteOnceAsOwner(who, input.FormKey, clock.GetUtcNow(), c =>
         Taken(c, 0, input) ?? (Outcome)new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input))));
 
     private const string AddSql = "INSERT INTO instrument (name, scale) VALUES (@Name, @Scale) RETURNING id";
@@ -46,7 +46,7 @@ public sealed class InstrumentStore(Database database, TimeProvider clock)
     /// <summary>Once an instrument has readings its scale is fixed, or they would change their meaning.</summary>
     public Outcome Change(Who who, long id, InstrumentEntry input) => database.Write<Outcome>(c =>
     {
-        if (!who.IsShop || Get(c, id) is not { } row)
+        if (!who.IsOwner || Get(c, id) is not { } row)
             return new Outcome.Absent();
         if ((row.Readings > 0 || row.IsPhones) && row.Scale != input.Scale)
             return new Outcome.Refused(new InstrumentInUse());

@@ -17,7 +17,7 @@ public sealed class AnswerStore(Database database, ShopClock clock)
     /// <summary>By the household that was reminded, or by the shop as told. Saved again unchanged, an answer does nothing.</summary>
     public Outcome Save(Who who, ReminderStore.Row reminder, Given given) => database.Write<Outcome>(c =>
     {
-        if (!c.ExecuteScalar<bool>(TheirsSql, new { who.IsShop, who.ClientId, reminder.Id }))
+        if (!c.ExecuteScalar<bool>(TheirsSql, new { who.IsOwner, who.ClientId, reminder.Id }))
             return new Outcome.Absent();
         var changes = Changes(c, reminder.Id, given.Rackets);
         List<long> shut = [.. changes.Where(change => !change.Racket.IsOpen).Select(change => change.Racket.RacketId)];
@@ -37,7 +37,7 @@ public sealed class AnswerStore(Database database, ShopClock clock)
         WHERE reminder_id = @Id AND state = 'Queued' AND EXISTS (SELECT 1 FROM reminder n WHERE n.id = @Id AND {ReminderStore.AnsweredInFull})
         """;
 
-    private const string TheirsSql = "SELECT EXISTS (SELECT 1 FROM reminder WHERE id = @Id AND (@IsShop OR client_id = @ClientId))";
+    private const string TheirsSql = "SELECT EXISTS (SELECT 1 FROM reminder WHERE id = @Id AND (@IsOwner OR client_id = @ClientId))";
 
     private List<(ReminderRacket Racket, RacketAnswer Answer)> Changes(SqliteConnection connection, long reminder, IEnumerable<RacketAnswer> answers)
     {
@@ -50,13 +50,13 @@ public sealed class AnswerStore(Database database, ShopClock clock)
     /// <summary>No more reminders to the household.</summary>
     public Outcome Stop(Who who, long client) => database.Write<Outcome>(c =>
     {
-        if (!c.ExecuteScalar<bool>(ThemselvesSql, new { who.IsShop, who.ClientId, client }))
+        if (!c.ExecuteScalar<bool>(ThemselvesSql, new { who.IsOwner, who.ClientId, client }))
             return new Outcome.Absent();
         SetReminders(c, client, wanted: false);
         return new Outcome.Done(client);
     });
 
-    private const string ThemselvesSql = $"SELECT EXISTS (SELECT 1 FROM client WHERE id = @client AND {Who.ChangesClient})";
+    private const string ThemselvesSql = $"SELECT EXISTS (SELECT 1 FROM client WHERE id = @client AND {Who.DecidesForClient})";
 
     private void SetReminders(SqliteConnection connection, long client, bool wanted) =>
         connection.Execute(RemindersSql, new { client, wanted, clock.Today });

@@ -30,7 +30,7 @@ public sealed class BatchStore(Database database, BatchReminder household, ShopC
     }
 
     /// <summary>Done carries the batch's number. Nothing is sent yet.</summary>
-    public Outcome Make(Who who, string formKey, IReadOnlyCollection<long> clients) => database.WriteOnceAsShop(who, formKey, clock.Now, c =>
+    public Outcome Make(Who who, string formKey, IReadOnlyCollection<long> clients) => database.WriteOnceAsOwner(who, formKey, clock.Now, c =>
     {
         if (clients.Count == 0)
             return new Outcome.Refused(new NobodyChosen());
@@ -82,7 +82,7 @@ public sealed class BatchStore(Database database, BatchReminder household, ShopC
         """;
 
     /// <summary>Those still waiting are left out; what has gone out cannot be called back.</summary>
-    public Outcome Stop(Who who, long id) => database.WriteAsShop(who, c =>
+    public Outcome Stop(Who who, long id) => database.WriteAsOwner(who, c =>
         c.Execute("UPDATE reminder_batch SET stopped_at = COALESCE(stopped_at, @Now) WHERE id = @id", new { id, clock.Now }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
 
     /// <summary>One household, all of it or nothing: its reminder, its mail and that it is done. False if nobody is waiting.</summary>

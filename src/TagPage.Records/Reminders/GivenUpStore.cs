@@ -18,12 +18,12 @@ public sealed class GivenUpStore(Database database, ShopClock clock)
     private const string CountSql = $"SELECT COUNT(*) AS \"all\", COUNT(*) FILTER (WHERE kind IN ('FoundNotice', 'FinderAnswer')) AS from_finders FROM outbox WHERE {Counted}";
 
     /// <summary>Sends all of them again, to the addresses on file now.</summary>
-    public Outcome RetryAll(Who who) => database.WriteAsShop(who, c => new Outcome.Done(c.Execute(RetrySql, new { clock.Now })));
+    public Outcome RetryAll(Who who) => database.WriteAsOwner(who, c => new Outcome.Done(c.Execute(RetrySql, new { clock.Now })));
 
     private const string RetrySql = $"UPDATE outbox SET {SendReminderStore.Anew} WHERE {Counted}";
 
     /// <summary>The owner has seen to them otherwise; each can still be tried again by itself.</summary>
-    public Outcome LetAllGo(Who who) => database.WriteAsShop(who, c => new Outcome.Done(c.Execute(LetGoSql)));
+    public Outcome LetAllGo(Who who) => database.WriteAsOwner(who, c => new Outcome.Done(c.Execute(LetGoSql)));
 
     private const string LetGoSql = $"UPDATE outbox SET let_go = 1 WHERE {Counted}";
 

@@ -70,7 +70,7 @@ public sealed class NewReminderStore(Database database, ShopStore shops, ShopClo
     public bool IsQuiet(Household household) => QuietMonths.Has(household.QuietMonths, clock.Today.Month);
 
     /// <summary>Done carries the reminder's number.</summary>
-    public Outcome Add(Who who, long client, NewReminderEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.Now, c =>
+    public Outcome Add(Who who, long client, NewReminderEntry input) => database.WriteOnceAsOwner(who, input.FormKey, clock.Now, c =>
         Get(c, client) is not { } household ? new Outcome.Absent() : WhyNot(household, input) is { } why ? new Outcome.Refused(why) : new Outcome.Done(Insert(c, household, clock.Now, input.ByPhone)));
 
     private Refusal? WhyNot(Household household, NewReminderEntry input)

@@ -10,7 +10,7 @@ namespace TagPage.Records.Reminders;
 public sealed class SendReminderStore(Database database, OutboxStore outbox, ShopStore shops, ShopClock clock)
 {
     /// <summary>Puts the mail into the outbox.</summary>
-    public Outcome Mail(Who who, long id, string subject, MailText body) => database.WriteAsShop(who, c =>
+    public Outcome Mail(Who who, long id, string subject, MailText body) => database.WriteAsOwner(who, c =>
     {
         if (Get(c, id) is not { } reminder)
             return new Outcome.Absent();
@@ -57,11 +57,11 @@ public sealed class SendReminderStore(Database database, OutboxStore outbox, Sho
     private const string SentSql = "UPDATE reminder SET sent_how = @How, sent_at = @Now WHERE id = @id";
 
     /// <summary>The owner sent it with an app of their own, which tells us nothing.</summary>
-    public Outcome NoteSent(Who who, long id, SentHow how) => database.WriteAsShop(who, c =>
+    public Outcome NoteSent(Who who, long id, SentHow how) => database.WriteAsOwner(who, c =>
         c.Execute(SentSql, new { id, How = how.ToString(), clock.Now }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
 
     /// <summary>Its link no longer works, and its email is not sent; the link that stops reminders still works.</summary>
-    public Outcome Discard(Who who, long id) => database.WriteAsShop(who, c =>
+    public Outcome Discard(Who who, long id) => database.WriteAsOwner(who, c =>
     {
         if (c.Execute(DiscardSql, new { id }) == 0)
             return new Outcome.Absent();
@@ -76,7 +76,7 @@ public sealed class SendReminderStore(Database database, OutboxStore outbox, Sho
         """;
 
     /// <summary>A mail that was given up, or may have gone out, is tried once more from the beginning; a reminder only while it still holds.</summary>
-    public Outcome Retry(Who who, long mail) => database.WriteAsShop(who, c =>
+    public Outcome Retry(Who who, long mail) => database.WriteAsOwner(who, c =>
         c.Execute(RetrySql, new { mail, clock.Now }) == 1
             ? new Outcome.Done(mail)
             : new Outcome.Refused(new MailNotGivenUp()));

@@ -8,7 +8,7 @@ namespace TagPage.Records.Reminders;
 public sealed class TestMailStore(Database database, OutboxStore outbox, ShopStore shops, TimeProvider clock)
 {
     /// <summary>Queues one, once for each form key.</summary>
-    public Outcome Send(Who who, string formKey, string subject, MailText body) => database.WriteOnceAsShop(who, formKey, clock.GetUtcNow(), c =>
+    public Outcome Send(Who who, string formKey, string subject, MailText body) => database.WriteOnceAsOwner(who, formKey, clock.GetUtcNow(), c =>
         shops.Get().Mail is null
             ? new Outcome.Refused(new ShopHasNoMail())
             : new Outcome.Done(outbox.Queue(c, new NewMail(MailKind.ShopNotice, null, subject, body))));

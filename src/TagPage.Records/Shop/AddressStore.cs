@@ -34,7 +34,7 @@ public sealed class AddressStore(Database database, TimeProvider clock)
     /// <summary>From now on links and labels carry it.</summary>
     /// <param name="who">The shop.</param>
     /// <param name="address">Without a trailing slash.</param>
-    public Outcome Choose(Who who, string address) => database.WriteAsShop(who, c =>
+    public Outcome Choose(Who who, string address) => database.WriteAsOwner(who, c =>
     {
         c.Execute(ChooseSql, new { Base = address });
         UsedAddressStore.Note(c, address, clock.GetUtcNow());

@@ -28,14 +28,14 @@ public sealed class CareGuideStore(Database database, TimeProvider clock)
 
     private const string GetSql = "SELECT id, name, title, for_material, markdown, version FROM care_guide WHERE id = @id";
 
-    public Outcome Add(Who who, CareGuideEntry input) => database.WriteOnceAsShop(who, input.FormKey, clock.GetUtcNow(), c =>
+    public Outcome Add(Who who, CareGuideEntry input) => database.WriteOnceAsOwner(who, input.FormKey, clock.GetUtcNow(), c =>
         Taken(c, 0, input) ?? (Outcome)new Outcome.Done(c.ExecuteScalar<long>(AddSql, Values(0, input))));
 
     private const string AddSql = """
         INSERT INTO care_guide (name, title, for_material, markdown) VALUES (@Name, @Title, @ForMaterial, @Markdown) RETURNING id
         """;
 
-    public Outcome Change(Who who, long id, CareGuideEntry input) => database.WriteAsShop(who, c =>
+    public Outcome Change(Who who, long id, CareGuideEntry input) => database.WriteAsOwner(who, c =>
     {
         if (!c.ExecuteScalar<bool>(IsThereSql, new { id }))
             return new Outcome.Absent();
@@ -53,9 +53,9 @@ public sealed class CareGuideStore(Database database, TimeProvider clock)
         """;
 
     public Outcome Remove(Who who, long id) => database.Write<Outcome>(c =>
-        c.Execute(RemoveSql, new { id, who.IsShop }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
+        c.Execute(RemoveSql, new { id, who.IsOwner }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
 
-    private const string RemoveSql = "DELETE FROM care_guide WHERE id = @id AND @IsShop";
+    private const string RemoveSql = "DELETE FROM care_guide WHERE id = @id AND @IsOwner";
 
     private static Outcome.Refused? Taken(SqliteConnection connection, long id, CareGuideEntry input) =>
         connection.ExecuteScalar<bool>(TakenSql, Values(id, input))

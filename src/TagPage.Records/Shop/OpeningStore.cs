@@ -11,7 +11,7 @@ public sealed class OpeningStore(Database database, ShopClock clock)
     private const int MostDays = 366, MostYearsAhead = 3;
 
     /// <summary>Counts the shop's version, like its other settings.</summary>
-    public Outcome SaveWeek(Who who, OpeningEntry input) => database.WriteAsShop(who, c =>
+    public Outcome SaveWeek(Who who, OpeningEntry input) => database.WriteAsOwner(who, c =>
     {
         if (c.Execute("UPDATE shop SET version = version + 1 WHERE id = 1 AND version = @Version", new { input.Version }) != 1)
             return Outcome.Stale;
@@ -28,7 +28,7 @@ public sealed class OpeningStore(Database database, ShopClock clock)
     public Outcome AddClosed(Who who, ClosedDaysEntry input)
     {
         var (now, today) = (clock.Now, clock.Today);
-        return database.WriteOnceAsShop(who, input.FormKey, now, c =>
+        return database.WriteOnceAsOwner(who, input.FormKey, now, c =>
         {
             var toOn = input.ToOn ?? input.FromOn;
             if (toOn < input.FromOn)
@@ -41,6 +41,6 @@ public sealed class OpeningStore(Database database, ShopClock clock)
 
     private const string AddClosedSql = "INSERT INTO closed_days (from_on, to_on, note) VALUES (@FromOn, @toOn, @Note) RETURNING id";
 
-    public Outcome RemoveClosed(Who who, long id) => database.WriteAsShop(who, c =>
+    public Outcome RemoveClosed(Who who, long id) => database.WriteAsOwner(who, c =>
         c.Execute("DELETE FROM closed_days WHERE id = @id", new { id }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
 }

@@ -79,6 +79,12 @@ public sealed class SettingsStore(Database database)
         UPDATE shop SET bench_timer = @Timer, single_keys = @SingleKeys, version = version + 1 WHERE id = 1 AND version = @Version
         """;
 
+    public Outcome SaveHelpersSecondStep(Who who, int version, bool demanded) => Save(who, SaveSecondStepSql, new { Version = version, demanded });
+
+    private const string SaveSecondStepSql = """
+        UPDATE shop SET helpers_second_step = @demanded, version = version + 1 WHERE id = 1 AND version = @Version
+        """;
+
     public Outcome SaveMessages(Who who, MessagesEntry input) => Save(who, SaveMessagesSql, new { input.Version, input.QuietFromHour, input.QuietUntilHour },
         (MessagePurpose.Ready, input.Ready), (MessagePurpose.Received, input.Received), (MessagePurpose.Notice, input.Notice));
 
@@ -88,7 +94,7 @@ public sealed class SettingsStore(Database database)
         WHERE id = 1 AND version = @Version
         """;
 
-    private Outcome Save(Who who, string sql, object values, params (MessagePurpose Purpose, OwnWords Own)[] messages) => database.WriteAsShop(who, c =>
+    private Outcome Save(Who who, string sql, object values, params (MessagePurpose Purpose, OwnWords Own)[] messages) => database.WriteAsOwner(who, c =>
     {
         if (c.Execute(sql, values) != 1)
             return Outcome.Stale;

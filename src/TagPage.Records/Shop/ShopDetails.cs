@@ -71,6 +71,9 @@ public sealed record ShopDetails
     /// <summary>Single keys move about in lists and act.</summary>
     public bool SingleKeys { get; init; } = true;
 
+    /// <summary>Whoever helps signs in with more than a password.</summary>
+    public bool HelpersSecondStep { get; init; }
+
     public StartingValues StartingValues { get; init; } = new();
 
     public CustomisingValues CustomisingValues { get; init; } = new();

@@ -46,7 +46,7 @@ public sealed class ShopStore(Database database)
 
     private const string GetSql = """
         SELECT name, phone, mail, street, town, country, opening_hours, home_markdown, language, names_in, by_last_word, accent,
-               time_zone, currency, tension_unit, unseen_months, days_between_reminders, bench_timer, single_keys, quiet_from_hour, quiet_until_hour,
+               time_zone, currency, tension_unit, unseen_months, days_between_reminders, bench_timer, single_keys, helpers_second_step, quiet_from_hour, quiet_until_hour,
                COALESCE(starting_values, '{}') AS starting_values, COALESCE(customising_values, '{}') AS customising_values, version
         FROM shop
         WHERE id = 1

@@ -57,7 +57,7 @@ public sealed class StockStore(Database database, ShopClock clock)
     public Outcome Keep(Who who, long stringId, StockEntry input)
     {
         var today = clock.Today;
-        return database.WriteAsShop(who, c =>
+        return database.WriteAsOwner(who, c =>
         {
             if (!c.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM string_kind WHERE id = @stringId)", new { stringId }))
                 return new Outcome.Absent();
@@ -84,7 +84,7 @@ public sealed class StockStore(Database database, ShopClock clock)
     private Outcome Move(Who who, long stringId, string formKey, StockMoveKind kind, Func<long, long> centimetres, long? costMinor, string? note)
     {
         var now = clock.Now;
-        return database.WriteOnceAsShop(who, formKey, now, c =>
+        return database.WriteOnceAsOwner(who, formKey, now, c =>
         {
             if (c.QuerySingleOrDefault<long?>("SELECT left_cm FROM string_stock WHERE string_id = @stringId", new { stringId }) is not { } left)
                 return new Outcome.Absent();

@@ -1,8 +1,8 @@
 namespace TagPage.Records.Storage;
 
 /// <summary>
-/// Who acts. A write takes it and passes <see cref="IsShop"/> and <see cref="ClientId"/> on to SQL, where one of the
-/// conditions below stands in the WHERE clause. Finders and the program itself are neither, so that they fit none.
+/// Who acts. A write takes it and passes <see cref="IsShop"/> or <see cref="IsOwner"/> and <see cref="ClientId"/> on to SQL, where one of
+/// the conditions below stands in the WHERE clause. Finders and the program itself are neither, so that they fit none.
 /// </summary>
 public sealed record Who
 {
@@ -10,7 +10,15 @@ public sealed record Who
     {
     }
 
-    public static Who Shop { get; } = new() { IsShop = true };
+    /// <summary>The owner, by no account: what the program does in the owner's name.</summary>
+    public static Who Shop { get; } = new() { IsShop = true, IsOwner = true };
+
+    /// <param name="account">The id of the account that signed in, where there is one.</param>
+    public static Who Owner(string? account) => new() { IsShop = true, IsOwner = true, Account = account };
+
+    /// <summary>Somebody who helps in the shop: does what is done at the bench, and nothing that is the owner's alone.</summary>
+    /// <param name="account">The id of the account that signed in, where there is one.</param>
+    public static Who Bench(string? account) => new() { IsShop = true, Account = account };
 
     public static Who Finder { get; } = new();
 
@@ -23,7 +31,13 @@ public sealed record Who
     /// <summary>At the desk of one event, for as long as it is open.</summary>
     public static Who Helper(long eventId) => new() { EventId = eventId };
 
+    /// <summary>The owner, or somebody who helps at the bench.</summary>
     public bool IsShop { get; private init; }
+
+    public bool IsOwner { get; private init; }
+
+    /// <summary>By which account of the shop; null for everybody else.</summary>
+    public string? Account { get; private init; }
 
     /// <summary>Null for everybody but a client; in SQL it then equals no client.</summary>
     public long? ClientId { get; private init; }
@@ -46,6 +60,9 @@ public sealed record Who
 
     /// <summary>Whose record as a client is to be changed.</summary>
     internal const string ChangesClient = "(@IsShop OR client.id = @ClientId)";
+
+    /// <summary>Who decides for a client about links, reminders and deletion.</summary>
+    internal const string DecidesForClient = "(@IsOwner OR client.id = @ClientId)";
 
     /// <summary>Who works at the desk of event v.</summary>
     internal const string WorksAtDesk = "(@IsShop OR (v.id = @EventId AND v.closed_at IS NULL))";

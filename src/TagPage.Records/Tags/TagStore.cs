@@ -78,7 +78,7 @@ public sealed class TagStore(Database database, TimeProvider clock)
     });
 
     /// <summary>Closes a live tag's found page, or opens it. The result's id is the racket's.</summary>
-    public Outcome BlockFinders(Who who, TagCode code, bool block) => database.WriteAsShop(who, c =>
+    public Outcome BlockFinders(Who who, TagCode code, bool block) => database.WriteAsOwner(who, c =>
         c.QuerySingleOrDefault<long?>(BlockSql, new { code, At = block ? clock.GetUtcNow() : (DateTimeOffset?)null }) is { } racket
             ? new Outcome.Done(racket)
             : new Outcome.Absent());

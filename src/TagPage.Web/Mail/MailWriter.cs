@@ -4,6 +4,7 @@ using TagPage.Records.Outbox;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Papers;
 
 namespace TagPage.Web.Mail;
@@ -69,6 +70,7 @@ public sealed class MailWriter(ShopStore shops, BillStore bills, PublicAddress a
         (PartKind.Link, LinkPurpose.Reminder, { } id) when row.ReminderId == id && row.ReminderSecret is { } secret => ReminderLink(id, secret),
         (PartKind.Link, LinkPurpose.StopReminders, { } id) when row.ReminderId == id && row.StopSecret is { } secret => StopLink(id, secret),
         (PartKind.Link, LinkPurpose.OwnPage, { } id) when row.LinkId == id && row.LinkSecret is { } secret => OwnPageLink(id, secret),
+        (PartKind.Link, LinkPurpose.Invitation, { } id) when row.InvitationId == id && row.InvitationSecret is { } secret => address.Of(InvitationLink.Path(keys.Token(LinkPurpose.Invitation, id, secret))),
         (PartKind.Link, LinkPurpose.AnswerFinder, { } id) when row.AnswerSecrets.TryGetValue(id, out var secret) => AnswerLink(id, secret),
         (PartKind.Digits, _, { } id) when row.CodeId == id && row.CodeSecret is { } secret => keys.Digits(id, secret),
         _ => throw new UndeliverableException("What this email links to is gone."),

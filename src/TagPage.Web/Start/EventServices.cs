@@ -11,6 +11,6 @@ internal static class EventServices
     {
         services.AddSingleton<LiveDesks>();
         services.AddAuthentication().AddScheme<AuthenticationSchemeOptions, DeskCookie>(DeskCookie.SchemeName, null);
-        services.AddAuthorizationBuilder().AddPolicy(DeskCookie.Policy, p => p.AddAuthenticationSchemes(DeskCookie.SchemeName).RequireAuthenticatedUser());
+        services.AddAuthorizationBuilder().AddPolicy(DeskCookie.Policy, p => p.AddAuthenticationSchemes(DeskCookie.SchemeName).RequireAuthenticatedUser().RequireAssertion(desk => !desk.User.OwesSecondStep()));
     }
 }

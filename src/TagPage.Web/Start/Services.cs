@@ -1,6 +1,5 @@
 using System.Text.Encodings.Web;
 using System.Text.Unicode;
-using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.WebEncoders;
@@ -95,7 +94,8 @@ internal static class Services
         services.AddSignIn(cookies);
         services.AddProxies(configuration);
         services.AddHealth();
-        services.AddAuthorizationBuilder().SetFallbackPolicy(new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build());
+        services.AddSingleton<ShopDoors>();
+        services.AddAuthorizationBuilder().AddShopPolicies();
     }
 
     /// <summary>Every *Store of the records, found by its name: a new store needs no line here.</summary>
@@ -133,6 +133,11 @@ internal static class Services
             o.Conventions.AllowAnonymousToPage("/Account/SignOut");
             o.Conventions.AllowAnonymousToPage("/Account/SetUp");
             o.Conventions.AllowAnonymousToPage("/Account/NewPassword");
+            o.Conventions.AllowAnonymousToPage("/Account/Invitation");
+            foreach (var page in BenchPages.All)
+                o.Conventions.AuthorizePage(page, ShopPolicies.Bench);
+            foreach (var page in BenchPages.OfOwnAccount)
+                o.Conventions.AuthorizePage(page, ShopPolicies.OwnAccount);
         }).AddMvcOptions(FormBinding.Configure).AddMvcOptions(AddFilters);
         services.AddAntiforgery(o => cookies.Apply(o.Cookie, CookieRules.Form));
         services.Configure<CookieTempDataProviderOptions>(o => cookies.Apply(o.Cookie, "line"));

@@ -36,6 +36,7 @@ internal static class SignInServices
         services.AddScoped<PasskeySignIn>();
         services.AddScoped<PasswordAsked>();
         services.AddScoped<Owners>();
+        services.AddScoped<Helpers>();
         services.AddHostedService<SetUpLink>();
         services.AddScoped<IUserStore<Account>, IdentityAccounts>();
         services.AddIdentityCore<Account>(SetRules)

@@ -11,7 +11,7 @@ public sealed partial class Manual
 
     /// <summary>In the order a new owner needs them.</summary>
     private static readonly string[] Order =
-        [First, "first-visit", "job", "money", "stock", "tags", "labels", "events", "lost-and-found", "restring-by", "customising", "reminders", "own-page", "care", "moving-in", "settings", "mail", "sign-in", "publish", "bad-day", "trust", "data", "licences"];
+        [First, "first-visit", "job", "money", "stock", "tags", "labels", "events", "lost-and-found", "restring-by", "customising", "reminders", "own-page", "care", "moving-in", "settings", "mail", "sign-in", "people", "publish", "bad-day", "trust", "data", "licences"];
 
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().UseAutoIdentifiers().Build();
 

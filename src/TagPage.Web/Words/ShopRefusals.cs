@@ -1,5 +1,6 @@
 using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
+using TagPage.Records.Accounts;
 using TagPage.Records.Backups;
 using TagPage.Records.Clients;
 using TagPage.Records.Customising;
@@ -46,6 +47,7 @@ public static class ShopRefusals
 
     private static string? OfPeople(Refusal why) => why switch
     {
+        SignInNameTaken => "Somebody else signs in by this name. Choose another one.",
         PayerUnknown => "Choose a payer from the list.",
         NothingToShow => "There is nothing to show yet. Add a phone number on the client’s card, or show the email address.",
         LostInFuture => "This day is in the future. Enter the day it was last seen.",

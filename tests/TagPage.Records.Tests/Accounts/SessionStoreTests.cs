@@ -25,9 +25,9 @@ public sealed class SessionStoreTests : IDisposable
         var id = Begin();
 
         Assert.True(IsLive(id));
-        Assert.False(_store.IsLive(Begin()[..31] + "x", _runa.Id, "first"));
-        Assert.False(_store.IsLive(id, "somebody else", "first"));
-        Assert.False(_store.IsLive(id, _runa.Id, "stamp of another password"));
+        Assert.Null(_store.Live(Begin()[..31] + "x", _runa.Id, "first"));
+        Assert.Null(_store.Live(id, "somebody else", "first"));
+        Assert.Null(_store.Live(id, _runa.Id, "stamp of another password"));
     }
 
     [Fact]
@@ -100,5 +100,24 @@ public sealed class SessionStoreTests : IDisposable
 
     private string Begin(SignInWay way = SignInWay.Password, string browser = "", (string, MailText)? news = null) => _store.Begin(_runa.Id, way, browser, news);
 
-    private bool IsLive(string id) => _store.IsLive(id, _runa.Id, "first");
+    [Theory]
+    [InlineData("Bench", SignInWay.Password, true)]
+    [InlineData("Bench", SignInWay.Link, true)]
+    [InlineData("Bench", SignInWay.Passkey, false)]
+    [InlineData("Owner", SignInWay.Password, false)]
+    public void Who_owes_a_second_step_is_known_by_role_and_way(string role, SignInWay way, bool owes)
+    {
+        var bram = new Account { Name = "bram", NormalizedName = "BRAM", SecurityStamp = "first", Role = role };
+        new AccountStore(_street.Database, _street.Time).Add(bram);
+        var session = _store.Begin(bram.Id, way, "");
+
+        Assert.False(_store.Live(session, bram.Id, "first")!.OwesSecondStep);
+        _street.Records.Change("UPDATE shop SET helpers_second_step = 1");
+
+        Assert.Equal(owes, _store.Live(session, bram.Id, "first")!.OwesSecondStep);
+        _street.Records.Change("UPDATE account SET two_factor = 1, authenticator_key = 'sealed' WHERE name = 'bram'");
+        Assert.False(_store.Live(session, bram.Id, "first")!.OwesSecondStep);
+    }
+
+    private bool IsLive(string id) => _store.Live(id, _runa.Id, "first") is not null;
 }

@@ -54,6 +54,7 @@ public sealed class Street : IDisposable
     public Who Be(Actor actor) => actor switch
     {
         Actor.Shop => Who.Shop,
+        Actor.Bench => Who.Bench(null),
         Actor.Owner => Who.Client(Odalys),
         Actor.OtherClient => Who.Client(Ewan),
         Actor.Helper => Who.Helper(1),
@@ -91,4 +92,4 @@ public sealed class Street : IDisposable
 }
 
 /// <summary>Helper: at the desk of event 1; the other one at that of another event.</summary>
-public enum Actor { Shop, Owner, OtherClient, Helper, OtherHelper, Finder, Program }
+public enum Actor { Shop, Bench, Owner, OtherClient, Helper, OtherHelper, Finder, Program }

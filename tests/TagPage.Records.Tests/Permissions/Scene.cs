@@ -3,6 +3,7 @@ using TagPage.Core.Customising;
 using TagPage.Core.Forecast;
 using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
+using TagPage.Records.Accounts;
 using TagPage.Records.Audit;
 using TagPage.Records.Backups;
 using TagPage.Records.Clients;
@@ -92,6 +93,10 @@ public sealed class Scene : IDisposable
     public EventHomeStore EventHomes => new(Database);
     public DayStore Days => new(Database);
     public PrivacyStore Privacy => new(Database);
+
+    public PeopleStore People => new(Database, Street.Time);
+
+    public InvitationStore Invitations => new(Database, Keys, Outbox, Street.Time);
 
     public AuditStore Audit => new(Database, Street.Time);
 

@@ -3,6 +3,7 @@ using TagPage.Core.Jobs;
 using TagPage.Core.Money;
 using TagPage.Core.Rackets;
 using TagPage.Core.Strings;
+using TagPage.Records.Accounts;
 using TagPage.Records.Backups;
 using TagPage.Records.Clients;
 using TagPage.Records.Customising;
@@ -28,13 +29,16 @@ namespace TagPage.Records.Tests.Permissions;
 /// <summary>Who may do and read what, call by call.</summary>
 internal static class Table
 {
-    private static readonly Actor[] Shop = [Actor.Shop], ShopAndHousehold = [Actor.Shop, Actor.Owner], Household = [Actor.Owner];
+    /// <summary>The shop's owner, and the same with helpers at the bench.</summary>
+    private static readonly Actor[] Owner = [Actor.Shop], Shop = [Actor.Shop, Actor.Bench];
+
+    private static readonly Actor[] OwnerAndHousehold = [Actor.Shop, Actor.Owner], ShopAndHousehold = [Actor.Shop, Actor.Bench, Actor.Owner], Household = [Actor.Owner];
 
     /// <summary>About themselves: another client does it too, and to nobody else.</summary>
     private static readonly Actor[] EveryClient = [Actor.Owner, Actor.OtherClient];
 
     /// <summary>The event's own helper, and nobody from another one.</summary>
-    private static readonly Actor[] AtDesk = [Actor.Shop, Actor.Helper];
+    private static readonly Actor[] AtDesk = [Actor.Shop, Actor.Bench, Actor.Helper];
 
     private const string StrungNow = "UPDATE job SET state = 'Strung', strung_on = '2026-11-25' WHERE id = 2";
 
@@ -95,14 +99,28 @@ internal static class Table
 
     private static Row[] Trust() =>
     [
-        new(Shop, (s, who) => s.BackupSettings.Change(who, new BackupSetting { Days = 3 })),
-        new(Shop, (s, who) => s.GivenUp.RetryAll(who), GivenUp),
-        new(Shop, (s, who) => s.Audit.Page(who, long.MaxValue), "INSERT INTO audit (event, detail, first_at, last_at) VALUES (1001, '', '2026-11-25T09:00:00.000Z', '2026-11-25T09:00:00.000Z')"),
-        new(Shop, (s, who) => s.Privacy.Get(who)),
-        new(Shop, (s, who) => s.Privacy.AllLeaving(who), "UPDATE client SET forget_at = '2026-12-01T09:00:00.000Z' WHERE id = 1"),
-        new(Shop, (s, who) => s.Privacy.AllDone(who), "INSERT INTO audit (event, detail, first_at, last_at) VALUES (1202, 'client 9', '2026-11-25T09:00:00.000Z', '2026-11-25T09:00:00.000Z')"),
-        new(Shop, (s, who) => s.GivenUp.LetAllGo(who), GivenUp),
+        new(Owner, (s, who) => s.BackupSettings.Change(who, new BackupSetting { Days = 3 })),
+        new(Owner, (s, who) => s.GivenUp.RetryAll(who), GivenUp),
+        new(Owner, (s, who) => s.Audit.Page(who, long.MaxValue), "INSERT INTO audit (event, detail, first_at, last_at) VALUES (1001, '', '2026-11-25T09:00:00.000Z', '2026-11-25T09:00:00.000Z')"),
+        new(Owner, (s, who) => s.Privacy.Get(who)),
+        new(Owner, (s, who) => s.Privacy.AllLeaving(who), "UPDATE client SET forget_at = '2026-12-01T09:00:00.000Z' WHERE id = 1"),
+        new(Owner, (s, who) => s.Privacy.AllDone(who), "INSERT INTO audit (event, detail, first_at, last_at) VALUES (1202, 'client 9', '2026-11-25T09:00:00.000Z', '2026-11-25T09:00:00.000Z')"),
+        new(Owner, (s, who) => s.GivenUp.LetAllGo(who), GivenUp),
+        new(Owner, (s, who) => s.People.All(who), AHelper),
+        new(Owner, (s, who) => s.People.Get(who, "bram"), AHelper),
+        new(Owner, (s, who) => s.People.Change(who, "bram", new HelperEntry { Name = "Bram", NormalizedName = "BRAM" }), AHelper),
+        new(Owner, (s, who) => s.People.SignOut(who, "bram"), AHelper),
+        new(Owner, (s, who) => s.People.End(who, "bram"), AHelper),
+        new(Owner, (s, who) => s.Invitations.Invite(who, new Account { Name = "tove", NormalizedName = "TOVE", Role = Roles.Bench }, Scene.Key, _ => default)),
+        new(Owner, (s, who) => s.Invitations.Renew(who, "bram", _ => default), AHelper),
+        new(Owner, (s, who) => s.Invitations.Token(who, 1), AHelper + "INSERT INTO invitation (account_id, expires_at) VALUES ('bram', '2026-11-28')"),
     ];
+
+    private const string AHelper = """
+        INSERT INTO account (id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, made_at)
+        VALUES ('bram', 'bram', 'BRAM', '', '', '', 'Bench', '2026-11-25T09:00:00.000Z');
+        INSERT INTO session (id, account_id, made_at) VALUES ('0123456789abcdef0123456789abcdef', 'bram', '2026-11-25T09:00:00.000Z');
+        """;
 
     private static Row[] Bench() =>
     [
@@ -116,7 +134,7 @@ internal static class Table
         new(Shop, (s, who) => s.Backs.LastMove(who, DateTimeOffset.UnixEpoch), "UPDATE job SET state = 'OnMachine', moved_at = '2026-11-25T09:00:00.000Z' WHERE id = 2"),
         new(Shop, (s, who) => s.Edits.Change(who, s.Waiting, Scene.Changed)),
         new(Shop, (s, who) => s.JobRackets.Move(who, s.Waiting, new MovedJobEntry { Version = 1, RacketId = s.Racket }), "DELETE FROM job_request"),
-        new(Shop, (s, who) => s.JobDeletes.Delete(who, s.Waiting), "DELETE FROM job_request"),
+        new(Owner, (s, who) => s.JobDeletes.Delete(who, s.Waiting), "DELETE FROM job_request"),
         new(Shop, (s, who) => s.News.Add(who, s.Racket, Scene.Order)),
         new(Shop, (s, who) => s.News.Racket(who, s.Racket)),
         new(Shop, (s, who) => s.Ready.Tell(who, s.Waiting), StrungNow),
@@ -138,27 +156,27 @@ internal static class Table
         new(Shop, (s, who) => s.Charges.Changes(who, s.Waiting), APayment),
         new(Shop, (s, who) => s.Charges.Save(who, s.Waiting, 1, new ChargeLine[] { new() { Kind = ChargeKind.Labour, AmountMinor = 1800 } })),
         new(Shop, (s, who) => s.Payments.OfJob(who, s.Waiting), APayment),
-        new(Shop, (s, who) => s.Payments.Get(who, 1), APayment),
+        new(Owner, (s, who) => s.Payments.Get(who, 1), APayment),
         new(Shop, (s, who) => s.Payments.CreditFor(who, s.Waiting)),
         new(Shop, (s, who) => s.Payments.PayJob(who, s.Waiting, new PaymentEntry { PaidOn = Street.Today, Method = PaymentMethod.Cash })),
-        new(Shop, (s, who) => s.Payments.TakeBack(who, 1), APayment),
-        new(Shop, (s, who) => s.Payments.PayAccount(who, s.OfOdalys, new PaymentEntry { FormKey = Scene.Key, PaidOn = Street.Today, Method = PaymentMethod.Cash, AmountMinor = 500 })),
-        new(Shop, (s, who) => s.Payments.OfParty(who, s.OfOdalys), APayment),
-        new(Shop, (s, who) => s.Owed.List(who)),
+        new(Owner, (s, who) => s.Payments.TakeBack(who, 1), APayment),
+        new(Owner, (s, who) => s.Payments.PayAccount(who, s.OfOdalys, new PaymentEntry { FormKey = Scene.Key, PaidOn = Street.Today, Method = PaymentMethod.Cash, AmountMinor = 500 })),
+        new(Owner, (s, who) => s.Payments.OfParty(who, s.OfOdalys), APayment),
+        new(Owner, (s, who) => s.Owed.List(who)),
         new(Household, (s, who) => s.Owed.OfClient(who), "UPDATE job SET paid_on = NULL"),
-        new(Shop, (s, who) => s.Figures.Year(who, 2026)),
-        new(Shop, (s, who) => s.Figures.Strings(who, 2026)),
-        new(Shop, (s, who) => s.Figures.StayAway(who, new DateOnly(2027, 1, 1))),
-        new(Shop, (s, who) => s.Figures.Payments(who, 2026), APayment),
-        new(Shop, (s, who) => s.Figures.Charges(who, 2026)),
-        new(Shop, (s, who) => s.Owed.Get(who, s.OfOdalys)),
-        new(Shop, (s, who) => s.Bills.Months(who, s.OfOdalys)),
-        new(Shop, (s, who) => s.Bills.Make(who, s.OfOdalys, new DateOnly(2026, 11, 1))),
-        new(Shop, (s, who) => s.Bills.Of(who, s.OfOdalys), ABill),
-        new(Shop, (s, who) => s.Bills.Get(who, 1), ABill),
-        new(Shop, (s, who) => s.Bills.Cancel(who, 1), ABill),
-        new(Shop, (s, who) => s.BillMails.Send(who, 1, new WrittenMail("Bill", MailText.Words("Attached.")), true), ABill),
-        new(Shop, (s, who) => s.Prices.Save(who, new PriceList { LabourMinor = 1800 })),
+        new(Owner, (s, who) => s.Figures.Year(who, 2026)),
+        new(Owner, (s, who) => s.Figures.Strings(who, 2026)),
+        new(Owner, (s, who) => s.Figures.StayAway(who, new DateOnly(2027, 1, 1))),
+        new(Owner, (s, who) => s.Figures.Payments(who, 2026), APayment),
+        new(Owner, (s, who) => s.Figures.Charges(who, 2026)),
+        new(Owner, (s, who) => s.Owed.Get(who, s.OfOdalys)),
+        new(Owner, (s, who) => s.Bills.Months(who, s.OfOdalys)),
+        new(Owner, (s, who) => s.Bills.Make(who, s.OfOdalys, new DateOnly(2026, 11, 1))),
+        new(Owner, (s, who) => s.Bills.Of(who, s.OfOdalys), ABill),
+        new(Owner, (s, who) => s.Bills.Get(who, 1), ABill),
+        new(Owner, (s, who) => s.Bills.Cancel(who, 1), ABill),
+        new(Owner, (s, who) => s.BillMails.Send(who, 1, new WrittenMail("Bill", MailText.Words("Attached.")), true), ABill),
+        new(Owner, (s, who) => s.Prices.Save(who, new PriceList { LabourMinor = 1800 })),
     ];
 
     private static Row[] OnFile() =>
@@ -167,7 +185,7 @@ internal static class Table
         new(Shop, (s, who) => s.Tags.MakeMissing(who, new[] { s.Second })),
         new(Shop, (s, who) => s.Tags.Replace(who, s.Live, Scene.Key)),
         new(Shop, (s, who) => s.Tags.Retire(who, s.Live)),
-        new(Shop, (s, who) => s.Tags.BlockFinders(who, s.Live, true)),
+        new(Owner, (s, who) => s.Tags.BlockFinders(who, s.Live, true)),
         new(Shop, (s, who) => s.Tags.Link(who, s.Blank, s.Second)),
         new(Shop, (s, who) => s.Rackets.Add(who, s.Street.Pim, Scene.Frame)),
         new(Shop, (s, who) => s.Rackets.Change(who, s.Racket, Scene.Frame)),
@@ -178,11 +196,11 @@ internal static class Table
         new(Shop, (s, who) => s.Clients.Change(who, s.Street.Odalys, Scene.Client)),
         new(Shop, (s, who) => s.Strings.Add(who, Scene.NewString)),
         new(Shop, (s, who) => s.Strings.Change(who, 1, Scene.NewString)),
-        new(Shop, (s, who) => s.Stock.Keep(who, 1, new StockEntry { RacketCm = 1200 })),
-        new(Shop, (s, who) => s.Stock.Buy(who, 1, new BoughtEntry { FormKey = Scene.Key, Centimetres = 1200 }), AStock),
-        new(Shop, (s, who) => s.Stock.Count(who, 1, new CountEntry { FormKey = Scene.Key, Centimetres = 1200 }), AStock),
-        new(Shop, (s, who) => s.Frames.Add(who, new FrameEntry { FormKey = Scene.Key, Name = "Heron 100" })),
-        new(Shop, (s, who) => s.Frames.Change(who, 1, new FrameEntry { Version = 1, Name = "Heron 100" }), AFrame),
+        new(Owner, (s, who) => s.Stock.Keep(who, 1, new StockEntry { RacketCm = 1200 })),
+        new(Owner, (s, who) => s.Stock.Buy(who, 1, new BoughtEntry { FormKey = Scene.Key, Centimetres = 1200 }), AStock),
+        new(Owner, (s, who) => s.Stock.Count(who, 1, new CountEntry { FormKey = Scene.Key, Centimetres = 1200 }), AStock),
+        new(Owner, (s, who) => s.Frames.Add(who, new FrameEntry { FormKey = Scene.Key, Name = "Heron 100" })),
+        new(Owner, (s, who) => s.Frames.Change(who, 1, new FrameEntry { Version = 1, Name = "Heron 100" }), AFrame),
         new(Shop, (s, who) => s.Specs.Add(who, s.Racket, new SpecEntry { FormKey = Scene.Key, MeasuredOn = Street.Today, Weight = 301 })),
         new(Shop, (s, who) => s.Specs.Change(who, s.Racket, 1, new SpecEntry { Version = 1, MeasuredOn = Street.Today, Weight = 302 })),
         new(Shop, (s, who) => s.Specs.ShowOnTag(who, s.Racket, true)),
@@ -191,32 +209,33 @@ internal static class Table
         new(Shop, (s, who) => s.Pieces.TakeOff(who, s.Racket, 1, Street.Today), APiece),
         new(Shop, (s, who) => s.Pieces.Forget(who, s.Racket, 1), APiece),
         new(Shop, (s, who) => s.Customising.Apply(who, Scene.Key, s.Custom), Complete),
-        new(Shop, (s, who) => s.Instruments.Add(who, new InstrumentEntry { FormKey = Scene.Key, Name = "old gauge", Scale = ReadingScale.Hertz })),
-        new(Shop, (s, who) => s.Instruments.Change(who, 1, new InstrumentEntry { Version = 1, Name = "old gauge", Scale = ReadingScale.Stiffness })),
+        new(Owner, (s, who) => s.Instruments.Add(who, new InstrumentEntry { FormKey = Scene.Key, Name = "old gauge", Scale = ReadingScale.Hertz })),
+        new(Owner, (s, who) => s.Instruments.Change(who, 1, new InstrumentEntry { Version = 1, Name = "old gauge", Scale = ReadingScale.Stiffness })),
     ];
 
     private static Row[] Desk() =>
     [
         new(Shop, (s, who) => s.FirstVisits.Add(who, Scene.Visit)),
-        new(Shop, (s, who) => s.Settings.SaveShop(who, Scene.Moved)),
-        new(Shop, (s, who) => s.Settings.SavePage(who, new HomePageEntry { Version = 1, HomeMarkdown = "Come in" })),
-        new(Shop, (s, who) => s.Settings.SaveLives(who, 1, Scene.Values)),
-        new(Shop, (s, who) => s.Settings.SaveCustomising(who, 1, new CustomisingValues { StepG = 1 })),
-        new(Shop, (s, who) => s.Settings.SaveBench(who, new BenchEntry { Version = 1, Timer = true })),
-        new(Shop, (s, who) => s.Settings.SaveReminders(who, new RemindersEntry { Version = 1, DaysBetween = 21 })),
-        new(Shop, (s, who) => s.Settings.SaveMessages(who, new MessagesEntry { Version = 1, QuietFromHour = 19, QuietUntilHour = 9 })),
-        new(Shop, (s, who) => s.Openings.SaveWeek(who, Scene.Week)),
-        new(Shop, (s, who) => s.Openings.AddClosed(who, new ClosedDaysEntry { FormKey = Scene.Key, FromOn = Street.Today })),
-        new(Shop, (s, who) => s.Openings.RemoveClosed(who, 1), "INSERT INTO closed_days (from_on, to_on) VALUES ('2026-12-24', '2027-01-02')"),
-        new(Shop, (s, who) => s.Addresses.Choose(who, "https://new.example")),
-        new(Shop, (s, who) => s.TestMails.Send(who, Scene.Key, "test", "test"), "UPDATE shop SET mail = 'shop@heron.example'"),
-        new(Shop, (s, who) => s.Guides.Add(who, Scene.Guide)),
-        new(Shop, (s, who) => s.Guides.Change(who, 1, Scene.Guide), AGuide),
-        new(Shop, (s, who) => s.Guides.Remove(who, 1), AGuide),
-        new(Shop, (s, who) => s.LabelSettings.Save(who, new LabelSettings { TapeMm = 24 })),
+        new(Owner, (s, who) => s.Settings.SaveShop(who, Scene.Moved)),
+        new(Owner, (s, who) => s.Settings.SavePage(who, new HomePageEntry { Version = 1, HomeMarkdown = "Come in" })),
+        new(Owner, (s, who) => s.Settings.SaveLives(who, 1, Scene.Values)),
+        new(Owner, (s, who) => s.Settings.SaveCustomising(who, 1, new CustomisingValues { StepG = 1 })),
+        new(Owner, (s, who) => s.Settings.SaveHelpersSecondStep(who, 1, true)),
+        new(Owner, (s, who) => s.Settings.SaveBench(who, new BenchEntry { Version = 1, Timer = true })),
+        new(Owner, (s, who) => s.Settings.SaveReminders(who, new RemindersEntry { Version = 1, DaysBetween = 21 })),
+        new(Owner, (s, who) => s.Settings.SaveMessages(who, new MessagesEntry { Version = 1, QuietFromHour = 19, QuietUntilHour = 9 })),
+        new(Owner, (s, who) => s.Openings.SaveWeek(who, Scene.Week)),
+        new(Owner, (s, who) => s.Openings.AddClosed(who, new ClosedDaysEntry { FormKey = Scene.Key, FromOn = Street.Today })),
+        new(Owner, (s, who) => s.Openings.RemoveClosed(who, 1), "INSERT INTO closed_days (from_on, to_on) VALUES ('2026-12-24', '2027-01-02')"),
+        new(Owner, (s, who) => s.Addresses.Choose(who, "https://new.example")),
+        new(Owner, (s, who) => s.TestMails.Send(who, Scene.Key, "test", "test"), "UPDATE shop SET mail = 'shop@heron.example'"),
+        new(Owner, (s, who) => s.Guides.Add(who, Scene.Guide)),
+        new(Owner, (s, who) => s.Guides.Change(who, 1, Scene.Guide), AGuide),
+        new(Owner, (s, who) => s.Guides.Remove(who, 1), AGuide),
+        new(Owner, (s, who) => s.LabelSettings.Save(who, new LabelSettings { TapeMm = 24 })),
         new(Shop, (s, who) => s.Labels.Remember(who, s.Racket, new LabelEntry { OwnLine = "Court 3" }, Street.Today)),
-        new(Shop, (s, who) => s.Logos.Save(who, new byte[] { 2 }, 90)),
-        new(Shop, (s, who) => s.Logos.Remove(who), "INSERT INTO label_logo (id, png, threshold) VALUES (1, x'01', 128)"),
+        new(Owner, (s, who) => s.Logos.Save(who, new byte[] { 2 }, 90)),
+        new(Owner, (s, who) => s.Logos.Remove(who), "INSERT INTO label_logo (id, png, threshold) VALUES (1, x'01', 128)"),
         new(Shop, (s, who) => s.Rolls.Order(who, 5, new LabelSettings(), Scene.Key)),
     ];
 
@@ -243,17 +262,17 @@ internal static class Table
 
     private static Row[] Reminders() =>
     [
-        new(Shop, (s, who) => s.Payers.Add(who, Scene.Payer)),
-        new(Shop, (s, who) => s.Payers.Change(who, 7, Scene.Payer), "INSERT INTO payer (id, name) VALUES (7, 'Academy')"),
-        new(Shop, (s, who) => s.NewReminders.Add(who, s.Street.Odalys, new NewReminderEntry { FormKey = Scene.Key }), Due),
-        new(Shop, (s, who) => s.Sending.Mail(who, 1, "due", "due"), AReminder),
-        new(Shop, (s, who) => s.Sending.NoteSent(who, 1, SentHow.SmsApp), AReminder),
-        new(Shop, (s, who) => s.Sending.Discard(who, 1), AReminder),
-        new(Shop, (s, who) => s.Sending.Retry(who, 1), AFailure),
-        new(Shop, (s, who) => s.Batches.Make(who, Scene.Key, new[] { s.Street.Odalys })),
-        new(Shop, (s, who) => s.Batches.Stop(who, 1), "INSERT INTO reminder_batch (made_at) VALUES ('2026-11-25T09:00:00.000Z')"),
-        new(ShopAndHousehold, (s, who) => s.Answers.Save(who, s.Reminder, s.NotYet), AReminder),
-        new(ShopAndHousehold, (s, who) => s.Answers.Stop(who, s.Street.Odalys)),
+        new(Owner, (s, who) => s.Payers.Add(who, Scene.Payer)),
+        new(Owner, (s, who) => s.Payers.Change(who, 7, Scene.Payer), "INSERT INTO payer (id, name) VALUES (7, 'Academy')"),
+        new(Owner, (s, who) => s.NewReminders.Add(who, s.Street.Odalys, new NewReminderEntry { FormKey = Scene.Key }), Due),
+        new(Owner, (s, who) => s.Sending.Mail(who, 1, "due", "due"), AReminder),
+        new(Owner, (s, who) => s.Sending.NoteSent(who, 1, SentHow.SmsApp), AReminder),
+        new(Owner, (s, who) => s.Sending.Discard(who, 1), AReminder),
+        new(Owner, (s, who) => s.Sending.Retry(who, 1), AFailure),
+        new(Owner, (s, who) => s.Batches.Make(who, Scene.Key, new[] { s.Street.Odalys })),
+        new(Owner, (s, who) => s.Batches.Stop(who, 1), "INSERT INTO reminder_batch (made_at) VALUES ('2026-11-25T09:00:00.000Z')"),
+        new(OwnerAndHousehold, (s, who) => s.Answers.Save(who, s.Reminder, s.NotYet), AReminder),
+        new(OwnerAndHousehold, (s, who) => s.Answers.Stop(who, s.Street.Odalys)),
     ];
 
     private static Row[] LostAndFound() =>
@@ -274,19 +293,19 @@ internal static class Table
         new(Household, (s, who) => s.PassOns.PassOn(who, s.Racket)),
         new(Household, (s, who) => s.OwnClients.Make(who, s.Street.Pim, "pim@ferran.example", null)),
         new(ShopAndHousehold, (s, who) => s.OwnRackets.SetRole(who, s.Racket, RacketState.Spare)),
-        new(ShopAndHousehold, (s, who) => s.Forgets.Ask(who, s.Street.Odalys), NothingOpen),
-        new(ShopAndHousehold, (s, who) => s.Forgets.Undo(who, s.Street.Odalys), "UPDATE client SET forget_at = '2026-12-01T10:00:00.000Z' WHERE id = 1"),
-        new(Shop, (s, who) => s.Requests.Done(who, 1), AWish),
-        new(Shop, (s, who) => s.Links.Make(who, s.Street.Odalys)),
-        new(Shop, (s, who) => s.Links.Mail(who, 1)),
-        new(Shop, (s, who) => s.Links.Revoke(who, 1)),
-        new(ShopAndHousehold, (s, who) => s.Sessions.EndAll(who, s.Street.Odalys)),
+        new(OwnerAndHousehold, (s, who) => s.Forgets.Ask(who, s.Street.Odalys), NothingOpen),
+        new(OwnerAndHousehold, (s, who) => s.Forgets.Undo(who, s.Street.Odalys), "UPDATE client SET forget_at = '2026-12-01T10:00:00.000Z' WHERE id = 1"),
+        new(Owner, (s, who) => s.Requests.Done(who, 1), AWish),
+        new(Owner, (s, who) => s.Links.Make(who, s.Street.Odalys)),
+        new(Owner, (s, who) => s.Links.Mail(who, 1)),
+        new(Owner, (s, who) => s.Links.Revoke(who, 1)),
+        new(OwnerAndHousehold, (s, who) => s.Sessions.EndAll(who, s.Street.Odalys)),
         new(EveryClient, (s, who) => s.Details.ChangeContact(who, Scene.Contact), "UPDATE client SET version = 2"),
         new(EveryClient, (s, who) => s.Details.ChangeReminders(who, new ReminderWishEntry { Language = "es" })),
         new(EveryClient, (s, who) => s.Details.AskAboutPayer(who, "The academy pays", Scene.Key)),
         new(EveryClient, (s, who) => s.Codes.Send(who)),
         new(EveryClient, (s, who) => s.Codes.Try(who, s.Digits(who)), CodesSent),
-        new([Actor.Shop, Actor.Owner, Actor.OtherClient], (s, who) => s.Codes.IsFresh(who)),
+        new([Actor.Shop, Actor.Bench, Actor.Owner, Actor.OtherClient], (s, who) => s.Codes.IsFresh(who)),
     ];
 
     private const string AnEvent = """
@@ -314,13 +333,13 @@ internal static class Table
     private static Row[] EventDesk() =>
     [
         new(AtDesk, (s, who) => s.Events.Get(who, 1), AnEvent),
-        new(Shop, (s, who) => s.Events.Add(who, Scene.Event)),
-        new(Shop, (s, who) => s.Events.Change(who, 1, Scene.Event), AnEvent),
-        new(Shop, (s, who) => s.Events.Close(who, 1), AnEvent + "DELETE FROM event_entry"),
-        new(Shop, (s, who) => s.Events.Reopen(who, 1), AnEvent),
-        new(Shop, (s, who) => s.Events.SignHelpersOut(who, 1), AnEvent),
-        new(Shop, (s, who) => s.Technicians.Add(who, 1, Scene.Technician), AnEvent),
-        new(Shop, (s, who) => s.Technicians.Change(who, 1, 1, Scene.Technician), AnEvent),
+        new(Owner, (s, who) => s.Events.Add(who, Scene.Event)),
+        new(Owner, (s, who) => s.Events.Change(who, 1, Scene.Event), AnEvent),
+        new(Owner, (s, who) => s.Events.Close(who, 1), AnEvent + "DELETE FROM event_entry"),
+        new(Owner, (s, who) => s.Events.Reopen(who, 1), AnEvent),
+        new(Owner, (s, who) => s.Events.SignHelpersOut(who, 1), AnEvent),
+        new(Owner, (s, who) => s.Technicians.Add(who, 1, Scene.Technician), AnEvent),
+        new(Owner, (s, who) => s.Technicians.Change(who, 1, 1, Scene.Technician), AnEvent),
         new(AtDesk, (s, who) => s.Technicians.SetAway(who, 1, 1, true), AnEvent),
         new(AtDesk, (s, who) => s.Technicians.Pause(who, 1, 1, 20), AnEvent),
         new(AtDesk, (s, who) => s.Technicians.EndBreak(who, 1, 1), AnEvent + OnBreak),
@@ -347,14 +366,14 @@ internal static class Table
         new(AtDesk, (s, who) => s.DeskMoves.PullForward(who, 1, 1, true), AnEvent),
         new(AtDesk, (s, who) => s.DeskMoves.PutOnCourt(who, 1, 1, true), AnEvent),
         new(AtDesk, (s, who) => s.DeskMoves.Lay(who, 1, 1, "shelf 2"), AnEvent),
-        new(Shop, (s, who) => s.EventBills.Of(who, 1), HandedOut + ";" + ABilledEntry),
-        new(Shop, (s, who) => s.EventBills.PayerOf(who, 1, s.Street.Pim), AnEvent),
-        new(Shop, (s, who) => s.EventBills.Make(who, 1, new EventBillEntry { FormKey = Scene.Key, Whose = EventParty.Player(s.Street.Pim), ToName = "Odalys Ferran" }), Priced),
-        new(Shop, (s, who) => s.EventBills.Pay(who, 1, EventParty.Player(s.Street.Pim), PaymentMethod.Card), Priced),
+        new(Owner, (s, who) => s.EventBills.Of(who, 1), HandedOut + ";" + ABilledEntry),
+        new(Owner, (s, who) => s.EventBills.PayerOf(who, 1, s.Street.Pim), AnEvent),
+        new(Owner, (s, who) => s.EventBills.Make(who, 1, new EventBillEntry { FormKey = Scene.Key, Whose = EventParty.Player(s.Street.Pim), ToName = "Odalys Ferran" }), Priced),
+        new(Owner, (s, who) => s.EventBills.Pay(who, 1, EventParty.Player(s.Street.Pim), PaymentMethod.Card), Priced),
         new(AtDesk, (s, who) => s.DeskMoves.Told(who, 1, 1), AnEvent),
         new(AtDesk, (s, who) => s.DeskMoves.PromiseMatch(who, 1, 1), AnEvent + "UPDATE event_entry SET promised = '2026-11-25 18:30'"),
         new(AtDesk, (s, who) => s.Shifts.Shift(who, 1, 60), AnEvent),
-        new(Shop, (s, who) => s.Days.Get(who, 1, null), AnEvent),
-        new(Shop, (s, who) => s.EventHomes.Get(who, 1), HandedOut),
+        new(Owner, (s, who) => s.Days.Get(who, 1, null), AnEvent),
+        new(Owner, (s, who) => s.EventHomes.Get(who, 1), HandedOut),
     ];
 }

@@ -19,7 +19,7 @@ public sealed class TableTests
     }
 
     /// <summary>Whoever opens one of these has the account's one-time link in hand, which is the permission.</summary>
-    private static readonly string[] ByOneTimeLink = ["NewPasswordStore.Set", "SetUpStore.SetUp"];
+    private static readonly string[] ByOneTimeLink = ["InvitationStore.Accept", "NewPasswordStore.Set", "SetUpStore.SetUp"];
 
     [Fact]
     public void Whatever_can_be_refused_asks_who_acts()

@@ -61,10 +61,15 @@ public sealed class TestShop : IDisposable, IAsyncDisposable
     }
 
     /// <summary>The shop's owner, signed in.</summary>
-    public Visitor Owner()
+    public Visitor Owner() => SignedIn("Owner");
+
+    /// <summary>Somebody who helps at the bench, signed in.</summary>
+    public Visitor Helper() => SignedIn("Bench");
+
+    private Visitor SignedIn(string role)
     {
         var client = House.CreateClient(Plain);
-        client.DefaultRequestHeaders.Add(TestSignIn.Header, "Owner");
+        client.DefaultRequestHeaders.Add(TestSignIn.Header, role);
         return new Visitor(client);
     }
 

@@ -26,7 +26,7 @@ public sealed class HelperAccessTests : IDisposable
         var tablet = await _fair.Tablet();
         var before = _shop.Database.Dump();
 
-        foreach (var door in Door.Listed.Where(d => d.ForOwner && !d.Route.StartsWith("/desk/", StringComparison.Ordinal)))
+        foreach (var door in Door.Listed.Where(d => d.ForShop && !d.Route.StartsWith("/desk/", StringComparison.Ordinal)))
         {
             var answer = await tablet.Get(door.Address("7K2M9Q4TXAV"));
             Assert.True(answer.StatusCode == HttpStatusCode.Found, $"{door.Route}: {answer.StatusCode}");
@@ -40,7 +40,7 @@ public sealed class HelperAccessTests : IDisposable
     {
         var tablet = await _fair.Tablet();
 
-        foreach (var door in Door.Listed.Where(d => d.ForOwner && d.Route.StartsWith("/desk/", StringComparison.Ordinal) && !d.Route.EndsWith("/live", StringComparison.Ordinal)))
+        foreach (var door in Door.Listed.Where(d => d.ForShop && d.Route.StartsWith("/desk/", StringComparison.Ordinal) && !d.Route.EndsWith("/live", StringComparison.Ordinal)))
         {
             var answer = await tablet.Get(door.Address("7K2M9Q4TXAV"));
             Assert.True((int)answer.StatusCode < 500, $"{door.Route}: {answer.StatusCode}");

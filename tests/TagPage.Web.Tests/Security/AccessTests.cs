@@ -4,7 +4,7 @@ using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;
 
-/// <summary>Tries every endpoint of the program, as a stranger, as a client and as the owner.</summary>
+/// <summary>Tries every endpoint of the program, as a stranger, as a client, as a helper at the bench and as the owner.</summary>
 public sealed class AccessTests : IDisposable
 {
     private readonly TestShop _shop = new();
@@ -28,7 +28,7 @@ public sealed class AccessTests : IDisposable
 
     [Fact]
     public async Task Nobody_gets_past_the_owners_doors_and_nothing_changes() =>
-        await IsTurnedAway(_shop.Stranger(), d => d.ForOwner, "/account/sign-in");
+        await IsTurnedAway(_shop.Stranger(), d => d.ForShop, "/account/sign-in");
 
     [Fact]
     public async Task Nobody_gets_past_the_clients_doors_and_nothing_changes() =>
@@ -36,18 +36,54 @@ public sealed class AccessTests : IDisposable
 
     [Fact]
     public async Task Client_gets_past_none_of_the_owners_doors_and_nothing_changes() =>
-        await IsTurnedAway(await _shop.OnOwnPage(_odalys), d => d.ForOwner, "/account/sign-in");
+        await IsTurnedAway(await _shop.OnOwnPage(_odalys), d => d.ForShop, "/account/sign-in");
 
     [Fact]
     public async Task Owner_gets_past_none_of_the_clients_doors_and_nothing_changes() =>
         await IsTurnedAway(_shop.Owner(), d => d.ForClients, "/my/link");
+
+    [Fact]
+    public async Task Helper_gets_past_none_of_the_clients_doors_and_nothing_changes() =>
+        await IsTurnedAway(_shop.Helper(), d => d.ForClients, "/my/link");
+
+    [Fact]
+    public async Task Helper_is_refused_whatever_is_the_owners_alone_and_nothing_changes()
+    {
+        var (helper, before, tried) = (_shop.Helper(), _shop.Database.Dump(), 0);
+
+        foreach (var address in Door.Listed.Where(d => d.ForShop && !d.ForBench).Select(Address))
+            foreach (var method in Methods)
+            {
+                var answer = await Ask(helper, method, address);
+                Assert.True(answer.StatusCode == HttpStatusCode.Forbidden, $"{method} {address}: {answer.StatusCode}");
+                tried++;
+            }
+
+        Assert.True(tried > 300, $"{tried} were tried.");
+        Assert.Equal(before, _shop.Database.Dump());
+    }
+
+    [Fact]
+    public async Task Helper_gets_through_every_door_of_the_bench()
+    {
+        var helper = _shop.Helper();
+
+        foreach (var address in Door.Listed.Where(d => d.ForBench || d.ForEverybody).Select(Address))
+        {
+            var answer = await helper.Get(address);
+            Assert.True((int)answer.StatusCode < 500 && answer.StatusCode != HttpStatusCode.Forbidden, $"{address}: {answer.StatusCode}");
+            Assert.False(answer.Headers.Location?.ToString().StartsWith("/account/sign-in", StringComparison.Ordinal) == true, address);
+        }
+    }
+
+    private static readonly HttpMethod[] Methods = [HttpMethod.Get, HttpMethod.Head, HttpMethod.Post, HttpMethod.Put, HttpMethod.Delete];
 
     private async Task IsTurnedAway(Visitor visitor, Func<Door, bool> which, string where)
     {
         var before = _shop.Database.Dump();
 
         foreach (var address in Door.Listed.Where(which).Select(Address))
-            foreach (var method in new[] { HttpMethod.Get, HttpMethod.Head, HttpMethod.Post, HttpMethod.Put, HttpMethod.Delete })
+            foreach (var method in Methods)
             {
                 var answer = await Ask(visitor, method, address);
                 Assert.True(answer.StatusCode == HttpStatusCode.Found, $"{method} {address}: {answer.StatusCode}");
@@ -103,7 +139,7 @@ public sealed class AccessTests : IDisposable
         var odalys = await _shop.OnOwnPage(_odalys);
         var before = _shop.Database.Dump();
 
-        foreach (var visitor in new[] { _shop.Stranger(), _shop.Owner(), odalys })
+        foreach (var visitor in new[] { _shop.Stranger(), _shop.Owner(), _shop.Helper(), odalys })
             foreach (var address in Door.Listed.Select(Address))
             {
                 await visitor.Get(address);
@@ -119,11 +155,11 @@ public sealed class AccessTests : IDisposable
         var odalys = await _shop.OnOwnPage(_odalys);
         var before = _shop.Database.Dump();
 
-        foreach (var visitor in new[] { _shop.Owner(), _shop.Stranger(), odalys })
+        foreach (var visitor in new[] { _shop.Owner(), _shop.Helper(), _shop.Stranger(), odalys })
             foreach (var door in Door.Listed.Where(d => !d.Route.Contains('*', StringComparison.Ordinal)))
             {
                 var answer = await Ask(visitor, HttpMethod.Post, Address(door));
-                Assert.True((int)answer.StatusCode is 302 or 400 or 404 or 405, $"{door.Route}: {answer.StatusCode}");
+                Assert.True((int)answer.StatusCode is 302 or 400 or 403 or 404 or 405, $"{door.Route}: {answer.StatusCode}");
             }
 
         Assert.Equal(before, _shop.Database.Dump());

@@ -13,9 +13,13 @@ public sealed record Door(string Route, string Who)
 
     public bool ForClients => Who == "client";
 
-    public bool ForOwner => Who == "owner";
+    /// <summary>Of the shop: for the owner at least.</summary>
+    public bool ForShop => Who is "owner" or "bench";
 
-    /// <summary>doors.txt: a route, blanks, and "everybody", "owner" or "client". A line for each door, no door without a line.</summary>
+    /// <summary>For helpers, too.</summary>
+    public bool ForBench => Who == "bench";
+
+    /// <summary>doors.txt: a route, blanks, and "everybody", "owner", "bench" or "client". A line for each door, no door without a line.</summary>
     public static IReadOnlyList<Door> Listed { get; } =
         [.. File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "Security", "doors.txt"))
             .Where(l => l.Length > 0 && !l.StartsWith('#'))

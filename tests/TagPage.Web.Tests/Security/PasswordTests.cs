@@ -66,7 +66,7 @@ public sealed class PasswordTests : IAsyncLifetime
 
         var answer = await Change(tablet, Runa.Password, Next);
 
-        Assert.Equal("/shop/settings", answer.Location);
+        Assert.Equal("/account/security", answer.Location);
         Assert.True(await tablet.IsSignedIn());
         Assert.False(await phone.IsSignedIn());
         Assert.Null((await phone.SignIn()).Location);

@@ -28,6 +28,8 @@ CREATE TABLE shop (
   -- The bench shows how long the racket on the machine has taken; single keys move about and act.
   bench_timer            INTEGER NOT NULL DEFAULT 0 CHECK (bench_timer IN (0, 1)),
   single_keys            INTEGER NOT NULL DEFAULT 1 CHECK (single_keys IN (0, 1)),
+  -- Whoever helps signs in with more than a password.
+  helpers_second_step    INTEGER NOT NULL DEFAULT 0 CHECK (helpers_second_step IN (0, 1)),
   -- Automatic email is held back between these hours of the shop's clock.
   quiet_from_hour        INTEGER NOT NULL DEFAULT 20 CHECK (quiet_from_hour BETWEEN 0 AND 23),
   quiet_until_hour       INTEGER NOT NULL DEFAULT 8 CHECK (quiet_until_hour BETWEEN 0 AND 23),
@@ -123,11 +125,13 @@ CREATE TABLE demo (
 CREATE TABLE account (
   id                TEXT PRIMARY KEY,
   name              TEXT NOT NULL,
-  normalized_name   TEXT NOT NULL UNIQUE,
+  normalized_name   TEXT NOT NULL,
   password_hash     TEXT NOT NULL,
   security_stamp    TEXT NOT NULL,
   concurrency_stamp TEXT NOT NULL,
-  role              TEXT NOT NULL CHECK (role IN ('Owner')),
+  role              TEXT NOT NULL CHECK (role IN ('Owner', 'Bench')),
+  -- Where a helper is told of a new browser; the owner is told at the shop's address.
+  mail              TEXT CHECK (mail LIKE '%_@_%'),
   -- Signing in takes a code of an authenticator app after the password.
   two_factor        INTEGER NOT NULL DEFAULT 0 CHECK (two_factor IN (0, 1)),
   -- Under a key that lies beside the database.
@@ -137,8 +141,12 @@ CREATE TABLE account (
   -- Hashes of what is left of them, with blanks between.
   recovery_hashes   TEXT NOT NULL DEFAULT '',
   made_at           TEXT NOT NULL,
+  signed_in_at      TEXT,
+  -- Access was taken away. The row stays, because records say who did something; its name is free again.
+  ended_at          TEXT,
   CHECK (two_factor = 0 OR authenticator_key <> '')
 ) STRICT, WITHOUT ROWID;
+CREATE UNIQUE INDEX account_by_name ON account (normalized_name) WHERE ended_at IS NULL;
 
 -- One row for each browser that is signed in; without it the browser's cookie is worth nothing.
 CREATE TABLE session (
@@ -173,6 +181,14 @@ CREATE TABLE setup_link (
   expires_at TEXT NOT NULL,
   used_at    TEXT
 ) STRICT, WITHOUT ROWID;
+
+-- The link with which a helper chooses a password, one at a time: what it is derived from, not the link itself.
+CREATE TABLE invitation (
+  id         INTEGER PRIMARY KEY AUTOINCREMENT,
+  account_id TEXT    NOT NULL UNIQUE REFERENCES account (id) ON DELETE CASCADE,
+  secret     TEXT    NOT NULL DEFAULT (lower(hex(randomblob(16)))) CHECK (length(secret) = 32),
+  expires_at TEXT    NOT NULL
+) STRICT;
 
 -- ==== Writing: whether it works, and what was written already ====
 
@@ -1147,6 +1163,8 @@ CREATE TABLE outbox (
   code_id      INTEGER REFERENCES own_page_code (id) ON DELETE CASCADE,
   -- The bill that goes with it as a PDF, drawn when the mail is written.
   bill_id      INTEGER REFERENCES bill (id),
+  -- Of a ShopNotice to a helper: the invitation it brings.
+  invitation_id INTEGER REFERENCES invitation (id) ON DELETE CASCADE,
   message_id   TEXT    NOT NULL UNIQUE,
   subject      TEXT    NOT NULL DEFAULT '',
   -- Pieces of the mail as JSON; see Mail/MailText.
@@ -1178,6 +1196,7 @@ CREATE INDEX outbox_leaving     ON outbox (id) WHERE state = 'Leaving';
 CREATE INDEX outbox_given_up    ON outbox (id) WHERE state = 'Failed' AND let_go = 0;
 CREATE INDEX outbox_by_client   ON outbox (to_client_id, kind, made_at);
 CREATE INDEX outbox_by_event    ON outbox (event_id) WHERE event_id IS NOT NULL;
+CREATE INDEX outbox_by_invitation ON outbox (invitation_id) WHERE invitation_id IS NOT NULL;
 CREATE INDEX outbox_by_reminder ON outbox (reminder_id) WHERE reminder_id IS NOT NULL;
 CREATE INDEX outbox_by_link     ON outbox (link_id) WHERE link_id IS NOT NULL;
 CREATE INDEX outbox_by_bill     ON outbox (bill_id) WHERE bill_id IS NOT NULL;

@@ -9,7 +9,7 @@ namespace TagPage.Web.Http.Forms;
 /// <summary>Writes down that settings were saved, by the page: a form that is taken leads on, a refused one does not.</summary>
 internal sealed class SettingNote : IAsyncPageFilter
 {
-    private static readonly string[] Others = ["/Shop/Backups/Settings", "/Shop/Backups/Passphrase", "/Shop/Money/Prices", "/Shop/Labels/Settings"];
+    private static readonly string[] Others = ["/Shop/Backups/Settings", "/Shop/Backups/Passphrase", "/Shop/Money/Prices", "/Shop/Labels/Settings", "/Shop/People/Index"];
 
     public Task OnPageHandlerSelectionAsync(PageHandlerSelectedContext context) => Task.CompletedTask;
 

@@ -6,7 +6,7 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Http.SignIn;
 
-/// <summary>What the shop is told about its own sign-in.</summary>
+/// <summary>What the shop and its helpers are told about signing in.</summary>
 public sealed class AccountMails(ShopStore shops, ShopClock clock, PublicAddress address)
 {
     /// <summary>A browser signed in that had not done so before.</summary>
@@ -22,6 +22,16 @@ public sealed class AccountMails(ShopStore shops, ShopClock clock, PublicAddress
             """,
             ("shop", shops.Get().Name), ("account", account), ("way", MailText.Words(EnglishNames.Of(way))), ("when", MailText.Words(Now)),
             ("browser", browser.Length > 0 ? browser : "nothing"), ("link", MailText.Words(address.Of("/account/security")))));
+
+    /// <summary>To a helper, who chooses a password by it.</summary>
+    public WrittenMail Invitation(string name, long id) => new($"Your sign-in at {shops.Get().Name}",
+        MailText.Fill("""
+            {shop} has made a sign-in for you, {name}. Choose your password here:
+            {link}
+
+            The link works once, for three days. If you do not expect this email, do nothing.
+            """,
+            ("shop", shops.Get().Name), ("name", name), ("link", MailText.Link(LinkPurpose.Invitation, id))));
 
     private string Now
     {

@@ -37,6 +37,8 @@ public sealed class DeskCookie(
     /// <summary>As the shop's sign-in does it: the owner signs in, a helper scans the square again.</summary>
     protected override Task HandleChallengeAsync(AuthenticationProperties properties) => Context.ChallengeAsync();
 
+    protected override Task HandleForbiddenAsync(AuthenticationProperties properties) => Context.ForbidAsync();
+
     public static string? Secret(HttpContext context, CookieRules cookies) =>
         cookies.IsSent(context.Request, CookieRules.Desk) ? context.Request.Cookies[cookies.Name(CookieRules.Desk)] : null;
 

@@ -14,5 +14,5 @@ public static class WhichDesk
     public static bool IsHelper(this ClaimsPrincipal who) => who.HasClaim(claim => claim.Type == EventClaim);
 
     public static Who AtDesk(this ClaimsPrincipal who) =>
-        who.FindFirstValue(EventClaim) is { } desk ? Who.Helper(long.Parse(desk, CultureInfo.InvariantCulture)) : Who.Shop;
+        who.FindFirstValue(EventClaim) is { } desk ? Who.Helper(long.Parse(desk, CultureInfo.InvariantCulture)) : who.AtShop();
 }

@@ -42,6 +42,6 @@ public sealed class PasswordModel(UserManager<Records.Accounts.Account> users, P
         log.Note(HttpContext, AuditEvent.PasswordChanged, Mine.Id);
         await signIns.Renew(HttpContext, Mine, SignInWay.Password);
         this.Say("The password is changed. All other browsers have been signed out.");
-        return Redirect("/shop/settings");
+        return Redirect("/account/security");
     }
 }

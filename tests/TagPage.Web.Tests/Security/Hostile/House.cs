@@ -40,7 +40,7 @@ public sealed class House : IAsyncLifetime
 
     public ValueTask DisposeAsync() => Shop.DisposeAsync();
 
-    public Visitor For(HousePage page) => page.Door.ForOwner ? Owner : page.Door.ForClients ? Client : Stranger;
+    public Visitor For(HousePage page) => page.Door.ForShop ? Owner : page.Door.ForClients ? Client : Stranger;
 
     private async Task<IReadOnlyList<HousePage>> FindPages()
     {

@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Audit;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Audit;
@@ -18,7 +18,7 @@ public sealed class IndexModel(AuditStore store, ShopClock clock) : PageModel
 
     public void OnGet([FromQuery] long? before)
     {
-        var rows = store.Page(Who.Shop, before ?? long.MaxValue);
+        var rows = store.Page(User.AtShop(), before ?? long.MaxValue);
         Lines = [.. rows.Take(AuditStore.OnAPage)];
         Older = rows.Count > AuditStore.OnAPage ? rows[AuditStore.OnAPage - 1].Id : null;
     }

@@ -2,8 +2,8 @@ using System.ComponentModel.DataAnnotations;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Backups;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Backups;
 
@@ -41,6 +41,6 @@ public sealed class SettingsModel(BackupSettingStore store) : PageModel
         if (!ModelState.IsValid)
             return Page();
         var wanted = new BackupSetting { Folder = Input.Folder ?? "", Days = Input.Days!.Value, Weeks = Input.Weeks!.Value, Months = Input.Months!.Value };
-        return this.After(store.Change(Who.Shop, wanted), _ => this.GoOn("/shop/backups", "Saved. It applies from the next backup on."));
+        return this.After(store.Change(User.AtShop(), wanted), _ => this.GoOn("/shop/backups", "Saved. It applies from the next backup on."));
     }
 }

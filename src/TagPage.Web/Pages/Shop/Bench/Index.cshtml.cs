@@ -6,9 +6,9 @@ using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Records.Troubles;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Bench;
@@ -65,7 +65,7 @@ public sealed class IndexModel(BenchStore bench, BackStore backs, JobMinutesStor
         Open = bench.Open();
         Ready = bench.Ready();
         Weigh();
-        LastMove = TempData.HasUndo() ? null : backs.LastMove(Who.Shop, clock.Now - Undoable);
+        LastMove = TempData.HasUndo() ? null : backs.LastMove(User.AtShop(), clock.Now - Undoable);
         ViewData["ReadyOf"] = Ready.CountBy(job => job.ClientId).Where(of => of.Value > 1).ToDictionary();
         CameIn = bench.CameIn(Today);
         Due = due.List(withUnseen: false, most: MostHouseholds);

@@ -3,8 +3,8 @@ using TagPage.Core.Forecast;
 using TagPage.Records.Clients;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
@@ -17,7 +17,7 @@ public sealed class ClientModel(ClientPageStore store, FoundChoiceStore choices,
     }
 
     /// <summary>One press takes back what finders may get.</summary>
-    public IActionResult OnPostWithdraw() => this.After(choices.Withdraw(Who.Shop, Id), _ =>
+    public IActionResult OnPostWithdraw() => this.After(choices.Withdraw(User.AtShop(), Id), _ =>
         this.GoOn($"/shop/clients/{Id}", "From now on, finders get only the shop’s contact details."));
 
     public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);

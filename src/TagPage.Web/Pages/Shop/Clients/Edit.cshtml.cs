@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Clients;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
@@ -27,7 +27,7 @@ public sealed class EditModel(ClientStore store) : RecordPage<ClientStore.Row>
         };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Change(Who.Shop, Id, Input.ToEntry()), id => this.GoOn($"/shop/clients/{id}", $"{Input.Name} is saved.{NoLongerShown(store.Get(id))}"), Saved.Version)
+        ? this.After(store.Change(User.AtShop(), Id, Input.ToEntry()), id => this.GoOn($"/shop/clients/{id}", $"{Input.Name} is saved.{NoLongerShown(store.Get(id))}"), Saved.Version)
         : Page();
 
     private string NoLongerShown(ClientStore.Row? now) =>

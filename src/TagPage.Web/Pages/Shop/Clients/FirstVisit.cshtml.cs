@@ -5,6 +5,7 @@ using TagPage.Records.FirstVisits;
 using TagPage.Records.Rackets;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
@@ -19,7 +20,7 @@ public sealed class FirstVisitModel(FirstVisitStore store, ClientStore clients, 
     {
         if (!ModelState.IsValid || this.Asks(clients.ReachedLike(Input.FormKey, Input.Phone, Input.Mail), Input.Confirmed))
             return Page();
-        return this.After(store.Add(Who.Shop, Input.ToEntry()), id => this.GoOn($"/shop/rackets/{id}",
+        return this.After(store.Add(User.AtShop(), Input.ToEntry()), id => this.GoOn($"/shop/rackets/{id}",
             $"{Input.Name} is on file with {(Input.ClientPlays ? Input.Name : Input.PlayerName)}’s first racket.", "New job", $"/shop/jobs/new?racket={id}"));
     }
 }

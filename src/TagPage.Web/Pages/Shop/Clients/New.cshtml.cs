@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Clients;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Clients;
 
@@ -17,7 +18,7 @@ public sealed class NewModel(ClientStore store) : PageModel
     {
         if (!ModelState.IsValid || this.Asks(store.ReachedLike(Input.FormKey, Input.Phone, Input.Mail), Input.Confirmed))
             return Page();
-        return this.After(store.Add(Who.Shop, Input.ToEntry()), id =>
+        return this.After(store.Add(User.AtShop(), Input.ToEntry()), id =>
         {
             this.Say($"{Input.Name} is on file.", "Add a player", $"/shop/players/new?client={id}");
             return Redirect($"/shop/clients/{id}");

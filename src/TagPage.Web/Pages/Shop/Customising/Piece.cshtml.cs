@@ -3,8 +3,8 @@ using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Customising;
 using TagPage.Records.Rackets;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Customising;
@@ -40,9 +40,9 @@ public sealed class PieceModel(RacketStore rackets, AddedMassStore store, ShopSt
             ModelState.AddModelError("Input.RemovedOn", "This day is in the future.");
         if (!ModelState.IsValid)
             return Page();
-        return this.After(store.TakeOff(Who.Shop, RacketId, Id, Input.RemovedOn!.Value),
+        return this.After(store.TakeOff(User.AtShop(), RacketId, Id, Input.RemovedOn!.Value),
             _ => this.GoOn(Pieces, "The piece is noted as taken off. Measure the racket again.", "Measure", $"/shop/rackets/spec/{RacketId}"));
     }
 
-    public IActionResult OnPostForget() => this.After(store.Forget(Who.Shop, RacketId, Id), _ => this.GoOn(Pieces, "The piece is no longer noted."));
+    public IActionResult OnPostForget() => this.After(store.Forget(User.AtShop(), RacketId, Id), _ => this.GoOn(Pieces, "The piece is no longer noted."));
 }

@@ -4,6 +4,7 @@ using TagPage.Records.Customising;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Customising;
@@ -39,6 +40,6 @@ public sealed class PiecesModel(FrameOnFileStore frames, AddedMassStore store, S
             ModelState.AddModelError("Input.AddedOn", "This day is in the future.");
         if (!ModelState.IsValid)
             return Page();
-        return this.After(store.Note(Who.Shop, Id, Input.ToEntry(place)), _ => this.GoOn($"/shop/customise/pieces/{Id}", "The piece is noted."));
+        return this.After(store.Note(User.AtShop(), Id, Input.ToEntry(place)), _ => this.GoOn($"/shop/customise/pieces/{Id}", "The piece is noted."));
     }
 }

@@ -2,8 +2,8 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Customising;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Customising;
@@ -45,7 +45,7 @@ public sealed class PlacesModel(FrameOnFileStore frames, FramePlaceStore store, 
     }
 
     private IActionResult Save(IReadOnlyList<FramePlaceEntry> places, string said) =>
-        this.After(store.Save(Who.Shop, Id, places), _ => this.GoOn($"/shop/customise/{Id}", said));
+        this.After(store.Save(User.AtShop(), Id, places), _ => this.GoOn($"/shop/customise/{Id}", said));
 
     private List<PlaceInput> Filled(IEnumerable<PlaceInput> lines)
     {

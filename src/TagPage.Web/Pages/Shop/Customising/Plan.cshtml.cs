@@ -5,6 +5,7 @@ using TagPage.Records.Customising;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Customising;
@@ -46,7 +47,7 @@ public sealed class PlanModel(FrameOnFileStore frames, CustomiseStore store, Sho
         Show();
         if (seen != Plan!.Mark)
             return this.Refuse(new Outcome.Refused(new PlanOutdated()));
-        return this.After(store.Apply(Who.Shop, Input.FormKey, [(Id, Plan.ToEntry(clock.Today, Values.Tolerances))]), _ => this.GoOn(
+        return this.After(store.Apply(User.AtShop(), Input.FormKey, [(Id, Plan.ToEntry(clock.Today, Values.Tolerances))]), _ => this.GoOn(
             $"/shop/rackets/{Id}#specs", $"Racket {Saved.Racket.Number} is customised, and its new spec is worked out. Measure it again to be sure.",
             "Print its spec label", $"/shop/labels/racket/{Id}?purpose=Measures"));
     }

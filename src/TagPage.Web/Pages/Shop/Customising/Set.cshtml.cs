@@ -7,6 +7,7 @@ using TagPage.Records.Players;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Customising;
@@ -52,7 +53,7 @@ public sealed class SetModel(PlayerStore players, FrameOnFileStore frames, Custo
             return Page();
         if (seen != Input.Seen)
             return this.Refuse(new Outcome.Refused(new PlanOutdated()));
-        return this.After(store.Apply(Who.Shop, Input.FormKey, [.. Plan.Plans.Select(plan => (plan.Frame.Racket.Id, plan.ToEntry(clock.Today, Values.Tolerances)))]),
+        return this.After(store.Apply(User.AtShop(), Input.FormKey, [.. Plan.Plans.Select(plan => (plan.Frame.Racket.Id, plan.ToEntry(clock.Today, Values.Tolerances)))]),
             _ => this.GoOn($"/shop/customise/set/{Id}", "The set is customised; the new specs are worked out. Measure each racket again to be sure."));
     }
 

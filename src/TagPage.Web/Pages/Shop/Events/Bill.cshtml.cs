@@ -5,6 +5,7 @@ using TagPage.Records.Events;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Events;
 
@@ -35,28 +36,28 @@ public sealed class BillModel(EventStore events, DayStore days, EventBillStore b
 
     protected override EventRow? Find(long id)
     {
-        if (events.Get(Who.Shop, id) is not { } desk)
+        if (events.Get(User.AtShop(), id) is not { } desk)
             return null;
         var team = Request.Query["team"] is [{ Length: > 0 } typed] ? TeamName.KeyOf(typed) : null;
         Player = long.TryParse(Request.Query["player"], System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var player) ? player : null;
-        var rackets = (days.Get(Who.Shop, id, null) ?? [])
+        var rackets = (days.Get(User.AtShop(), id, null) ?? [])
             .Where(entry => entry.State != JobState.Cancelled && (team is not null ? entry.Team.Length > 0 && TeamName.KeyOf(entry.Team) == team : entry.PlayerId == Player)).ToList();
         Team = team is null ? null : TeamName.Usual(rackets.Select(entry => entry.Team));
-        Sheet = new DaySheet(rackets, shops.Get(), bills.Of(Who.Shop, id));
+        Sheet = new DaySheet(rackets, shops.Get(), bills.Of(User.AtShop(), id));
         return rackets.Count == 0 ? null : desk;
     }
 
-    public void OnGet() => Input = new BillInput { FormKey = FormKey.New(), ToName = Team ?? bills.PayerOf(Who.Shop, Id, Player ?? 0) };
+    public void OnGet() => Input = new BillInput { FormKey = FormKey.New(), ToName = Team ?? bills.PayerOf(User.AtShop(), Id, Player ?? 0) };
 
     public IActionResult OnPost([Bind(Prefix = nameof(Input))] BillInput typed)
     {
         Input = typed;
         return ModelState.IsValid
-            ? this.After(bills.Make(Who.Shop, Id, Input.ToEntry(Whose)), id => this.GoOn($"/shop/money/bill/{id}", "The bill is written."))
+            ? this.After(bills.Make(User.AtShop(), Id, Input.ToEntry(Whose)), id => this.GoOn($"/shop/money/bill/{id}", "The bill is written."))
             : Page();
     }
 
     public IActionResult OnPostPaid(PaymentMethod? how) => ModelState.IsValid && how is PaymentMethod.Cash or PaymentMethod.Card or PaymentMethod.Transfer
-        ? this.After(bills.Pay(Who.Shop, Id, Whose, how.Value), rackets => this.GoOn(Address, rackets == 1 ? "One racket is paid." : $"{rackets} rackets are paid."))
+        ? this.After(bills.Pay(User.AtShop(), Id, Whose, how.Value), rackets => this.GoOn(Address, rackets == 1 ? "One racket is paid." : $"{rackets} rackets are paid."))
         : NotFound();
 }

@@ -2,8 +2,8 @@ using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Events;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Events;
 
@@ -16,9 +16,9 @@ public sealed class DayModel(EventStore events, DayStore days, EventBillStore bi
 
     public DateOnly? On => Saved.FromOn == Saved.ToOn ? Saved.FromOn : DayField.Read(Chosen);
 
-    public DaySheet Sheet => new(days.Get(Who.Shop, Id, On) ?? [], shops.Get(), bills.Of(Who.Shop, Id));
+    public DaySheet Sheet => new(days.Get(User.AtShop(), Id, On) ?? [], shops.Get(), bills.Of(User.AtShop(), Id));
 
-    protected override EventRow? Find(long id) => events.Get(Who.Shop, id);
+    protected override EventRow? Find(long id) => events.Get(User.AtShop(), id);
 
     public void OnGet()
     {

@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Events;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Events;
 
@@ -11,11 +11,11 @@ public sealed class EditModel(EventStore store, ShopStore shops) : RecordPage<Ev
     [BindProperty]
     public EventInput Input { get; set; } = new();
 
-    protected override EventRow? Find(long id) => store.Get(Who.Shop, id);
+    protected override EventRow? Find(long id) => store.Get(User.AtShop(), id);
 
     public void OnGet() => Input = EventInput.Of(Saved, shops.Get());
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Change(Who.Shop, Id, Input.ToEntry()), _ => this.GoOn($"/shop/events/{Id}", $"{Input.Name} is saved."), Saved.Version)
+        ? this.After(store.Change(User.AtShop(), Id, Input.ToEntry()), _ => this.GoOn($"/shop/events/{Id}", $"{Input.Name} is saved."), Saved.Version)
         : Page();
 }

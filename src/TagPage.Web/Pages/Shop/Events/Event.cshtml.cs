@@ -4,6 +4,7 @@ using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Import;
 
 namespace TagPage.Web.Pages.Shop.Events;
@@ -23,12 +24,12 @@ public sealed class EventModel(EventStore events, DeskStore desks, TechnicianSto
 
     private string Here => $"/shop/events/{Id}";
 
-    protected override DeskBoard? Find(long id) => desks.Get(Who.Shop, id);
+    protected override DeskBoard? Find(long id) => desks.Get(User.AtShop(), id);
 
     public void OnGet() => Input = TechnicianInput.New(Saved.Event);
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(technicians.Add(Who.Shop, Id, Input.ToEntry()), _ => this.GoOn(Here, $"{Input.Name} strings at this event."))
+        ? this.After(technicians.Add(User.AtShop(), Id, Input.ToEntry()), _ => this.GoOn(Here, $"{Input.Name} strings at this event."))
         : Page();
 
     /// <summary>Ticket of desk number 1 if the shop at home has given out none meanwhile.</summary>
@@ -36,16 +37,16 @@ public sealed class EventModel(EventStore events, DeskStore desks, TechnicianSto
 
     /// <summary>The files that bring a closed event into the shop's own records.</summary>
     public IActionResult OnGetHome(int ticket) => !Saved.Event.IsOpen && ModelState.IsValid && ticket is >= 1 and <= ImportLimits.MostTicket - DeskNumbers
-        ? File(ExportZip.Of(EventFiles.Of(Saved.Event, homes.Get(Who.Shop, Id) ?? [], ticket, shops.Get())), "application/zip", $"event-{Id}-home.zip")
+        ? File(ExportZip.Of(EventFiles.Of(Saved.Event, homes.Get(User.AtShop(), Id) ?? [], ticket, shops.Get())), "application/zip", $"event-{Id}-home.zip")
         : NotFound();
 
     private const int DeskNumbers = 100_000;
 
-    public IActionResult OnPostSignOut() => Without(events.SignHelpersOut(Who.Shop, Id), "All tablets are signed out. The square is a new one.");
+    public IActionResult OnPostSignOut() => Without(events.SignHelpersOut(User.AtShop(), Id), "All tablets are signed out. The square is a new one.");
 
-    public IActionResult OnPostClose() => Without(events.Close(Who.Shop, Id), "The event is closed.");
+    public IActionResult OnPostClose() => Without(events.Close(User.AtShop(), Id), "The event is closed.");
 
-    public IActionResult OnPostReopen() => Without(events.Reopen(Who.Shop, Id), "The event is open again.");
+    public IActionResult OnPostReopen() => Without(events.Reopen(User.AtShop(), Id), "The event is open again.");
 
     /// <summary>Presses that send no technician, whose fields are then not asked for.</summary>
     private IActionResult Without(Outcome outcome, string sentence)

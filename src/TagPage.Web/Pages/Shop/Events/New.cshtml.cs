@@ -4,6 +4,7 @@ using TagPage.Records.Events;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Events;
 
@@ -15,6 +16,6 @@ public sealed class NewModel(EventStore store, ShopClock clock) : PageModel
     public void OnGet() => Input = new EventInput { FormKey = FormKey.New(), FromOn = clock.Today };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Add(Who.Shop, Input.ToEntry()), id => this.GoOn($"/shop/events/{id}", $"{Input.Name} is on file. Next, say who strings there."))
+        ? this.After(store.Add(User.AtShop(), Input.ToEntry()), id => this.GoOn($"/shop/events/{id}", $"{Input.Name} is on file. Next, say who strings there."))
         : Page();
 }

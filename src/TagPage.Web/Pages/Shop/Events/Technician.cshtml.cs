@@ -1,8 +1,8 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Events;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Events;
 
@@ -15,7 +15,7 @@ public sealed class TechnicianModel(DeskStore desks, TechnicianStore technicians
 
     protected override DeskBoard? Find(long id)
     {
-        var board = desks.Get(Who.Shop, id);
+        var board = desks.Get(User.AtShop(), id);
         if (board?.Technician(long.Parse((string)RouteData.Values["technician"]!, CultureInfo.InvariantCulture)) is not { } person)
             return null;
         Person = person;
@@ -25,6 +25,6 @@ public sealed class TechnicianModel(DeskStore desks, TechnicianStore technicians
     public void OnGet() => Input = TechnicianInput.Of(Saved.Event, Person);
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(technicians.Change(Who.Shop, Id, Person.Id, Input.ToEntry()), _ => this.GoOn($"/shop/events/{Id}", $"{Input.Name} is saved."))
+        ? this.After(technicians.Change(User.AtShop(), Id, Person.Id, Input.ToEntry()), _ => this.GoOn($"/shop/events/{Id}", $"{Input.Name} is saved."))
         : Page();
 }

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Frames;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Frames;
 
@@ -28,6 +28,6 @@ public sealed class EditModel(FrameStore store) : RecordPage<FrameStore.Row>
     };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Change(Who.Shop, Id, Input.ToEntry()), _ => this.GoOn("/shop/frames", $"{Input.Name} is saved."), Saved.Version)
+        ? this.After(store.Change(User.AtShop(), Id, Input.ToEntry()), _ => this.GoOn("/shop/frames", $"{Input.Name} is saved."), Saved.Version)
         : Page();
 }

@@ -4,6 +4,7 @@ using TagPage.Records.Frames;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Frames;
 
@@ -16,6 +17,6 @@ public sealed class NewModel(FrameStore store, ShopStore shops) : PageModel
     public void OnGet(string? frame) => Input = new FrameInput { FormKey = FormKey.New(), Name = frame, TensionUnit = shops.Get().TensionUnit };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Add(Who.Shop, Input.ToEntry()), _ => this.GoOn("/shop/frames", $"{Input.Name} is in the catalogue."))
+        ? this.After(store.Add(User.AtShop(), Input.ToEntry()), _ => this.GoOn("/shop/frames", $"{Input.Name} is in the catalogue."))
         : Page();
 }

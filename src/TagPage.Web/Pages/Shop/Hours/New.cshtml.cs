@@ -3,6 +3,7 @@ using TagPage.Records.PlayTime;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Hours;
 
@@ -11,11 +12,11 @@ public sealed class NewModel(HoursStore store, ShopClock clock) : RecordPage<Hou
     [BindProperty]
     public HoursInput Input { get; set; } = new();
 
-    protected override HoursStore.Racket? Find(long id) => store.Of(Who.Shop, id);
+    protected override HoursStore.Racket? Find(long id) => store.Of(User.AtShop(), id);
 
     public void OnGet() => Input = new HoursInput { FormKey = FormKey.New(), PlayedOn = clock.Today };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Add(Who.Shop, Id, Input.ToEntry()), _ => this.GoOn($"/shop/rackets/{Id}#played", "The hours are saved."))
+        ? this.After(store.Add(User.AtShop(), Id, Input.ToEntry()), _ => this.GoOn($"/shop/rackets/{Id}#played", "The hours are saved."))
         : Page();
 }

@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -13,7 +13,7 @@ public sealed class BackModel(JobStore jobs, BackStore store) : RecordPage<JobRo
     [BindProperty]
     public JobState From { get; set; }
 
-    protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
+    protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
 
     public void OnGet() => From = Saved.State;
 
@@ -21,7 +21,7 @@ public sealed class BackModel(JobStore jobs, BackStore store) : RecordPage<JobRo
     {
         if (!ModelState.IsValid)
             return Page();
-        return this.After(store.Back(Who.Shop, Id, From),
+        return this.After(store.Back(User.AtShop(), Id, From),
             _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is {EnglishNames.Of(Find(Id)!.State)} again."));
     }
 }

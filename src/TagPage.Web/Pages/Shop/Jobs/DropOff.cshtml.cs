@@ -7,6 +7,7 @@ using TagPage.Records.Money;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -43,7 +44,7 @@ public sealed class DropOffModel(DropOffStore store, TogetherStore together, Job
     {
         if (base.Find(id) is not { } row)
             return null;
-        (Rackets, Prices, Choices) = (store.Rackets(Who.Shop, Party), prices.Get(), choices.Of(null));
+        (Rackets, Prices, Choices) = (store.Rackets(User.AtShop(), Party), prices.Get(), choices.Of(null));
         return row;
     }
 
@@ -61,7 +62,7 @@ public sealed class DropOffModel(DropOffStore store, TogetherStore together, Job
         Look();
         if (Price || !ModelState.IsValid || this.Asks(Oddities, Input.Confirmed))
             return Page();
-        return this.After(store.Add(Who.Shop, Party, Input.ToEntry()), _ => this.GoOn(Home, Said(Input.Rackets.Count(row => row.Ticked)), "Labels for the bags", $"/shop/labels/several?{Whose}={Id}"));
+        return this.After(store.Add(User.AtShop(), Party, Input.ToEntry()), _ => this.GoOn(Home, Said(Input.Rackets.Count(row => row.Ticked)), "Labels for the bags", $"/shop/labels/several?{Whose}={Id}"));
     }
 
     private static string Said(int count) => count == 1 ? "1 racket is waiting at the bench." : $"{count} rackets are waiting at the bench.";
@@ -84,10 +85,10 @@ public sealed class DropOffModel(DropOffStore store, TogetherStore together, Job
     }
 
     public long? PriceOf(DropOffRacket row) => row.Announced
-        ? Racket(row).OpenJobId is { } open ? jobs.Get(Who.Shop, open)?.PriceMinor : null
+        ? Racket(row).OpenJobId is { } open ? jobs.Get(User.AtShop(), open)?.PriceMinor : null
         : DropOffFill.Price(row, Racket(row).Sport, Prices, Shop);
 
-    private JobRow? Last(NewJobStore.RacketRow racket) => racket.LastJobId is { } last ? jobs.Get(Who.Shop, last) : null;
+    private JobRow? Last(NewJobStore.RacketRow racket) => racket.LastJobId is { } last ? jobs.Get(User.AtShop(), last) : null;
 
     /// <summary>Notes what is wrong, beside each field of the rackets that are ticked; the others may be as they are.</summary>
     private void Look()

@@ -4,8 +4,8 @@ using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -23,7 +23,7 @@ public sealed class EditModel(EditJobStore store, JobStore jobs, FrameStore fram
 
     public JobChoices Choices => choices.Of(Saved);
 
-    protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
+    protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
 
     public void OnGet() => Input = JobFill.Edit(Saved, shops.Get());
 
@@ -39,11 +39,11 @@ public sealed class EditModel(EditJobStore store, JobStore jobs, FrameStore fram
             .. order.Oddities(Saved.Sport, Saved, Frame).Where(odd => odd is not TensionOutOfRange || !IsConfirmed(order)),
             .. Input.ToDays().Oddities(shops.Get().Opening, Saved.PromisedFor),
             .. store.Oddities(Saved, Input.StrungOn),
-            .. charges.Get(Who.Shop, Id)!.Oddities(nameof(Input.Price), Input.Price is { } price ? Currencies.ToMinor(price, shops.Get().Currency) : null),
+            .. charges.Get(User.AtShop(), Id)!.Oddities(nameof(Input.Price), Input.Price is { } price ? Currencies.ToMinor(price, shops.Get().Currency) : null),
             .. FirstReading.Oddities(usual, Saved, Input.Reading, Input.InstrumentId, readings.Of(Id)),
         ], Input.Confirmed))
             return Page();
-        return this.After(store.Change(Who.Shop, Id, Input.ToEntry()),
+        return this.After(store.Change(User.AtShop(), Id, Input.ToEntry()),
             _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is saved."), Saved.Version);
     }
 }

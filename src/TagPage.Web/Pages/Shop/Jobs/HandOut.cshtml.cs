@@ -3,8 +3,8 @@ using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
 using TagPage.Web.Words;
 
@@ -18,9 +18,9 @@ public sealed class HandOutModel(JobStore jobs, MoveStore moves, PaymentStore pa
     public ShopDetails Shop => shops.Get();
 
     /// <summary>What whoever pays has in credit.</summary>
-    public long? Credit => payments.CreditFor(Who.Shop, Id);
+    public long? Credit => payments.CreditFor(User.AtShop(), Id);
 
-    protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
+    protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
 
     public void OnGet() => Input = new HandOutInput { CollectedOn = clock.Today };
 
@@ -28,10 +28,10 @@ public sealed class HandOutModel(JobStore jobs, MoveStore moves, PaymentStore pa
     {
         if (!ModelState.IsValid)
             return Page();
-        return this.After(moves.Collect(Who.Shop, Id, Input.ToEntry(Shop)), _ =>
+        return this.After(moves.Collect(User.AtShop(), Id, Input.ToEntry(Shop)), _ =>
         {
             this.CanBeUndone(UndoLink.Of(JobState.Collected, Id));
-            return this.GoOn("/shop", $"Ticket {Saved.Ticket} is handed out{Paid(jobs.Get(Who.Shop, Id)!)}.");
+            return this.GoOn("/shop", $"Ticket {Saved.Ticket} is handed out{Paid(jobs.Get(User.AtShop(), Id)!)}.");
         });
     }
 

@@ -9,6 +9,7 @@ using TagPage.Records.Shop;
 using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -54,17 +55,17 @@ public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmSto
 
     public bool IsConfirmed(TensionRange range) => Confirmed.Any(confirmed => RangeConfirmStore.Says(confirmed, Saved, range));
 
-    protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
+    protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
 
     public void OnGet()
     {
         Felt = feels.Last(Saved.RacketId, exceptJob: Id);
-        Lines = charges.Get(Who.Shop, Id)!.Lines;
-        Payments = payments.OfJob(Who.Shop, Id);
+        Lines = charges.Get(User.AtShop(), Id)!.Lines;
+        Payments = payments.OfJob(User.AtShop(), Id);
         WhyNotDeleted = deletes.WhyNot(Saved);
         Later = [.. readings.Of(Id).Where(reading => !reading.First)];
     }
 
     /// <summary>For tickets that no form asked about: answers to reminders, orders of clients, events.</summary>
-    public IActionResult OnPostRange() => this.After(confirms.Confirm(Who.Shop, Id), _ => this.GoOn($"/shop/jobs/{Id}", "The ticket now says that you confirmed this tension."));
+    public IActionResult OnPostRange() => this.After(confirms.Confirm(User.AtShop(), Id), _ => this.GoOn($"/shop/jobs/{Id}", "The ticket now says that you confirmed this tension."));
 }

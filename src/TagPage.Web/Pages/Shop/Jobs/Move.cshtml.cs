@@ -4,6 +4,7 @@ using TagPage.Records.Search;
 using TagPage.Records.Storage;
 using TagPage.Records.Tags;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
@@ -30,10 +31,10 @@ public sealed class MoveModel(JobStore jobs, NewJobStore rackets, RacketPickStor
 
     protected override JobRow? Find(long id)
     {
-        Target = To is { } to ? rackets.Racket(Who.Shop, to) : null;
-        if (jobs.Get(Who.Shop, id) is not { } job || (To is not null && Target is null))
+        Target = To is { } to ? rackets.Racket(User.AtShop(), to) : null;
+        if (jobs.Get(User.AtShop(), id) is not { } job || (To is not null && Target is null))
             return null;
-        From = rackets.Racket(Who.Shop, job.RacketId)!;
+        From = rackets.Racket(User.AtShop(), job.RacketId)!;
         return job;
     }
 
@@ -45,7 +46,7 @@ public sealed class MoveModel(JobStore jobs, NewJobStore rackets, RacketPickStor
             return NotFound();
         if (!ModelState.IsValid || this.Asks(Oddities(Target), Input.Confirmed))
             return Page();
-        return this.After(store.Move(Who.Shop, Id, Input.ToEntry(Target.Id)),
+        return this.After(store.Move(User.AtShop(), Id, Input.ToEntry(Target.Id)),
             _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} now belongs to {Target.Player}, racket {Target.Number}."), Saved.Version);
     }
 

@@ -7,6 +7,7 @@ using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -47,12 +48,12 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FrameStore frames
 
     protected override NewJobStore.RacketRow? Find(long id)
     {
-        if (store.Racket(Who.Shop, id) is not { } racket)
+        if (store.Racket(User.AtShop(), id) is not { } racket)
             return null;
-        Last = racket.LastJobId is { } last ? jobs.Get(Who.Shop, last) : null;
+        Last = racket.LastJobId is { } last ? jobs.Get(User.AtShop(), last) : null;
         Bed = store.CurrentBed(id);
         Felt = feels.Last(id);
-        Measured = Bed is null ? null : readings.Bed(Who.Shop, Bed.JobId);
+        Measured = Bed is null ? null : readings.Bed(User.AtShop(), Bed.JobId);
         return racket;
     }
 
@@ -83,8 +84,8 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FrameStore frames
             .. ReadingRules.Faults(Input.OldReading, Input.OldInstrumentId, nameof(Input.OldReading), nameof(Input.OldInstrumentId))]);
         if (!ModelState.IsValid || this.Asks([.. OnBench, .. order.Oddities(Saved.Sport, Last, Frame), .. days.Oddities(Shop.Opening), .. ReadingOddities], Input.Confirmed))
             return Page();
-        return this.After(store.Add(Who.Shop, RacketId, Input.ToEntry()),
-            id => this.GoOn($"/shop/jobs/{id}", $"Ticket {jobs.Get(Who.Shop, id)!.Ticket} is waiting at the bench.", "Back to the bench", "/shop"));
+        return this.After(store.Add(User.AtShop(), RacketId, Input.ToEntry()),
+            id => this.GoOn($"/shop/jobs/{id}", $"Ticket {jobs.Get(User.AtShop(), id)!.Ticket} is waiting at the bench.", "Back to the bench", "/shop"));
     }
 
     private IEnumerable<Oddity> OnBench => store.IsSent(Input.FormKey) ? [] : Saved.SecondTicket(nameof(Input.ReceivedOn));

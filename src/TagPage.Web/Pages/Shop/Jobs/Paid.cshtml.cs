@@ -4,6 +4,7 @@ using TagPage.Records.Money;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -15,11 +16,11 @@ public sealed class PaidModel(JobStore jobs, PaymentStore payments, ShopStore sh
 
     public ShopDetails Shop => shops.Get();
 
-    public long? Credit => payments.CreditFor(Who.Shop, Id);
+    public long? Credit => payments.CreditFor(User.AtShop(), Id);
 
-    public IReadOnlyList<PaymentStore.Row> Payments => payments.OfJob(Who.Shop, Id);
+    public IReadOnlyList<PaymentStore.Row> Payments => payments.OfJob(User.AtShop(), Id);
 
-    protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
+    protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
 
     public void OnGet() => Input = new PaidInput { FormKey = FormKey.New(), PaidOn = clock.Today };
 
@@ -27,7 +28,7 @@ public sealed class PaidModel(JobStore jobs, PaymentStore payments, ShopStore sh
     {
         if (!ModelState.IsValid)
             return Page();
-        return this.After(payments.PayJob(Who.Shop, Id, Input.ToEntry(Shop)), _ => this.GoOn($"/shop/jobs/{Id}", Done(jobs.Get(Who.Shop, Id)!)));
+        return this.After(payments.PayJob(User.AtShop(), Id, Input.ToEntry(Shop)), _ => this.GoOn($"/shop/jobs/{Id}", Done(jobs.Get(User.AtShop(), Id)!)));
     }
 
     private string Done(JobRow job) => job.PaidOn is not null

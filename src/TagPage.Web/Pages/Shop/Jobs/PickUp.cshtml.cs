@@ -4,6 +4,7 @@ using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
 using TagPage.Web.Words;
 
@@ -17,11 +18,11 @@ public sealed class PickUpModel(PickUpStore store, TogetherStore together, JobSt
 
     public ShopDetails Shop => shops.Get();
 
-    public long? Credit => store.Credit(Who.Shop, Party);
+    public long? Credit => store.Credit(User.AtShop(), Party);
 
     /// <summary>What is ready, and what was ticked and is so no more.</summary>
     public IReadOnlyList<JobRow> Shown =>
-        [.. Saved.Ready, .. Input.Jobs.Except(Saved.Ready.Select(job => job.Id)).Select(id => jobs.Get(Who.Shop, id)).OfType<JobRow>().Where(job => IsRefused(job.Id))];
+        [.. Saved.Ready, .. Input.Jobs.Except(Saved.Ready.Select(job => job.Id)).Select(id => jobs.Get(User.AtShop(), id)).OfType<JobRow>().Where(job => IsRefused(job.Id))];
 
     public bool IsRefused(long job) => ModelState.ContainsKey($"{nameof(Input)}.{PickUpEntry.Place(job)}");
 
@@ -33,10 +34,10 @@ public sealed class PickUpModel(PickUpStore store, TogetherStore together, JobSt
     {
         if (!ModelState.IsValid)
             return Page();
-        return this.After(store.Collect(Who.Shop, Party, Input.ToEntry(Shop)), _ =>
+        return this.After(store.Collect(User.AtShop(), Party, Input.ToEntry(Shop)), _ =>
         {
             this.CanBeUndone(UndoLink.Of(JobState.Collected, Input.Jobs.Distinct()));
-            return this.GoOn(Home, Said([.. Input.Jobs.Distinct().Select(id => jobs.Get(Who.Shop, id)!)]), "Receipt", $"/shop/money/receipts?{string.Join('&', Input.Jobs.Distinct().Select(id => $"job={id}"))}");
+            return this.GoOn(Home, Said([.. Input.Jobs.Distinct().Select(id => jobs.Get(User.AtShop(), id)!)]), "Receipt", $"/shop/money/receipts?{string.Join('&', Input.Jobs.Distinct().Select(id => $"job={id}"))}");
         });
     }
 

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Jobs;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Mail;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -10,8 +10,8 @@ public sealed class ReadyModel(JobStore jobs, ReadyStore store, JobMails notices
 {
     public JobMails.Notice Words => notices.Ready([Saved]);
 
-    protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
+    protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
 
-    public IActionResult OnPost() => this.After(store.Tell(Who.Shop, Id),
+    public IActionResult OnPost() => this.After(store.Tell(User.AtShop(), Id),
         _ => this.GoOn($"/shop/jobs/{Id}", $"The email that ticket {Saved.Ticket} is ready is on its way."));
 }

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Jobs;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Mail;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -18,6 +18,6 @@ public sealed class ReadyAllModel(ReadyStore store, TogetherStore together, JobM
     {
     }
 
-    public IActionResult OnPost() => this.After(store.TellAll(Who.Shop, Party),
+    public IActionResult OnPost() => this.After(store.TellAll(User.AtShop(), Party),
         told => this.GoOn(Home, told == 1 ? "The email that 1 racket is ready is on its way." : $"The email that {told} rackets are ready is on its way."));
 }

@@ -3,8 +3,8 @@ using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -24,7 +24,7 @@ public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader
 
     public JobChoices Choices => choices.Of(Saved);
 
-    protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
+    protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
 
     public void OnGet()
     {
@@ -46,7 +46,7 @@ public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader
             .. ReadingRules.Faults(Input.Reading, Input.InstrumentId)]);
         if (!ModelState.IsValid || this.Asks(FirstReading.Oddities(usual, Saved, Input.Reading, Input.InstrumentId, readings.Of(Id)), Input.Confirmed))
             return Page();
-        return this.After(moves.MarkStrung(Who.Shop, Id, Input.ToEntry()), _ =>
+        return this.After(moves.MarkStrung(User.AtShop(), Id, Input.ToEntry()), _ =>
         {
             this.CanBeUndone(UndoLink.Of(JobState.Strung, Id));
             return this.GoOn(Print ? $"/shop/labels/racket/{Saved.RacketId}?job={Id}&handler=now" : $"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is strung.");

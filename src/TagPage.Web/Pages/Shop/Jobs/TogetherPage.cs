@@ -1,7 +1,7 @@
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
@@ -22,7 +22,7 @@ public abstract class TogetherPage(TogetherStore store) : RecordPage<TogetherSto
 
     public string Whose => (string)RouteData.Values["whose"]!;
 
-    protected override TogetherStore.Row? Find(long id) => PartyOf(id) is { } party ? store.Get(Who.Shop, party) : null;
+    protected override TogetherStore.Row? Find(long id) => PartyOf(id) is { } party ? store.Get(User.AtShop(), party) : null;
 
     private Party? PartyOf(long id) => Whose switch
     {

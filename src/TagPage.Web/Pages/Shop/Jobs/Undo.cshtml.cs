@@ -3,8 +3,8 @@ using Microsoft.AspNetCore.Mvc.Filters;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -24,7 +24,7 @@ public sealed class UndoModel(JobStore jobs, BackStore store) : PageModel
     [NonHandler]
     public override void OnPageHandlerExecuting(PageHandlerExecutingContext context)
     {
-        Saved = [.. Asked.Distinct().Take(TogetherStore.Most).Select(id => jobs.Get(Who.Shop, id)).OfType<JobRow>()];
+        Saved = [.. Asked.Distinct().Take(TogetherStore.Most).Select(id => jobs.Get(User.AtShop(), id)).OfType<JobRow>()];
         if (Saved.Count == 0 || Saved.Count < Asked.Distinct().Count())
             context.Result = NotFound();
     }
@@ -33,11 +33,11 @@ public sealed class UndoModel(JobStore jobs, BackStore store) : PageModel
     {
     }
 
-    public IActionResult OnPost() => !ModelState.IsValid ? Page() : this.After(store.BackTogether(Who.Shop, [.. Saved.Select(job => job.Id)], From), Done);
+    public IActionResult OnPost() => !ModelState.IsValid ? Page() : this.After(store.BackTogether(User.AtShop(), [.. Saved.Select(job => job.Id)], From), Done);
 
     private RedirectResult Done(long first)
     {
-        var state = EnglishNames.Of(jobs.Get(Who.Shop, first)!.State);
+        var state = EnglishNames.Of(jobs.Get(User.AtShop(), first)!.State);
         var what = Saved.Count == 1 ? $"Ticket {Saved[0].Ticket} is" : $"Tickets {string.Join(", ", Saved.Select(job => job.Ticket))} are";
         this.Say($"{what} {state} again.{(Saved.Any(job => job.PaidOn is not null) ? " What was paid stays noted." : "")}");
         return Redirect("/shop");

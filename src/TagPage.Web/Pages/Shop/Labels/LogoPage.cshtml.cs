@@ -4,8 +4,8 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Labels.Content;
 using TagPage.Labels.Layout;
 using TagPage.Records.Labels;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
@@ -39,11 +39,11 @@ public sealed class LogoPageModel(LogoStore store, LabelSettingsStore settings) 
         if (!ModelState.IsValid)
             return Page();
         if (Input.Remove)
-            return this.After(store.Remove(Who.Shop), _ => this.GoOn("/shop/labels/logo", "The logo is removed."));
+            return this.After(store.Remove(User.AtShop()), _ => this.GoOn("/shop/labels/logo", "The logo is removed."));
         var (png, fault) = Input.File is { } file ? await Read(file) : (store.Get()?.Png, "Choose a PNG or an SVG.");
         if (png is null)
             return this.Refuse(new FieldFault(nameof(Input.File), fault!));
-        return this.After(store.Save(Who.Shop, png, Input.Threshold!.Value),
+        return this.After(store.Save(User.AtShop(), png, Input.Threshold!.Value),
             _ => this.GoOn("/shop/labels/logo", "The logo is saved. This is how it prints."));
     }
 

@@ -6,9 +6,9 @@ using TagPage.Labels.Render;
 using TagPage.Labels.Render.Pdf;
 using TagPage.Records.Labels;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Labels;
 using TagPage.Web.Words;
 
@@ -67,7 +67,7 @@ public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock cl
             Lay();
         if (!ModelState.IsValid || Preview || Label is null)
             return Page();
-        return this.After(store.Remember(Who.Shop, Id, Input.ToEntry(Settings.TapeColour), clock.Today), _ => Redirect(LabelLink.Of(Id, Job, Input.ToEntry(Settings.TapeColour))));
+        return this.After(store.Remember(User.AtShop(), Id, Input.ToEntry(Settings.TapeColour), clock.Today), _ => Redirect(LabelLink.Of(Id, Job, Input.ToEntry(Settings.TapeColour))));
     }
 
     /// <summary>The label as a file, made from what is on record: asked for again, it is the same label.</summary>

@@ -6,6 +6,7 @@ using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
@@ -40,6 +41,6 @@ public sealed class RollsModel(RollStore rolls, LabelSettingsStore settings, Pub
     {
         if (!ModelState.IsValid)
             return Page();
-        return this.After(rolls.Order(Who.Shop, Input.Count!.Value, settings.Get(), Input.FormKey), id => Redirect(Path(rolls.Get(id)!)));
+        return this.After(rolls.Order(User.AtShop(), Input.Count!.Value, settings.Get(), Input.FormKey), id => Redirect(Path(rolls.Get(id)!)));
     }
 }

@@ -4,9 +4,9 @@ using TagPage.Labels.Geometry;
 using TagPage.Labels.Printing;
 using TagPage.Labels.Render.Pdf;
 using TagPage.Records.Labels;
-using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
@@ -37,7 +37,7 @@ public sealed class SettingsModel(LabelSettingsStore store, PublicAddress addres
             this.Note([new FieldFault(nameof(Input.ReturnWords), letters)]);
         if (!ModelState.IsValid)
             return Page();
-        return this.After(store.Save(Who.Shop, Input.ToSettings()), _ => this.GoOn("/shop/labels/settings",
+        return this.After(store.Save(User.AtShop(), Input.ToSettings()), _ => this.GoOn("/shop/labels/settings",
             "How labels are printed is saved.", "Print a test page", "/shop/labels/settings?handler=test&paper=tape"), store.Get().Version);
     }
 

@@ -3,9 +3,9 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Jobs;
 using TagPage.Records.Labels;
 using TagPage.Records.Money;
-using TagPage.Records.Storage;
 using TagPage.Records.Tags;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Labels;
@@ -45,7 +45,7 @@ public sealed class SeveralModel(LabelStore store, TogetherStore together, TagSt
         Made(pages) is { Labels.Count: > 0 } set ? File(set.Pdf(maker, pages), "application/pdf") : NotFound();
 
     /// <summary>Tags for those that have none.</summary>
-    public IActionResult OnPostTags() => this.After(tags.MakeMissing(Who.Shop, Rackets),
+    public IActionResult OnPostTags() => this.After(tags.MakeMissing(User.AtShop(), Rackets),
         made => this.GoOn(Address(""), made == 1 ? "1 tag is made." : $"{made} tags are made."));
 
     private LabelSet Made(LabelPages pages) => LabelSet.Of(maker, Wanted().Take(TogetherStore.Most), pages);
@@ -58,7 +58,7 @@ public sealed class SeveralModel(LabelStore store, TogetherStore together, TagSt
 
     private IEnumerable<long> Waiting()
     {
-        var row = Client is { } client ? together.Get(Who.Shop, Party.Client(client)) : Payer is { } payer ? together.Get(Who.Shop, Party.Payer(payer)) : null;
+        var row = Client is { } client ? together.Get(User.AtShop(), Party.Client(client)) : Payer is { } payer ? together.Get(User.AtShop(), Party.Payer(payer)) : null;
         return row?.Waiting.Select(job => job.Id) ?? [];
     }
 }

@@ -4,6 +4,7 @@ using TagPage.Records.Money;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Money;
@@ -16,11 +17,11 @@ public abstract class AccountPage(OwedStore owed, PaymentStore payments, BillSto
 
     public ShopDetails Shop => shops.Get();
 
-    public IReadOnlyList<PaymentStore.Row> Payments => payments.OfParty(Who.Shop, PartyOf(Id));
+    public IReadOnlyList<PaymentStore.Row> Payments => payments.OfParty(User.AtShop(), PartyOf(Id));
 
-    public IReadOnlyList<BillStore.Month> Months => bills.Months(Who.Shop, PartyOf(Id));
+    public IReadOnlyList<BillStore.Month> Months => bills.Months(User.AtShop(), PartyOf(Id));
 
-    public IReadOnlyList<BillRow> Bills => bills.Of(Who.Shop, PartyOf(Id));
+    public IReadOnlyList<BillRow> Bills => bills.Of(User.AtShop(), PartyOf(Id));
 
     /// <summary>Where the page itself is.</summary>
     public string Address => $"/shop/money/{Kind}/{Id}";
@@ -35,7 +36,7 @@ public abstract class AccountPage(OwedStore owed, PaymentStore payments, BillSto
 
     protected abstract Party PartyOf(long id);
 
-    protected override OwedStore.Account? Find(long id) => owed.Get(Who.Shop, PartyOf(id));
+    protected override OwedStore.Account? Find(long id) => owed.Get(User.AtShop(), PartyOf(id));
 
     public void OnGet() => Input = new AccountInput { FormKey = FormKey.New(), PaidOn = clock.Today };
 
@@ -45,7 +46,7 @@ public abstract class AccountPage(OwedStore owed, PaymentStore payments, BillSto
         var minor = this.Minor(nameof(Input.Amount), Input.Amount, Shop);
         if (!ModelState.IsValid)
             return Page();
-        return this.After(payments.PayAccount(Who.Shop, PartyOf(Id), new PaymentEntry
+        return this.After(payments.PayAccount(User.AtShop(), PartyOf(Id), new PaymentEntry
         {
             FormKey = Input.FormKey,
             PaidOn = Input.PaidOn!.Value,
@@ -56,9 +57,9 @@ public abstract class AccountPage(OwedStore owed, PaymentStore payments, BillSto
     }
 
     public IActionResult OnPostCredit(string? formKey) => this.After(
-        payments.PayAccount(Who.Shop, PartyOf(Id), new PaymentEntry { FormKey = formKey ?? "", PaidOn = clock.Today }),
+        payments.PayAccount(User.AtShop(), PartyOf(Id), new PaymentEntry { FormKey = formKey ?? "", PaidOn = clock.Today }),
         _ => this.GoOn(Address, "The credit goes towards what is owed, oldest first."));
 
     /// <param name="month">Any day of it.</param>
-    public IActionResult OnPostBill(DateOnly month) => this.After(bills.Make(Who.Shop, PartyOf(Id), month), id => this.GoOn($"/shop/money/bill/{id}", "The bill is written."));
+    public IActionResult OnPostBill(DateOnly month) => this.After(bills.Make(User.AtShop(), PartyOf(Id), month), id => this.GoOn($"/shop/money/bill/{id}", "The bill is written."));
 }

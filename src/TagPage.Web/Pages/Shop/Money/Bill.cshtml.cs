@@ -3,8 +3,8 @@ using TagPage.Labels.Papers;
 using TagPage.Records.Money;
 using TagPage.Records.Outbox;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Papers;
 
 namespace TagPage.Web.Pages.Shop.Money;
@@ -15,7 +15,7 @@ public sealed class BillModel(BillStore bills, BillMailStore mails, ShopStore sh
 
     public bool CanSend => Saved.Mail is not null && shops.Get().Mail is not null;
 
-    protected override BillRow? Find(long id) => bills.Get(Who.Shop, id);
+    protected override BillRow? Find(long id) => bills.Get(User.AtShop(), id);
 
     public void OnGet()
     {
@@ -23,12 +23,12 @@ public sealed class BillModel(BillStore bills, BillMailStore mails, ShopStore sh
 
     public IActionResult OnGetPdf() => File(BillPaper.Pdf(Saved), "application/pdf", BillPaper.FileName(Saved));
 
-    public IActionResult OnPostMail() => this.After(mails.Send(Who.Shop, Id, Mail(), shops.Get().Mail is not null),
+    public IActionResult OnPostMail() => this.After(mails.Send(User.AtShop(), Id, Mail(), shops.Get().Mail is not null),
         _ => this.GoOn($"/shop/money/bill/{Id}", $"The bill is on its way to {Saved.Mail}."));
 
     private WrittenMail Mail() => new($"{BillPaper.Title(Saved)} from {Saved.Sender.Name}", MailText.Fill(
         "Dear {name},\n\n{title} is attached.\n\nKind regards,\n{shop}\n", ("name", Saved.ToName), ("title", BillPaper.Title(Saved)), ("shop", Saved.Sender.Name)));
 
-    public IActionResult OnPostCancel() => this.After(bills.Cancel(Who.Shop, Id),
+    public IActionResult OnPostCancel() => this.After(bills.Cancel(User.AtShop(), Id),
         id => this.GoOn($"/shop/money/bill/{id}", $"Bill {Saved.Name} is cancelled by this one. Its rackets can be billed again."));
 }

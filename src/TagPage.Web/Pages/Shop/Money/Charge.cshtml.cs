@@ -4,8 +4,8 @@ using TagPage.Core.Money;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Money;
@@ -17,11 +17,11 @@ public sealed class ChargeModel(ChargeStore charges, PriceListStore prices, JobS
 
     public ShopDetails Shop => shops.Get();
 
-    public IReadOnlyList<ChargeStore.Change> Changes => charges.Changes(Who.Shop, Id);
+    public IReadOnlyList<ChargeStore.Change> Changes => charges.Changes(User.AtShop(), Id);
 
     public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
 
-    protected override ChargeStore.Sheet? Find(long id) => charges.Get(Who.Shop, id);
+    protected override ChargeStore.Sheet? Find(long id) => charges.Get(User.AtShop(), id);
 
     /// <param name="list">Filled in from the price list instead of what is charged now.</param>
     public void OnGet(bool list)
@@ -32,7 +32,7 @@ public sealed class ChargeModel(ChargeStore charges, PriceListStore prices, JobS
 
     private PricedJob Priced()
     {
-        var job = jobs.Get(Who.Shop, Id)!;
+        var job = jobs.Get(User.AtShop(), Id)!;
         return new PricedJob
         {
             Sport = job.Sport,
@@ -50,7 +50,7 @@ public sealed class ChargeModel(ChargeStore charges, PriceListStore prices, JobS
         List<ChargeLine> lines = [.. Input.Lines.Select(Line).OfType<ChargeLine>()];
         if (!ModelState.IsValid || this.Asks(Saved.Oddities("Lines[0].Amount", lines.Count == 0 ? null : lines.Sum(line => line.AmountMinor)), Input.Confirmed))
             return Page();
-        return this.After(charges.Save(Who.Shop, Id, Input.Version, lines),
+        return this.After(charges.Save(User.AtShop(), Id, Input.Version, lines),
             _ => this.GoOn($"/shop/jobs/{Id}", $"The price of ticket {Saved.Ticket} is saved."), Saved.Version);
     }
 

@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Papers;
 
 namespace TagPage.Web.Pages.Shop.Money;
@@ -22,19 +22,19 @@ public sealed class FiguresModel(FigureStore figures, ShopStore shops, ShopClock
 
     public int ThisYear => clock.Today.Year;
 
-    public IReadOnlyList<FigureStore.Month> Months => figures.Year(Who.Shop, Year);
+    public IReadOnlyList<FigureStore.Month> Months => figures.Year(User.AtShop(), Year);
 
-    public IReadOnlyList<FigureStore.StringUse> Strings => figures.Strings(Who.Shop, Year);
+    public IReadOnlyList<FigureStore.StringUse> Strings => figures.Strings(User.AtShop(), Year);
 
-    public IReadOnlyList<FigureStore.Away> Away => figures.StayAway(Who.Shop, clock.Today.AddMonths(-Shop.UnseenMonths));
+    public IReadOnlyList<FigureStore.Away> Away => figures.StayAway(User.AtShop(), clock.Today.AddMonths(-Shop.UnseenMonths));
 
     public void OnGet()
     {
     }
 
-    public IActionResult OnGetPayments() => Csv("payments", AccountantCsv.Payments(figures.Payments(Who.Shop, Year), Shop));
+    public IActionResult OnGetPayments() => Csv("payments", AccountantCsv.Payments(figures.Payments(User.AtShop(), Year), Shop));
 
-    public IActionResult OnGetCharges() => Csv("charges", AccountantCsv.Charges(figures.Charges(Who.Shop, Year), Shop));
+    public IActionResult OnGetCharges() => Csv("charges", AccountantCsv.Charges(figures.Charges(User.AtShop(), Year), Shop));
 
     private FileContentResult Csv(string name, byte[] bytes) => File(bytes, "text/csv; charset=utf-8", string.Create(CultureInfo.InvariantCulture, $"{name}-{Year}.csv"));
 }

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Money;
 
@@ -13,5 +13,5 @@ public sealed class IndexModel(OwedStore owed, ShopStore shops, ShopClock clock)
 
     public int DaysSince(DateOnly day) => clock.Today.DayNumber - day.DayNumber;
 
-    public void OnGet() => Rows = owed.List(Who.Shop);
+    public void OnGet() => Rows = owed.List(User.AtShop());
 }

@@ -3,9 +3,9 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Money;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Records.Strings;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Money;
@@ -32,7 +32,7 @@ public sealed class PricesModel(PriceListStore prices, StringStore strings, Shop
         Load();
         var list = Read();
         return ModelState.IsValid
-            ? this.After(prices.Save(Who.Shop, list), _ => this.GoOn("/shop/settings", "The price list is saved. New jobs use it; existing jobs keep their price."), prices.Get().Version)
+            ? this.After(prices.Save(User.AtShop(), list), _ => this.GoOn("/shop/settings", "The price list is saved. New jobs use it; existing jobs keep their price."), prices.Get().Version)
             : Page();
     }
 

@@ -3,17 +3,17 @@ using TagPage.Labels.Papers;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Papers;
 
 namespace TagPage.Web.Pages.Shop.Money;
 
 public sealed class ReceiptModel(JobStore jobs, ChargeStore charges, PaymentStore payments, PriceListStore prices, ShopStore shops) : RecordPage<JobRow>
 {
-    public Sheet Sheet => ReceiptPaper.Of([new(Saved, charges.Get(Who.Shop, Id)!.Lines, payments.OfJob(Who.Shop, Id))], shops.Get(), prices.Get());
+    public Sheet Sheet => ReceiptPaper.Of([new(Saved, charges.Get(User.AtShop(), Id)!.Lines, payments.OfJob(User.AtShop(), Id))], shops.Get(), prices.Get());
 
-    protected override JobRow? Find(long id) => jobs.Get(Who.Shop, id);
+    protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
 
     public void OnGet()
     {

@@ -5,7 +5,7 @@ using TagPage.Labels.Papers;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Papers;
 
 namespace TagPage.Web.Pages.Shop.Money;
@@ -18,14 +18,14 @@ public sealed class ReceiptsModel(JobStore jobs, ChargeStore charges, PaymentSto
 
     public IReadOnlyList<JobRow> Saved { get; private set; } = [];
 
-    public Sheet Sheet => ReceiptPaper.Of([.. Saved.Select(job => new ReceiptPaper.Ticket(job, charges.Get(Who.Shop, job.Id)!.Lines, payments.OfJob(Who.Shop, job.Id)))], shops.Get(), prices.Get());
+    public Sheet Sheet => ReceiptPaper.Of([.. Saved.Select(job => new ReceiptPaper.Ticket(job, charges.Get(User.AtShop(), job.Id)!.Lines, payments.OfJob(User.AtShop(), job.Id)))], shops.Get(), prices.Get());
 
     public string Pdf => $"/shop/money/receipts?{string.Join('&', Saved.Select(job => $"job={job.Id}"))}&handler=pdf";
 
     [NonHandler]
     public override void OnPageHandlerExecuting(PageHandlerExecutingContext context)
     {
-        Saved = [.. Asked.Distinct().Take(TogetherStore.Most).Select(id => jobs.Get(Who.Shop, id)).OfType<JobRow>()];
+        Saved = [.. Asked.Distinct().Take(TogetherStore.Most).Select(id => jobs.Get(User.AtShop(), id)).OfType<JobRow>()];
         if (Saved.Count == 0 || Saved.Count < Asked.Distinct().Count() || Saved.Select(job => job.Payer ?? job.Client).Distinct().Count() > 1)
             context.Result = NotFound();
     }

@@ -2,8 +2,8 @@ using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Privacy;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.OwnPages;
 
@@ -25,13 +25,13 @@ public sealed class IndexModel(ClientOnFileStore clients, OwnPageLinkStore links
     {
     }
 
-    public IActionResult OnPost() => this.After(links.Make(Who.Shop, Id), link => Redirect($"/shop/corner/link/{link}"));
+    public IActionResult OnPost() => this.After(links.Make(User.AtShop(), Id), link => Redirect($"/shop/corner/link/{link}"));
 
-    public IActionResult OnPostSignOut() => this.After(sessions.EndAll(Who.Shop, Id), _ =>
+    public IActionResult OnPostSignOut() => this.After(sessions.EndAll(User.AtShop(), Id), _ =>
         this.GoOn($"/shop/corner/{Id}", "All links of this client are withdrawn, including those in reminders and notices, and every browser is signed out."));
 
-    public IActionResult OnPostForget() => this.After(forget.Ask(Who.Shop, Id), _ =>
+    public IActionResult OnPostForget() => this.After(forget.Ask(User.AtShop(), Id), _ =>
         this.GoOn($"/shop/corner/{Id}", "The client’s data will be deleted in 7 days. Until then you can undo it."));
 
-    public IActionResult OnPostKeep() => this.After(forget.Undo(Who.Shop, Id), _ => this.GoOn($"/shop/corner/{Id}", "The client’s data is kept."));
+    public IActionResult OnPostKeep() => this.After(forget.Undo(User.AtShop(), Id), _ => this.GoOn($"/shop/corner/{Id}", "The client’s data is kept."));
 }

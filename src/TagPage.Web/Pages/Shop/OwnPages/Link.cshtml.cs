@@ -1,9 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Mail;
 
 namespace TagPage.Web.Pages.Shop.OwnPages;
@@ -32,8 +32,8 @@ public sealed class LinkModel(OwnPageLinkStore links, OwnPageMails texts, Public
 
     /// <summary>To the mail address on file.</summary>
     public IActionResult OnPostMail() =>
-        this.After(links.Mail(Who.Shop, Id), _ => this.GoOn($"/shop/corner/link/{Id}", "The email with the link is on its way."));
+        this.After(links.Mail(User.AtShop(), Id), _ => this.GoOn($"/shop/corner/link/{Id}", "The email with the link is on its way."));
 
-    public IActionResult OnPostRevoke() => this.After(links.Revoke(Who.Shop, Id), _ =>
+    public IActionResult OnPostRevoke() => this.After(links.Revoke(User.AtShop(), Id), _ =>
         this.GoOn($"/shop/corner/{Saved.ClientId}", "The link is withdrawn, and the browsers it signed in are signed out."));
 }

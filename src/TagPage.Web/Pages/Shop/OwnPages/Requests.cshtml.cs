@@ -2,8 +2,8 @@ using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.OwnPages;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.OwnPages;
 
@@ -24,5 +24,5 @@ public sealed class RequestsModel(ClientRequestStore requests) : PageModel
     /// <summary>Ticks off what a client asked for.</summary>
     /// <param name="id">Of the wish.</param>
     /// <param name="list">It was pressed on this list, and not on the bench.</param>
-    public IActionResult OnPostDone(long id, bool list) => this.After(requests.Done(Who.Shop, id), _ => this.GoOn(list ? "/shop/corner/requests" : "/shop", "Ticked off."));
+    public IActionResult OnPostDone(long id, bool list) => this.After(requests.Done(User.AtShop(), id), _ => this.GoOn(list ? "/shop/corner/requests" : "/shop", "Ticked off."));
 }

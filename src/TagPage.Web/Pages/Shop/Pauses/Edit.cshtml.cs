@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.PlayTime;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Pauses;
 
@@ -15,9 +15,9 @@ public sealed class EditModel(PauseStore store) : RecordPage<PauseStore.Row>
     public void OnGet() => Input = new PauseInput { FromOn = Saved.FromOn, ToOn = Saved.ToOn, Note = Saved.Note };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Change(Who.Shop, Id, Input.ToEntry()), player => this.GoOn($"/shop/players/{player}", "The pause is saved."))
+        ? this.After(store.Change(User.AtShop(), Id, Input.ToEntry()), player => this.GoOn($"/shop/players/{player}", "The pause is saved."))
         : Page();
 
     public IActionResult OnPostRemove() =>
-        this.After(store.Remove(Who.Shop, Id), player => this.GoOn($"/shop/players/{player}", "The pause is removed."));
+        this.After(store.Remove(User.AtShop(), Id), player => this.GoOn($"/shop/players/{player}", "The pause is removed."));
 }

@@ -3,6 +3,7 @@ using TagPage.Records.PlayTime;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Pauses;
 
@@ -17,6 +18,6 @@ public sealed class NewModel(PauseStore store, ShopClock clock) : RecordPage<str
     public void OnGet() => Input = new PauseInput { FormKey = FormKey.New(), FromOn = clock.Today };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Add(Who.Shop, Id, Input.ToEntry()), _ => this.GoOn($"/shop/players/{Id}", "The pause is saved."))
+        ? this.After(store.Add(User.AtShop(), Id, Input.ToEntry()), _ => this.GoOn($"/shop/players/{Id}", "The pause is saved."))
         : Page();
 }

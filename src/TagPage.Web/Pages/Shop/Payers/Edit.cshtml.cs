@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Clients;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Payers;
 
@@ -24,6 +24,6 @@ public sealed class EditModel(PayerStore store) : RecordPage<PayerStore.Row>
         };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Change(Who.Shop, Id, Input.ToEntry()), _ => this.GoOn("/shop/payers", $"{Input.Name} is saved."), Saved.Version)
+        ? this.After(store.Change(User.AtShop(), Id, Input.ToEntry()), _ => this.GoOn("/shop/payers", $"{Input.Name} is saved."), Saved.Version)
         : Page();
 }

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Players;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Players;
 
@@ -26,7 +26,7 @@ public sealed class EditModel(PlayerStore store) : RecordPage<PlayerStore.Row>
     };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Change(Who.Shop, Id, Input.ToEntry()),
+        ? this.After(store.Change(User.AtShop(), Id, Input.ToEntry()),
             _ => this.GoOn($"/shop/clients/{Saved.ClientId}#player-{Id}", $"{Input.Name} is saved."), Saved.Version)
         : Page();
 }

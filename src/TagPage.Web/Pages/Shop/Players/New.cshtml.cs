@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Players;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Players;
 
@@ -21,7 +22,7 @@ public sealed class NewModel(PlayerStore store) : RecordPage<string>
     public void OnGet() => Input = new PlayerInput { FormKey = FormKey.New() };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Add(Who.Shop, Client, Input.ToEntry()), id => this.GoOn(
+        ? this.After(store.Add(User.AtShop(), Client, Input.ToEntry()), id => this.GoOn(
             $"/shop/clients/{Client}#player-{id}", $"{Input.Name} is on file.", "Add a racket", $"/shop/rackets/new?player={id}"))
         : Page();
 }

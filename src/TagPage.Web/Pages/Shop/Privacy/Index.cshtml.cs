@@ -3,8 +3,8 @@ using TagPage.Records.Audit;
 using TagPage.Records.Backups;
 using TagPage.Records.Privacy;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Mail;
 using TagPage.Web.Words;
 
@@ -21,13 +21,13 @@ public sealed class IndexModel(
 
     public ShopDetails Shop => field ??= shops.Get();
 
-    public PrivacyStore.People People => field ??= store.Get(Who.Shop)!;
+    public PrivacyStore.People People => field ??= store.Get(User.AtShop())!;
 
     public IReadOnlyList<Purpose> Purposes => facts.Purposes;
 
-    public IReadOnlyList<PrivacyStore.Leaving> Leaving => field ??= store.AllLeaving(Who.Shop);
+    public IReadOnlyList<PrivacyStore.Leaving> Leaving => field ??= store.AllLeaving(User.AtShop());
 
-    public IReadOnlyList<PrivacyStore.Done> Done => field ??= store.AllDone(Who.Shop);
+    public IReadOnlyList<PrivacyStore.Done> Done => field ??= store.AllDone(User.AtShop());
 
     /// <summary>Beside those that each purpose names.</summary>
     public IReadOnlyList<string> Others =>

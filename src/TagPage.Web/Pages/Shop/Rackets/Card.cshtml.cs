@@ -10,9 +10,9 @@ using TagPage.Records.Rackets;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
-using TagPage.Records.Storage;
 using TagPage.Records.Tags;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
 using TagPage.Web.Words;
 
@@ -76,7 +76,7 @@ public sealed class CardModel(
         Restring = Saved.Work(Today, Shop.StartingValues);
         Frame = frames.Get(Id);
         Readings = InIt is { } bed ? readings.Of(bed.Id) : [];
-        Logged = hours.Since(Who.Shop, Id, Saved.StrungOn);
+        Logged = hours.Since(User.AtShop(), Id, Saved.StrungOn);
         Found = [.. found.Of(Id).Select(e => new FoundLogRow(e, clock.OnTheWall(e.At), false))];
         var all = tags.Of(Id);
         Tag = all.FirstOrDefault(t => t.State == TagState.Live);
@@ -85,9 +85,9 @@ public sealed class CardModel(
 
     /// <summary>A lost racket is back.</summary>
     public IActionResult OnPostBack() =>
-        this.After(lost.Back(Who.Shop, Id), _ => this.GoOn($"/shop/rackets/{Id}", "The racket is back and no longer marked as lost."));
+        this.After(lost.Back(User.AtShop(), Id), _ => this.GoOn($"/shop/rackets/{Id}", "The racket is back and no longer marked as lost."));
 
     /// <summary>Whether strangers see what it measures.</summary>
-    public IActionResult OnPostSpecsOnTag(bool show) => this.After(specs.ShowOnTag(Who.Shop, Id, show),
+    public IActionResult OnPostSpecsOnTag(bool show) => this.After(specs.ShowOnTag(User.AtShop(), Id, show),
         _ => this.GoOn($"/shop/rackets/{Id}#specs", show ? "The tag page now shows the newest spec." : "The tag page no longer shows specs."));
 }

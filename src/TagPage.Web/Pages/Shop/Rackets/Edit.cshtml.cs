@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Rackets;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -35,7 +35,7 @@ public sealed class EditModel(RacketStore store) : RecordPage<RacketStore.Row>
     {
         if (!ModelState.IsValid || this.Asks(RacketRules.Oddities(Input.ToEntry(), Saved.IsTagged), Input.Confirmed))
             return Page();
-        return this.After(store.Change(Who.Shop, Id, Input.ToEntry()),
+        return this.After(store.Change(User.AtShop(), Id, Input.ToEntry()),
             _ => this.GoOn($"/shop/rackets/{Id}", $"{Saved.PlayerName}’s racket {Input.Number} is saved."), Saved.Version);
     }
 }

@@ -6,6 +6,7 @@ using TagPage.Records.Rackets;
 using TagPage.Records.Search;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -45,7 +46,7 @@ public sealed class HandOverModel(RacketStore rackets, PlayerPickStore players, 
             return NotFound();
         if (!ModelState.IsValid)
             return Page();
-        return this.After(store.HandOver(Who.Shop, Id, Receiver.Id, Input.ToEntry()), id => this.GoOn(
+        return this.After(store.HandOver(User.AtShop(), Id, Receiver.Id, Input.ToEntry()), id => this.GoOn(
             $"/shop/rackets/{id}", $"{Receiver.Name} has the racket now.", "Make its new tag", $"/shop/tags/new?racket={id}"), Saved.Version);
     }
 }

@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -11,7 +11,7 @@ public sealed class LostModel(LostStore store, ShopClock clock) : RecordPage<Los
     [BindProperty]
     public LostInput Input { get; set; } = new();
 
-    protected override LostStore.Row? Find(long id) => store.Get(Who.Shop, id);
+    protected override LostStore.Row? Find(long id) => store.Get(User.AtShop(), id);
 
     public void OnGet() => Input = new LostInput { Since = Saved.LostSince ?? clock.Today, Note = Saved.LostNote };
 
@@ -19,7 +19,7 @@ public sealed class LostModel(LostStore store, ShopClock clock) : RecordPage<Los
     {
         if (!ModelState.IsValid)
             return Page();
-        return this.After(store.Lose(Who.Shop, Id, Input.ToEntry()),
+        return this.After(store.Lose(User.AtShop(), Id, Input.ToEntry()),
             _ => this.GoOn($"/shop/rackets/{Id}", $"{Saved.PlayerName}’s racket {Saved.Number} is marked as lost."));
     }
 }

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Rackets;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -24,7 +25,7 @@ public sealed class NewModel(RacketStore store) : RecordPage<RacketStore.Owner>
     {
         if (!ModelState.IsValid || this.Asks(RacketRules.Oddities(Input.ToEntry()), Input.Confirmed))
             return Page();
-        return this.After(store.Add(Who.Shop, Player, Input.ToEntry()), id => Input.Same > 1
+        return this.After(store.Add(User.AtShop(), Player, Input.ToEntry()), id => Input.Same > 1
             ? this.GoOn($"/shop/clients/{Saved.ClientId}", $"{Saved.Name}’s rackets {Input.Number} to {Input.Number + Input.Same - 1} are on file.", "Make and print their tags",
                 $"/shop/labels/several?{string.Join('&', store.From(id, Input.Same!.Value).Select(one => $"racket={one}"))}")
             : this.GoOn($"/shop/rackets/{id}", $"{Saved.Name}’s racket {Input.Number} is on file.", "Make its tag", $"/shop/tags/new?racket={id}"));

@@ -4,8 +4,8 @@ using TagPage.Core.Customising;
 using TagPage.Records.Rackets;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -35,7 +35,7 @@ public sealed class SpecModel(RacketStore rackets, SpecStore store, ShopStore sh
     {
         if (!ModelState.IsValid || this.Asks(SpecRules.Oddities(Saved.Sport, clock.Today, Input.ToEntry(Values)), Input.Confirmed))
             return Page();
-        return this.After(store.Add(Who.Shop, Id, Input.ToEntry(Values)),
+        return this.After(store.Add(User.AtShop(), Id, Input.ToEntry(Values)),
             _ => this.GoOn($"/shop/rackets/{Id}#specs", $"The spec of racket {Saved.Number} is saved."));
     }
 }

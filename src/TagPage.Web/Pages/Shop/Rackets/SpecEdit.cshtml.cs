@@ -3,8 +3,8 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Rackets;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -34,7 +34,7 @@ public sealed class SpecEditModel(RacketStore rackets, SpecStore store, ShopStor
         var values = shops.Get().CustomisingValues;
         if (!ModelState.IsValid || this.Asks(SpecRules.Oddities(Racket.Sport, clock.Today, Input.ToEntry(values)), Input.Confirmed))
             return Page();
-        return this.After(store.Change(Who.Shop, RacketId, Id, Input.ToEntry(values).After(Saved)),
+        return this.After(store.Change(User.AtShop(), RacketId, Id, Input.ToEntry(values).After(Saved)),
             _ => this.GoOn($"/shop/rackets/{RacketId}#specs", "The spec is saved."), Saved.Version);
     }
 }

@@ -5,6 +5,7 @@ using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Readings;
@@ -17,7 +18,7 @@ public sealed class NewModel(ReadingStore store, DoubtStore doubts, JobChoicesRe
     public IReadOnlyList<SelectListItem> Instruments => choices.Of(null).Instruments;
 
     /// <param name="id">Of the job whose strings are measured.</param>
-    protected override MeasuredBed? Find(long id) => store.Bed(Who.Shop, id);
+    protected override MeasuredBed? Find(long id) => store.Bed(User.AtShop(), id);
 
     public void OnGet() => Input = new ReadingInput { FormKey = FormKey.New(), TakenOn = clock.Today, InstrumentId = Saved.InstrumentId };
 
@@ -25,7 +26,7 @@ public sealed class NewModel(ReadingStore store, DoubtStore doubts, JobChoicesRe
     {
         if (!ModelState.IsValid || this.Asks(Oddities, Input.Confirmed))
             return Page();
-        return this.After(store.Add(Who.Shop, Id, Input.ToEntry()),
+        return this.After(store.Add(User.AtShop(), Id, Input.ToEntry()),
             _ => this.GoOn($"/shop/rackets/{Saved.RacketId}#readings", "The reading is saved."));
     }
 

@@ -4,6 +4,7 @@ using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shared;
 using TagPage.Web.Words;
 
@@ -41,7 +42,7 @@ public sealed class AnswerModel(ReminderListStore list, ReminderStore reminders,
             ModelState.AddModelError("Input." + field, sentence);
         if (!ModelState.IsValid)
             return Show();
-        var saved = answers.Save(Who.Shop, reminders.Get(Id)!, new(read, Input.Reminders));
+        var saved = answers.Save(User.AtShop(), reminders.Get(Id)!, new(read, Input.Reminders));
         if (saved is Outcome.Refused)
             _rackets = reminders.Rackets(Id);
         Show();

@@ -5,6 +5,7 @@ using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Reminders;
 
@@ -39,6 +40,6 @@ public sealed class BatchModel(DueStore due, NewReminderStore news, BatchReminde
         Input = new Fields { FormKey = FormKey.New(), Clients = [.. Lines.Where(l => l.WhyNot is null).Select(l => l.Household.Id)] };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Make(Who.Shop, Input.FormKey, [.. Input.Clients.Intersect(Lines.Select(l => l.Household.Id))]), id => Redirect($"/shop/nudges/batch/{id}"))
+        ? this.After(store.Make(User.AtShop(), Input.FormKey, [.. Input.Clients.Intersect(Lines.Select(l => l.Household.Id))]), id => Redirect($"/shop/nudges/batch/{id}"))
         : Page();
 }

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Reminders;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Reminders;
 
@@ -13,5 +13,5 @@ public sealed class DiscardModel(ReminderListStore store, SendReminderStore send
     {
     }
 
-    public IActionResult OnPost() => this.After(sending.Discard(Who.Shop, Id), _ => this.GoOn($"/shop/nudges/{Id}", "The reminder is withdrawn."));
+    public IActionResult OnPost() => this.After(sending.Discard(User.AtShop(), Id), _ => this.GoOn($"/shop/nudges/{Id}", "The reminder is withdrawn."));
 }

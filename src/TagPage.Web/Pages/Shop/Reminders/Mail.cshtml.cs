@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Reminders;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Mail;
 
 namespace TagPage.Web.Pages.Shop.Reminders;
@@ -17,6 +17,6 @@ public sealed class MailModel(ReminderListStore store, SendReminderStore sending
     public IActionResult OnPost()
     {
         var words = texts.Of(Saved);
-        return this.After(sending.Mail(Who.Shop, Id, words.Subject, words.Queued), _ => this.GoOn($"/shop/nudges/{Id}", "The email is on its way."));
+        return this.After(sending.Mail(User.AtShop(), Id, words.Subject, words.Queued), _ => this.GoOn($"/shop/nudges/{Id}", "The email is on its way."));
     }
 }

@@ -3,6 +3,7 @@ using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Mail;
 using TagPage.Web.Words;
 
@@ -32,7 +33,7 @@ public sealed class NewModel(NewReminderStore store, ShopStore shops, ShopClock 
 
     public void OnGet() => Input = new NewReminderInput { FormKey = FormKey.New() };
 
-    public IActionResult OnPost() => this.After(store.Add(Who.Shop, ClientId, Input.ToEntry()), id => Input.ByPhone
+    public IActionResult OnPost() => this.After(store.Add(User.AtShop(), ClientId, Input.ToEntry()), id => Input.ByPhone
         ? Redirect($"/shop/nudges/answer/{id}")
         : this.GoOn($"/shop/nudges/{id}", "The reminder is made. It is not sent yet."));
 }

@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Reminders;
 
@@ -40,5 +40,5 @@ public sealed class ProgressModel(BatchStore store, ReminderListStore list, Batc
     }
 
     public IActionResult OnPostStop() =>
-        this.After(store.Stop(Who.Shop, Id), _ => this.GoOn($"/shop/nudges/batch/{Id}", "Stopped. Those already sent cannot be called back; the rest will not go out."));
+        this.After(store.Stop(User.AtShop(), Id), _ => this.GoOn($"/shop/nudges/batch/{Id}", "Stopped. Those already sent cannot be called back; the rest will not go out."));
 }

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Reminders;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Reminders;
 
@@ -17,6 +17,6 @@ public sealed class SentModel(ReminderListStore store, SendReminderStore sending
     }
 
     public IActionResult OnPost() => How is { } how and not (SentHow.Mail or SentHow.Phone)
-        ? this.After(sending.NoteSent(Who.Shop, Id, how), _ => this.GoOn($"/shop/nudges/{Id}", "It is noted as sent."))
+        ? this.After(sending.NoteSent(User.AtShop(), Id, how), _ => this.GoOn($"/shop/nudges/{Id}", "It is noted as sent."))
         : this.Refuse(new FieldFault("", "Choose how it went out."));
 }

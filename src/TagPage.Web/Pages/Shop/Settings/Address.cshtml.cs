@@ -6,6 +6,7 @@ using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Labels;
 
 namespace TagPage.Web.Pages.Shop.Settings;
@@ -66,7 +67,7 @@ public sealed class AddressModel(PublicAddress address, AddressStore store, Used
         await Call(wanted, cancel);
         if (this.Asks(Oddities(wanted), Input.Confirmed))
             return Page();
-        return this.After(store.Choose(Who.Shop, wanted), _ => this.GoOn("/shop/settings/address", $"Links and labels now carry {wanted}."));
+        return this.After(store.Choose(User.AtShop(), wanted), _ => this.GoOn("/shop/settings/address", $"Links and labels now carry {wanted}."));
     }
 
     private static string? Wrong(string? typed) =>

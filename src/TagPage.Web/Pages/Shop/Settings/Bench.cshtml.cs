@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
@@ -25,6 +25,6 @@ public sealed class BenchModel(SettingsStore store, ShopStore shops) : PageModel
     public void OnGet() => Input = new() { Version = shops.Get().Version, Timer = shops.Get().BenchTimer, SingleKeys = shops.Get().SingleKeys };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.SaveBench(Who.Shop, Input.ToEntry()), _ => this.GoOn("/shop/settings", "The bench’s settings are saved."), shops.Get().Version)
+        ? this.After(store.SaveBench(User.AtShop(), Input.ToEntry()), _ => this.GoOn("/shop/settings", "The bench’s settings are saved."), shops.Get().Version)
         : Page();
 }

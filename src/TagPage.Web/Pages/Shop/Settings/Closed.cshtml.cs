@@ -4,6 +4,7 @@ using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
@@ -15,7 +16,7 @@ public sealed class ClosedModel(OpeningStore store, BenchStore bench, ShopStore 
     public void OnGet() => Input = new ClosedInput { FormKey = FormKey.New() };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.AddClosed(Who.Shop, Input.ToEntry()), _ => this.GoOn("/shop/settings/hours", $"The closed days are saved.{Promised()}"))
+        ? this.After(store.AddClosed(User.AtShop(), Input.ToEntry()), _ => this.GoOn("/shop/settings/hours", $"The closed days are saved.{Promised()}"))
         : Page();
 
     private string Promised() => bench.PromisedClosed(shops.Get().Opening, clock.Today).Count switch

@@ -3,9 +3,9 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Colour;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Settings;
@@ -40,6 +40,6 @@ public sealed class HomePageModel(SettingsStore store, ShopStore shops, PublicSt
             Previewed = OwnersMarkdown.Render(Input.HomeMarkdown ?? "");
             return Page();
         }
-        return this.After(store.SavePage(Who.Shop, Input.ToEntry()), _ => this.GoOn("/shop/settings/page", "Your page is saved.", "See it", "/"), shops.Get().Version);
+        return this.After(store.SavePage(User.AtShop(), Input.ToEntry()), _ => this.GoOn("/shop/settings/page", "Your page is saved.", "See it", "/"), shops.Get().Version);
     }
 }

@@ -2,8 +2,8 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
@@ -20,9 +20,9 @@ public sealed class HoursModel(OpeningStore store, ShopStore shops, BenchStore b
     public void OnGet() => Input = HoursInput.Of(shops.Get());
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.SaveWeek(Who.Shop, Input.ToEntry()), _ => this.GoOn("/shop/settings/hours", "Your opening hours are saved."), shops.Get().Version)
+        ? this.After(store.SaveWeek(User.AtShop(), Input.ToEntry()), _ => this.GoOn("/shop/settings/hours", "Your opening hours are saved."), shops.Get().Version)
         : Page();
 
     public IActionResult OnPostRemove(long days) =>
-        this.After(store.RemoveClosed(Who.Shop, days), _ => this.GoOn("/shop/settings/hours", "Those days are open again."));
+        this.After(store.RemoveClosed(User.AtShop(), days), _ => this.GoOn("/shop/settings/hours", "Those days are open again."));
 }

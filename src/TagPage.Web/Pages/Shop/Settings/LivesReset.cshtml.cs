@@ -3,8 +3,8 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Forecast;
 using TagPage.Records.DueDates;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
@@ -18,7 +18,7 @@ public sealed class LivesResetModel(SettingsStore store, DateEffectStore effects
     public void OnGet() => Version = shops.Get().Version;
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.SaveLives(Who.Shop, Version, StartingValues.Default),
+        ? this.After(store.SaveLives(User.AtShop(), Version, StartingValues.Default),
             _ => this.GoOn("/shop/settings/lives", "String lives are back at the starting values."))
         : Page();
 }

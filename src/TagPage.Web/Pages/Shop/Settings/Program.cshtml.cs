@@ -6,6 +6,7 @@ using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Mail;
 
 namespace TagPage.Web.Pages.Shop.Settings;
@@ -42,7 +43,7 @@ public sealed class ProgramModel(DataFolder folder, MailSettings mail, SettingSo
     public void OnGet() => Input = new Fields { FormKey = FormKey.New() };
 
     /// <summary>Sends an email to the shop itself.</summary>
-    public IActionResult OnPost() => this.After(store.Send(Who.Shop, Input.FormKey ?? "", "Test email from TagPage", TestMail), _ => this.GoOn("/shop/settings/program",
+    public IActionResult OnPost() => this.After(store.Send(User.AtShop(), Input.FormKey ?? "", "Test email from TagPage", TestMail), _ => this.GoOn("/shop/settings/program",
         HasServer ? $"A test email to {ShopMail} is on its way. If it does not arrive, look under Reminders to see whether it went out, and if not, why."
             : $"A test email to {ShopMail} is now a file in {folder.Mail}."));
 

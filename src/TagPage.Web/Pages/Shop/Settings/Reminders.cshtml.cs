@@ -2,9 +2,9 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Forecast;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Mail;
 using TagPage.Web.Words;
 
@@ -37,7 +37,7 @@ public sealed class RemindersModel(SettingsStore store, ShopStore shops, ShopClo
             Previewed = new ReminderWords(Input.On(shops.Get()), Languages.English, "Wilma Sample", [Sample("Kim", 1, -9), Sample("Kim", 2, 4)]);
             return Page();
         }
-        return this.After(store.SaveReminders(Who.Shop, Input.ToEntry()), _ => this.GoOn("/shop/settings", "The reminders are saved."), shops.Get().Version);
+        return this.After(store.SaveReminders(User.AtShop(), Input.ToEntry()), _ => this.GoOn("/shop/settings", "The reminders are saved."), shops.Get().Version);
     }
 
     private NamedRacket Sample(string player, int number, int daysLeft) => new(player, number, new RestringBy

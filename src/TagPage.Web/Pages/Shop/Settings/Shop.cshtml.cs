@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
@@ -14,6 +14,6 @@ public sealed class ShopModel(SettingsStore store, ShopStore shops) : PageModel
     public void OnGet() => Input = ShopInput.Of(shops.Get());
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.SaveShop(Who.Shop, Input.ToEntry()), _ => this.GoOn("/shop/settings", "The shop’s details are saved."), shops.Get().Version)
+        ? this.After(store.SaveShop(User.AtShop(), Input.ToEntry()), _ => this.GoOn("/shop/settings", "The shop’s details are saved."), shops.Get().Version)
         : Page();
 }

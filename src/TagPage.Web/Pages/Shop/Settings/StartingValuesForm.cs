@@ -5,8 +5,8 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Forecast;
 using TagPage.Records.DueDates;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Settings;
 
@@ -40,7 +40,7 @@ public abstract class StartingValuesForm(SettingsStore store, DateEffectStore ef
             Effect = effects.Of(values);
             return Page();
         }
-        return this.After(store.SaveLives(Who.Shop, version, values), _ => this.GoOn(next, done), shops.Get().Version);
+        return this.After(store.SaveLives(User.AtShop(), version, values), _ => this.GoOn(next, done), shops.Get().Version);
     }
 
     private static string MarkOf(StartingValues values) => Convert.ToHexString(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(values)))[..16];

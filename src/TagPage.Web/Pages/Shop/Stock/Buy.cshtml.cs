@@ -4,6 +4,7 @@ using TagPage.Records.Shop;
 using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
 using TagPage.Web.Words;
 
@@ -40,6 +41,6 @@ public sealed class BuyModel(StockStore store, ShopStore shops) : RecordPage<Sto
         if (!ModelState.IsValid)
             return Page();
         var entry = new BoughtEntry { FormKey = Input.FormKey, Centimetres = Saved.Length.Centimetres(Input.Amount!.Value), CostMinor = cost, Note = Input.Note };
-        return this.After(store.Buy(Who.Shop, Id, entry), id => this.GoOn($"/shop/stock/{id}", $"{Saved.Length.Of(entry.Centimetres)} of {Saved.Name} put in."));
+        return this.After(store.Buy(User.AtShop(), Id, entry), id => this.GoOn($"/shop/stock/{id}", $"{Saved.Length.Of(entry.Centimetres)} of {Saved.Name} put in."));
     }
 }

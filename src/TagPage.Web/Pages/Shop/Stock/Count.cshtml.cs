@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Stock;
@@ -33,6 +34,6 @@ public sealed class CountModel(StockStore store) : RecordPage<StockRow>
         if (!ModelState.IsValid)
             return Page();
         var entry = new CountEntry { FormKey = Input.FormKey, Centimetres = Saved.Length.Centimetres(Input.Amount!.Value), Note = Input.Note };
-        return this.After(store.Count(Who.Shop, Id, entry), id => this.GoOn($"/shop/stock/{id}", $"{Saved.Name} is counted: {Saved.Length.Of(entry.Centimetres)}."));
+        return this.After(store.Count(User.AtShop(), Id, entry), id => this.GoOn($"/shop/stock/{id}", $"{Saved.Name} is counted: {Saved.Length.Of(entry.Centimetres)}."));
     }
 }

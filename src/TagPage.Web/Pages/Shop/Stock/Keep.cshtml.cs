@@ -4,9 +4,9 @@ using TagPage.Core.Money;
 using TagPage.Core.Sports;
 using TagPage.Core.Strings;
 using TagPage.Records.Stock;
-using TagPage.Records.Storage;
 using TagPage.Records.Strings;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Stock;
 
@@ -45,6 +45,6 @@ public sealed class KeepModel(StockStore store, StringStore strings) : RecordPag
         : new KeepInput { RacketMetres = StringPrice.UsualCentimetres(Sport.Tennis) / 100m, Reorder = 2 };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Keep(Who.Shop, Id, Input.ToEntry()), id => this.GoOn(IsNew ? $"/shop/stock/count/{id}" : $"/shop/stock/{id}", IsNew ? "Now count what you have." : $"{Saved.Name} is saved."))
+        ? this.After(store.Keep(User.AtShop(), Id, Input.ToEntry()), id => this.GoOn(IsNew ? $"/shop/stock/count/{id}" : $"/shop/stock/{id}", IsNew ? "Now count what you have." : $"{Saved.Name} is saved."))
         : Page();
 }

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
-using TagPage.Records.Storage;
 using TagPage.Records.Strings;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Strings;
 
@@ -26,6 +26,6 @@ public sealed class EditModel(StringStore store) : RecordPage<StringStore.Row>
     {
         if (!ModelState.IsValid)
             return Page();
-        return this.After(store.Change(Who.Shop, Id, Input.ToEntry()), _ => this.GoOn("/shop/strings", $"{Input.Name} is saved."), Saved.Version);
+        return this.After(store.Change(User.AtShop(), Id, Input.ToEntry()), _ => this.GoOn("/shop/strings", $"{Input.Name} is saved."), Saved.Version);
     }
 }

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Storage;
 using TagPage.Records.Strings;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Strings;
 
@@ -17,7 +18,7 @@ public sealed class NewModel(StringStore store) : PageModel
     {
         if (!ModelState.IsValid)
             return Page();
-        if (store.Add(Who.Shop, Input.ToEntry()) is Outcome.Refused refused)
+        if (store.Add(User.AtShop(), Input.ToEntry()) is Outcome.Refused refused)
             return this.Refuse(refused);
         this.Say($"{Input.Name} is in the catalogue.");
         return Redirect("/shop/strings");

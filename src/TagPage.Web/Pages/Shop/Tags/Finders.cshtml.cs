@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Tags;
-using TagPage.Records.Storage;
 using TagPage.Records.Tags;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Tags;
 
@@ -16,7 +16,7 @@ public sealed class FindersModel(TagStore store) : KeyPage<TagStore.Row>("code")
     {
     }
 
-    public IActionResult OnPost(bool block) => this.After(store.BlockFinders(Who.Shop, Saved.Code, block), _ => this.GoOn(
+    public IActionResult OnPost(bool block) => this.After(store.BlockFinders(User.AtShop(), Saved.Code, block), _ => this.GoOn(
         $"/shop/rackets/{Saved.RacketId}#tag",
         block ? $"Tag {Saved.Code.Display} gives finders only the shop’s contact details." : $"Tag {Saved.Code.Display} is open to finders again."));
 }

@@ -1,9 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Tags;
 using TagPage.Records.Search;
-using TagPage.Records.Storage;
 using TagPage.Records.Tags;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Tags;
 
@@ -35,6 +35,6 @@ public sealed class LinkModel(TagStore store, RacketPickStore rackets) : KeyPage
 
     public IActionResult OnPost() => Picked is null
         ? NotFound()
-        : this.After(store.Link(Who.Shop, Saved.Code, Picked.Id), racket =>
+        : this.After(store.Link(User.AtShop(), Saved.Code, Picked.Id), racket =>
             this.GoOn($"/shop/rackets/{racket}", $"Tag {Saved.Code.Display} now opens {Picked.PlayerName}’s racket {Picked.Number}."));
 }

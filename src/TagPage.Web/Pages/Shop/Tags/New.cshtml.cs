@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Rackets;
-using TagPage.Records.Storage;
 using TagPage.Records.Tags;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Tags;
 
@@ -21,6 +21,6 @@ public sealed class NewModel(TagStore store, RacketStore rackets) : RecordPage<R
 
     public void OnGet() => FormKey = Records.Storage.FormKey.New();
 
-    public IActionResult OnPost() => this.After(store.Make(Who.Shop, Racket, FormKey ?? ""),
+    public IActionResult OnPost() => this.After(store.Make(User.AtShop(), Racket, FormKey ?? ""),
         _ => this.GoOn($"/shop/rackets/{Racket}#tag", "The tag is live. Print its square and stick it on."));
 }

@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Tags;
-using TagPage.Records.Storage;
 using TagPage.Records.Tags;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Tags;
 
@@ -24,6 +24,6 @@ public sealed class ReplaceModel(TagStore store) : KeyPage<TagStore.Row>("code")
         return Page();
     }
 
-    public IActionResult OnPost() => this.After(store.Replace(Who.Shop, Saved.Code, FormKey ?? ""),
+    public IActionResult OnPost() => this.After(store.Replace(User.AtShop(), Saved.Code, FormKey ?? ""),
         _ => this.GoOn(Racket, $"Tag {Saved.Code.Display} is retired and a new one is live. Print its square and stick it on."));
 }

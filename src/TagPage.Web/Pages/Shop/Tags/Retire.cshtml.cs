@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Tags;
-using TagPage.Records.Storage;
 using TagPage.Records.Tags;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Tags;
 
@@ -16,5 +16,5 @@ public sealed class RetireModel(TagStore store) : KeyPage<TagStore.Row>("code")
     public IActionResult OnGet() => Saved.State == TagState.Live ? Page() : Redirect(Racket);
 
     public IActionResult OnPost() =>
-        this.After(store.Retire(Who.Shop, Saved.Code), _ => this.GoOn(Racket, $"Tag {Saved.Code.Display} is retired."));
+        this.After(store.Retire(User.AtShop(), Saved.Code), _ => this.GoOn(Racket, $"Tag {Saved.Code.Display} is retired."));
 }

@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Html;
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Settings.Care;
@@ -38,7 +38,7 @@ public sealed class EditModel(CareGuideStore store) : RecordPage<CareGuideStore.
             Previewed = OwnersMarkdown.Render(Input.Markdown!);
             return Page();
         }
-        return this.After(store.Change(Who.Shop, Id, Input.ToEntry()),
+        return this.After(store.Change(User.AtShop(), Id, Input.ToEntry()),
             _ => this.GoOn("/shop/settings/care", $"{Input.Title} is saved.", "See it", $"/care/{Input.Name}"), Saved.Version);
     }
 }

@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Settings.Care;
@@ -30,7 +31,7 @@ public sealed class NewModel(CareGuideStore store) : PageModel
             Previewed = OwnersMarkdown.Render(Input.Markdown!);
             return Page();
         }
-        return this.After(store.Add(Who.Shop, Input.ToEntry()),
+        return this.After(store.Add(User.AtShop(), Input.ToEntry()),
             _ => this.GoOn("/shop/settings/care", $"{Input.Title} is open to everybody.", "See it", $"/care/{Input.Name}"));
     }
 }

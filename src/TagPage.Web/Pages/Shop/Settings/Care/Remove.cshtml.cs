@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Shop;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Settings.Care;
 
@@ -14,5 +14,5 @@ public sealed class RemoveModel(CareGuideStore store) : RecordPage<CareGuideStor
     }
 
     public IActionResult OnPost() =>
-        this.After(store.Remove(Who.Shop, Id), _ => this.GoOn("/shop/settings/care", $"{Saved.Title} is taken down."));
+        this.After(store.Remove(User.AtShop(), Id), _ => this.GoOn("/shop/settings/care", $"{Saved.Title} is taken down."));
 }

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.Readings;
-using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Settings.Instruments;
 
@@ -15,6 +15,6 @@ public sealed class EditModel(InstrumentStore store) : RecordPage<InstrumentStor
     public void OnGet() => Input = new InstrumentInput { Version = Saved.Version, Name = Saved.Name, Scale = Saved.Scale };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Change(Who.Shop, Id, Input.ToEntry()), _ => this.GoOn("/shop/settings/instruments", $"{Input.Name} is saved."), Saved.Version)
+        ? this.After(store.Change(User.AtShop(), Id, Input.ToEntry()), _ => this.GoOn("/shop/settings/instruments", $"{Input.Name} is saved."), Saved.Version)
         : Page();
 }

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Readings;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Settings.Instruments;
 
@@ -14,6 +15,6 @@ public sealed class NewModel(InstrumentStore store) : PageModel
     public void OnGet() => Input = new InstrumentInput { FormKey = FormKey.New() };
 
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Add(Who.Shop, Input.ToEntry()), _ => this.GoOn("/shop/settings/instruments", $"{Input.Name} is on the list."))
+        ? this.After(store.Add(User.AtShop(), Input.ToEntry()), _ => this.GoOn("/shop/settings/instruments", $"{Input.Name} is on the list."))
         : Page();
 }
