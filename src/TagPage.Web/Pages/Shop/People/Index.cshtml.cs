@@ -34,8 +34,9 @@ public sealed class IndexModel(PeopleStore people, SettingsStore settings, ShopS
 
     public string State(PersonRow person)
     {
+        var role = person.Role == Roles.Bench ? "helps at the bench, " : "";
         var seen = person.SignedInAt is { } at ? $"signed in last on {Day(at)}" : "has not signed in yet";
         var ways = person.TwoFactor ? ", with codes" : person.Passkeys > 0 ? ", with a passkey" : "";
-        return seen + ways + (person.InvitedUntil is { } until ? $"; link sent, works until {Day(until)}" : "");
+        return role + seen + ways + (person.InvitedUntil is { } until ? $"; the link works until {Day(until)}" : "");
     }
 }
