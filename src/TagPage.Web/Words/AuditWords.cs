@@ -64,6 +64,7 @@ public static class AuditWords
         "Backups/Settings" or "Backups/Passphrase" => "Backups",
         "Money/Prices" => "Prices and payment",
         "Labels/Settings" => "How labels are printed",
+        "People/Index" => "A second step for helpers",
         _ when page.StartsWith("Settings/Care/", StringComparison.Ordinal) => "Care guides",
         _ when page.StartsWith("Settings/Instruments/", StringComparison.Ordinal) => "Instruments",
         _ => page,
