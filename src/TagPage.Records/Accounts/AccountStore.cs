@@ -7,12 +7,18 @@ namespace TagPage.Records.Accounts;
 /// <summary>Those who may sign in to the shop area.</summary>
 public sealed class AccountStore(Database database, TimeProvider clock)
 {
+    /// <summary>SQL: more than one person signs in, or did. As long as it is one, nobody needs to be told who did something.</summary>
+    internal const string Several = "(SELECT COUNT(*) FROM account) > 1";
+
     /// <summary>False on a new install: nobody can sign in until the shop is set up.</summary>
     public bool Any() => database.Read(Any);
 
     public static bool Any(SqliteConnection connection) => connection.ExecuteScalar<bool>(AnySql);
 
     private const string AnySql = "SELECT EXISTS (SELECT 1 FROM account)";
+
+    /// <summary>Records then say who did something.</summary>
+    public bool AreSeveral() => database.Read(c => c.ExecuteScalar<bool>("SELECT " + Several));
 
     public void Add(Account account) => database.Write(c => Insert(c, account, clock.GetUtcNow()));
 

@@ -69,7 +69,7 @@ internal static class ComingBack
             code_step = excluded.code_step, recovery_hashes = excluded.recovery_hashes, mail = excluded.mail, signed_in_at = excluded.signed_in_at, ended_at = excluded.ended_at
         """;
 
-    private const string AuditSql = "INSERT INTO audit (id, event, detail, times, first_at, last_at) VALUES (@Id, @Event, @Detail, @Times, @FirstAt, @LastAt)";
+    private const string AuditSql = "INSERT INTO audit (id, event, detail, made_by, times, first_at, last_at) VALUES (@Id, @Event, @Detail, @MadeBy, @Times, @FirstAt, @LastAt)";
 
     private const string PasskeySql = """
         INSERT INTO passkey (id, account_id, name, public_key, sign_count, transports, user_verified, backup_eligible, backed_up, attestation, client_data, made_at)

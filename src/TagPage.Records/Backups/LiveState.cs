@@ -16,7 +16,7 @@ internal sealed record LiveState
         byte[] Id, string Account, string Name, byte[] PublicKey, long SignCount, string Transports, long UserVerified, long BackupEligible, long BackedUp,
         byte[] Attestation, byte[] ClientData, string MadeAt);
 
-    public sealed record AuditLine(long Id, long Event, string Detail, long Times, string FirstAt, string LastAt);
+    public sealed record AuditLine(long Id, long Event, string Detail, string MadeBy, long Times, string FirstAt, string LastAt);
 
     /// <summary>Its columns have no type, so that a constructor cannot be found by it.</summary>
     public sealed record Number
@@ -48,7 +48,7 @@ internal sealed record LiveState
         Accounts = connection.Query<Account>(AccountsSql).AsList(),
         Sessions = connection.Query<Session>("SELECT id, account_id AS account, way, browser, made_at FROM session").AsList(),
         Passkeys = connection.Query<Passkey>(PasskeysSql).AsList(),
-        Audit = connection.Query<AuditLine>("SELECT id, event, detail, times, first_at, last_at FROM audit").AsList(),
+        Audit = connection.Query<AuditLine>("SELECT id, event, detail, made_by, times, first_at, last_at FROM audit").AsList(),
     };
 
     private const string PasskeysSql = """

@@ -2,6 +2,7 @@ using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
 using TagPage.Core.Money;
+using TagPage.Records.Deeds;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
@@ -26,6 +27,8 @@ public sealed class DeskMoveStore(Database database, ShopClock clock)
             return new Outcome.Refused(first);
         var taken = 0;
         DeskChange.Make(c, who, desk, clock.Minute, () => taken = c.Execute(TakeSql, new { entry.JobId, technician, Now = clock.Minute }));
+        if (taken > 0)
+            JobDeedStore.Note(c, who, entry.JobId, JobDeed.Started, clock.Now);
         return taken > 0 ? new Outcome.Done(number) : MovedOn(entry);
     });
 
@@ -55,6 +58,7 @@ public sealed class DeskMoveStore(Database database, ShopClock clock)
     {
         c.Execute(StrungSql, new { entry.JobId, Now = clock.Minute, clock.Today });
         BedStore.EndFollowed(c, entry.RacketId, BedEnd.CutOut);
+        JobDeedStore.Note(c, who, entry.JobId, JobDeed.Strung, clock.Now);
     });
 
     private const string StrungSql = """
@@ -73,17 +77,19 @@ public sealed class DeskMoveStore(Database database, ShopClock clock)
 
     /// <summary>Given to the player. Without a kind of payment what is not paid stays on their account.</summary>
     public Outcome HandOut(Who who, long eventId, int number, PaymentMethod? paid) => Move(who, eventId, number, JobState.Strung, (c, entry) =>
-        HandOut(c, entry, paid is null ? null : Pay(c, who, entry, paid)));
+        HandOut(c, who, entry, paid is null ? null : Pay(c, who, entry, paid)));
 
     /// <summary>Given to the player, and paid from what whoever pays for it has in credit.</summary>
     public Outcome HandOutFromCredit(Who who, long eventId, int number) => Move(who, eventId, number, JobState.Strung, (c, entry) =>
-        HandOut(c, entry, Pay(c, who, entry, null)));
+        HandOut(c, who, entry, Pay(c, who, entry, null)));
 
-    private Refusal? HandOut(SqliteConnection connection, EntryRow entry, Refusal? unpaid)
+    private Refusal? HandOut(SqliteConnection connection, Who who, EntryRow entry, Refusal? unpaid)
     {
-        if (unpaid is null)
-            connection.Execute(HandOutSql, new { entry.JobId, Now = clock.Minute, clock.Today });
-        return unpaid;
+        if (unpaid is not null)
+            return unpaid;
+        connection.Execute(HandOutSql, new { entry.JobId, Now = clock.Minute, clock.Today });
+        JobDeedStore.Note(connection, who, entry.JobId, JobDeed.HandedOut, clock.Now);
+        return null;
     }
 
     private const string HandOutSql = """
@@ -111,6 +117,7 @@ public sealed class DeskMoveStore(Database database, ShopClock clock)
     {
         c.Execute("UPDATE job SET state = 'Cancelled', version = version + 1 WHERE id = @JobId", new { entry.JobId });
         ShareStore.Settle(c, entry.JobId, who, clock.Now);
+        JobDeedStore.Note(c, who, entry.JobId, JobDeed.Cancelled, clock.Now);
     });
 
     /// <summary>Before all but those on court, or in its turn again. Whom it makes late keeps a moved promise.</summary>

@@ -1,28 +1,38 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
+using TagPage.Records.Deeds;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
 
 /// <summary>Takes back a job's last move, one step at a time. Only the shop may.</summary>
-public sealed class BackStore(Database database)
+public sealed class BackStore(Database database, TimeProvider clock)
 {
     /// <summary>One step back from the state the page showed; if the job has moved on, nothing changes.</summary>
     public Outcome Back(Who who, long id, JobState from) => BackTogether(who, [id], from);
 
     /// <summary>The same for jobs that were moved together: all of them, or none. Done carries the first.</summary>
-    public Outcome BackTogether(Who who, IReadOnlyList<long> ids, JobState from) => database.Write<Outcome>(c =>
+    public Outcome BackTogether(Who who, IReadOnlyList<long> ids, JobState from)
     {
-        var jobs = ids.Distinct().Select(id => JobStore.Get(c, who, id)).ToList();
+        var now = clock.GetUtcNow();
+        return database.Write<Outcome>(c => Back(c, who, ids, from, now));
+    }
+
+    private static Outcome Back(SqliteConnection connection, Who who, IReadOnlyList<long> ids, JobState from, DateTimeOffset now)
+    {
+        var jobs = ids.Distinct().Select(id => JobStore.Get(connection, who, id)).ToList();
         if (jobs.Count == 0 || jobs.Contains(null))
             return new Outcome.Absent();
         if (jobs.Select(job => WhyNot(job!, from)).FirstOrDefault(why => why is not null) is { } why)
             return new Outcome.Refused(why);
         foreach (var job in jobs)
-            Back(c, job!);
+        {
+            Back(connection, job!);
+            JobDeedStore.Note(connection, who, job!.Id, JobDeed.TakenBack, now);
+        }
         return new Outcome.Done(jobs[0]!.Id);
-    });
+    }
 
     private static void Back(SqliteConnection connection, JobRow job)
     {

@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Deeds;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -68,6 +69,7 @@ public sealed class DropOffStore(Database database, ShopStore shops, ShopClock c
                 ? made
                 : throw new InvalidOperationException("What was found possible a moment ago was refused.");
         MoveStore.Receive(connection, racket.OpenJobId!.Value, input.ReceivedOn);
+        JobDeedStore.Note(connection, who, racket.OpenJobId.Value, JobDeed.Came, at.Now);
         connection.Execute(PromiseSql, new { Id = racket.OpenJobId.Value, input.PromisedFor });
         return racket.OpenJobId.Value;
     }

@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
+using TagPage.Records.Deeds;
 using TagPage.Records.Money;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
@@ -33,6 +34,7 @@ public sealed class EditJobStore(Database database, ShopStore shops, ShopClock c
             BedStore.EndFollowed(c, job.RacketId, BedEnd.Unknown);
             if (input.Confirmed)
                 RangeConfirmStore.Note(c, id, now);
+            JobDeedStore.Note(c, who, id, JobDeed.Changed, now);
             return new Outcome.Done(id);
         });
     }

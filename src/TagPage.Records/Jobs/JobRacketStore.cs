@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
+using TagPage.Records.Deeds;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
@@ -9,7 +10,7 @@ namespace TagPage.Records.Jobs;
 /// Gives a ticket that was written for the wrong racket to the right one. Its order, days, readings, price and payment go with it;
 /// hours noted, specs and tags belong to the racket and stay. Only the shop may.
 /// </summary>
-public sealed class JobRacketStore(Database database)
+public sealed class JobRacketStore(Database database, TimeProvider clock)
 {
     public Outcome Move(Who who, long id, MovedJobEntry input) => database.Write<Outcome>(c =>
     {
@@ -20,6 +21,7 @@ public sealed class JobRacketStore(Database database)
         if (WhyNot(c, job, racket) is { } why)
             return new Outcome.Refused(why);
         Move(c, job, racket);
+        JobDeedStore.Note(c, who, id, JobDeed.Moved, clock.GetUtcNow());
         return new Outcome.Done(id);
     });
 

@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
+using TagPage.Records.Deeds;
 using TagPage.Records.Money;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
@@ -15,7 +16,7 @@ namespace TagPage.Records.Jobs;
 public sealed class MoveStore(Database database, ShopClock clock)
 {
     /// <summary>A racket that was still to be brought came in today.</summary>
-    public Outcome Start(Who who, long id) => Move(who, id, [JobState.Waiting], StartSql);
+    public Outcome Start(Who who, long id) => Move(who, id, [JobState.Waiting], JobDeed.Started, StartSql);
 
     private const string StartSql = $"""
         UPDATE job
@@ -26,7 +27,7 @@ public sealed class MoveStore(Database database, ShopClock clock)
     private const string IsExpected = "EXISTS (SELECT 1 FROM job_request WHERE job_id = @id AND expected = 1)";
 
     /// <summary>A racket that was still to be brought came in today; any other stays as it is: idempotent.</summary>
-    public Outcome Receive(Who who, long id) => Move(who, id, [JobState.Waiting], ReceiveSql);
+    public Outcome Receive(Who who, long id) => Move(who, id, [JobState.Waiting], JobDeed.Came, ReceiveSql);
 
     /// <summary>In the caller's transaction, for a job that is known to wait.</summary>
     internal static void Receive(SqliteConnection connection, long id, DateOnly on) => connection.Execute(ReceiveSql, new { id, Today = on });
@@ -40,7 +41,7 @@ public sealed class MoveStore(Database database, ShopClock clock)
     public Outcome MarkStrung(Who who, long id, StrungEntry input)
     {
         var (now, today) = (clock.Now, clock.Today);
-        return Move(who, id, [JobState.Waiting, JobState.OnMachine], (c, job) =>
+        return Move(who, id, [JobState.Waiting, JobState.OnMachine], JobDeed.Strung, (c, job) =>
         {
             if (input.Days(job).Faults(today).FirstOrDefault() is { } why)
                 return why;
@@ -64,7 +65,7 @@ public sealed class MoveStore(Database database, ShopClock clock)
     public Outcome Collect(Who who, long id, HandOutEntry input)
     {
         var (now, today) = (clock.Now, clock.Today);
-        return Move(who, id, [JobState.Strung], (c, job) =>
+        return Move(who, id, [JobState.Strung], JobDeed.HandedOut, (c, job) =>
         {
             if (new JobDays { StrungOn = job.StrungOn, CollectedOn = input.CollectedOn }.Faults(today).FirstOrDefault() is { } why)
                 return why;
@@ -88,7 +89,7 @@ public sealed class MoveStore(Database database, ShopClock clock)
     public Outcome Cancel(Who who, long id)
     {
         var now = clock.Now;
-        return Move(who, id, [JobState.Waiting, JobState.OnMachine], (c, _) =>
+        return Move(who, id, [JobState.Waiting, JobState.OnMachine], JobDeed.Cancelled, (c, _) =>
         {
             c.Execute(CancelSql, new { id });
             ShareStore.Settle(c, id, who, now);
@@ -101,19 +102,26 @@ public sealed class MoveStore(Database database, ShopClock clock)
     /// <param name="who">Who acts.</param>
     /// <param name="id">The job's.</param>
     /// <param name="from">The states in which this can be done.</param>
+    /// <param name="deed">What it is called.</param>
     /// <param name="act">Does it, or says why not.</param>
-    private Outcome Move(Who who, long id, JobState[] from, Func<SqliteConnection, JobRow, Refusal?> act) => database.Write<Outcome>(c =>
+    private Outcome Move(Who who, long id, JobState[] from, JobDeed deed, Func<SqliteConnection, JobRow, Refusal?> act)
     {
-        if (JobStore.Get(c, who, id) is not { } job)
-            return new Outcome.Absent();
-        var why = from.Contains(job.State) ? act(c, job) : new JobMovedOn(job.Ticket, job.State);
-        return why is null ? new Outcome.Done(id) : new Outcome.Refused(why);
-    });
+        var now = clock.Now;
+        return database.Write<Outcome>(c =>
+        {
+            if (JobStore.Get(c, who, id) is not { } job)
+                return new Outcome.Absent();
+            if ((from.Contains(job.State) ? act(c, job) : new JobMovedOn(job.Ticket, job.State)) is { } why)
+                return new Outcome.Refused(why);
+            JobDeedStore.Note(c, who, id, deed, now);
+            return new Outcome.Done(id);
+        });
+    }
 
-    private Outcome Move(Who who, long id, JobState[] from, string sql)
+    private Outcome Move(Who who, long id, JobState[] from, JobDeed deed, string sql)
     {
         var (now, today) = (clock.Now, clock.Today);
-        return Move(who, id, from, (c, _) =>
+        return Move(who, id, from, deed, (c, _) =>
         {
             c.Execute(sql, new { id, Now = now, Today = today });
             return null;

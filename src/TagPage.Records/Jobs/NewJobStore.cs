@@ -3,6 +3,7 @@ using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
+using TagPage.Records.Deeds;
 using TagPage.Records.Money;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
@@ -117,6 +118,7 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
         ChargeLineStore.Replace(connection, job, input.IsPricedWhole && values.PriceMinor is { } whole ? [list.Whole(whole)] : list.Lines(Priced(racket.Sport, input, values), values.PriceMinor), who, at.Now);
         if (input.Confirmed)
             RangeConfirmStore.Note(connection, job, at.Now);
+        JobDeedStore.Note(connection, who, job, JobDeed.TakenIn, at.Now);
         return new Outcome.Done(job);
     }
 

@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
+using TagPage.Records.Deeds;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -29,7 +30,10 @@ public sealed class PickUpStore(Database database, ShopClock clock)
             if ((jobs.Select(job => WhyNot(job, input, today)).FirstOrDefault(why => why is not null) ?? Pay(c, jobs, input, who, (now, today))) is { } why)
                 return new Outcome.Refused(why);
             foreach (var job in jobs)
+            {
                 MoveStore.Collect(c, job.Id, input.CollectedOn, now);
+                JobDeedStore.Note(c, who, job.Id, JobDeed.HandedOut, now);
+            }
             return new Outcome.Done(jobs[0].Id);
         });
     }

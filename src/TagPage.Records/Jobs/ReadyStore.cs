@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
+using TagPage.Records.Deeds;
 using TagPage.Records.Money;
 using TagPage.Records.Outbox;
 using TagPage.Records.Shop;
@@ -25,7 +26,7 @@ public sealed class ReadyStore(Database database, OutboxStore outbox, IJobMails 
                 return new Outcome.Refused(new ToldReadyAlready());
             if (job.ClientMail is null || shops.Get().Mail is null)
                 return new Outcome.Refused(new NoMailAddress());
-            Tell(c, [job], now);
+            Tell(c, who, [job], now);
             return new Outcome.Done(id);
         });
     }
@@ -47,17 +48,19 @@ public sealed class ReadyStore(Database database, OutboxStore outbox, IJobMails 
             if (reached.Count == 0)
                 return new Outcome.Refused(new NoMailAddress());
             foreach (var household in reached.GroupBy(job => job.ClientId))
-                Tell(c, [.. household], now);
+                Tell(c, who, [.. household], now);
             return new Outcome.Done(reached.Count);
         });
     }
 
-    private void Tell(SqliteConnection connection, IReadOnlyList<JobRow> jobs, DateTimeOffset now)
+    private void Tell(SqliteConnection connection, Who who, IReadOnlyList<JobRow> jobs, DateTimeOffset now)
     {
         var mail = mails.Ready(jobs);
         connection.Execute(LetGoSql, jobs.Select(job => new { job.Id }));
         var sent = outbox.Queue(connection, new NewMail(MailKind.ClientNotice, jobs[0].ClientId, mail.Subject, mail.Body));
         connection.Execute(TellSql, jobs.Select(job => new { job.Id, sent, now }));
+        foreach (var job in jobs)
+            JobDeedStore.Note(connection, who, job.Id, JobDeed.Told, now);
     }
 
     // The new one takes the place of an email that was given up.

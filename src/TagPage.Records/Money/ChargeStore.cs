@@ -1,5 +1,6 @@
 using Dapper;
 using TagPage.Core.Money;
+using TagPage.Records.Accounts;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
@@ -47,14 +48,23 @@ public sealed class ChargeStore(Database database, ShopClock clock)
         public long? WasMinor { get; init; }
         public long? IsMinor { get; init; }
         public DateTimeOffset MadeAt { get; init; }
+
+        /// <summary>By whom, or by what way: Shop, Client, Event, Program.</summary>
         public string MadeBy { get; init; } = "";
+
+        /// <summary>Who of the shop; null where one person alone signs in, or nobody was signed in.</summary>
+        public string? By { get; init; }
     }
 
     /// <summary>Every change of an amount, the newest first.</summary>
     public IReadOnlyList<Change> Changes(Who who, long job) => database.Read(c => c.Query<Change>(ChangesSql, new { who.IsShop, job }).AsList());
 
-    private const string ChangesSql = """
-        SELECT kind, was_minor, is_minor, made_at, made_by FROM charge_change WHERE job_id = @job AND @IsShop ORDER BY id DESC
+    private const string ChangesSql = $"""
+        SELECT h.kind, h.was_minor, h.is_minor, h.made_at, iif(a.id IS NULL, h.made_by, 'Shop') AS made_by, iif({AccountStore.Several}, a.name, NULL) AS by
+        FROM charge_change h
+        LEFT JOIN account a ON a.id = h.made_by
+        WHERE h.job_id = @job AND @IsShop
+        ORDER BY h.id DESC
         """;
 
     /// <param name="who">Only the shop may.</param>

@@ -1,5 +1,6 @@
 using Dapper;
 using TagPage.Core.Money;
+using TagPage.Records.Accounts;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
@@ -24,6 +25,9 @@ public sealed class PaymentStore(Database database, ShopClock clock)
         public string Note { get; init; } = "";
         public string FromName { get; init; } = "";
         public string MadeBy { get; init; } = "";
+
+        /// <summary>Who of the shop took it; null where one person alone signs in, or nobody was signed in.</summary>
+        public string? By { get; init; }
         public DateTimeOffset MadeAt { get; init; }
 
         /// <summary>The payment that this takes back.</summary>
@@ -34,8 +38,8 @@ public sealed class PaymentStore(Database database, ShopClock clock)
         public int Jobs { get; init; }
     }
 
-    private const string Columns = """
-        p.id, p.paid_on, p.method, p.amount_minor, p.note, p.made_by, p.made_at, p.undoes_id,
+    private const string Columns = $"""
+        p.id, p.paid_on, p.method, p.amount_minor, p.note, p.made_by, (SELECT a.name FROM account a WHERE a.id = p.made_by AND {AccountStore.Several}) AS by, p.made_at, p.undoes_id,
         EXISTS (SELECT 1 FROM payment u WHERE u.undoes_id = p.id) AS is_undone,
         COALESCE(y.name, c.name, '') AS from_name,
         (SELECT COUNT(DISTINCT o.job_id) FROM payment_share o WHERE o.payment_id = p.id) AS jobs

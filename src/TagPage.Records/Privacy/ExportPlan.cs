@@ -100,6 +100,7 @@ public static class ExportPlan
         ["session"] = "browsers of the shop",
         ["passkey"] = "keys of those who sign in to the shop",
         ["setup_link"] = "sign-in of the shop",
+        ["job_deed"] = "who of the shop did what about a ticket: about those who work there",
         ["invitation"] = "links for the shop's helpers",
         ["used_form_key"] = "random keys, tied to nobody",
         ["write_probe"] = "always empty",

@@ -2,6 +2,7 @@ using Dapper;
 using TagPage.Core.Jobs;
 using TagPage.Core.Strings;
 using TagPage.Core.Units;
+using TagPage.Records.Accounts;
 using TagPage.Records.DueDates;
 using TagPage.Records.Storage;
 
@@ -91,8 +92,14 @@ public sealed class CardStore(Database database)
         WHERE f.racket_id = @id
         """;
 
-    private const string JobsSql = """
-        SELECT j.id, j.ticket, j.state, j.received_on, j.strung_on, j.strung_by, m.name AS mains_name,
+    /// <summary>SQL: who of the shop pressed that job j is strung, where more than one person signs in.</summary>
+    private const string StrungBy = $"""
+        (SELECT a.name FROM job_deed d JOIN account a ON a.id = d.made_by
+         WHERE d.job_id = j.id AND d.deed = 'Strung' AND {AccountStore.Several} ORDER BY d.id DESC LIMIT 1)
+        """;
+
+    private const string JobsSql = $"""
+        SELECT j.id, j.ticket, j.state, j.received_on, j.strung_on, COALESCE(NULLIF(j.strung_by, ''), {StrungBy}, '') AS strung_by, m.name AS mains_name,
                m.gauge_mm AS mains_gauge_mm, x.name AS crosses_name, x.gauge_mm AS crosses_gauge_mm,
                j.mains_tension, j.crosses_tension, j.tension_unit, j.mains_pre_stretch, j.crosses_pre_stretch, g.value AS reading,
                i.name AS instrument, i.scale, j.ended_on, j.ended_how, j.price_minor, j.paid_on, j.note

@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Deeds;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
@@ -80,7 +81,14 @@ public sealed class ReadingStore(Database database, ShopClock clock)
         var (now, today) = (clock.Now, clock.Today);
         return database.Write(c => Bed(c, who, job) is null
             ? new Outcome.Absent()
-            : FormKeys.Once(c, who, input.FormKey, now, () => Add(c, who, job, who.IsShop ? input : new ReadingEntry { TakenOn = today, Value = input.Value })));
+            : FormKeys.Once(c, who, input.FormKey, now, () => Noted(c, who, job, now, Add(c, who, job, who.IsShop ? input : new ReadingEntry { TakenOn = today, Value = input.Value }))));
+    }
+
+    private static Outcome Noted(SqliteConnection connection, Who who, long job, DateTimeOffset now, Outcome added)
+    {
+        if (added is Outcome.Done)
+            JobDeedStore.Note(connection, who, job, JobDeed.Measured, now);
+        return added;
     }
 
     /// <summary>For a write that does more; within its transaction.</summary>

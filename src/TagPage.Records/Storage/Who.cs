@@ -48,7 +48,7 @@ public sealed record Who
     public long? EventId { get; private init; }
 
     /// <summary>How it stands in records that keep who did something.</summary>
-    internal string Name => IsShop ? "Shop" : ClientId is not null ? "Client" : EventId is not null ? "Event" : "Program";
+    internal string Name => Account ?? (IsShop ? "Shop" : ClientId is not null ? "Client" : EventId is not null ? "Event" : "Program");
 
     /// <summary>Whose racket r is to be changed. What a client sold is theirs no more, though it stays on file under them.</summary>
     internal const string ChangesRacket = """

@@ -7,6 +7,7 @@ using TagPage.Core.Strings;
 using TagPage.Core.Units;
 using TagPage.Records.Accounts;
 using TagPage.Records.Clients;
+using TagPage.Records.Deeds;
 
 namespace TagPage.Web.Words;
 
@@ -34,6 +35,22 @@ public static class EnglishNames
         RacketState.Damaged => "damaged",
         RacketState.Sold => "sold",
         _ => "gone",
+    };
+
+    public static string Of(JobDeed deed) => deed switch
+    {
+        JobDeed.TakenIn => "Taken in",
+        JobDeed.Came => "Came in",
+        JobDeed.Started => "Started",
+        JobDeed.Strung => "Strung",
+        JobDeed.HandedOut => "Handed out",
+        JobDeed.Cancelled => "Cancelled",
+        JobDeed.TakenBack => "One step back",
+        JobDeed.Changed => "Ticket changed",
+        JobDeed.Moved => "Moved to another racket",
+        JobDeed.Told => "Client told",
+        JobDeed.Measured => "Reading noted",
+        _ => throw new ArgumentOutOfRangeException(nameof(deed)),
     };
 
     public static string Of(JobState state) => state switch

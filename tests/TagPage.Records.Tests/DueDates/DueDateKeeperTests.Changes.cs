@@ -47,7 +47,7 @@ public sealed partial class DueDateKeeperTests
             t.Sql("UPDATE job SET received_on = '2026-01-01' WHERE id = @job", new { job });
             t.Moves.MarkStrung(Who.Shop, job, new StrungEntry { StrungOn = t.Today.AddDays(-r.Next(3)), Reading = r.Next(55, 66), InstrumentId = 1 });
         }),
-        new("back", (t, r) => new BackStore(t._street.Database).Back(Who.Shop, r.Next(1, 20), JobState.Strung)),
+        new("back", (t, r) => new BackStore(t._street.Database, t._street.Time).Back(Who.Shop, r.Next(1, 20), JobState.Strung)),
         new("day corrected", (t, r) => t.Sql("UPDATE job SET strung_on = date(strung_on, '-1 day') WHERE id = @id AND strung_on IS NOT NULL", new { id = r.Next(1, 20) })),
         new("settings", (t, r) =>
         {

@@ -155,7 +155,7 @@ public sealed partial class DueDateKeeperTests : IDisposable
         var newer = _street.Records.Job(1);
         Moves.MarkStrung(Who.Shop, newer, new StrungEntry { StrungOn = Today });
 
-        new BackStore(_street.Database).Back(Who.Shop, newer, JobState.Strung);
+        new BackStore(_street.Database, _street.Time).Back(Who.Shop, newer, JobState.Strung);
 
         Assert.NotEqual($"{newer}", _street.Records.Text("SELECT bed_id FROM forecast WHERE racket_id = 1"));
         Assert.Equal("", _street.Records.Text("SELECT label_date FROM forecast WHERE racket_id = 1"));

@@ -15,7 +15,7 @@ public sealed class JobRacketStoreTests : IDisposable
 
     public void Dispose() => _street.Dispose();
 
-    private JobRacketStore Store => new(_street.Database);
+    private JobRacketStore Store => new(_street.Database, _street.Time);
 
     private JobRow Job(long id) => new JobStore(_street.Database).Get(Who.Shop, id)!;
 

@@ -16,7 +16,7 @@ public sealed class LastMoveTests : IDisposable
 
     private MoveStore Moves => new(_street.Database, _street.Clock);
 
-    private BackStore Backs => new(_street.Database);
+    private BackStore Backs => new(_street.Database, _street.Time);
 
     private BackStore.Last? Last => Backs.LastMove(Who.Shop, _street.Clock.Now.AddHours(-8));
 

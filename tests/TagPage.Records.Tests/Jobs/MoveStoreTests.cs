@@ -17,7 +17,7 @@ public sealed class MoveStoreTests : IDisposable
 
     private MoveStore Moves => new(_street.Database, _street.Clock);
 
-    private BackStore Backs => new(_street.Database);
+    private BackStore Backs => new(_street.Database, _street.Time);
 
     private PaymentStore Payments => new(_street.Database, _street.Clock);
 

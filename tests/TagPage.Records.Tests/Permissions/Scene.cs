@@ -8,6 +8,7 @@ using TagPage.Records.Audit;
 using TagPage.Records.Backups;
 using TagPage.Records.Clients;
 using TagPage.Records.Customising;
+using TagPage.Records.Deeds;
 using TagPage.Records.Events;
 using TagPage.Records.FirstVisits;
 using TagPage.Records.Frames;
@@ -94,6 +95,8 @@ public sealed class Scene : IDisposable
     public DayStore Days => new(Database);
     public PrivacyStore Privacy => new(Database);
 
+    public JobDeedStore Deeds => new(Database);
+
     public PeopleStore People => new(Database, Street.Time);
 
     public InvitationStore Invitations => new(Database, Keys, Outbox, Street.Time);
@@ -109,8 +112,8 @@ public sealed class Scene : IDisposable
     public PickUpStore PickUps => new(Database, Street.Clock);
 
     public MoveStore Moves => new(Database, Street.Clock);
-    public BackStore Backs => new(Database);
-    public JobRacketStore JobRackets => new(Database);
+    public BackStore Backs => new(Database, Street.Time);
+    public JobRacketStore JobRackets => new(Database, Street.Time);
     public JobDeleteStore JobDeletes => new(Database);
     public EditJobStore Edits => new(Database, Shops, Street.Clock);
     public NewJobStore News => new(Database, Shops, Street.Clock);

@@ -122,6 +122,12 @@ internal static class Table
         INSERT INTO session (id, account_id, made_at) VALUES ('0123456789abcdef0123456789abcdef', 'bram', '2026-11-25T09:00:00.000Z');
         """;
 
+    private const string ADeed = AHelper + """
+        INSERT INTO account (id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, made_at)
+        VALUES ('runa', 'runa', 'RUNA', '', '', '', 'Owner', '2026-11-25T09:00:00.000Z');
+        INSERT INTO job_deed (job_id, deed, made_at, made_by) VALUES (2, 'Started', '2026-11-25T09:00:00.000Z', 'bram');
+        """;
+
     private static Row[] Bench() =>
     [
         new(Shop, (s, who) => s.Moves.Start(who, s.Waiting)),
@@ -146,6 +152,7 @@ internal static class Table
         new(Shop, (s, who) => s.PickUps.Collect(who, Party.Client(s.Street.Odalys), new PickUpEntry { FormKey = Scene.Key, CollectedOn = Street.Today, Jobs = new[] { s.Waiting } }), StrungNow),
         new(Shop, (s, who) => s.Confirms.Confirm(who, s.Waiting), AFrame),
         new(Shop, (s, who) => s.Jobs.Get(who, s.Waiting)),
+        new(Shop, (s, who) => s.Deeds.Of(who, s.Waiting), ADeed),
         new(Household, (s, who) => s.Feels.Get(who, s.Strung)),
         new(Household, (s, who) => s.Feels.Save(who, s.Strung, new FeelStore.Row { Bed = FeelBed.Right })),
     ];

@@ -41,7 +41,7 @@ public sealed class StockStoreTests : IDisposable
         String();
 
         Assert.Equal((10_800, 0), (Left, _store.Get(_string)!.WaitingCm));
-        new BackStore(_street.Database).Back(Who.Shop, _job, Job().State);
+        new BackStore(_street.Database, _street.Time).Back(Who.Shop, _job, Job().State);
         Assert.Equal((12_000, 1_200), (Left, _store.Get(_string)!.WaitingCm));
         Assert.Equal([12_000, -1_200, 1_200], _store.Moves(_string).Select(move => move.Centimetres).Reverse());
     }

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using Dapper;
@@ -11,15 +12,16 @@ using TagPage.Web.Tests.Cast;
 namespace TagPage.Web.Tests.Security;
 
 /// <summary>Helpers' accounts, from the invitation to the end.</summary>
-public sealed class HelperTests : IAsyncLifetime
+public sealed partial class HelperTests : IAsyncLifetime
 {
     private readonly TestShop _shop = new();
+    private long _odalys, _pim;
 
     public async ValueTask InitializeAsync()
     {
         await _shop.OwnedByRuna();
         _shop.Records.Shop();
-        _shop.Records.Family();
+        (_odalys, _pim, _, _, _) = _shop.Records.Family();
     }
 
     public ValueTask DisposeAsync() => _shop.DisposeAsync();
@@ -210,6 +212,26 @@ public sealed class HelperTests : IAsyncLifetime
         Assert.True(seen.Count > 60, $"{seen.Count} were followed.");
         Assert.DoesNotContain("Money", (await helper.Open("/shop")).Document.QuerySelector("nav")!.TextContent, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task Ticket_and_what_happened_say_who_it_was_and_the_household_is_not_told()
+    {
+        var job = _shop.Records.Job(_shop.Records.Racket(_pim, number: 2));
+        var bram = await _shop.BramAtBench();
+        var ticket = await bram.Open($"/shop/jobs/{job}");
+        Assert.Null(ticket.Document.QuerySelector("#who"));
+
+        await bram.Send(ticket, ticket.Document.QuerySelector<IHtmlFormElement>($"form[action='/shop/jobs/start/{job}']")!);
+
+        var owner = _shop.Owner();
+        Assert.Contains("StartedBram, 25 Nov 2026, 10:00", Spaces().Replace((await owner.Open($"/shop/jobs/{job}")).Main, " "), StringComparison.Ordinal);
+        Assert.Contains("Signed in, by a one-time link, Bram", (await owner.Open("/shop/audit")).Main, StringComparison.Ordinal);
+        Assert.Contains("Bram", (await bram.Open($"/shop/jobs/strung/{job}")).Document.QuerySelector("[name='Input.StrungBy']")!.GetAttribute("value"), StringComparison.Ordinal);
+        Assert.DoesNotContain("Bram", (await (await _shop.OnOwnPage(_odalys)).Open("/my")).Text, StringComparison.Ordinal);
+    }
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Spaces();
 
     private static string Leads(IElement element) => element.GetAttribute("href") ?? element.GetAttribute("action")!;
 

@@ -28,6 +28,11 @@ public sealed class PublicCanaryTests : IDisposable
         _shop.Records.Reading(job, 62);
         _shop.Records.Change("INSERT INTO payer (name, note) VALUES ('canary payer', 'canary')");
         _shop.Records.Change("UPDATE client SET payer_id = 1");
+        _shop.Records.Change("""
+            INSERT INTO account (id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, made_at)
+            VALUES ('one', 'canary owner', 'ONE', '', '', '', 'Owner', '2026-11-01'), ('two', 'canary helper', 'TWO', '', '', '', 'Bench', '2026-11-01');
+            INSERT INTO job_deed (job_id, deed, made_at, made_by) SELECT id, 'Strung', '2026-11-01', 'two' FROM job;
+            """);
         _shop.Records.Change("UPDATE racket SET length_cm = 68.58, grip = 'grip five', own_date = '2026-12-20', own_date_note = 'canary', lost_since = '2026-11-20'");
         _shop.Records.Change("UPDATE job SET machine = 'lockout', received_where = 'canary club'");
         _shop.Records.Change("UPDATE instrument SET name = 'canary gauge'");

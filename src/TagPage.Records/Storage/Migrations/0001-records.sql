@@ -52,12 +52,14 @@ CREATE TABLE audit (
   id       INTEGER PRIMARY KEY AUTOINCREMENT,
   event    INTEGER NOT NULL,
   detail   TEXT    NOT NULL CHECK (length(detail) <= 100),
+  -- The account's id of who was signed in.
+  made_by  TEXT    NOT NULL DEFAULT '',
   times    INTEGER NOT NULL DEFAULT 1 CHECK (times > 0),
   first_at TEXT    NOT NULL,
   last_at  TEXT    NOT NULL
 ) STRICT;
 CREATE INDEX audit_by_time  ON audit (first_at);
-CREATE INDEX audit_by_event ON audit (event, detail, id);
+CREATE INDEX audit_by_event ON audit (event, detail, made_by, id);
 
 -- Who was forgotten, as marks that say nothing of a person; an older backup that brings them back is rid of them by these.
 CREATE TABLE forgotten (
@@ -558,6 +560,17 @@ CREATE INDEX job_told       ON job (told_mail_id) WHERE told_mail_id IS NOT NULL
 CREATE INDEX job_moved      ON job (moved_at) WHERE moved_at IS NOT NULL;
 CREATE INDEX job_by_crosses ON job (crosses_id);
 
+-- Who of the shop did what about a job; made_by is an account's id.
+CREATE TABLE job_deed (
+  id      INTEGER PRIMARY KEY AUTOINCREMENT,
+  job_id  INTEGER NOT NULL REFERENCES job (id) ON DELETE CASCADE,
+  deed    TEXT    NOT NULL CHECK (deed IN ('TakenIn', 'Came', 'Started', 'Strung', 'HandedOut', 'Cancelled', 'TakenBack', 'Changed', 'Moved', 'Told', 'Measured')),
+  made_at TEXT    NOT NULL,
+  made_by TEXT    NOT NULL REFERENCES account (id)
+) STRICT;
+CREATE INDEX job_deed_by_job     ON job_deed (job_id, id);
+CREATE INDEX job_deed_by_account ON job_deed (made_by);
+
 -- What a client asked for when the job came about by their asking: in a reminder's answer, or in the own page, where they
 -- also say where and by when they drop the racket off and when they need it.
 CREATE TABLE job_request (
@@ -685,7 +698,7 @@ CREATE TABLE charge (
 CREATE INDEX charge_by_job ON charge (job_id, id);
 
 -- Every change of an amount, a row a line: null before for a new one, null after for one that went. Outlives its job, then
--- with the ticket's number alone.
+-- with the ticket's number alone. Here and in the tables below made_by is the id of the account that did it, or says by what way it came.
 CREATE TABLE charge_change (
   id        INTEGER PRIMARY KEY AUTOINCREMENT,
   job_id    INTEGER REFERENCES job (id) ON DELETE SET NULL,

@@ -1,6 +1,8 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Jobs;
 using TagPage.Core.Rackets;
+using TagPage.Records.Deeds;
 using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
@@ -14,7 +16,7 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmStore confirms, FeelStore feels, ReadingStore readings, JobDeleteStore deletes, ChargeStore charges, PaymentStore payments, StockStore stock, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
+public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmStore confirms, FeelStore feels, ReadingStore readings, JobDeleteStore deletes, ChargeStore charges, PaymentStore payments, JobDeedStore deeds, StockStore stock, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
 {
     /// <summary>What the player said about the strings before these.</summary>
     public FeelStore.Row? Felt { get; private set; }
@@ -29,6 +31,9 @@ public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmSto
 
     public IReadOnlyList<PaymentStore.Row> Payments { get; private set; } = [];
 
+    /// <summary>Who did what; nothing where one person alone signs in.</summary>
+    public IReadOnlyList<JobDeedStore.Row> Deeds { get; private set; } = [];
+
     public ShopDetails Shop => shops.Get();
 
     public DateOnly Today => clock.Today;
@@ -36,6 +41,8 @@ public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmSto
     public DateTimeOffset Now => clock.Now;
 
     public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
+
+    public string At(DateTimeOffset instant) => $"{Formats.Day(clock.DayOf(instant))}, {clock.OnTheWall(instant).ToString("HH:mm", CultureInfo.InvariantCulture)}";
 
     /// <summary>Which of its strings there is too little of, while it is to be strung from the shop’s own.</summary>
     public IEnumerable<string> Shortages => Saved.State is JobState.Waiting or JobState.OnMachine
@@ -62,6 +69,7 @@ public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmSto
         Felt = feels.Last(Saved.RacketId, exceptJob: Id);
         Lines = charges.Get(User.AtShop(), Id)!.Lines;
         Payments = payments.OfJob(User.AtShop(), Id);
+        Deeds = deeds.Of(User.AtShop(), Id);
         WhyNotDeleted = deletes.WhyNot(Saved);
         Later = [.. readings.Of(Id).Where(reading => !reading.First)];
     }

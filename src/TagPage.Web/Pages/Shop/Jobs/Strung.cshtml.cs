@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Jobs;
+using TagPage.Records.Accounts;
 using TagPage.Records.Jobs;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
@@ -9,7 +10,7 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader choices, LastUsedStore habits, NewJobStore rackets, UsualStore usual, ReadingStore readings, ShopClock clock)
+public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader choices, LastUsedStore habits, NewJobStore rackets, UsualStore usual, ReadingStore readings, AccountStore accounts, ShopClock clock)
     : RecordPage<JobRow>
 {
     [BindProperty]
@@ -32,12 +33,15 @@ public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader
         Input = new StrungInput
         {
             StrungOn = clock.Today,
-            StrungBy = Saved.StrungBy.Length > 0 ? Saved.StrungBy : last.StrungBy,
+            StrungBy = Saved.StrungBy.Length > 0 ? Saved.StrungBy : Mine ?? last.StrungBy,
             Machine = Saved.Machine.Length > 0 ? Saved.Machine : last.Machine,
             Reading = Saved.Reading,
             InstrumentId = Saved.InstrumentId ?? last.InstrumentId,
         };
     }
+
+    /// <summary>Whoever is signed in, where there is more than one.</summary>
+    private string? Mine => accounts.AreSeveral() ? User.Identity?.Name : null;
 
     public IActionResult OnPost()
     {
