@@ -8,7 +8,6 @@ using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Rackets;
 using TagPage.Records.Readings;
-using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Records.Tests.Cast;
 
