@@ -40,7 +40,7 @@ public sealed class JobMoveTests : IDisposable
     {
         var owner = _shop.Owner();
         var page = await owner.Open($"/shop/jobs/strung/{_job}");
-        var button = Assert.Single(page.Document.QuerySelectorAll("main form button"), b => b.TextContent == "Strung, and print the label");
+        var button = Assert.Single(page.Document.QuerySelectorAll("main form button"), b => b.TextContent == "Strung, print label");
 
         var answer = await owner.Send(page, (button.GetAttribute("name")!, button.GetAttribute("value")!));
         while (answer.Location is { } next)
