@@ -52,6 +52,14 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
         };
     });
 
+    /// <summary>Who is due, the most urgent first, without the reasons.</summary>
+    public IReadOnlyList<long> Clients(int most) => database.Read(c =>
+    {
+        var (today, shop) = (clock.Today, shops.Get());
+        var asked = new { today, seenSince = today.AddMonths(-shop.UnseenMonths), withUnseen = false, due = DateOnly.MinValue, client = 0, most };
+        return c.Query<(DateOnly Due, long ClientId)>(PlacesSql, asked).Select(place => place.ClientId).ToList();
+    });
+
     private const string Seen = "c.seen_on >= @seenSince";
 
     /// <summary>SQL: a racket may be asked for: not at the bench, and not put off by its client.</summary>

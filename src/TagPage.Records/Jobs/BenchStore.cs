@@ -36,7 +36,18 @@ public sealed class BenchStore(Database database)
         LIMIT @Most
         """;
 
-    public IReadOnlyList<JobRow> CameIn(DateOnly day) => database.Read(c => c.Query<JobRow>(CameInSql, new { day, Most }).ToList());
+    /// <summary>More than this are counted and not listed.</summary>
+    public const int MostCameIn = 40;
+
+    /// <summary>How many came in on a day, and the newest of them.</summary>
+    public (int Count, IReadOnlyList<JobRow> Newest) CameIn(DateOnly day) => database.Read(c =>
+        (c.ExecuteScalar<int>(CameInCountSql, new { day }), c.Query<JobRow>(CameInSql, new { day, Most = MostCameIn }).ToList()));
+
+    private const string CameInCountSql = """
+        SELECT COUNT(*)
+        FROM job j
+        WHERE j.received_on = @day AND j.state <> 'Cancelled' AND NOT EXISTS (SELECT 1 FROM job_request q WHERE q.job_id = j.id AND q.expected = 1)
+        """;
 
     internal const string CameInSql = $"""
         SELECT {JobRow.Columns}

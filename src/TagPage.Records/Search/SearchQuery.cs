@@ -1,4 +1,3 @@
-using System.Text;
 using TagPage.Core.Tags;
 
 namespace TagPage.Records.Search;
@@ -11,7 +10,6 @@ public sealed record SearchQuery
 
     private const int FewestPhoneDigits = 3;
     private const int FewestTagCharacters = 4;
-    private const int MostWords = 8;
 
     public SearchQuery(string? typed)
     {
@@ -28,8 +26,8 @@ public sealed record SearchQuery
         if (IsNumber && number.Length == Typed.Length && digits.TrimStart('0').Length >= FewestPhoneDigits)
             PhoneEnd = digits.TrimStart('0');
         TagBegin = ToTagBegin(Typed);
-        Words = ToWords(PlainLetters.Of(Typed));
-        NoteWords = ToWords(Typed) is { } typedWords && typedWords != Words ? $"({Words}) OR ({typedWords})" : Words;
+        Words = SearchWords.Of(Typed);
+        NoteWords = SearchWords.AsTyped(Typed) is { } typedWords && typedWords != Words ? $"({Words}) OR ({typedWords})" : Words;
     }
 
     public string Typed { get; }
@@ -42,10 +40,7 @@ public sealed record SearchQuery
 
     public string? PhoneEnd { get; }
 
-    /// <summary>
-    /// The words as a full-text query in which every word is quoted and may go on: "mar"* "fer"*. Nothing typed is
-    /// read as an operator. Null without any word.
-    /// </summary>
+    /// <summary>From <see cref="SearchWords"/>; null without any word.</summary>
     public string? Words { get; }
 
     /// <summary>The same for notes, which stand there as typed: a weiß is found by weiß and a weiss by either.</summary>
@@ -56,16 +51,4 @@ public sealed record SearchQuery
 
     private static string? ToTagBegin(string typed) =>
         TagCode.Begin(typed) is { Length: >= FewestTagCharacters and < TagCode.Length } begin ? begin : null;
-
-    private static string? ToWords(string typed)
-    {
-        var kept = new StringBuilder(typed.Length);
-        foreach (var rune in typed.EnumerateRunes())
-            kept.Append(Rune.IsLetterOrDigit(rune) || IsMark(rune) ? rune.ToString() : " ");
-        var words = kept.ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries).Take(MostWords).Select(w => $"\"{w}\"*");
-        return string.Join(' ', words) is { Length: > 0 } query ? query : null;
-    }
-
-    private static bool IsMark(Rune rune) => Rune.GetUnicodeCategory(rune)
-        is System.Globalization.UnicodeCategory.NonSpacingMark or System.Globalization.UnicodeCategory.SpacingCombiningMark;
 }

@@ -19,11 +19,28 @@ public sealed class SearchStore(Database database)
     /// The row id of search names the record: 4 × id + 0 client, + 1 player, + 2 racket. Everybody found comes with all
     /// their rackets. Whole matches come before those that only begin so.
     /// </summary>
-    public IReadOnlyList<SearchRow> ByWords(string words) => database.Read(c => c.Query<SearchRow>(ByWordsSql, new { words, Most }).ToList());
+    public IReadOnlyList<SearchRow> ByWords(string words) => database.Read(c => SearchWords.AreLetters(words)
+        ? c.Query<SearchRow>(ByLettersSql, new { words, whole = SearchWords.Whole(words), Most }).ToList()
+        : c.Query<SearchRow>(ByWordsSql, new { words, Most }).ToList());
 
     private const string ByWordsSql = $"""
         WITH hit AS MATERIALIZED (
           SELECT rowid AS key, rank AS place FROM search WHERE search MATCH @words ORDER BY rank LIMIT @Most),
+        {OfHits}
+        """;
+
+    // Weighing all that begin with a letter would mean weighing a good part of the shop.
+    private const string ByLettersSql = $"""
+        WITH hit AS MATERIALIZED (
+          SELECT key, MIN(place) AS place
+          FROM (SELECT * FROM (SELECT rowid AS key, 0 AS place FROM search WHERE search MATCH @whole LIMIT @Most)
+                UNION ALL
+                SELECT * FROM (SELECT rowid, 1 FROM search WHERE search MATCH @words LIMIT @Most))
+          GROUP BY key ORDER BY 2 LIMIT @Most),
+        {OfHits}
+        """;
+
+    private const string OfHits = $"""
         line AS (
           SELECT h.place, p.client_id, p.id AS player_id, r.id AS racket_id
           FROM hit h JOIN racket r ON r.id = h.key / 4 JOIN player p ON p.id = r.player_id
@@ -45,17 +62,27 @@ public sealed class SearchStore(Database database)
         LIMIT @Most
         """;
 
-    public IReadOnlyList<SearchRow> ByPhone(string end) => database.Read(c => c.Query<SearchRow>(ByPhoneSql, new { end = "%" + end, Most }).ToList());
+    /// <summary>Clients one of whose phone numbers ends in these digits.</summary>
+    public IReadOnlyList<SearchRow> ByPhone(string end) =>
+        database.Read(c => c.Query<SearchRow>(ByPhoneSql, new { backwards = string.Concat(end.Reverse()), Most }).ToList());
 
-    private const string ByPhoneSql = $"""
+    // Digits come before a colon, and a plus, which ends a number read backwards, before digits.
+    internal static readonly string ByPhoneSql = $"""
+        WITH hit AS MATERIALIZED (
+          SELECT f.id FROM client f WHERE f.phone IS NOT NULL AND {Backwards("f.phone")} BETWEEN @backwards AND @backwards || ':'
+          UNION
+          SELECT s.id FROM client s WHERE s.second_phone IS NOT NULL AND {Backwards("s.second_phone")} BETWEEN @backwards AND @backwards || ':')
         SELECT {Columns}
-        FROM client c
+        FROM hit h
+        CROSS JOIN client c ON c.id = h.id
         LEFT JOIN player p ON p.client_id = c.id
         LEFT JOIN racket r ON r.player_id = p.id
-        WHERE c.phone LIKE @end
         ORDER BY c.name_key, c.id, p.name_key, p.id, r.number
         LIMIT @Most
         """;
+
+    /// <summary>SQL: a phone number backwards, as the schema's indexes have it.</summary>
+    private static string Backwards(string phone) => string.Join(" || ", Enumerable.Range(1, 15).Select(place => $"substr({phone}, -{place}, 1)"));
 
     public SearchRow? ByTicket(long ticket) => database.Read(c => c.QuerySingleOrDefault<SearchRow>(ByTicketSql, new { ticket }));
 

@@ -1,3 +1,4 @@
+using Dapper;
 using TagPage.Records.Search;
 using TagPage.Records.Tests.Cast;
 
@@ -61,6 +62,37 @@ public sealed class SearchStoreTests : IDisposable
     [InlineData("020 7946 0958", true)]
     public void Phone_is_met_by_its_end(string typed, bool met) =>
         Assert.Equal(met, new SearchQuery(typed).PhoneEnd is { } end && _store.ByPhone(end).Count > 0);
+
+    [Fact]
+    public void Second_phone_number_is_met_as_well()
+    {
+        _street.Records.Change("UPDATE client SET second_phone = '+4915112345678' WHERE id = @id", new { id = _street.Odalys });
+
+        Assert.Contains(_store.ByPhone("345678"), row => row.ClientId == _street.Odalys);
+    }
+
+    [Fact]
+    public void Phone_numbers_are_looked_up_in_their_index_from_the_end()
+    {
+        var plan = _street.Database.Read(c => c.Query("EXPLAIN QUERY PLAN " + SearchStore.ByPhoneSql, new { backwards = "8590", Most = 1 }).Select(row => (string)row.detail).ToList());
+
+        Assert.Contains(plan, line => line.Contains("client_by_phone_end", StringComparison.Ordinal));
+        Assert.Contains(plan, line => line.Contains("client_by_second_phone_end", StringComparison.Ordinal));
+        Assert.Contains(plan, line => line.StartsWith("SEARCH c USING INTEGER PRIMARY KEY", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void One_letter_brings_who_is_called_so_before_who_begins_with_it()
+    {
+        for (var n = 0; n < SearchStore.Most; n++)
+            _street.Records.Client($"Quill {n}");
+        var brief = _street.Records.Client("Q");
+
+        var found = By("q");
+
+        Assert.Equal(brief, found[0].ClientId);
+        Assert.Equal(SearchStore.Most, found.Count);
+    }
 
     [Fact]
     public void Ticket_brings_its_racket_and_an_unknown_one_nothing()

@@ -252,6 +252,17 @@ CREATE INDEX client_by_name   ON client (name_key, id);
 CREATE INDEX client_by_payer  ON client (payer_id) WHERE payer_id IS NOT NULL;
 CREATE INDEX client_by_mail   ON client (mail COLLATE NOCASE) WHERE mail IS NOT NULL;
 CREATE INDEX client_by_phone  ON client (phone) WHERE phone IS NOT NULL;
+-- Numbers backwards: they are looked for by their last digits (at most 15, ITU-T E.164).
+CREATE INDEX client_by_phone_end ON client (
+  substr(phone, -1, 1) || substr(phone, -2, 1) || substr(phone, -3, 1) || substr(phone, -4, 1) || substr(phone, -5, 1)
+  || substr(phone, -6, 1) || substr(phone, -7, 1) || substr(phone, -8, 1) || substr(phone, -9, 1) || substr(phone, -10, 1)
+  || substr(phone, -11, 1) || substr(phone, -12, 1) || substr(phone, -13, 1) || substr(phone, -14, 1) || substr(phone, -15, 1)
+) WHERE phone IS NOT NULL;
+CREATE INDEX client_by_second_phone_end ON client (
+  substr(second_phone, -1, 1) || substr(second_phone, -2, 1) || substr(second_phone, -3, 1) || substr(second_phone, -4, 1) || substr(second_phone, -5, 1)
+  || substr(second_phone, -6, 1) || substr(second_phone, -7, 1) || substr(second_phone, -8, 1) || substr(second_phone, -9, 1) || substr(second_phone, -10, 1)
+  || substr(second_phone, -11, 1) || substr(second_phone, -12, 1) || substr(second_phone, -13, 1) || substr(second_phone, -14, 1) || substr(second_phone, -15, 1)
+) WHERE second_phone IS NOT NULL;
 CREATE INDEX client_by_seen   ON client (seen_on) WHERE reminders = 1;
 CREATE INDEX client_silent    ON client (id) WHERE reminders = 0;
 CREATE INDEX client_to_forget ON client (forget_at) WHERE forget_at IS NOT NULL;

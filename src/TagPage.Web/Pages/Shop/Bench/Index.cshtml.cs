@@ -30,7 +30,7 @@ public sealed class IndexModel(BenchStore bench, BackStore backs, JobMinutesStor
 
     public IReadOnlyList<JobRow> Ready { get; private set; } = [];
 
-    public IReadOnlyList<JobRow> CameIn { get; private set; } = [];
+    public (int Count, IReadOnlyList<JobRow> Newest) CameIn { get; private set; } = (0, []);
 
     public DueList Due { get; private set; } = DueList.Empty;
 

@@ -29,7 +29,7 @@ public sealed class BatchModel(DueStore due, NewReminderStore news, BatchReminde
     [BindProperty]
     public Fields Input { get; set; } = new();
 
-    public IReadOnlyList<Line> Lines => field ??= [.. news.Get([.. due.List(withUnseen: false, most: MostHouseholds).Households.Select(h => h.Client.ClientId)])
+    public IReadOnlyList<Line> Lines => field ??= [.. news.Get([.. due.Clients(MostHouseholds)])
         .Select(h => new Line(h, reminder.WhyNot(h)))];
 
     public long? Running => store.Running();
