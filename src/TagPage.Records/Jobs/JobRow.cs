@@ -17,7 +17,7 @@ public sealed record JobRow
         mains_id, mains_name, mains_material, mains_gauge_mm, mains_supplied_by, mains_tension,
         crosses_id, crosses_name, crosses_material, crosses_gauge_mm, crosses_supplied_by, crosses_tension,
         tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces, received_on, received_where, promised_for, strung_on, strung_by, machine,
-        told_ready_at, is_telling_failed, started_at, strung_at, collected_on, price_minor, laid_minor, paid_on, note, ended_on, ended_how,
+        told_ready_at, is_telling_failed, is_telling, started_at, strung_at, collected_on, price_minor, laid_minor, paid_on, note, ended_on, ended_how,
         asked_in, asked_words, expected, drop_off_where, drop_off_by, needed_by, reading, instrument_id, instrument
         """;
 
@@ -93,6 +93,9 @@ public sealed record JobRow
 
     /// <summary>When the client was told that it is ready; null also where the email was given up.</summary>
     public DateTimeOffset? ToldReadyAt { get; init; }
+
+    /// <summary>Whether the email that it is ready waits, or is tried again.</summary>
+    public bool IsTelling { get; init; }
 
     /// <summary>Whether the email that it is ready was given up.</summary>
     public bool IsTellingFailed { get; init; }

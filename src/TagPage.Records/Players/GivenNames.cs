@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace TagPage.Records.Players;
 
 /// <summary>Players as their own household calls them.</summary>
@@ -11,5 +13,10 @@ public static class GivenNames
         return all.ToDictionary(n => n, n => isClear ? First(n) : n, StringComparer.Ordinal);
     }
 
-    private static string First(string name) => name.Split([' ', '\u00A0', '\u3000'], StringSplitOptions.RemoveEmptyEntries).FirstOrDefault() ?? name;
+    // Names in Chinese characters and kana begin with the family.
+    private static string First(string name) => name.EnumerateRunes().Any(IsEastAsian) ? name : FirstWord(name);
+
+    private static bool IsEastAsian(Rune rune) => rune.Value is >= 0x3040 and <= 0x30FF or >= 0x3400 and <= 0x9FFF or >= 0xF900 and <= 0xFAFF or >= 0x20000 and <= 0x323AF;
+
+    private static string FirstWord(string name) => name.Split([' ', '\u00A0', '\u3000'], StringSplitOptions.RemoveEmptyEntries).FirstOrDefault() ?? name;
 }

@@ -38,7 +38,7 @@ public sealed class JobMails(ShopStore shops, ShopClock clock) : IJobMails
     {
         var language = OwnPageWords.Fitting(Languages.OfOrEnglish(jobs[0].ClientLanguage));
         var say = OwnPageWords.Of(language).Mail;
-        var rackets = language.List(Rackets(jobs, language));
+        var rackets = Named(Rackets(jobs, language).ToList(), language);
         var price = Price(jobs, shop, language, say);
         (string Name, string Value)[] values =
         [
@@ -50,6 +50,10 @@ public sealed class JobMails(ShopStore shops, ShopClock clock) : IJobMails
         var sms = MailText.Fill(text, ("shop", Sms.Fold(shop.Name)), ("racket", Sms.Fold(rackets)));
         return new Notice(subject.Fill(values), MailText.Fill(body, [.. values.Select(v => (v.Name, (MailText)v.Value))]), PlainMail.Of(sms));
     }
+
+    // Where a racket’s name has a comma of its own.
+    private static string Named(List<string> rackets, Language language) =>
+        rackets.Count > 1 && rackets.Any(racket => racket.Contains(',', StringComparison.Ordinal)) ? string.Join("; ", rackets) : language.List(rackets);
 
     private static IEnumerable<string> Rackets(IReadOnlyList<JobRow> jobs, Language language)
     {

@@ -30,7 +30,7 @@ public sealed class OwnPageLostTests : IAsyncLifetime
         Assert.Contains("Left at court 3", tag, StringComparison.Ordinal);
 
         var page = await _phone.Open($"/my/rackets/{_racket}");
-        Assert.Contains("Lost since 24 Nov 2026", page.Main, StringComparison.Ordinal);
+        Assert.Contains("Lost since 24 Nov 2026", page.Document.QuerySelector("main section")!.TextContent, StringComparison.Ordinal);
         await _phone.Send(page, page.Form("?handler=Back"));
 
         Assert.DoesNotContain("marked as lost", (await _shop.Stranger().Open($"/t/{_tag}")).Main, StringComparison.Ordinal);

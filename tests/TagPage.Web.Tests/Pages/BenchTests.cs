@@ -56,7 +56,7 @@ public sealed class BenchTests : IDisposable
         var page = await _shop.Owner().Open("/shop");
 
         // 75 minutes are left, and a racket takes 30 as long as nobody timed one.
-        Assert.Contains("2 of 3 promised for today fit in", page.Main, StringComparison.Ordinal);
+        Assert.Contains("2 of 3 promised by today fit in", page.Main, StringComparison.Ordinal);
         Assert.Contains("about 1 h 30 min of stringing, 1 h 15 min until closing at 11:15", page.Main, StringComparison.Ordinal);
         Assert.Equal([$"{_shop.Get<JobStore>().Get(Who.Shop, third)!.Ticket}"],
             page.Document.QuerySelectorAll(".job").Where(row => row.TextContent.Contains("does not fit into today", StringComparison.Ordinal)).Select(row => row.QuerySelector(".no")!.TextContent));
@@ -78,7 +78,7 @@ public sealed class BenchTests : IDisposable
         OpenUntil(9 * 60 + 30);
         Waiting("2026-11-24");
 
-        Assert.Contains("the one promised for today no longer fits in", (await _shop.Owner().Open("/shop")).Main, StringComparison.Ordinal);
+        Assert.Contains("the one promised by today no longer fits in", (await _shop.Owner().Open("/shop")).Main, StringComparison.Ordinal);
     }
 
     [Fact]

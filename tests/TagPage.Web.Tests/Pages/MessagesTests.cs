@@ -36,6 +36,18 @@ public sealed class MessagesTests : IDisposable
     }
 
     [Fact]
+    public async Task Ticket_says_that_the_email_is_refused_for_now_and_not_that_the_client_was_told()
+    {
+        await _runa.Send(await _runa.Open($"/shop/jobs/ready/{_job}"));
+        _shop.Records.Change("UPDATE outbox SET state = 'Queued', tries = 1, last_error = 'try again later'");
+
+        var ticket = await _runa.Open($"/shop/jobs/{_job}");
+
+        Assert.DoesNotContain("client told on", ticket.Main, StringComparison.Ordinal);
+        Assert.Contains("email that it is ready on its way, written on 25 Nov 2026", ticket.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Ticket_and_bench_say_that_the_email_was_refused_and_offer_to_tell_the_client_again()
     {
         await _runa.Send(await _runa.Open($"/shop/jobs/ready/{_job}"));

@@ -72,6 +72,7 @@ public sealed class TogetherTests : IDisposable
 
         var refused = await owner.Send(await owner.Open(At("drop-off")), ("Input.Rackets[1].MainsTension", "abc"));
         Assert.NotNull(refused.Document.QuerySelector("#Input_Rackets_1__MainsTension[aria-invalid]"));
+        Assert.Equal(["Pim Ferran, racket 2: Enter a number here, like 24.5, not “abc”."], refused.Document.QuerySelectorAll(".errors li").Select(line => line.TextContent));
         refused = await owner.Send(await owner.Open(At("drop-off")), ("Input.Rackets[1].MainsTension", ""));
         Assert.Equal(["Enter the tension of the mains."], refused.Errors);
         Assert.Equal("Pim Ferran, racket 2: Enter the tension of the mains.", refused.Document.QuerySelector(".errors li")!.TextContent);
@@ -199,13 +200,13 @@ public sealed class TogetherTests : IDisposable
         ReadyBoth();
         var owner = _shop.Owner();
         var page = await owner.Open(At("ready-all"));
-        Assert.Contains("Pim, racket 1 and Pim, racket 2", page.Main, StringComparison.Ordinal);
+        Assert.Contains("Pim, racket 1; Pim, racket 2", page.Main, StringComparison.Ordinal);
         Assert.Contains("Price for all: £49.00", page.Main, StringComparison.Ordinal);
 
         await owner.Send(page);
         await owner.Send(page);
 
-        Assert.Contains("these rackets are ready to collect: Pim, racket 1 and Pim, racket 2. Price for all: £49.00", Assert.Single(await _shop.MailsSent()).ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("these rackets are ready to collect: Pim, racket 1; Pim, racket 2. Price for all: £49.00.", Assert.Single(await _shop.MailsSent()).ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.All(There.Ready, job => Assert.NotNull(job.ToldReadyAt));
     }
 

@@ -144,7 +144,11 @@ public sealed class BatchTests : IDisposable
         _shop.Records.Change("UPDATE outbox SET state = 'Queued', last_error = 'try again later'");
 
         foreach (var address in new[] { "/shop", "/shop/due" })
-            Assert.Contains("reminder on its way, sent today", (await _runa.Open(address)).Main, StringComparison.Ordinal);
+        {
+            var page = (await _runa.Open(address)).Main;
+            Assert.Contains("reminder on its way, sent today", page, StringComparison.Ordinal);
+            Assert.DoesNotContain("reminded", page, StringComparison.Ordinal);
+        }
     }
 
     [Fact]

@@ -965,7 +965,7 @@ SELECT j.id, j.ticket, j.state, j.version, j.racket_id, r.number, r.frame, r.tap
        j.crosses_id, x.name AS crosses_name, x.material AS crosses_material, x.gauge_mm AS crosses_gauge_mm, j.crosses_supplied_by,
        j.crosses_tension, j.tension_unit, j.mains_pre_stretch, j.crosses_pre_stretch, j.pieces,
        j.received_on, j.received_where, j.promised_for, j.strung_on, j.strung_by, j.machine,
-       CASE WHEN o.state IS NOT 'Failed' THEN j.told_ready_at END AS told_ready_at, j.told_ready_at IS NOT NULL AND o.state IS 'Failed' AS is_telling_failed, j.started_at, j.strung_at, j.collected_on,
+       CASE WHEN o.state IS NOT 'Failed' THEN j.told_ready_at END AS told_ready_at, j.told_ready_at IS NOT NULL AND o.state IS 'Failed' AS is_telling_failed, o.state IN ('Queued', 'Leaving') AS is_telling, j.started_at, j.strung_at, j.collected_on,
        j.price_minor, (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.job_id = j.id) AS laid_minor, j.paid_on, j.note, j.ended_on, j.ended_how,
        q.asked_in, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.expected, 0) AS expected,
        COALESCE(q.drop_off_where, '') AS drop_off_where, q.drop_off_by, q.needed_by,

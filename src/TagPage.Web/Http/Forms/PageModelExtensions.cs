@@ -42,12 +42,16 @@ public static class PageModelExtensions
     public static void Note(this PageModel page, IEnumerable<Refusal> faults) =>
         page.Note(faults.Select(why => new FieldFault(why.Field, ShopRefusals.Of(why))));
 
-    /// <summary>Puts each fault beside its field; the page is then shown because its input does not hold.</summary>
+    /// <summary>Puts each fault beside its field, where nothing is wrong with what was typed there already; the page is then shown because its input does not hold.</summary>
     public static void Note(this PageModel page, IEnumerable<FieldFault> faults)
     {
-        foreach (var fault in faults)
+        foreach (var fault in faults.Where(fault => !page.HasUnread(fault.Field)))
             page.Refuse(fault);
     }
+
+    // What cannot be read as a number or a day is not missing.
+    private static bool HasUnread(this PageModel page, string field) =>
+        page.ModelState.TryGetValue("Input." + field, out var entry) && entry.Errors.Count > 0 && !string.IsNullOrEmpty(entry.AttemptedValue);
 
     /// <summary>
     /// The same for a form that changes a record: once told that somebody else saved it, the owner's next press may

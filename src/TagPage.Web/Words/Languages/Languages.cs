@@ -12,7 +12,7 @@ public static class Languages
         Make("fr", "Français", "d MMM yyyy"),
         Make("de", "Deutsch", "d. MMM yyyy"),
         Make("it", "Italiano", "d MMM yyyy"),
-        Make("pt", "Português", "d MMM yyyy"),
+        Make("pt", "Português", "d MMM yyyy", culture: "pt-PT"),
         Make("ja", "日本語", "yyyy年M月d日"),
         Make("zh", "中文", "yyyy年M月d日"),
     ];
@@ -27,6 +27,6 @@ public static class Languages
 
     public static string NameOf(string code) => Of(code)?.Name ?? code;
 
-    private static Language Make(string code, string name, string dayPattern) =>
-        new(code, name, dayPattern, CultureInfo.GetCultureInfo(code), PhraseFile.Read(code));
+    private static Language Make(string code, string name, string dayPattern, string? culture = null) =>
+        new(code, name, dayPattern, CultureInfo.GetCultureInfo(culture ?? code), PhraseFile.Read(code));
 }

@@ -76,19 +76,21 @@ public sealed class IndexModel(BenchStore bench, BackStore backs, JobMinutesStor
         LastBackup = state.LastGood is { } last ? BackupWords.At(clock.OnTheWall(last)) : null;
     }
 
-    /// <summary>Lays what is promised for today against the opening hours, in the list’s order.</summary>
+    private bool IsPromised(JobRow job) => job.PromisedFor <= Today;
+
+    /// <summary>Lays what is promised by today, and what is on the machine, against the opening hours, in the list’s order.</summary>
     private void Weigh()
     {
-        var promised = Open.Where(job => !job.Expected && (job.PromisedFor <= Today || job.State == JobState.OnMachine)).ToList();
-        if (promised.Count == 0 && !Shop.BenchTimer)
+        var work = Open.Where(job => !job.Expected && (IsPromised(job) || job.State == JobState.OnMachine)).ToList();
+        if (work.Count == 0 && !Shop.BenchTimer)
             return;
         var learned = minutes.Learned();
         if (Shop.BenchTimer)
             ViewData["Minutes"] = learned;
-        if (promised.All(job => job.PromisedFor > Today || job.PromisedFor is null) || Shop.Opening.MinutesLeft(clock.Minute) is not { } left)
+        if (!work.Any(IsPromised) || Shop.Opening.MinutesLeft(clock.Minute) is not { } left)
             return;
-        Load = DayLoad.Of([.. promised.Select(job => learned.Left(job, clock.Now))], left);
+        Load = DayLoad.Of([.. work.Select(job => (learned.Left(job, clock.Now), IsPromised(job)))], left);
         ClosesAt = Shop.Opening.ClosesAt(Today);
-        ViewData["Misses"] = promised.Skip(Load.Fit).Select(job => job.Id).ToHashSet();
+        ViewData["Misses"] = work.Where(IsPromised).Skip(Load.Fit).Select(job => job.Id).ToHashSet();
     }
 }

@@ -25,7 +25,8 @@ public sealed class ProgressModel(BatchStore store, ReminderListStore list, Batc
         ("emailed", r => r.OutboxState is "Sent"),
         ("on the way", r => r.OutboxState is "Queued" or "Leaving"),
         ("perhaps emailed", r => r.OutboxState is "MaybeSent"),
-        ("not delivered", r => r.OutboxState is "Failed"),
+        ("answered before the email left", r => r is { OutboxState: "Failed", Answered: > 0 }),
+        ("not delivered", r => r is { OutboxState: "Failed", Answered: 0 }),
     ];
 
     public ShopDetails Shop => shops.Get();
