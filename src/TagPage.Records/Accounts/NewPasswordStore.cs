@@ -53,7 +53,7 @@ public sealed class NewPasswordStore(Database database, TimeProvider clock)
     private const string SetSql = """
         UPDATE account
         SET password_hash = @PasswordHash, security_stamp = @SecurityStamp, concurrency_stamp = @ConcurrencyStamp,
-            two_factor = 0, authenticator_key = '', recovery_hashes = ''
+            two_factor = 0, authenticator_key = '', recovery_hashes = '', pin_hash = ''
         WHERE id = @Id
         """;
 }

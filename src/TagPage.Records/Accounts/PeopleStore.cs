@@ -74,7 +74,7 @@ public sealed class PeopleStore(Database database, TimeProvider clock)
     private const string EndSql = $"""
         UPDATE account
         SET ended_at = @Now, mail = NULL, password_hash = '', security_stamp = @Next, concurrency_stamp = @Next,
-            two_factor = 0, authenticator_key = '', recovery_hashes = ''
+            two_factor = 0, authenticator_key = '', recovery_hashes = '', pin_hash = ''
         WHERE {AHelper}
         """;
 

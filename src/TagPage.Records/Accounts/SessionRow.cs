@@ -12,5 +12,5 @@ public sealed record SessionRow
     public DateTimeOffset MadeAt { get; init; }
 }
 
-/// <summary>By what somebody signed in. Link: with the one-time link of the command line.</summary>
-public enum SignInWay { Password, AppCode, RecoveryCode, Passkey, Link }
+/// <summary>By what somebody signed in. Link: with a one-time link. Pin: on a shared tablet, to the bench alone.</summary>
+public enum SignInWay { Password, AppCode, RecoveryCode, Passkey, Link, Pin }

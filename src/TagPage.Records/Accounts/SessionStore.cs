@@ -32,6 +32,25 @@ public sealed class SessionStore(Database database, OutboxStore outbox, TimeProv
         return id;
     }
 
+    /// <summary>The same for somebody who changed over by PIN on a shared tablet; nobody is told.</summary>
+    public string BeginByPin(string accountId, long tablet, string browser)
+    {
+        var id = RandomNumberGenerator.GetHexString(32, lowercase: true);
+        var now = clock.GetUtcNow();
+        database.Write(c =>
+        {
+            c.Execute(ForgetPinsSql, new { Oldest = now - PinStore.Lasts });
+            c.Execute(BeginByPinSql, new { id, accountId, tablet, Browser = browser.Length <= LongestBrowser ? browser : browser[..LongestBrowser], now });
+        });
+        return id;
+    }
+
+    private const string ForgetPinsSql = "DELETE FROM session WHERE way = 'Pin' AND made_at <= @Oldest";
+
+    private const string BeginByPinSql = """
+        INSERT INTO session (id, account_id, way, browser, tablet_id, made_at) VALUES (@id, @accountId, 'Pin', @Browser, @tablet, @now)
+        """;
+
     private const int LongestBrowser = 200;
 
     private const string ForgetSql = "DELETE FROM session WHERE made_at <= @Oldest";
@@ -59,14 +78,15 @@ public sealed class SessionStore(Database database, OutboxStore outbox, TimeProv
 
     /// <summary>Who is signed in by it now; null once signed out, too old, or begun before the account's password was changed.</summary>
     public SignedIn? Live(string id, string accountId, string securityStamp) => database.Read(c =>
-        c.QuerySingleOrDefault<SignedIn>(LiveSql, new { id, accountId, securityStamp, Oldest = clock.GetUtcNow() - Longest }));
+        c.QuerySingleOrDefault<SignedIn>(LiveSql, new { id, accountId, securityStamp, Oldest = clock.GetUtcNow() - Longest, OldestPin = clock.GetUtcNow() - PinStore.Lasts }));
 
     private const string LiveSql = """
-        SELECT a.name, a.role,
-               a.role = 'Bench' AND a.two_factor = 0 AND s.way <> 'Passkey' AND EXISTS (SELECT 1 FROM shop WHERE helpers_second_step = 1) AS owes_second_step
+        SELECT a.name, iif(s.way = 'Pin', 'Bench', a.role) AS role, s.way = 'Pin' AS by_pin,
+               a.role = 'Bench' AND a.two_factor = 0 AND s.way NOT IN ('Passkey', 'Pin') AND EXISTS (SELECT 1 FROM shop WHERE helpers_second_step = 1) AS owes_second_step
         FROM session s
         JOIN account a ON a.id = s.account_id
         WHERE s.id = @id AND s.made_at > @Oldest AND a.id = @accountId AND a.security_stamp = @securityStamp AND a.ended_at IS NULL
+          AND (s.way <> 'Pin' OR s.made_at > @OldestPin)
         """;
 
     public void End(string id) => database.Write(c => c.Execute(EndSql, new { id }));
@@ -98,5 +118,6 @@ public sealed class SessionStore(Database database, OutboxStore outbox, TimeProv
         DELETE FROM session;
         DELETE FROM setup_link;
         DELETE FROM invitation;
+        DELETE FROM shared_tablet;
         """;
 }

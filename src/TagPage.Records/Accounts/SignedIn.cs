@@ -8,6 +8,9 @@ public sealed record SignedIn
     /// <summary>One of <see cref="Roles"/>.</summary>
     public string Role { get; init; } = "";
 
+    /// <summary>By PIN: to the bench alone, whoever it is, and to nothing of the own sign-in.</summary>
+    public bool ByPin { get; init; }
+
     /// <summary>The owner wants helpers to sign in with more than a password, and this one has not.</summary>
     public bool OwesSecondStep { get; init; }
 }

@@ -61,12 +61,12 @@ internal static class ComingBack
 
     private const string AccountSql = """
         INSERT INTO account (id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role,
-                             two_factor, authenticator_key, code_step, recovery_hashes, made_at, mail, signed_in_at, ended_at)
-        VALUES (@Id, @Name, @Normalized, @Hash, @Stamp, @Concurrency, @Role, @TwoFactor, @AuthenticatorKey, @CodeStep, @RecoveryHashes, @MadeAt, @Mail, @SignedInAt, @EndedAt)
+                             two_factor, authenticator_key, code_step, recovery_hashes, made_at, mail, signed_in_at, ended_at, pin_hash)
+        VALUES (@Id, @Name, @Normalized, @Hash, @Stamp, @Concurrency, @Role, @TwoFactor, @AuthenticatorKey, @CodeStep, @RecoveryHashes, @MadeAt, @Mail, @SignedInAt, @EndedAt, @PinHash)
         ON CONFLICT (id) DO UPDATE
         SET name = excluded.name, normalized_name = excluded.normalized_name, password_hash = excluded.password_hash, security_stamp = excluded.security_stamp,
             concurrency_stamp = excluded.concurrency_stamp, role = excluded.role, two_factor = excluded.two_factor, authenticator_key = excluded.authenticator_key,
-            code_step = excluded.code_step, recovery_hashes = excluded.recovery_hashes, mail = excluded.mail, signed_in_at = excluded.signed_in_at, ended_at = excluded.ended_at
+            code_step = excluded.code_step, recovery_hashes = excluded.recovery_hashes, mail = excluded.mail, signed_in_at = excluded.signed_in_at, ended_at = excluded.ended_at, pin_hash = excluded.pin_hash
         """;
 
     private const string AuditSql = "INSERT INTO audit (id, event, detail, made_by, times, first_at, last_at) VALUES (@Id, @Event, @Detail, @MadeBy, @Times, @FirstAt, @LastAt)";

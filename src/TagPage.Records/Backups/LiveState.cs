@@ -8,7 +8,7 @@ namespace TagPage.Records.Backups;
 /// <summary>What going back to a backup does not wind back: who signs in, who was forgotten, and which numbers were given out.</summary>
 internal sealed record LiveState
 {
-    public sealed record Account(string Id, string Name, string Normalized, string Hash, string Stamp, string Concurrency, string Role, long TwoFactor, string AuthenticatorKey, long CodeStep, string RecoveryHashes, string MadeAt, string? Mail, string? SignedInAt, string? EndedAt);
+    public sealed record Account(string Id, string Name, string Normalized, string Hash, string Stamp, string Concurrency, string Role, long TwoFactor, string AuthenticatorKey, long CodeStep, string RecoveryHashes, string MadeAt, string? Mail, string? SignedInAt, string? EndedAt, string PinHash);
 
     public sealed record Session(string Id, string Account, string Way, string Browser, string MadeAt);
 
@@ -46,7 +46,7 @@ internal sealed record LiveState
         Numbers = connection.Query<Number>("SELECT name AS \"table\", seq AS last FROM sqlite_sequence").AsList(),
         LastTicket = connection.ExecuteScalar<long>($"SELECT {RequestedJob.NextTicket} - 1"),
         Accounts = connection.Query<Account>(AccountsSql).AsList(),
-        Sessions = connection.Query<Session>("SELECT id, account_id AS account, way, browser, made_at FROM session").AsList(),
+        Sessions = connection.Query<Session>("SELECT id, account_id AS account, way, browser, made_at FROM session WHERE way <> 'Pin'").AsList(),
         Passkeys = connection.Query<Passkey>(PasskeysSql).AsList(),
         Audit = connection.Query<AuditLine>("SELECT id, event, detail, made_by, times, first_at, last_at FROM audit").AsList(),
     };
@@ -58,7 +58,7 @@ internal sealed record LiveState
 
     private const string AccountsSql = """
         SELECT id, name, normalized_name AS normalized, password_hash AS hash, security_stamp AS stamp, concurrency_stamp AS concurrency, role,
-               two_factor, authenticator_key, code_step, recovery_hashes, made_at, mail, signed_in_at, ended_at
+               two_factor, authenticator_key, code_step, recovery_hashes, made_at, mail, signed_in_at, ended_at, pin_hash
         FROM account
         """;
 }

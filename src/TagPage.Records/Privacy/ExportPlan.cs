@@ -101,6 +101,8 @@ public static class ExportPlan
         ["passkey"] = "keys of those who sign in to the shop",
         ["setup_link"] = "sign-in of the shop",
         ["job_deed"] = "who of the shop did what about a ticket: about those who work there",
+        ["shared_tablet"] = "browsers of the shop that several people share",
+        ["pin_try"] = "wrong PINs of those who sign in to the shop",
         ["invitation"] = "links for the shop's helpers",
         ["used_form_key"] = "random keys, tied to nobody",
         ["write_probe"] = "always empty",

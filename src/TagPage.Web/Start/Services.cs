@@ -134,6 +134,8 @@ internal static class Services
             o.Conventions.AllowAnonymousToPage("/Account/SetUp");
             o.Conventions.AllowAnonymousToPage("/Account/NewPassword");
             o.Conventions.AllowAnonymousToPage("/Account/Invitation");
+            o.Conventions.AllowAnonymousToPage("/Account/Change");
+            o.Conventions.AuthorizePage("/Account/Pin", ShopPolicies.Bench);
             foreach (var page in BenchPages.All)
                 o.Conventions.AuthorizePage(page, ShopPolicies.Bench);
             foreach (var page in BenchPages.OfOwnAccount)

@@ -37,6 +37,8 @@ internal static class SignInServices
         services.AddScoped<PasswordAsked>();
         services.AddScoped<Owners>();
         services.AddScoped<Helpers>();
+        services.AddSingleton<SharedTablet>();
+        services.AddScoped<Pins>();
         services.AddHostedService<SetUpLink>();
         services.AddScoped<IUserStore<Account>, IdentityAccounts>();
         services.AddIdentityCore<Account>(SetRules)

@@ -24,6 +24,7 @@ public static class EnglishNames
         SignInWay.AppCode => "password and a code",
         SignInWay.RecoveryCode => "password and a recovery code",
         SignInWay.Passkey => "passkey",
+        SignInWay.Pin => "PIN",
         _ => "a one-time link",
     };
 

@@ -99,6 +99,8 @@ public sealed class Scene : IDisposable
 
     public PeopleStore People => new(Database, Street.Time);
 
+    public TabletStore Tablets => new(Database, Street.Time);
+
     public InvitationStore Invitations => new(Database, Keys, Outbox, Street.Time);
 
     public AuditStore Audit => new(Database, Street.Time);

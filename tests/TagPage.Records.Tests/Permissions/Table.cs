@@ -111,10 +111,15 @@ internal static class Table
         new(Owner, (s, who) => s.People.Change(who, "bram", new HelperEntry { Name = "Bram", NormalizedName = "BRAM" }), AHelper),
         new(Owner, (s, who) => s.People.SignOut(who, "bram"), AHelper),
         new(Owner, (s, who) => s.People.End(who, "bram"), AHelper),
+        new(Owner, (s, who) => s.Tablets.All(who), ATablet),
+        new(Owner, (s, who) => s.Tablets.Share(who, "bench", "secret")),
+        new(Owner, (s, who) => s.Tablets.End(who, 1), ATablet),
         new(Owner, (s, who) => s.Invitations.Invite(who, new Account { Name = "tove", NormalizedName = "TOVE", Role = Roles.Bench }, Scene.Key, _ => default)),
         new(Owner, (s, who) => s.Invitations.Renew(who, "bram", _ => default), AHelper),
         new(Owner, (s, who) => s.Invitations.Token(who, 1), AHelper + "INSERT INTO invitation (account_id, expires_at) VALUES ('bram', '2026-11-28')"),
     ];
+
+    private const string ATablet = "INSERT INTO shared_tablet (secret_hash, name, made_at) VALUES ('hash', 'bench', '2026-11-25T09:00:00.000Z')";
 
     private const string AHelper = """
         INSERT INTO account (id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, made_at)

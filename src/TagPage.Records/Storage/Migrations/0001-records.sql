@@ -142,6 +142,8 @@ CREATE TABLE account (
   code_step         INTEGER NOT NULL DEFAULT 0,
   -- Hashes of what is left of them, with blanks between.
   recovery_hashes   TEXT NOT NULL DEFAULT '',
+  -- With it somebody changes over on a shared tablet; empty for none.
+  pin_hash          TEXT NOT NULL DEFAULT '',
   made_at           TEXT NOT NULL,
   signed_in_at      TEXT,
   -- Access was taken away. The row stays, because records say who did something; its name is free again.
@@ -150,16 +152,38 @@ CREATE TABLE account (
 ) STRICT, WITHOUT ROWID;
 CREATE UNIQUE INDEX account_by_name ON account (normalized_name) WHERE ended_at IS NULL;
 
+-- Browsers that several people share: a hash of what their cookie says.
+CREATE TABLE shared_tablet (
+  id          INTEGER PRIMARY KEY AUTOINCREMENT,
+  secret_hash TEXT    NOT NULL UNIQUE,
+  name        TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 60),
+  made_at     TEXT    NOT NULL
+) STRICT;
+
+-- How often in a row a person's PIN was wrong on a tablet.
+CREATE TABLE pin_try (
+  tablet_id  INTEGER NOT NULL REFERENCES shared_tablet (id) ON DELETE CASCADE,
+  account_id TEXT    NOT NULL REFERENCES account (id) ON DELETE CASCADE,
+  wrong      INTEGER NOT NULL CHECK (wrong > 0),
+  last_at    TEXT    NOT NULL,
+  PRIMARY KEY (tablet_id, account_id)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX pin_try_by_account ON pin_try (account_id);
+
 -- One row for each browser that is signed in; without it the browser's cookie is worth nothing.
 CREATE TABLE session (
   id         TEXT PRIMARY KEY CHECK (length(id) = 32),
   account_id TEXT NOT NULL REFERENCES account (id) ON DELETE CASCADE,
-  way        TEXT NOT NULL DEFAULT 'Password' CHECK (way IN ('Password', 'AppCode', 'RecoveryCode', 'Passkey', 'Link')),
+  way        TEXT NOT NULL DEFAULT 'Password' CHECK (way IN ('Password', 'AppCode', 'RecoveryCode', 'Passkey', 'Link', 'Pin')),
   -- What the browser calls itself.
   browser    TEXT NOT NULL DEFAULT '' CHECK (length(browser) <= 200),
-  made_at    TEXT NOT NULL
+  -- Where somebody changed over by PIN: once it is no longer shared, neither is anybody signed in by one there.
+  tablet_id  INTEGER REFERENCES shared_tablet (id) ON DELETE CASCADE,
+  made_at    TEXT NOT NULL,
+  CHECK ((way = 'Pin') = (tablet_id IS NOT NULL))
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX session_by_account ON session (account_id);
+CREATE INDEX session_by_tablet  ON session (tablet_id) WHERE tablet_id IS NOT NULL;
 
 -- Keys on phones and computers that sign in instead of name and password; the public halves.
 CREATE TABLE passkey (

@@ -176,15 +176,15 @@ public sealed class FieldTagHelper : TagHelper
             FieldKind.Time => "time",
             FieldKind.Tel => "tel",
             FieldKind.Mail => "email",
-            FieldKind.Password => "password",
+            FieldKind.Password or FieldKind.Pin => "password",
             FieldKind.Files => "file",
             _ => "text",
         });
-        if (Kind == FieldKind.Number)
-            input.Attributes["inputmode"] = "decimal";
+        if (Kind is FieldKind.Number or FieldKind.Pin)
+            input.Attributes["inputmode"] = Kind == FieldKind.Pin ? "numeric" : "decimal";
         if (Kind == FieldKind.Files && For.Metadata.ModelType != typeof(IFormFile))
             input.Attributes["multiple"] = "";
-        if (Kind is not (FieldKind.Password or FieldKind.Files))
+        if (Kind is not (FieldKind.Password or FieldKind.Pin or FieldKind.Files))
             input.Attributes["value"] = Value;
         input.Attributes["autocomplete"] = Autocomplete;
         if (Suggest is not null)

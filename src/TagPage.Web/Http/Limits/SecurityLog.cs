@@ -25,5 +25,5 @@ public sealed class SecurityLog(AuditStore audit, SourceMark marks, ILogger<Secu
     private static bool IsNumber(string account) => Guid.TryParseExact(account, "N", out _);
 
     private static bool IsRefusal(AuditEvent what) => what is AuditEvent.SignInFailed or AuditEvent.SignInRefused or AuditEvent.SignInPutOff
-        or AuditEvent.CodeWrong or AuditEvent.CodeRefused or AuditEvent.PasskeyRefused or AuditEvent.FindersRefused or AuditEvent.TagCodesRefused;
+        or AuditEvent.CodeWrong or AuditEvent.CodeRefused or AuditEvent.PasskeyRefused or AuditEvent.PinWrong or AuditEvent.FindersRefused or AuditEvent.TagCodesRefused;
 }

@@ -28,5 +28,5 @@ public static class BenchPages
 
     /// <summary>About the sign-in of whoever is signed in.</summary>
     public static IReadOnlySet<string> OfOwnAccount { get; } =
-        new HashSet<string>(["/Account/Passkeys", "/Account/Password", "/Account/SecondStep", "/Account/Security"], StringComparer.Ordinal);
+        new HashSet<string>(["/Account/Passkeys", "/Account/Password", "/Account/Pin", "/Account/SecondStep", "/Account/Security"], StringComparer.Ordinal);
 }

@@ -24,6 +24,7 @@ public sealed class SessionCookie(SessionStore sessions) : CookieAuthenticationE
     {
         Set(identity, identity.NameClaimType, signedIn.Name);
         Set(identity, identity.RoleClaimType, signedIn.Role);
+        Set(identity, WhoIsSignedIn.PinClaim, signedIn.ByPin ? "yes" : null);
         Set(identity, WhoIsSignedIn.OwesClaim, signedIn.OwesSecondStep ? "yes" : null);
     }
 

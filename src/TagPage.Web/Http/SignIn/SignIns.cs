@@ -13,7 +13,7 @@ namespace TagPage.Web.Http.SignIn;
 /// <summary>Checks passwords within the limits, and begins and ends sessions.</summary>
 public sealed class SignIns(
     UserManager<Account> users, SignInManager<Account> cookies, SessionStore sessions, SignInLimits limits, PasswordGate gate, KnownDevice devices,
-    DecoyHash decoy, AccountMails mails, SecurityLog log)
+    DecoyHash decoy, AccountMails mails, SharedTablet tablets, PinStore pins, SecurityLog log)
 {
     /// <param name="Account">Null where name or password was wrong; the answer must not tell which.</param>
     /// <param name="Wait">Above zero where nothing was checked, since too much was tried before.</param>
@@ -63,18 +63,30 @@ public sealed class SignIns(
 
     private async Task Begin(HttpContext context, Account account, SignInWay way, bool isNews)
     {
+        // On a shared tablet: whoever had changed over there has gone, and a full sign-in makes a locked PIN work again.
+        if (context.User.IsByPin())
+            sessions.End(context.User.SessionId());
+        if (tablets.Of(context) is { } tablet)
+            pins.Forgive(tablet.Id, account.Id);
         var browser = context.Request.Headers.UserAgent.ToString();
         var news = isNews ? mails.NewDevice(account.Name, way, browser) : ((string, MailText)?)null;
-        var claims = new Claim[]
-        {
-            new(WhoIsSignedIn.SessionClaim, sessions.Begin(account.Id, way, browser, news)),
-            new(WhoIsSignedIn.StampClaim, account.SecurityStamp),
-            new(ClaimTypes.Role, account.Role),
-        };
-        await cookies.SignInWithClaimsAsync(account, new AuthenticationProperties { IsPersistent = true }, claims);
+        await Keep(account, sessions.Begin(account.Id, way, browser, news), isPersistent: true);
         devices.Remember(context, account);
         log.Note(context, AuditEvent.SignedIn, account.Id, "by " + EnglishNames.Of(way));
     }
+
+    /// <summary>Whoever was signed in on the tablet is signed out, and the one whose PIN it was is signed in to the bench. No browser becomes known by a PIN.</summary>
+    public async Task ChangeOver(HttpContext context, Account account, TabletRow tablet)
+    {
+        if (context.User.SessionId() is { Length: > 0 } before)
+            sessions.End(before);
+        await Keep(account, sessions.BeginByPin(account.Id, tablet.Id, context.Request.Headers.UserAgent.ToString()), isPersistent: false);
+        log.Note(context, AuditEvent.SignedIn, account.Id, "by " + EnglishNames.Of(SignInWay.Pin));
+    }
+
+    private Task Keep(Account account, string session, bool isPersistent) => cookies.SignInWithClaimsAsync(
+        account, new AuthenticationProperties { IsPersistent = isPersistent },
+        [new(WhoIsSignedIn.SessionClaim, session), new(WhoIsSignedIn.StampClaim, account.SecurityStamp), new(ClaimTypes.Role, account.Role)]);
 
     /// <summary>After a change of what signs in: all other browsers are signed out, and this one stays.</summary>
     public async Task Renew(HttpContext context, Account account, SignInWay way)

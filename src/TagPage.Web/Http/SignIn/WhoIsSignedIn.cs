@@ -22,6 +22,11 @@ public static class WhoIsSignedIn
 
     public static bool OwesSecondStep(this ClaimsPrincipal who) => who.HasClaim(claim => claim.Type == OwesClaim);
 
+    public const string PinClaim = "by-pin";
+
+    /// <summary>Changed over on a shared tablet, so to the bench alone.</summary>
+    public static bool IsByPin(this ClaimsPrincipal who) => who.HasClaim(claim => claim.Type == PinClaim);
+
     public static bool IsOwner(this ClaimsPrincipal who) => who.IsInRole(Roles.Owner);
 
     /// <summary>Who acts, for the records: the owner, a helper at the bench, or nobody they know.</summary>

@@ -12,7 +12,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Account;
 
 /// <summary>By what the owner signs in, and which browsers are signed in.</summary>
-public sealed class SecurityModel(UserManager<Records.Accounts.Account> users, SecondFactor second, PasskeyStore passkeys, SessionStore sessions, SecurityLog log, ShopClock clock) : AccountPage(users)
+public sealed class SecurityModel(UserManager<Records.Accounts.Account> users, SecondFactor second, PasskeyStore passkeys, PinStore pins, SessionStore sessions, SecurityLog log, ShopClock clock) : AccountPage(users)
 {
     private const string Here = "/account/security";
 
@@ -23,6 +23,8 @@ public sealed class SecurityModel(UserManager<Records.Accounts.Account> users, S
     public int CodesLeft { get; private set; }
 
     public int Passkeys { get; private set; }
+
+    public bool HasPin => pins.Has(Mine.Id);
 
     public async Task OnGetAsync()
     {

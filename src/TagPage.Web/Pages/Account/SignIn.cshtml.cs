@@ -29,7 +29,8 @@ public sealed class SignInModel(SignIns signIns, HalfWay halfWay, PasskeySignIn 
     /// <summary>False on a new install, where nobody can sign in yet.</summary>
     public bool HasAccount => accounts.Any();
 
-    public IActionResult OnGet() => User.IsSignedIn() ? Onward() : Page();
+    /// <summary>Who changed over by PIN can sign in in full.</summary>
+    public IActionResult OnGet() => User.IsSignedIn() && !User.IsByPin() ? Onward() : Page();
 
     public async Task<IActionResult> OnPostAsync()
     {
