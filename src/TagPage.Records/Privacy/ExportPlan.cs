@@ -125,6 +125,10 @@ public static class ExportPlan
         ["name_order"] = "how the order of names was made",
         ["search"] = "words of the search box, the same as in client, player and racket",
         ["search_note"] = "words of the search box, the same as the notes of client, player, racket and job",
+        ["stringing_list"] = "lists that were brought in, by name and number of lines",
+        ["stringing_list_row"] = "lines of a list on their way in, for moments: they become jobs",
+        ["stringing_list_record"] = "which records a list brought, by number",
+        ["stringing_list_heading"] = "what the columns of lists mean",
         ["demo"] = "of the demo",
         ["migration"] = "schema changes",
     };

@@ -30,9 +30,12 @@ internal static class SheetText
     public static string Write(IEnumerable<string> columns, IEnumerable<IReadOnlyList<object?>> rows) =>
         string.Concat(new[] { string.Join(',', columns) }.Concat(rows.Select(row => string.Join(',', row.Select(Cell)))).Select(line => line + "\r\n"));
 
-    private static string Cell(object? value)
+    private static string Cell(object? value) => Quoted(Convert.ToString(value, CultureInfo.InvariantCulture) ?? "");
+
+    /// <summary>As a cell of a file stands in it.</summary>
+    public static string Quoted(string cell)
     {
-        var text = FormulaGuard.Guard(Convert.ToString(value, CultureInfo.InvariantCulture) ?? "");
+        var text = FormulaGuard.Guard(cell);
         return text.AsSpan().IndexOfAny(",\"\r\n;") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
     }
 

@@ -11,6 +11,7 @@ using TagPage.Records.Search;
 using TagPage.Records.Shop;
 using TagPage.Records.Stock;
 using TagPage.Records.Storage;
+using TagPage.Records.StringingLists;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.Limits;
@@ -20,6 +21,7 @@ using TagPage.Web.Mail;
 using TagPage.Web.Pages.Shop.Shared;
 using TagPage.Web.Setup;
 using TagPage.Web.Start.Demo;
+using TagPage.Web.StringingLists;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Start;
@@ -69,6 +71,10 @@ internal static class Services
         services.AddStores();
         services.AddSingleton<Importer>();
         services.AddSingleton<KeptAnswers>();
+        services.AddSingleton<ListPlanner>();
+        services.AddSingleton<ListDesk>();
+        services.AddSingleton<StringingListWorker>();
+        services.AddHostedService(provider => provider.GetRequiredService<StringingListWorker>());
         services.AddSingleton<JobChoicesReader>();
         services.AddSingleton<Uploads>();
         services.AddHostedService<UploadSweeper>();

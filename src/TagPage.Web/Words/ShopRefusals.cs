@@ -14,6 +14,7 @@ using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Stock;
 using TagPage.Records.Storage;
+using TagPage.Records.StringingLists;
 using TagPage.Records.Strings;
 using TagPage.Records.Tags;
 
@@ -32,6 +33,7 @@ public static class ShopRefusals
         NothingPlanned => "There is nothing to add or to take off.",
         StockTooLong => "That is more string than can be kept account of. Check the number.",
         FrameNameTaken => "The catalogue already has a frame of this name for this sport. Change that one, or enter another name.",
+        ListInUse { By: var by } => $"Something stands on what this list brought: {StringingListWords.Of(by)}. Remove that first, or leave the list as it is.",
         AddedLater => "It was put on after that day. Enter the day it came off.",
         _ => OfPeople(why) ?? OfRackets(why) ?? JobRefusalWords.Of(why) ?? ReadingRefusalWords.Of(why) ?? EventRefusalWords.Of(why) ?? OfReminders(why) ?? OfBackups(why) ?? PriceWords.Of(why)
             ?? throw new ArgumentOutOfRangeException(nameof(why), why.GetType().Name, "No words for this reason."),

@@ -28,6 +28,7 @@ using TagPage.Records.Shop;
 using TagPage.Records.Specs;
 using TagPage.Records.Stock;
 using TagPage.Records.Storage;
+using TagPage.Records.StringingLists;
 using TagPage.Records.Strings;
 using TagPage.Records.Tags;
 using TagPage.Records.Tests.Cast;
@@ -116,6 +117,8 @@ public sealed class Scene : IDisposable
     public MoveStore Moves => new(Database, Street.Clock);
     public BackStore Backs => new(Database, Street.Time);
     public JobRacketStore JobRackets => new(Database, Street.Time);
+    public StringingListStore StringingLists => new(Database, Street.Time);
+    public TakeBackStore TakeBacks => new(Database, Street.Time);
     public JobDeleteStore JobDeletes => new(Database);
     public EditJobStore Edits => new(Database, Shops, Street.Clock);
     public NewJobStore News => new(Database, Shops, Street.Clock);

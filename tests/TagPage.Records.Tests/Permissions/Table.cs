@@ -22,6 +22,7 @@ using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
 using TagPage.Records.Stock;
+using TagPage.Records.StringingLists;
 using TagPage.Records.Tests.Cast;
 
 namespace TagPage.Records.Tests.Permissions;
@@ -140,6 +141,8 @@ internal static class Table
         new(Shop, (s, who) => s.Moves.MarkStrung(who, s.Waiting, new StrungEntry { StrungOn = Street.Today })),
         new(Shop, (s, who) => s.Moves.Collect(who, s.Waiting, new HandOutEntry { CollectedOn = Street.Today }), StrungNow),
         new(Shop, (s, who) => s.Moves.Cancel(who, s.Waiting)),
+        new(Owner, (s, who) => s.StringingLists.Begin(who, new StringingListEntry { FormKey = Scene.Key, Lines = new[] { new StringingLine { Client = "Ivo" } }, Headings = "[]" })),
+        new(Owner, (s, who) => s.TakeBacks.Begin(who, 1), "INSERT INTO stringing_list (name, state, lines, made_at) VALUES ('list.csv', 'In', 0, '2026-11-25T09:00:00.000Z')"),
         new(Shop, (s, who) => s.Backs.Back(who, s.Waiting, JobState.Strung), StrungNow),
         new(Shop, (s, who) => s.Backs.BackTogether(who, new[] { s.Waiting }, JobState.Strung), StrungNow),
         new(Shop, (s, who) => s.Backs.LastMove(who, DateTimeOffset.UnixEpoch), "UPDATE job SET state = 'OnMachine', moved_at = '2026-11-25T09:00:00.000Z' WHERE id = 2"),

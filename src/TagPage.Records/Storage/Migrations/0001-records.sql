@@ -770,7 +770,10 @@ CREATE INDEX payment_by_day    ON payment (paid_on, id);
 CREATE TRIGGER payment_stays BEFORE UPDATE OF amount_minor, method, undoes_id ON payment BEGIN
   SELECT RAISE(ABORT, 'A payment is never changed.');
 END;
-CREATE TRIGGER payment_never_goes BEFORE DELETE ON payment BEGIN
+-- But for what a list said was paid before: that goes when the whole list is taken back.
+CREATE TRIGGER payment_never_goes BEFORE DELETE ON payment
+WHEN NOT EXISTS (SELECT 1 FROM stringing_list_record m JOIN stringing_list l ON l.id = m.list_id
+                 WHERE m.kind = 'payment' AND m.record_id = old.id AND l.state = 'Leaving') BEGIN
   SELECT RAISE(ABORT, 'A payment is never deleted.');
 END;
 
@@ -1505,6 +1508,75 @@ END;
 CREATE TRIGGER stock_again_charge_gone AFTER DELETE ON charge WHEN old.centimetres IS NOT NULL AND EXISTS (SELECT 1 FROM string_stock) AND EXISTS (SELECT 1 FROM job WHERE id = old.job_id) BEGIN
   INSERT INTO stock_again (job_id) VALUES (old.job_id) ON CONFLICT DO NOTHING;
 END;
+
+-- ==== Lists of stringings that were brought in ====
+
+-- A list, and how far it is. Coming and Leaving are worked on in the background; Held could not leave any further.
+CREATE TABLE stringing_list (
+  id        INTEGER PRIMARY KEY AUTOINCREMENT,
+  name      TEXT    NOT NULL CHECK (length(name) <= 120),
+  state     TEXT    NOT NULL CHECK (state IN ('Coming', 'In', 'Leaving', 'Held', 'Back')),
+  lines     INTEGER NOT NULL CHECK (lines >= 0),
+  -- What the check found, and lines of which something on file had changed by the time they were written.
+  noted     INTEGER NOT NULL DEFAULT 0,
+  there     INTEGER NOT NULL DEFAULT 0,
+  refused   INTEGER NOT NULL DEFAULT 0,
+  missed    INTEGER NOT NULL DEFAULT 0,
+  made_at   TEXT    NOT NULL,
+  ended_at  TEXT
+) STRICT;
+CREATE INDEX stringing_list_at_work ON stringing_list (id) WHERE state IN ('Coming', 'Leaving');
+
+-- Lines that are still to be written, household by household; each goes when it is.
+CREATE TABLE stringing_list_row (
+  list_id   INTEGER NOT NULL REFERENCES stringing_list (id) ON DELETE CASCADE,
+  household INTEGER NOT NULL,
+  position  INTEGER NOT NULL,
+  line      TEXT    NOT NULL CHECK (json_valid(line)),
+  PRIMARY KEY (list_id, household, position)
+) STRICT, WITHOUT ROWID;
+
+-- What a list brought, by table and number, so that all of it can be taken back. client_phone and client_mail: a way to reach a
+-- client who was on file that was missing there.
+CREATE TABLE stringing_list_record (
+  kind      TEXT    NOT NULL CHECK (kind IN ('client', 'client_phone', 'client_mail', 'player', 'string_kind', 'racket', 'job', 'charge', 'charge_change', 'payment', 'payment_share')),
+  record_id INTEGER NOT NULL,
+  list_id   INTEGER NOT NULL REFERENCES stringing_list (id) ON DELETE CASCADE,
+  -- The record's, when the list had written it: whoever changes it gives it another.
+  version   INTEGER NOT NULL DEFAULT 1,
+  PRIMARY KEY (kind, record_id)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX stringing_list_record_by_list ON stringing_list_record (list_id, kind, record_id);
+CREATE TRIGGER job_of_list_gone AFTER DELETE ON job BEGIN
+  DELETE FROM stringing_list_record WHERE kind = 'job' AND record_id = old.id;
+END;
+CREATE TRIGGER racket_of_list_gone AFTER DELETE ON racket BEGIN
+  DELETE FROM stringing_list_record WHERE kind = 'racket' AND record_id = old.id;
+END;
+CREATE TRIGGER player_of_list_gone AFTER DELETE ON player BEGIN
+  DELETE FROM stringing_list_record WHERE kind = 'player' AND record_id = old.id;
+END;
+CREATE TRIGGER client_of_list_gone AFTER DELETE ON client BEGIN
+  DELETE FROM stringing_list_record WHERE kind IN ('client', 'client_phone', 'client_mail') AND record_id = old.id;
+END;
+CREATE TRIGGER string_of_list_gone AFTER DELETE ON string_kind BEGIN
+  DELETE FROM stringing_list_record WHERE kind = 'string_kind' AND record_id = old.id;
+END;
+CREATE TRIGGER charge_of_list_gone AFTER DELETE ON charge BEGIN
+  DELETE FROM stringing_list_record WHERE kind = 'charge' AND record_id = old.id;
+END;
+-- Money that stays when a client is forgotten is nobody's to take back.
+CREATE TRIGGER share_of_list_stays AFTER UPDATE OF past_ticket ON payment_share WHEN new.past_ticket IS NOT NULL BEGIN
+  DELETE FROM stringing_list_record
+  WHERE (kind = 'payment_share' AND record_id = new.id) OR (kind = 'payment' AND record_id = new.payment_id);
+END;
+
+-- What was said about the columns of lists with these headings, for the next one.
+CREATE TABLE stringing_list_heading (
+  headings TEXT PRIMARY KEY CHECK (length(headings) <= 20000),
+  settings TEXT NOT NULL CHECK (json_valid(settings)),
+  used_at  TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
 
 -- ==== The search box ====
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Import;
@@ -12,11 +11,6 @@ namespace TagPage.Web.Pages.Shop.Import;
 /// <summary>What the files would do. Nothing is saved before every client who may be on file is decided.</summary>
 public sealed class CheckModel(Importer importer, ImportStore store, Uploads uploads, KeptAnswers answers, ShopClock clock) : PageModel
 {
-    /// <summary>As many can be decided on one page.</summary>
-    public const int MostMatches = 300;
-
-    private const string Prefix = "match-";
-
     public ImportReport? Report { get; private set; }
 
     public ImportChoices Choices { get; private set; } = new();
@@ -24,9 +18,7 @@ public sealed class CheckModel(Importer importer, ImportStore store, Uploads upl
     [BindProperty(SupportsGet = true)]
     public string? SettledBefore { get; set; }
 
-    public bool HasTooManyMatches => Report?.Matches.Count > MostMatches;
-
-    public static string FieldOf(ImportMatch match) => string.Create(CultureInfo.InvariantCulture, $"{Prefix}{match.Client.Line}");
+    public bool HasTooManyMatches => Report?.Matches.Count > MatchAnswers.Most;
 
     public IActionResult OnGet(string key)
     {
@@ -63,8 +55,8 @@ public sealed class CheckModel(Importer importer, ImportStore store, Uploads upl
         }
         if (!Report.IsClean)
         {
-            foreach (var match in Report.Undecided.Take(MostMatches))
-                ModelState.AddModelError(FieldOf(match), $"Say who {match.Client.Name} is.");
+            foreach (var match in Report.Undecided.Take(MatchAnswers.Most))
+                ModelState.AddModelError(MatchAnswers.FieldOf(match), $"Say who {match.Client.Name} is.");
             return Page();
         }
         uploads.Remove(key);
@@ -91,12 +83,5 @@ public sealed class CheckModel(Importer importer, ImportStore store, Uploads upl
         return wrong is null;
     }
 
-    private ImportChoices Chosen() => new()
-    {
-        ByLine = Request.Form.Where(f => f.Key.StartsWith(Prefix, StringComparison.Ordinal) && Line(f.Key) is not null)
-            .ToDictionary(f => Line(f.Key)!.Value, f => f.Value.ToString()),
-    };
-
-    private static int? Line(string field) =>
-        int.TryParse(field.AsSpan(Prefix.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var line) ? line : null;
+    private ImportChoices Chosen() => new() { ByLine = MatchAnswers.Of(Request.Form) };
 }

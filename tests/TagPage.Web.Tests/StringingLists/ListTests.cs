@@ -1,0 +1,190 @@
+using TagPage.Core.Sports;
+using TagPage.Core.Units;
+using TagPage.Records.Import;
+using TagPage.Records.Storage;
+using TagPage.Records.StringingLists;
+using TagPage.Web.StringingLists;
+using TagPage.Web.Tests.Cast;
+using TagPage.Web.Tests.Import;
+
+namespace TagPage.Web.Tests.StringingLists;
+
+/// <summary>What becomes of the lines of a list.</summary>
+public sealed class ListTests : IDisposable
+{
+    private const string Tamsin = "Tamsin Quill;Pellmore Meadow 98;2025-03-14;Heron Spin 1.25;52/50";
+
+    private readonly TestShop _shop = new();
+
+    public ListTests() => ImportedShop.SetUp(_shop);
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public void Thirteenth_month_decides_the_order_of_all_days()
+    {
+        var reading = OldLists.Read(OldLists.List("Tamsin;Meadow;01/02/2025;Heron;52", "Tamsin;Meadow;13/01/2025;Heron;52"));
+
+        Assert.Null(reading.Days);
+        Assert.Equal(new DateOnly(2025, 2, 1), reading.Lines[0].Day);
+    }
+
+    [Fact]
+    public void Order_of_days_that_the_list_does_not_show_is_asked_and_the_answer_holds()
+    {
+        var list = OldLists.List("Tamsin;Meadow;01/02/2025;Heron;52");
+
+        var asked = OldLists.Read(list);
+        var answered = OldLists.Read(list, s => s with { Days = DayOrder.MonthDayYear });
+
+        Assert.Equal("01/02/2025", asked.Days!.Example);
+        Assert.Equal((null, new DateOnly(2025, 1, 2)), (answered.Days, answered.Lines[0].Day));
+    }
+
+    [Fact]
+    public void Order_that_would_lie_in_the_future_is_none() =>
+        Assert.Equal(new DateOnly(2026, 1, 12), OldLists.Read(OldLists.List("Tamsin;Meadow;12/01/2026;Heron;52"), s => s with { Days = DayOrder.MonthDayYear }).Lines[0].Day);
+
+    [Fact]
+    public void List_that_contradicts_itself_is_asked_and_the_odd_one_is_doubted()
+    {
+        var list = OldLists.List("Tamsin;Meadow;13/01/2025;Heron;52", "Tamsin;Meadow;01/14/2025;Heron;52", "Tamsin;Meadow;01/02/2025;Heron;52");
+
+        Assert.Equal([DayOrder.DayMonthYear, DayOrder.MonthDayYear], OldLists.Read(list).Days!.Left);
+        var answered = OldLists.Read(list, s => s with { Days = DayOrder.DayMonthYear });
+        Assert.Equal(["“01/14/2025” can only be 14 Jan 2025; other days in this list are written in another order."], answered.Lines[1].Doubts);
+        Assert.Equal(new DateOnly(2025, 2, 1), answered.Lines[2].Day);
+    }
+
+    [Fact]
+    public void Decimals_that_the_list_does_not_show_are_asked()
+    {
+        const string List = "Client;Date;Price\nTamsin;2025-01-13;1.234";
+
+        Assert.Equal("1.234", OldLists.Read(List).Decimals!.Example);
+        Assert.Equal(123400, OldLists.Read(List, s => s with { Decimals = DecimalMark.Comma }).Lines[0].PriceMinor);
+        Assert.Equal(123400, OldLists.Read(List + "\nTamsin;2025-01-14;24,50").Lines[0].PriceMinor);
+    }
+
+    [Theory]
+    [InlineData("52", Sport.Tennis, TensionUnit.Lb)]
+    [InlineData("24", Sport.Tennis, TensionUnit.Kg)]
+    [InlineData("11", Sport.Badminton, TensionUnit.Kg)]
+    public void Unit_is_told_by_what_is_usual_in_the_sport(string tension, Sport sport, TensionUnit unit)
+    {
+        var reading = OldLists.Read(OldLists.List($"Tamsin;Meadow;2025-01-13;Heron;{tension}"), s => s with { Sport = sport });
+
+        Assert.Equal((null, unit), (reading.Unit, reading.Lines[0].Tension!.Unit));
+    }
+
+    [Fact]
+    public void Unit_of_a_list_with_both_is_asked() =>
+        Assert.Equal("52", OldLists.Read(OldLists.List("Tamsin;Meadow;2025-01-13;Heron;52", "Tamsin;Meadow;2025-01-14;Heron;24")).Unit!.Example);
+
+    [Fact]
+    public void Unit_in_the_heading_holds_for_all() =>
+        Assert.Equal(TensionUnit.Kg, OldLists.Read("Client;Date;Tension (kg)\nTamsin;2025-01-13;30").Lines[0].Tension!.Unit);
+
+    [Fact]
+    public void What_cannot_be_read_stands_in_the_note_of_the_job()
+    {
+        OldLists.Bring(_shop, "Client;Racket;Date;String;Tension;Price;Loyalty\nTamsin Quill;Meadow;2025-03-14;?;?;a drink;gold\n");
+
+        Assert.Equal("String: ?\nTension: ?\nPrice: a drink\nLoyalty: gold\nWritten down for the tension: 52 lb", _shop.Records.Text("SELECT note FROM job"));
+        Assert.Equal("String not known", _shop.Records.Text("SELECT k.name FROM job j JOIN string_kind k ON k.id = j.mains_id"));
+    }
+
+    [Theory]
+    [InlineData(";Meadow;2025-03-14;Heron;52", "No client is named.")]
+    [InlineData("Tamsin;Meadow;soon;Heron;52", "“soon” is no day that can be told for sure.")]
+    [InlineData("Tamsin;Meadow;2027-03-14;Heron;52", "The day is in the future; today is 25 Nov 2026.")]
+    [InlineData("Tamsin;Meadow;2025-03-14;Heron;52;more", "This line has 6 cells, but the first one has 5. A cell with a separator or a line break in it needs quotation marks around it.")]
+    public void Line_that_is_no_stringing_is_refused_with_its_reason(string line, string reason) =>
+        Assert.Equal(reason, OldLists.Plan(_shop, OldLists.List(Tamsin, line)).Plan.Lines[1].Reasons[0]);
+
+    [Fact]
+    public void Formula_stays_data()
+    {
+        OldLists.Bring(_shop, OldLists.List("=HYPERLINK(1);@SUM(A1);2025-03-14;+Spin 1.25;52"));
+
+        Assert.Equal("=HYPERLINK(1)|@SUM(A1)|+Spin", _shop.Records.Text("SELECT c.name || '|' || r.frame || '|' || k.name FROM client c, racket r, string_kind k"));
+    }
+
+    [Fact]
+    public void Same_stringing_twice_in_a_list_comes_in_once_if_it_is_one_racket()
+    {
+        var one = OldLists.Plan(_shop, OldLists.List(Tamsin, Tamsin)).Plan;
+        var several = OldLists.Plan(_shop, OldLists.List(Tamsin, Tamsin), s => s with { OtherRackets = RacketQuestion.Several }).Plan;
+        var open = OldLists.Plan(_shop, OldLists.List(Tamsin, Tamsin), s => s with { OtherRackets = null }).Plan;
+
+        Assert.Equal((LineState.There, "This stringing stands in line 2 already."), (one.Lines[1].State, one.Lines[1].Reasons[0]));
+        Assert.Equal(2, several.Count(LineState.Doubted));
+        Assert.Equal((false, 2), (open.IsComplete, Assert.Single(open.Rackets).MostOnADay));
+    }
+
+    [Fact]
+    public void Second_upload_of_a_list_finds_all_of_it()
+    {
+        var list = OldLists.List(Tamsin, Tamsin, "Odalys Ferran;Dunmarrow;2025-04-01;Heron Soft;24x23 kg", "Odalys Ferran;;2025-04-02;?;?");
+        static ListSettings Several(ListSettings s) => s with { OtherRackets = RacketQuestion.Several, Unit = TensionUnit.Lb };
+        OldLists.Bring(_shop, list, Several);
+        var before = _shop.Database.Dump();
+
+        var plan = OldLists.Plan(_shop, list, s => Several(s) with { Strings = new Dictionary<string, StringAnswer> { ["?"] = new(long.Parse(_shop.Records.Text("SELECT id FROM string_kind WHERE name = 'String not known'"), System.Globalization.CultureInfo.InvariantCulture), null, null) } }).Plan;
+
+        Assert.Equal(4, plan.Count(LineState.There));
+        Assert.Equal(before, _shop.Database.Dump());
+        Assert.Equal("1, 2", _shop.Records.Text("SELECT group_concat(r.number, ', ' ORDER BY r.number) FROM racket r JOIN player p ON p.id = r.player_id WHERE p.name = 'Tamsin Quill'"));
+    }
+
+    [Fact]
+    public void Racket_and_missing_phone_number_of_a_client_on_file_are_found()
+    {
+        var client = _shop.Records.Client("Tamsin Quill");
+        var racket = _shop.Records.Racket(_shop.Records.Player(client, "Tamsin Quill"), 3);
+        const string List = "Client;Phone;Racket;Date;String;Tension\nTamsin Quill;020 7946 0958;pellmore MEADOW 98;2025-03-14;Heron Spin 1.25;52";
+
+        Assert.Equal(LineState.Changed, Assert.Single(OldLists.Plan(_shop, List).Plan.Lines).State);
+        OldLists.Bring(_shop, List);
+
+        Assert.Equal((racket.ToString(System.Globalization.CultureInfo.InvariantCulture), "+442079460958"), (_shop.Records.Text("SELECT racket_id FROM job"), _shop.Records.Text("SELECT phone FROM client")));
+    }
+
+    [Fact]
+    public void Client_who_may_be_on_file_is_asked_about()
+    {
+        _shop.Records.Client("Tamsin Quill");
+
+        Assert.Equal("Tamsin Quill", Assert.Single(OldLists.Plan(_shop, OldLists.List(Tamsin), others: OtherMatches.MergeSure).Plan.Undecided).Client.Name);
+    }
+
+    [Fact]
+    public void Old_stringings_are_collected_and_paid_and_newer_ones_wait()
+    {
+        OldLists.Bring(_shop, OldLists.List(Tamsin, "Tamsin Quill;Pellmore Meadow 98;2026-11-20;Heron Spin 1.25;52/50"), s => s with { SettledBefore = new DateOnly(2026, 10, 26) });
+
+        Assert.Equal("Collected 2025-03-14, Strung ", _shop.Records.Text("SELECT group_concat(state || ' ' || COALESCE(paid_on, ''), ', ' ORDER BY id) FROM job"));
+    }
+
+    [Fact]
+    public void Household_longer_than_one_transaction_stays_one_client_with_its_rackets()
+    {
+        OldLists.Bring(_shop, OldLists.List([.. Enumerable.Range(0, 500).Select(i => $"Harbour Club;Frame {i % 7};{new DateOnly(2020, 1, 1).AddDays(i):yyyy-MM-dd};Heron Spin 1.25;52")]));
+
+        Assert.Equal((1, 1, 7, 500), (_shop.Records.Count("client"), _shop.Records.Count("player"), _shop.Records.Count("racket"), _shop.Records.Count("job")));
+        Assert.Equal(500, _shop.Records.Count("job", "ticket BETWEEN 1 AND 500"));
+    }
+
+    [Fact]
+    public void Line_whose_client_was_deleted_meanwhile_is_counted_and_the_others_come_in()
+    {
+        var client = _shop.Records.Client("Tamsin Quill");
+        var plan = OldLists.Plan(_shop, OldLists.List(Tamsin, "Odalys Ferran;Dunmarrow;2025-04-01;Heron Spin 1.25;52"), s => OldLists.Polyester(s, ["HERON SPIN 1.25"])).Plan;
+        var list = ((Outcome.Done)_shop.Get<StringingListStore>().Begin(Who.Shop, new StringingListEntry { FormKey = FormKey.New(), Lines = [.. plan.Lines.Select(l => l.Write!)], Headings = "[]" })).Id;
+        _shop.Records.Change("DELETE FROM client WHERE id = @client", new { client });
+
+        _shop.Get<StringingListWorker>().Round();
+
+        Assert.Equal((1, 1), (_shop.Get<StringingListStore>().Get(list)!.Missed, _shop.Records.Count("job")));
+    }
+}

@@ -1,0 +1,115 @@
+using System.Text.RegularExpressions;
+using TagPage.Records.Storage;
+using TagPage.Records.StringingLists;
+using TagPage.Web.Tests.Cast;
+using TagPage.Web.Tests.Import;
+using TagPage.Web.Words;
+
+namespace TagPage.Web.Tests.StringingLists;
+
+/// <summary>A whole list goes again, and leaves everything as it was.</summary>
+public sealed partial class TakeBackTests : IDisposable
+{
+    private const string List = "Client;Phone;Racket;Date;String;Tension;Price\nTamsin Quill;020 7946 0111;Pellmore Meadow 98;2025-03-14;Heron Spin 1.25;52;24.50\nTamsin Quill;;Another;2025-03-15;New String 1.30;50;\nIvo Bramante;;Dunmarrow;2025-04-01;New String 1.30;24 kg;20\n";
+
+    private readonly TestShop _shop = new();
+
+    public TakeBackTests()
+    {
+        ImportedShop.SetUp(_shop);
+        _shop.Records.Family();
+        var tamsin = _shop.Records.Client("Tamsin Quill");
+        _shop.Records.Job(_shop.Records.Racket(_shop.Records.Player(tamsin, "Tamsin Quill")), new DateOnly(2026, 1, 2), new DateOnly(2026, 1, 2));
+        _shop.Database.Write(_ => { });
+    }
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public void Everything_is_as_it_was_before_the_list_came()
+    {
+        var before = Content();
+        var list = Bring();
+        Assert.NotEqual(before, Content());
+
+        Assert.IsType<Outcome.Done>(Back(list));
+
+        Assert.Equal(before, Content());
+        Assert.Equal(StringingListState.Back, _shop.Get<StringingListStore>().Get(list)!.State);
+    }
+
+    [Theory]
+    [InlineData("UPDATE job SET note = 'x', version = version + 1 WHERE ticket = (SELECT MAX(ticket) FROM job)", "1 job changed since")]
+    [InlineData("INSERT INTO logged_hours (racket_id, played_on, hours) SELECT MAX(id), '2026-11-20', 2 FROM racket", "1 record: logged hours")]
+    [InlineData("INSERT INTO tag (code, state, racket_id, made_at) SELECT '0MWF2SBY7KE', 'Live', MAX(id), '2026-11-20T10:00:00.000Z' FROM racket", "1 tag")]
+    [InlineData("INSERT INTO player (client_id, name, junior) SELECT MAX(id), 'Pip', 1 FROM client", "1 player")]
+    [InlineData("INSERT INTO string_price (string_id, set_minor) SELECT MAX(id), 900 FROM string_kind", "1 entry of stock or prices")]
+    [InlineData("INSERT INTO payment (client_id, paid_on, method, amount_minor, made_at, made_by) SELECT MAX(id), '2026-11-20', 'Cash', 500, '2026-11-20T10:00:00.000Z', 'Shop' FROM client", "1 payment")]
+    [InlineData("UPDATE client SET note = 'x', version = version + 1 WHERE name = 'Tamsin Quill'", "1 client changed since")]
+    [InlineData("UPDATE job SET label_date = '2026-11-20' WHERE ticket = (SELECT MAX(ticket) FROM job)", "1 job changed since")]
+    public void Something_that_stands_on_it_is_said_and_nothing_goes(string sql, string says)
+    {
+        var list = Bring();
+        _shop.Records.Change(sql);
+        var before = _shop.Database.Dump();
+
+        var refused = Assert.IsType<Outcome.Refused>(_shop.Get<TakeBackStore>().Begin(Who.Shop, list));
+
+        Assert.Contains(says, ShopRefusals.Of(refused.Why), StringComparison.Ordinal);
+        Assert.Equal(before, _shop.Database.Dump());
+    }
+
+    [Fact]
+    public void Something_that_comes_to_stand_on_it_while_it_leaves_holds_it_until_that_is_gone()
+    {
+        var list = Bring();
+        Assert.IsType<Outcome.Done>(_shop.Get<TakeBackStore>().Begin(Who.Shop, list));
+        _shop.Records.Change("INSERT INTO logged_hours (racket_id, played_on, hours) SELECT MAX(id), '2026-11-20', 2 FROM racket");
+
+        _shop.Get<StringingListWorker>().Round();
+
+        Assert.Equal(StringingListState.Held, _shop.Get<StringingListStore>().Get(list)!.State);
+        Assert.Equal(1, _shop.Records.Count("logged_hours"));
+        _shop.Records.Change("DELETE FROM logged_hours");
+        Assert.IsType<Outcome.Done>(Back(list));
+        Assert.Equal(StringingListState.Back, _shop.Get<StringingListStore>().Get(list)!.State);
+    }
+
+    [Fact]
+    public void Payments_of_no_list_still_never_go()
+    {
+        Bring();
+
+        Assert.Throws<Microsoft.Data.Sqlite.SqliteException>(() => _shop.Records.Change("DELETE FROM payment_share; DELETE FROM payment"));
+    }
+
+    [Fact]
+    public void What_its_jobs_took_from_the_stock_is_put_back()
+    {
+        _shop.Records.Change("INSERT INTO string_stock (string_id, unit, racket_cm, since) SELECT id, 'Set', 1200, '2025-01-01' FROM string_kind WHERE name = 'Heron Spin'");
+        var list = Bring();
+        Assert.Equal("-1200", _shop.Records.Text("SELECT left_cm FROM string_stock"));
+
+        Assert.IsType<Outcome.Done>(Back(list));
+
+        Assert.Equal("0", _shop.Records.Text("SELECT left_cm FROM string_stock"));
+    }
+
+    private long Bring() => OldLists.Bring(_shop, List, s => s with { SettledBefore = new DateOnly(2026, 1, 1), Unit = TagPage.Core.Units.TensionUnit.Lb });
+
+    private Outcome Back(long list)
+    {
+        var outcome = _shop.Get<TakeBackStore>().Begin(Who.Shop, list);
+        _shop.Get<StringingListWorker>().Round();
+        return outcome;
+    }
+
+    /// <summary>All but that there was a list, that a client's record was saved, and numbers of calendar entries, which only grow; of the search box its words, not how they are indexed.</summary>
+    private string Content() => Kept().Replace(Version().Replace(_shop.Database.Dump(), ""), "");
+
+    [GeneratedRegex(@"(?<=name=Tamsin Quill .*)version=\d+|calendar_number=\d+")]
+    private static partial Regex Version();
+
+    [GeneratedRegex(@"(?m)^(stringing_list\w*|used_form_key|search\w*_(config|data|docsize|idx))\r?\n(  .*\r?\n)*")]
+    private static partial Regex Kept();
+}
