@@ -25,6 +25,8 @@ public static class DemoDates
         ["payment"] = ["paid_on"],
         ["bill"] = ["from_on", "to_on", "issued_on"],
         ["bill_line"] = ["strung_on"],
+        ["machine"] = ["made_on"],
+        ["machine_check"] = ["checked_on"],
         ["demo"] = ["day"],
     };
 

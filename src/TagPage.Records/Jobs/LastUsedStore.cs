@@ -35,7 +35,8 @@ public sealed class LastUsedStore(Database database)
 
     private const string SuggestSql = """
         SELECT DISTINCT strung_by FROM (SELECT strung_by FROM job ORDER BY id DESC LIMIT 500) WHERE strung_by <> '';
-        SELECT DISTINCT machine FROM (SELECT machine FROM job ORDER BY id DESC LIMIT 500) WHERE machine <> '';
+        SELECT name FROM machine WHERE is_retired = 0
+        UNION SELECT machine FROM (SELECT machine FROM job ORDER BY id DESC LIMIT 500) WHERE machine <> '';
         SELECT DISTINCT received_where FROM (SELECT received_where FROM job ORDER BY id DESC LIMIT 500) WHERE received_where <> '';
         """;
 

@@ -100,6 +100,8 @@ public static class ExportPlan
         ["session"] = "browsers of the shop",
         ["passkey"] = "keys of those who sign in to the shop",
         ["setup_link"] = "sign-in of the shop",
+        ["machine"] = "the shop's stringing machines",
+        ["machine_check"] = "what they pulled when they were checked",
         ["job_deed"] = "who of the shop did what about a ticket: about those who work there",
         ["shared_tablet"] = "browsers of the shop that several people share",
         ["pin_try"] = "wrong PINs of those who sign in to the shop",

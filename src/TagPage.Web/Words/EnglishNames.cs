@@ -8,6 +8,7 @@ using TagPage.Core.Units;
 using TagPage.Records.Accounts;
 using TagPage.Records.Clients;
 using TagPage.Records.Deeds;
+using TagPage.Records.Machines;
 
 namespace TagPage.Web.Words;
 
@@ -36,6 +37,13 @@ public static class EnglishNames
         RacketState.Damaged => "damaged",
         RacketState.Sold => "sold",
         _ => "gone",
+    };
+
+    public static string Of(MachineKind kind) => kind switch
+    {
+        MachineKind.DropWeight => "drop weight",
+        MachineKind.Crank => "crank",
+        _ => "electronic constant pull",
     };
 
     public static string Of(JobDeed deed) => deed switch

@@ -6,6 +6,7 @@ using TagPage.Records.Clients;
 using TagPage.Records.Customising;
 using TagPage.Records.Frames;
 using TagPage.Records.LostAndFound;
+using TagPage.Records.Machines;
 using TagPage.Records.OwnPages;
 using TagPage.Records.PlayTime;
 using TagPage.Records.Privacy;
@@ -49,6 +50,8 @@ public static class ShopRefusals
 
     private static string? OfPeople(Refusal why) => why switch
     {
+        MachineNameTaken => "Another machine has this name, and tickets would not tell them apart. Choose another one.",
+        CheckInFuture => "This day is in the future. Enter the day of the check.",
         SignInNameTaken => "Somebody else signs in by this name. Choose another one.",
         PayerUnknown => "Choose a payer from the list.",
         NothingToShow => "There is nothing to show yet. Add a phone number on the client’s card, or show the email address.",

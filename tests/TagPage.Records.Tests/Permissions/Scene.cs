@@ -15,6 +15,7 @@ using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.Labels;
 using TagPage.Records.LostAndFound;
+using TagPage.Records.Machines;
 using TagPage.Records.Money;
 using TagPage.Records.Outbox;
 using TagPage.Records.OwnPages;
@@ -99,6 +100,8 @@ public sealed class Scene : IDisposable
     public JobDeedStore Deeds => new(Database);
 
     public PeopleStore People => new(Database, Street.Time);
+
+    public MachineStore Machines => new(Database, Street.Clock);
 
     public TabletStore Tablets => new(Database, Street.Time);
 

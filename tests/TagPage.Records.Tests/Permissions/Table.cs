@@ -12,6 +12,7 @@ using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.Labels;
 using TagPage.Records.LostAndFound;
+using TagPage.Records.Machines;
 using TagPage.Records.Money;
 using TagPage.Records.Outbox;
 using TagPage.Records.OwnPages;
@@ -84,6 +85,8 @@ internal static class Table
     private const string Complete = "UPDATE spec SET balance = 320, swing_weight = 290";
 
     private const string AStock = "INSERT INTO string_stock (string_id, unit, racket_cm, since) VALUES (1, 'Set', 1200, '2026-11-01')";
+
+    private const string AMachine = "INSERT INTO machine (name, kind, made_on) VALUES ('Machine 1', 'Crank', '2026-11-01')";
 
     private const string AFrame = "INSERT INTO frame (sport, name, name_key, most_tension) SELECT sport, frame, upper(frame), 40 FROM racket WHERE id = 1";
 
@@ -214,6 +217,9 @@ internal static class Table
         new(Owner, (s, who) => s.Stock.Keep(who, 1, new StockEntry { RacketCm = 1200 })),
         new(Owner, (s, who) => s.Stock.Buy(who, 1, new BoughtEntry { FormKey = Scene.Key, Centimetres = 1200 }), AStock),
         new(Owner, (s, who) => s.Stock.Count(who, 1, new CountEntry { FormKey = Scene.Key, Centimetres = 1200 }), AStock),
+        new(Owner, (s, who) => s.Machines.Add(who, new MachineEntry { FormKey = Scene.Key, Name = "Machine 2" })),
+        new(Owner, (s, who) => s.Machines.Change(who, 1, new MachineEntry { Version = 1, Name = "Machine 2" }), AMachine),
+        new(Shop, (s, who) => s.Machines.Check(who, 1, new CheckEntry { FormKey = Scene.Key, CheckedOn = Street.Today, Reference = 50, Measured = 51 }), AMachine),
         new(Owner, (s, who) => s.Frames.Add(who, new FrameEntry { FormKey = Scene.Key, Name = "Heron 100" })),
         new(Owner, (s, who) => s.Frames.Change(who, 1, new FrameEntry { Version = 1, Name = "Heron 100" }), AFrame),
         new(Shop, (s, who) => s.Specs.Add(who, s.Racket, new SpecEntry { FormKey = Scene.Key, MeasuredOn = Street.Today, Weight = 301 })),

@@ -595,6 +595,32 @@ CREATE INDEX job_told       ON job (told_mail_id) WHERE told_mail_id IS NOT NULL
 CREATE INDEX job_moved      ON job (moved_at) WHERE moved_at IS NOT NULL;
 CREATE INDEX job_by_crosses ON job (crosses_id);
 
+-- Stringing machines. Tickets name one in words, so that what was written of older machines stays.
+CREATE TABLE machine (
+  id         INTEGER PRIMARY KEY AUTOINCREMENT,
+  name       TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 60),
+  kind       TEXT    NOT NULL CHECK (kind IN ('DropWeight', 'Crank', 'ElectronicPull')),
+  -- Days from one check to the next; null for no reminder.
+  every_days INTEGER CHECK (every_days BETWEEN 1 AND 730),
+  is_retired INTEGER NOT NULL DEFAULT 0 CHECK (is_retired IN (0, 1)),
+  made_on    TEXT    NOT NULL CHECK (made_on GLOB '????-??-??'),
+  version    INTEGER NOT NULL DEFAULT 1
+) STRICT;
+CREATE UNIQUE INDEX machine_by_name ON machine (name COLLATE NOCASE);
+
+-- What a machine pulled when it was set to a reference. Never changed.
+CREATE TABLE machine_check (
+  id         INTEGER PRIMARY KEY AUTOINCREMENT,
+  machine_id INTEGER NOT NULL REFERENCES machine (id),
+  checked_on TEXT    NOT NULL CHECK (checked_on GLOB '????-??-??'),
+  reference  REAL    NOT NULL CHECK (reference > 0),
+  measured   REAL    NOT NULL CHECK (measured > 0),
+  unit       TEXT    NOT NULL CHECK (unit IN ('Lb', 'Kg')),
+  note       TEXT    NOT NULL DEFAULT '' CHECK (length(note) <= 120),
+  made_by    TEXT    NOT NULL CHECK (length(made_by) BETWEEN 1 AND 80)
+) STRICT;
+CREATE INDEX machine_check_by_machine ON machine_check (machine_id, checked_on);
+
 -- Who of the shop did what about a job; made_by is an account's id.
 CREATE TABLE job_deed (
   id      INTEGER PRIMARY KEY AUTOINCREMENT,

@@ -13,6 +13,7 @@ public static class BenchPages
         ("Hours", ["New", "Remove"]),
         ("Jobs", ["Back", "Cancel", "DropOff", "Edit", "HandOut", "Index", "Move", "New", "Paid", "PickUp", "Ready", "ReadyAll", "Received", "Start", "Strung", "Together", "Undo"]),
         ("Labels", ["Desk", "Free", "Index", "Racket", "Roll", "Rolls", "Several", "Today"]),
+        ("Machines", ["Index", "Machine"]),
         ("Money", ["Charge", "Receipt", "Receipts"]),
         ("Pauses", ["Edit", "New"]),
         ("Players", ["Edit", "New", "Player"]),

@@ -4,6 +4,7 @@ using TagPage.Records.Backups;
 using TagPage.Records.DueDates;
 using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
+using TagPage.Records.Machines;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Shop;
 using TagPage.Records.Troubles;
@@ -13,7 +14,7 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Bench;
 
-public sealed class IndexModel(BenchStore bench, BackStore backs, JobMinutesStore minutes, FrameStore frames, DueStore due, ClientRequestStore requests, BackupStore backups, TroubleStore troubles, ShopStore shops, ShopClock clock) : PageModel
+public sealed class IndexModel(BenchStore bench, BackStore backs, JobMinutesStore minutes, FrameStore frames, DueStore due, ClientRequestStore requests, BackupStore backups, TroubleStore troubles, MachineStore machines, ShopStore shops, ShopClock clock) : PageModel
 {
     private const int MostHouseholds = 8, MostRequests = 8;
 
@@ -57,6 +58,9 @@ public sealed class IndexModel(BenchStore bench, BackStore backs, JobMinutesStor
     public IReadOnlyList<Trouble> Troubles { get; private set; } = [];
 
     public string? LastBackup { get; private set; }
+
+    /// <summary>Machines whose check is overdue.</summary>
+    public IReadOnlyList<MachineRow> Overdue => machines.Overdue();
 
     public void OnGet()
     {

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Jobs;
 using TagPage.Records.Accounts;
 using TagPage.Records.Jobs;
+using TagPage.Records.Machines;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Web.Http.Forms;
@@ -10,7 +11,7 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader choices, LastUsedStore habits, NewJobStore rackets, UsualStore usual, ReadingStore readings, AccountStore accounts, ShopClock clock)
+public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader choices, LastUsedStore habits, NewJobStore rackets, UsualStore usual, ReadingStore readings, AccountStore accounts, MachineStore machines, ShopClock clock)
     : RecordPage<JobRow>
 {
     [BindProperty]
@@ -22,6 +23,9 @@ public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader
 
     /// <summary>The strings that are in the racket.</summary>
     public BedStore.Open? Bed => rackets.CurrentBed(Saved.RacketId);
+
+    /// <summary>Machines whose check is overdue.</summary>
+    public IReadOnlyList<MachineRow> Overdue => machines.Overdue();
 
     public JobChoices Choices => choices.Of(Saved);
 
