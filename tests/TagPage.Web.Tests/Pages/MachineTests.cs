@@ -40,6 +40,18 @@ public sealed class MachineTests : IDisposable
     }
 
     [Fact]
+    public async Task Earlier_check_that_is_entered_late_is_told_with_its_own_figure()
+    {
+        var page = await Add();
+        var owner = _shop.Owner();
+        await owner.Send(await owner.Open(page), ("Input.Reference", "50"), ("Input.Measured", "50.6"));
+
+        await owner.Send(await owner.Open(page), ("Input.Reference", "50"), ("Input.Measured", "49"), ("Input.CheckedOn", "2026-11-01"));
+
+        Assert.Contains("The check is noted: −2.0 %.", (await owner.Open(page)).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Overdue_check_stands_on_the_bench_and_where_a_racket_is_marked_as_strung_until_it_is_done()
     {
         var page = await Add();

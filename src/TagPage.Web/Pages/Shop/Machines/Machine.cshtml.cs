@@ -22,7 +22,10 @@ public sealed class MachineModel(MachineStore store, ShopStore shops, ShopClock 
 
     public void OnGet() => Input = new CheckInput { FormKey = FormKey.New(), CheckedOn = clock.Today, Unit = shops.Get().TensionUnit };
 
+    /// <summary>Not the newest where an earlier one is entered late.</summary>
+    private CheckRow Noted => new() { Reference = Input.Reference!.Value, Measured = Input.Measured!.Value };
+
     public IActionResult OnPost() => ModelState.IsValid
-        ? this.After(store.Check(User.AtShop(), Id, Input.ToEntry()), _ => this.GoOn($"/shop/machines/{Id}", $"The check is noted: {MachineWords.Deviation(Checks[0])}."))
+        ? this.After(store.Check(User.AtShop(), Id, Input.ToEntry()), _ => this.GoOn($"/shop/machines/{Id}", $"The check is noted: {MachineWords.Deviation(Noted)}."))
         : Page();
 }
