@@ -34,6 +34,10 @@ public sealed class Journey : IAsyncDisposable
     public static Task<Journey> Desk(Stage stage, ColorScheme scheme = ColorScheme.Light) =>
         Open(stage, new() { ViewportSize = new() { Width = 1280, Height = 800 }, ColorScheme = scheme });
 
+    /// <summary>The same in a browser with switches of its own.</summary>
+    public static Task<Journey> Desk(Stage stage, IBrowser browser) =>
+        Open(stage, new() { ViewportSize = new() { Width = 1280, Height = 800 } }, browser);
+
     public Task Go(string path) => Page.GotoAsync(path);
 
     public async Task SignIn()
@@ -100,10 +104,10 @@ public sealed class Journey : IAsyncDisposable
         await _session.CloseAsync();
     }
 
-    private static async Task<Journey> Open(Stage stage, BrowserNewContextOptions options)
+    private static async Task<Journey> Open(Stage stage, BrowserNewContextOptions options, IBrowser? browser = null)
     {
         options.BaseURL = stage.Address;
-        var session = await OneBrowser.Browser.NewContextAsync(options);
+        var session = await (browser ?? OneBrowser.Browser).NewContextAsync(options);
         session.SetDefaultTimeout(OneBrowser.Patience);
         if (Traces)
             await session.Tracing.StartAsync(new() { Screenshots = true, Snapshots = true });

@@ -10,6 +10,9 @@ public sealed class SecurityHeaders(RequestDelegate next)
     /// <summary>Set in the request's items by the one page that listens; everywhere else the microphone is off.</summary>
     public static readonly object Microphone = new();
 
+    /// <summary>The same for the one page that reads tags with the camera, whose reader is WebAssembly of our own files.</summary>
+    public static readonly object Camera = new();
+
     public Task InvokeAsync(HttpContext context)
     {
         // Set as the response starts, because the error handler clears what was set before.
@@ -24,12 +27,12 @@ public sealed class SecurityHeaders(RequestDelegate next)
     private static void Write(HttpContext context)
     {
         var headers = context.Response.Headers;
-        headers.ContentSecurityPolicy = context.Items[typeof(PublicStyle)] is PublicSheet sheet ? sheet.Policy : SignedInPolicy;
+        headers.ContentSecurityPolicy = context.Items[typeof(PublicStyle)] is PublicSheet sheet ? sheet.Policy
+            : context.Items.ContainsKey(Camera) ? SignedInPolicy.Replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'", StringComparison.Ordinal)
+            : SignedInPolicy;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "no-referrer";
-        headers["Permissions-Policy"] = context.Items.ContainsKey(Microphone)
-            ? "camera=(), geolocation=(), microphone=(self), payment=(), usb=()"
-            : "camera=(), geolocation=(), microphone=(), payment=(), usb=()";
+        headers["Permissions-Policy"] = $"camera=({For(Camera)}), geolocation=(), microphone=({For(Microphone)}), payment=(), usb=()";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         headers.XFrameOptions = "DENY";
@@ -37,5 +40,7 @@ public sealed class SecurityHeaders(RequestDelegate next)
             headers.StrictTransportSecurity = "max-age=31536000";
         if (!headers.ContainsKey("Cache-Control"))
             headers.CacheControl = "no-store";
+
+        string For(object sense) => context.Items.ContainsKey(sense) ? "self" : "";
     }
 }

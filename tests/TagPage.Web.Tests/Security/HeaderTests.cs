@@ -100,11 +100,13 @@ public sealed class HeaderTests : IDisposable
         var policy = Header("Content-Security-Policy");
         foreach (var needed in new[] { "default-src 'none'", "base-uri 'none'", "frame-ancestors 'none'", "form-action 'self'" })
             Assert.Contains(needed, policy, StringComparison.Ordinal);
-        Assert.DoesNotContain("unsafe", policy, StringComparison.Ordinal);
+        // The one page with a camera reads with WebAssembly, which is no eval of text.
+        var isScan = address == "/shop/find" && answer.IsSuccessStatusCode;
+        Assert.DoesNotContain("unsafe", isScan ? policy.Replace("script-src 'self' 'wasm-unsafe-eval';", "", StringComparison.Ordinal) : policy, StringComparison.Ordinal);
         Assert.Equal("nosniff", Header("X-Content-Type-Options"));
         Assert.Equal("no-referrer", Header("Referrer-Policy"));
         Assert.Equal("DENY", Header("X-Frame-Options"));
-        Assert.Contains("camera=()", Header("Permissions-Policy"), StringComparison.Ordinal);
+        Assert.Contains(isScan ? "camera=(self)" : "camera=()", Header("Permissions-Policy"), StringComparison.Ordinal);
         Assert.Equal("max-age=31536000", Header("Strict-Transport-Security"));
         Assert.NotNull(answer.Headers.CacheControl);
         Assert.False(answer.Headers.Contains("Server") || answer.Headers.Contains("X-Powered-By"), address);

@@ -18,7 +18,7 @@ internal sealed class RefusedForm : IAsyncResourceFilter, IAsyncResultFilter
     // A form without an address of its own goes to the page's.
     private const string Handler = "handler";
 
-    private static readonly object[] Items = [typeof(PublicStyle), SecurityHeaders.Microphone];
+    private static readonly object[] Items = [typeof(PublicStyle), SecurityHeaders.Microphone, SecurityHeaders.Camera];
 
     public async Task OnResourceExecutionAsync(ResourceExecutingContext context, ResourceExecutionDelegate next)
     {

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Rackets;
 using TagPage.Core.Tags;
 using TagPage.Records.Search;
+using TagPage.Web.Http;
 
 namespace TagPage.Web.Pages.Shop.Search;
 
@@ -37,6 +38,7 @@ public sealed class IndexModel(SearchStore store, NoteSearchStore notes) : PageM
 
     public IActionResult OnGet()
     {
+        HttpContext.Items[SecurityHeaders.Camera] = true;
         Asked = new SearchQuery(Typed);
         if (Asked.Typed.Length == 0)
             return Page();
