@@ -35,6 +35,8 @@ public enum AuditEvent
 
     ClientDownloaded = 1201,
     ClientErased = 1202,
+    ShopDownloaded = 1203,
+    ShopTakenIn = 1204,
     BackupDownloaded = 1301,
     WentBack = 1302,
     SettingChanged = 1401,

@@ -34,6 +34,8 @@ public static class AuditWords
         AuditEvent.ContactShown => "Contact details shown to a finder",
         AuditEvent.FindersRefused => "Finders refused: too often",
         AuditEvent.TagCodesRefused => "Refused: too many wrong tag codes",
+        AuditEvent.ShopDownloaded => "All records were downloaded",
+        AuditEvent.ShopTakenIn => "Another shop’s records were taken in",
         AuditEvent.ClientDownloaded => "A client downloaded their data",
         AuditEvent.ClientErased => "A client’s data deleted",
         AuditEvent.BackupDownloaded => "Backup downloaded",

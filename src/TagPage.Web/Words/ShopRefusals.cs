@@ -18,6 +18,7 @@ using TagPage.Records.Storage;
 using TagPage.Records.StringingLists;
 using TagPage.Records.Strings;
 using TagPage.Records.Tags;
+using TagPage.Records.WholeShop;
 
 namespace TagPage.Web.Words;
 
@@ -35,6 +36,8 @@ public static class ShopRefusals
         StockTooLong => "That is more string than can be kept account of. Check the number.",
         FrameNameTaken => "The catalogue already has a frame of this name for this sport. Change that one, or enter another name.",
         ListInUse { By: var by } => $"Something stands on what this list brought: {StringingListWords.Of(by)}. Remove that first, or leave the list as it is.",
+        ShopInUse => "This shop has records of its own already. Records that were moved out can only be taken in by a shop that has none yet.",
+        ShopFileWrong wrong => WholeShopWords.Of(wrong),
         AddedLater => "It was put on after that day. Enter the day it came off.",
         _ => OfPeople(why) ?? OfRackets(why) ?? JobRefusalWords.Of(why) ?? ReadingRefusalWords.Of(why) ?? EventRefusalWords.Of(why) ?? OfReminders(why) ?? OfBackups(why) ?? PriceWords.Of(why)
             ?? throw new ArgumentOutOfRangeException(nameof(why), why.GetType().Name, "No words for this reason."),

@@ -33,6 +33,7 @@ using TagPage.Records.StringingLists;
 using TagPage.Records.Strings;
 using TagPage.Records.Tags;
 using TagPage.Records.Tests.Cast;
+using TagPage.Records.WholeShop;
 
 namespace TagPage.Records.Tests.Permissions;
 
@@ -121,6 +122,11 @@ public sealed class Scene : IDisposable
     public BackStore Backs => new(Database, Street.Time);
     public JobRacketStore JobRackets => new(Database, Street.Time);
     public StringingListStore StringingLists => new(Database, Street.Time);
+    public WholeShopStore WholeShops => new(Database, Street.Time);
+
+    /// <summary>A shop without a record, as it would move.</summary>
+    public IReadOnlyList<WholeShopStore.Part> NoRecords => [.. WholeShops.Read(Who.Shop)!.Select(sheet => new WholeShopStore.Part(sheet.Name, sheet.Columns, []))];
+
     public TakeBackStore TakeBacks => new(Database, Street.Time);
     public JobDeleteStore JobDeletes => new(Database);
     public EditJobStore Edits => new(Database, Shops, Street.Clock);

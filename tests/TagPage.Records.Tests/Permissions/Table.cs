@@ -145,6 +145,11 @@ internal static class Table
         new(Shop, (s, who) => s.Moves.Collect(who, s.Waiting, new HandOutEntry { CollectedOn = Street.Today }), StrungNow),
         new(Shop, (s, who) => s.Moves.Cancel(who, s.Waiting)),
         new(Owner, (s, who) => s.StringingLists.Begin(who, new StringingListEntry { FormKey = Scene.Key, Lines = new[] { new StringingLine { Client = "Ivo" } }, Headings = "[]" })),
+        new(Owner, (s, who) => s.WholeShops.Read(who)),
+        new(Owner, (s, who) => s.WholeShops.TakeIn(who, Scene.Key, s.NoRecords), """
+            DELETE FROM tag; DELETE FROM job_request; DELETE FROM reading; DELETE FROM job; DELETE FROM logged_hours; DELETE FROM pause; DELETE FROM spec; DELETE FROM racket;
+            DELETE FROM player; DELETE FROM own_page_session; DELETE FROM own_page_code; DELETE FROM own_page_link; DELETE FROM client; DELETE FROM payer
+            """),
         new(Owner, (s, who) => s.TakeBacks.Begin(who, 1), "INSERT INTO stringing_list (name, state, lines, made_at) VALUES ('list.csv', 'In', 0, '2026-11-25T09:00:00.000Z')"),
         new(Shop, (s, who) => s.Backs.Back(who, s.Waiting, JobState.Strung), StrungNow),
         new(Shop, (s, who) => s.Backs.BackTogether(who, new[] { s.Waiting }, JobState.Strung), StrungNow),

@@ -1,0 +1,134 @@
+using System.Globalization;
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Records.Privacy;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.WholeShop;
+
+/// <summary>Gives a whole shop away as tables of text, and takes one in where there is none yet: all of it or nothing.</summary>
+public sealed class WholeShopStore(Database database, TimeProvider clock)
+{
+    private sealed record Column(string Name, string Type, bool NotNull);
+
+    /// <param name="Table">Of the plan.</param>
+    /// <param name="Header">Names of columns, in the order of the cells.</param>
+    /// <param name="Rows">With the line of the file that each begins on.</param>
+    public sealed record Part(string Table, IReadOnlyList<string> Header, IReadOnlyList<(int Line, string[] Cells)> Rows);
+
+    /// <summary>Every table as of one moment, its rows in the order of their keys; bytes as Base64.</summary>
+    public IReadOnlyList<ExportStore.Sheet>? Read(Who who) => who.IsOwner ? database.Read(c =>
+    {
+        c.Execute("BEGIN DEFERRED");
+        try
+        {
+            return WholeShopPlan.Given.Select(table => Sheet(c, table)).ToList();
+        }
+        finally
+        {
+            c.Execute("ROLLBACK");
+        }
+    }) : null;
+
+    private static ExportStore.Sheet Sheet(SqliteConnection connection, WholeShopPlan.Table table)
+    {
+        List<string> names = [.. Columns(connection, table).Select(column => column.Name)];
+        var rows = connection.Query($"SELECT {string.Join(", ", names.Select(name => $"\"{name}\""))} FROM {table.Name} ORDER BY {Key(connection, table.Name)}");
+        return new ExportStore.Sheet(table.Name, names, [.. rows.Select(row => (IReadOnlyList<object?>)[.. ((IDictionary<string, object?>)row).Values.Select(value => value is byte[] bytes ? Convert.ToBase64String(bytes) : value)])]);
+    }
+
+    // Names come from the plan and the schema, never from a request. What is worked out from other columns is not among them.
+    private static List<Column> Columns(SqliteConnection connection, WholeShopPlan.Table table) =>
+        [.. connection.Query<(string Name, string Type, bool NotNull)>(ColumnsSql, new { table.Name }).Select(c => new Column(c.Name, c.Type, c.NotNull)).Where(c => !table.Stays.Contains(c.Name))];
+
+    private const string ColumnsSql = """SELECT name, type, "notnull" OR pk > 0 FROM pragma_table_xinfo(@Name) WHERE hidden = 0 ORDER BY cid""";
+
+    private static string Key(SqliteConnection connection, string table) =>
+        string.Join(", ", connection.Query<string>("SELECT name FROM pragma_table_info(@table) WHERE pk > 0 ORDER BY pk", new { table }).Select(name => $"\"{name}\""));
+
+    /// <summary>Whose records keep another shop out; null where there are none.</summary>
+    public string? InUse() => database.Read(InUse);
+
+    private static string? InUse(SqliteConnection connection) =>
+        WholeShopPlan.InUse.FirstOrDefault(table => connection.ExecuteScalar<bool>($"SELECT EXISTS (SELECT 1 FROM {table})"));
+
+    /// <summary>Takes a shop in, once per form key; what the empty one had of settings gives way.</summary>
+    public Outcome TakeIn(Who who, string formKey, IReadOnlyList<Part> parts)
+    {
+        try
+        {
+            return database.WriteOnceAsOwner(who, formKey, clock.GetUtcNow(), c => InUse(c) is { } table ? new Outcome.Refused(new ShopInUse(table)) : Take(c, parts));
+        }
+        catch (DoesNotFitException fault)
+        {
+            return new Outcome.Refused(fault.Why);
+        }
+    }
+
+    /// <summary>Ends the transaction, so that nothing of it stays.</summary>
+    private sealed class DoesNotFitException(ShopFileWrong why) : Exception
+    {
+        public ShopFileWrong Why => why;
+    }
+
+    private static Outcome.Done Take(SqliteConnection connection, IReadOnlyList<Part> parts)
+    {
+        connection.Execute("PRAGMA defer_foreign_keys = ON");
+        foreach (var table in WholeShopPlan.Given.Reverse())
+            connection.Execute($"DELETE FROM {table.Name}");
+        foreach (var table in WholeShopPlan.Given)
+            Insert(connection, parts.FirstOrDefault(part => part.Table == table.Name) ?? throw new DoesNotFitException(new ShopFileWrong(table.Name, 0, "", ShopFileFault.FileMissing)), Columns(connection, table));
+        if (connection.QueryFirstOrDefault<(string Table, long? Row)?>("""SELECT "table", rowid FROM pragma_foreign_key_check""") is var (name, row))
+            throw new DoesNotFitException(new ShopFileWrong(name, (int)(row ?? 0), "", ShopFileFault.RefersToNothing));
+        return new Outcome.Done(1);
+    }
+
+    private static void Insert(SqliteConnection connection, Part part, List<Column> columns)
+    {
+        var header = part.Header.Select(name => columns.Find(column => column.Name == name) ?? throw Wrong(part, 1, name, ShopFileFault.UnknownColumn)).ToList();
+        if (columns.Find(column => !header.Contains(column)) is { } missing)
+            throw Wrong(part, 1, missing.Name, ShopFileFault.MissingColumn);
+        using var command = connection.CreateCommand();
+        command.CommandText = $"INSERT INTO {part.Table} ({string.Join(", ", header.Select(c => $"\"{c.Name}\""))}) VALUES ({string.Join(", ", header.Select((_, i) => $"@p{i}"))})";
+        var parameters = header.Select((_, i) => command.Parameters.Add(new SqliteParameter($"@p{i}", null))).ToList();
+        foreach (var (line, cells) in part.Rows)
+        {
+            if (cells.Length != header.Count)
+                throw Wrong(part, line, "", ShopFileFault.CellsMissing);
+            for (var i = 0; i < cells.Length; i++)
+                parameters[i].Value = Value(part, line, header[i], cells[i]);
+            Run(command, part, line);
+        }
+    }
+
+    private static void Run(SqliteCommand command, Part part, int line)
+    {
+        try
+        {
+            command.ExecuteNonQuery();
+        }
+        catch (SqliteException e) when (e.SqliteErrorCode is 19 or 20)
+        {
+            throw Wrong(part, line, "", ShopFileFault.DoesNotFit);
+        }
+    }
+
+    /// <summary>An empty cell is nothing, or empty text where there has to be some.</summary>
+    private static object Value(Part part, int line, Column column, string cell) => (column.Type, cell) switch
+    {
+        ("TEXT", "") when column.NotNull => "",
+        (_, "") => DBNull.Value,
+        ("INTEGER", _) => long.TryParse(cell, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var whole) ? whole : throw Wrong(part, line, column.Name, ShopFileFault.NoNumber),
+        ("REAL", _) => double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number) ? number : throw Wrong(part, line, column.Name, ShopFileFault.NoNumber),
+        ("BLOB", _) => Bytes(cell) ?? throw Wrong(part, line, column.Name, ShopFileFault.NoBytes),
+        _ => cell,
+    };
+
+    private static byte[]? Bytes(string cell)
+    {
+        var bytes = new byte[cell.Length];
+        return Convert.TryFromBase64String(cell, bytes, out var count) ? bytes[..count] : null;
+    }
+
+    private static DoesNotFitException Wrong(Part part, int line, string column, ShopFileFault why) => new(new ShopFileWrong(part.Table, line, column, why));
+}
