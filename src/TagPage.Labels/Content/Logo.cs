@@ -35,14 +35,22 @@ public static class Logo
         if (codec.Info.Width is < 8 or > MostPixels || codec.Info.Height is < 8 or > MostPixels)
             return (null, $"The picture is {codec.Info.Width} × {codec.Info.Height} pixels. Send one of 8 to {MostPixels} on each side.");
         using var bitmap = SKBitmap.Decode(codec);
-        return bitmap is null ? (null, "This PNG cannot be read. Save it once more and send that.") : (Grey(bitmap), null);
+        return bitmap is null ? (null, "This PNG cannot be read. Save it once more and send that.") : Seen(bitmap);
     }
 
     private static (byte[]? Png, string? Fault) ReadDrawing(byte[] upload)
     {
         var (bitmap, fault) = LogoDrawing.Read(upload, KeptWidth, KeptHeight);
         using (bitmap)
-            return bitmap is null ? (null, fault) : (Grey(bitmap), null);
+            return bitmap is null ? (null, fault) : Seen(bitmap);
+    }
+
+    private static (byte[]? Png, string? Fault) Seen(SKBitmap bitmap)
+    {
+        var grey = Grey(bitmap);
+        return ToPicture(grey, 255).Dark.Contains(true)
+            ? (grey, null)
+            : (null, "Nothing on this picture is darker than white. Send the logo in black on white.");
     }
 
     /// <summary>Black wherever the kept picture is darker than the threshold.</summary>

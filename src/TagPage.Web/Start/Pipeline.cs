@@ -39,7 +39,7 @@ internal static class Pipeline
     private static bool IsSafeToCompress(HttpContext context)
     {
         var request = context.Request;
-        return (HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method)) && !request.Query.ContainsKey(RefusedForm.Again)
+        return (HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method)) && !request.Query.ContainsKey(AnsweredForm.Again)
             && (request.Path.StartsWithSegments("/n") || (request.Path.StartsWithSegments("/t", out var code) && code.Value!.EndsWith("/found", StringComparison.OrdinalIgnoreCase)));
     }
 

@@ -157,7 +157,7 @@ internal static class Services
         options.Filters.Add(new FormSize());
         options.Filters.Add(new ReadableForm());
         options.Filters.Add(new KnownVerbs());
-        options.Filters.Add(new RefusedForm());
+        options.Filters.Add(new AnsweredForm());
         options.Filters.Add(new SettingNote());
     }
 }

@@ -135,7 +135,7 @@ public static class ShopRefusals
         LeftOut.WishesSms => "wants SMS, which you send yourself",
         LeftOut.NoMail => "no email address on file",
         LeftOut.QuietMonth => "wants no reminders this month",
-        LeftOut.TooSoon => $"reminded less than {days} days ago",
+        LeftOut.TooSoon => $"a reminder was written less than {days} days ago",
         LeftOut.ShopHasNoMail => "the shop has no email address of its own",
         LeftOut.Waits => "its reminder is already waiting to be sent",
         _ => "no longer on file",

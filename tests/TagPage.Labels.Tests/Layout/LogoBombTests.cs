@@ -42,6 +42,10 @@ public class LogoBombTests
         Assert.True(watch.Elapsed < TimeSpan.FromSeconds(5), $"{what}: {watch.Elapsed}");
     }
 
+    [Fact]
+    public void Picture_of_nothing_but_white_is_refused() =>
+        Assert.StartsWith("Nothing on this picture is darker than white", Logo.Read(Encoding.UTF8.GetBytes("<svg xmlns='http://www.w3.org/2000/svg' width='90' height='30'><rect width='90' height='30' fill='#fff'/></svg>")).Fault, StringComparison.Ordinal);
+
     [Theory]
     [InlineData("width='1e30' height='1e30'")]
     [InlineData("width='1e9' height='1e-9'")]

@@ -46,13 +46,13 @@ public sealed class BatchTests : IDisposable
         var progress = await Begin();
         Assert.Equal(0, _shop.Records.Count("outbox"));
         var waiting = await _runa.Open(progress);
-        Assert.Contains("0 of 3 households are done", waiting.Main, StringComparison.Ordinal);
+        Assert.Contains("0 of 3 households are dealt with", waiting.Main, StringComparison.Ordinal);
         Assert.Equal("5", waiting.Response.Headers.GetValues("Refresh").Single());
 
         Worker.Round();
 
         var done = await _runa.Open(progress);
-        Assert.Contains("3 of 3 households are done, 3 on the way.", done.Main, StringComparison.Ordinal);
+        Assert.Contains("3 of 3 households are dealt with, 3 on the way.", done.Main, StringComparison.Ordinal);
         Assert.False(done.Response.Headers.Contains("Refresh"));
         var links = (await _shop.MailsSent()).SelectMany(m => m.Split('\n')).Where(l => l.StartsWith("https://tag.example/n/", StringComparison.Ordinal)).ToList();
         Assert.Equal(3, links.Distinct().Count());
@@ -76,7 +76,7 @@ public sealed class BatchTests : IDisposable
     [InlineData("UPDATE client SET mail = NULL", "no email address on file")]
     [InlineData("UPDATE client SET remind_by = 'Sms'", "wants SMS")]
     [InlineData("UPDATE client SET quiet_months = 1024", "no reminders this month")]
-    [InlineData("INSERT INTO reminder (client_id, made_at, expires_at, sent_how, sent_at) SELECT id, '2026-11-20T09:00:00.000Z', '2027-01-20T09:00:00.000Z', 'Mail', '2026-11-20T09:00:00.000Z' FROM client", "reminded less than 14 days ago")]
+    [InlineData("INSERT INTO reminder (client_id, made_at, expires_at, sent_how, sent_at) SELECT id, '2026-11-20T09:00:00.000Z', '2027-01-20T09:00:00.000Z', 'Mail', '2026-11-20T09:00:00.000Z' FROM client", "a reminder was written less than 14 days ago")]
     public async Task Household_that_cannot_or_must_not_be_mailed_is_left_out_and_the_list_says_why(string change, string why)
     {
         Due("Ada Lind");
@@ -128,7 +128,7 @@ public sealed class BatchTests : IDisposable
         await _shop.MailsSent();
 
         var page = (await _runa.Open(progress)).Main;
-        Assert.Contains("2 of 2 households are done, 1 emailed, 1 not delivered.", page, StringComparison.Ordinal);
+        Assert.Contains("2 of 2 households are dealt with, 1 emailed, 1 not delivered.", page, StringComparison.Ordinal);
         Assert.Contains("emailed on 25 Nov 2026", page, StringComparison.Ordinal);
         Assert.Contains("the email did not go out: no such mailbox", page, StringComparison.Ordinal);
         Assert.DoesNotContain("on its way", page, StringComparison.Ordinal);
@@ -146,7 +146,7 @@ public sealed class BatchTests : IDisposable
         foreach (var address in new[] { "/shop", "/shop/due" })
         {
             var page = (await _runa.Open(address)).Main;
-            Assert.Contains("reminder on its way, sent today", page, StringComparison.Ordinal);
+            Assert.Contains("reminder on its way, written today", page, StringComparison.Ordinal);
             Assert.DoesNotContain("reminded", page, StringComparison.Ordinal);
         }
     }
@@ -166,7 +166,7 @@ public sealed class BatchTests : IDisposable
         {
             var page = await _runa.Open(address);
             Assert.DoesNotContain("reminded today", page.Main, StringComparison.Ordinal);
-            Assert.Contains("email not delivered, sent today", page.Main, StringComparison.Ordinal);
+            Assert.Contains("email not delivered, written today", page.Main, StringComparison.Ordinal);
             Assert.Null(page.Document.QuerySelector(".household details summary strong"));
         }
     }

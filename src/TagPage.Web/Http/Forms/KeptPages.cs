@@ -4,7 +4,7 @@ using System.Security.Cryptography;
 namespace TagPage.Web.Http.Forms;
 
 /// <summary>
-/// Pages that say what is wrong with a form, as they were made, for the browser that sent it: half an hour at most, a
+/// Pages that answer a form, as they were made, for the browser that sent it: half an hour at most, a
 /// few megabytes in all, the oldest go first. They are in memory alone.
 /// </summary>
 public sealed class KeptPages(TimeProvider clock)

@@ -59,6 +59,8 @@ public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock cl
             this.Note([new FieldFault(nameof(Input.AgreedName), "Enter a given name or a nickname only: a family name can lead to the child.")]);
         if (Settings.InkFault(Input.TapeColour, Input.InkColour) is { } fault)
             this.Note([new FieldFault(nameof(Input.InkColour), fault)]);
+        if (Input.Pages == LabelPages.Sheet && Settings.Sheet().Places is var places && Input.FirstFree > places)
+            this.Note([new FieldFault(nameof(Input.FirstFree), $"A sheet has {places} places. Enter a number from 1 to {places}.")]);
         if (LabelLetters.Fault(Input.OwnLine) is { } letters)
             this.Note([new FieldFault(nameof(Input.OwnLine), letters)]);
         if (Input.MarksRacket && TapeColours.IsClear(Input.TapeOr(Settings.TapeColour)))

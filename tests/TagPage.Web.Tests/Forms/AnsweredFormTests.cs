@@ -10,7 +10,7 @@ namespace TagPage.Web.Tests.Forms;
 /// A form that is refused: the browser is sent on to the page that says so, so that going back to it later is a look and no
 /// second sending.
 /// </summary>
-public sealed partial class RefusedFormTests : IAsyncLifetime
+public sealed partial class AnsweredFormTests : IAsyncLifetime
 {
     private readonly TestShop _shop = new();
     private long _odalys, _racket;
@@ -44,6 +44,19 @@ public sealed partial class RefusedFormTests : IAsyncLifetime
             Assert.True(page.Response.Headers.CacheControl!.NoStore);
         }
         Assert.Equal(before, _shop.Database.Dump());
+    }
+
+    [Fact]
+    public async Task Preview_is_shown_at_an_address_that_can_be_looked_at_again()
+    {
+        var owner = _shop.Owner();
+        var form = await owner.Open($"/shop/labels/racket/{_racket}");
+
+        var answer = await owner.Post(form, (IHtmlFormElement)form.Form()!, ("Preview", "true"), ("Input.OwnLine", "go low"));
+
+        Assert.Equal(HttpStatusCode.SeeOther, answer.Status);
+        Assert.Equal("go low", (await owner.Open(answer.Location!)).Document.QuerySelector("[name='Input.OwnLine']")!.GetAttribute("value"));
+        Assert.Equal("go low", (await owner.Open(answer.Location!)).Document.QuerySelector("[name='Input.OwnLine']")!.GetAttribute("value"));
     }
 
     [Fact]

@@ -7,16 +7,20 @@ using TagPage.Web.Http.SignIn;
 namespace TagPage.Web.Http.Forms;
 
 /// <summary>
-/// A refused form is answered by a redirect to the page that says so. Going back there later is then a look, and the
-/// browser does not ask whether to send the form again. Only the browser that sent it sees it, signed in as it was.
+/// A form that is answered by a page, refused or only looked at, is answered by a redirect to that page. Going back there
+/// later is then a look, and the browser does not ask whether to send the form again. Only the browser that sent it sees it,
+/// signed in as it was. Pages that may show a secret once are not kept.
 /// </summary>
-internal sealed class RefusedForm : IAsyncResourceFilter, IAsyncResultFilter
+internal sealed class AnsweredForm : IAsyncResourceFilter, IAsyncResultFilter
 {
     /// <summary>The query's name for the page that was kept.</summary>
     public const string Again = "again";
 
     // A form without an address of its own goes to the page's.
     private const string Handler = "handler";
+
+    // Recovery codes, invitations, private links, passphrases.
+    private static readonly string[] Secret = ["/Account/", "/Shop/People/", "/Shop/OwnPages/", "/Shop/Backups/"];
 
     private static readonly object[] Items = [typeof(PublicStyle), SecurityHeaders.Microphone, SecurityHeaders.Camera];
 
@@ -39,7 +43,7 @@ internal sealed class RefusedForm : IAsyncResourceFilter, IAsyncResultFilter
     public async Task OnResultExecutionAsync(ResultExecutingContext context, ResultExecutionDelegate next)
     {
         var http = context.HttpContext;
-        if (!HttpMethods.IsPost(http.Request.Method) || context.Result is not PageResult || context.ModelState.IsValid || Whose(http) is not { } whose)
+        if (!HttpMethods.IsPost(http.Request.Method) || context.Result is not PageResult || MayShowSecrets(context) || Whose(http) is not { } whose)
         {
             await next();
             return;
@@ -50,6 +54,9 @@ internal sealed class RefusedForm : IAsyncResourceFilter, IAsyncResultFilter
         else
             await page.CopyToAsync(http.Response.Body);
     }
+
+    private static bool MayShowSecrets(ResultExecutingContext context) =>
+        context.ModelState.IsValid && context.ActionDescriptor is PageActionDescriptor page && Secret.Any(folder => page.ViewEnginePath.StartsWith(folder, StringComparison.Ordinal));
 
     private static async Task<MemoryStream> Capture(HttpResponse response, ResultExecutionDelegate next)
     {
