@@ -20,10 +20,9 @@ public sealed class LabelTests : IDisposable
     [Fact]
     public async Task Place_that_no_sheet_has_is_refused_with_how_many_there_are()
     {
-        var racket = _shop.Records.Family().Racket;
         var owner = _shop.Owner();
 
-        var refused = await owner.Send(await owner.Open($"/shop/labels/racket/{racket}"), ("Input.Pages", "Sheet"), ("Input.FirstFree", "799"));
+        var refused = await owner.Send(await owner.Open(Page), ("Input.Pages", "Sheet"), ("Input.FirstFree", "799"));
 
         Assert.Matches("A sheet has [0-9]+ places", Assert.Single(refused.Errors));
     }
