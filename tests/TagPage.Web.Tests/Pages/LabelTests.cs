@@ -25,6 +25,8 @@ public sealed class LabelTests : IDisposable
         var refused = await owner.Send(await owner.Open(Page), ("Input.Pages", "Sheet"), ("Input.FirstFree", "799"));
 
         Assert.Matches("A sheet has [0-9]+ places", Assert.Single(refused.Errors));
+        refused = await owner.Send(await owner.Open(Page), ("Input.Pages", "Sheet"), ("Input.Fold", "true"));
+        Assert.Contains("is not folded over", Assert.Single(refused.Errors), StringComparison.Ordinal);
     }
 
     [Fact]

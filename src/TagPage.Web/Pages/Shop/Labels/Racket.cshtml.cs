@@ -61,6 +61,8 @@ public sealed class RacketModel(LabelStore store, LabelMaker maker, ShopClock cl
             this.Note([new FieldFault(nameof(Input.InkColour), fault)]);
         if (Input.Pages == LabelPages.Sheet && Settings.Sheet().Places is var places && Input.FirstFree > places)
             this.Note([new FieldFault(nameof(Input.FirstFree), $"A sheet has {places} places. Enter a number from 1 to {places}.")]);
+        if (Input is { Pages: LabelPages.Sheet, Fold: true })
+            this.Note([new FieldFault(nameof(Input.Fold), "A label of a sheet is not folded over. Print on tape, or without the fold.")]);
         if (LabelLetters.Fault(Input.OwnLine) is { } letters)
             this.Note([new FieldFault(nameof(Input.OwnLine), letters)]);
         if (Input.MarksRacket && TapeColours.IsClear(Input.TapeOr(Settings.TapeColour)))
