@@ -128,6 +128,21 @@ public sealed class PrivatePageTests : IDisposable
     }
 
     [Fact]
+    public async Task Of_several_rackets_the_list_of_errors_names_the_one_it_is_about()
+    {
+        var second = _shop.Records.Racket(_home.Player, number: 2);
+        _shop.Records.Job(second, strungOn: new(2026, 9, 1));
+        var reminder = _shop.Records.Reminder(_home.Client, _home.Racket);
+        _shop.Records.Change("INSERT INTO reminder_racket (reminder_id, racket_id) VALUES (@reminder, @second)", new { reminder, second });
+        var odalys = _shop.Stranger();
+        var form = await odalys.Open(_home.Link(reminder));
+
+        var page = await odalys.Send(form, ("Input.Rackets[0].Answer", "Different"));
+
+        Assert.Equal("Pim, racket 2: Say what should be different: strings, tension or a note.", page.Document.QuerySelector(".errors li")?.TextContent);
+    }
+
+    [Fact]
     public async Task The_page_speaks_the_phones_language_and_keeps_a_chosen_one()
     {
         var odalys = _shop.Stranger();

@@ -25,6 +25,10 @@ public sealed record AnswerForm(AnswerInput Input, IReadOnlyList<AnswerForm.Item
     /// <summary>Where in the form a racket's fields stand.</summary>
     public int IndexOf(Item item) => Input.Rackets.FindIndex(r => r.RacketId == item.Racket.RacketId);
 
+    /// <summary>The racket a field belongs to, where there are several.</summary>
+    public string? WhoseField(string field) => Items.Count < 2 ? null
+        : Items.FirstOrDefault(item => IndexOf(item) is var index and >= 0 && field.StartsWith($"Input.Rackets[{index}].", StringComparison.Ordinal))?.Name;
+
     public string? Strings(ReminderRacket racket) => racket is { Mains: { } mains, Crosses: { } crosses }
         ? (mains, racket.LastMainsGaugeMm) == (crosses, racket.LastCrossesGaugeMm)
             ? Language.StringName(mains, racket.LastMainsGaugeMm!.Value)
