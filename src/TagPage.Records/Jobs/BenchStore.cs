@@ -43,18 +43,18 @@ public sealed class BenchStore(Database database)
     public (int Count, IReadOnlyList<JobRow> Newest) CameIn(DateOnly day) => database.Read(c =>
         (c.ExecuteScalar<int>(CameInCountSql, new { day }), c.Query<JobRow>(CameInSql, new { day, Most = MostCameIn }).ToList()));
 
-    private const string CameInCountSql = """
-        SELECT COUNT(*)
-        FROM job j
-        WHERE j.received_on = @day AND j.state <> 'Cancelled' AND NOT EXISTS (SELECT 1 FROM job_request q WHERE q.job_id = j.id AND q.expected = 1)
+    private const string CameInCountSql = $"SELECT COUNT(*) FROM {CameInOf}";
+
+    private const string CameInOf = """
+        job j WHERE j.received_on = @day AND j.state <> 'Cancelled' AND NOT EXISTS (SELECT 1 FROM job_request q WHERE q.job_id = j.id AND q.expected = 1)
         """;
 
+    // Only those that are shown are looked up with all that the card has.
     internal const string CameInSql = $"""
         SELECT {JobRow.Columns}
         FROM job_card
-        WHERE received_on = @day AND state <> 'Cancelled' AND expected = 0
+        WHERE id IN (SELECT j.id FROM {CameInOf} ORDER BY j.ticket DESC LIMIT @Most)
         ORDER BY ticket DESC
-        LIMIT @Most
         """;
 
     /// <summary>What a new shop still lacks.</summary>
