@@ -44,6 +44,7 @@ public sealed class ReminderListStore(Database database)
         FROM outbox o
         LEFT JOIN client c ON c.id = o.to_client_id
         WHERE o.state <> 'Sent'
+          AND NOT EXISTS (SELECT 1 FROM reminder n WHERE n.id = o.reminder_id AND n.sent_how <> 'Mail')
         ORDER BY o.state IN ('Queued', 'Leaving'), o.id DESC
         LIMIT @Most
         """;

@@ -58,21 +58,26 @@ public sealed class SendReminderStore(Database database, OutboxStore outbox, Sho
 
     /// <summary>The owner sent it with an app of their own, which tells us nothing.</summary>
     public Outcome NoteSent(Who who, long id, SentHow how) => database.WriteAsOwner(who, c =>
-        c.Execute(SentSql, new { id, How = how.ToString(), clock.Now }) == 1 ? new Outcome.Done(id) : new Outcome.Absent());
+    {
+        if (c.Execute(SentSql, new { id, How = how.ToString(), clock.Now }) == 0)
+            return new Outcome.Absent();
+        c.Execute(HoldBackSql, new { id, why = "It was sent another way." });
+        return new Outcome.Done(id);
+    });
 
     /// <summary>Its link no longer works, and its email is not sent; the link that stops reminders still works.</summary>
     public Outcome Discard(Who who, long id) => database.WriteAsOwner(who, c =>
     {
         if (c.Execute(DiscardSql, new { id }) == 0)
             return new Outcome.Absent();
-        c.Execute(HoldBackSql, new { id });
+        c.Execute(HoldBackSql, new { id, why = "The reminder was taken back." });
         return new Outcome.Done(id);
     });
 
     private const string DiscardSql = "UPDATE reminder SET discarded = 1 WHERE id = @id AND discarded = 0";
 
     private const string HoldBackSql = $"""
-        UPDATE outbox SET state = {DeliveryStore.GivenUp}, last_error = 'The reminder was taken back.' WHERE reminder_id = @id AND state = 'Queued'
+        UPDATE outbox SET state = {DeliveryStore.GivenUp}, last_error = @why WHERE reminder_id = @id AND state = 'Queued'
         """;
 
     /// <summary>A mail that was given up, or may have gone out, is tried once more from the beginning; a reminder only while it still holds.</summary>
@@ -89,10 +94,10 @@ public sealed class SendReminderStore(Database database, OutboxStore outbox, Sho
     /// <summary>SQL: an email of the outbox goes out as if it had never been tried, and nobody has let it go.</summary>
     internal const string Anew = "state = 'Queued', tries = 0, not_before = @Now, last_error = '', let_go = 0";
 
-    /// <summary>SQL: an email of the outbox is no reminder, or one that was neither taken back, replaced nor answered in full, to somebody who wants them.</summary>
+    /// <summary>SQL: an email of the outbox is no reminder, or one that was neither taken back, replaced, sent another way nor answered in full, to somebody who wants them.</summary>
     internal const string StillHolds = $"""
         (reminder_id IS NULL OR EXISTS (
-          SELECT 1 FROM reminder n JOIN client c ON c.id = n.client_id WHERE n.id = outbox.reminder_id AND n.discarded = 0 AND c.reminders = 1
+          SELECT 1 FROM reminder n JOIN client c ON c.id = n.client_id WHERE n.id = outbox.reminder_id AND n.discarded = 0 AND COALESCE(n.sent_how, 'Mail') = 'Mail' AND c.reminders = 1
             AND NOT {ReminderStore.Replaced} AND NOT ({ReminderStore.AnsweredInFull})))
         """;
 }

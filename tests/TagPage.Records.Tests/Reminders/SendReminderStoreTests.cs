@@ -33,6 +33,23 @@ public sealed class SendReminderStoreTests : IDisposable
         _street.Check(true, Mail);
     }
 
+    /// <summary>Her email was refused, or waits for another try; Runa sent it by SMS.</summary>
+    [Theory]
+    [InlineData("Failed")]
+    [InlineData("Queued")]
+    public void Sent_another_way_its_email_is_over_and_cannot_be_tried_again(string state)
+    {
+        Mail();
+        _street.Records.Change("UPDATE outbox SET state = @state, tries = 1, last_error = 'no such mailbox'", new { state });
+        var mail = long.Parse(_street.Records.Text("SELECT id FROM outbox")!, System.Globalization.CultureInfo.InvariantCulture);
+
+        _street.Check(true, () => _store.NoteSent(Who.Shop, _reminder, SentHow.SmsApp));
+
+        Assert.Equal("Failed", _street.Records.Text("SELECT state FROM outbox"));
+        _street.Refused<MailNotGivenUp>(() => _store.Retry(Who.Shop, mail));
+        Assert.Empty(new ReminderListStore(_street.Database).Unsent());
+    }
+
     /// <summary>Old emails are deleted after a month; what became of them stays known as long as the reminder.</summary>
     [Theory]
     [InlineData("Failed")]

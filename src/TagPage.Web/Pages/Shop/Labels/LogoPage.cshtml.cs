@@ -43,6 +43,8 @@ public sealed class LogoPageModel(LogoStore store, LabelSettingsStore settings) 
         var (png, fault) = Input.File is { } file ? await Read(file) : (store.Get()?.Png, "Choose a PNG or an SVG.");
         if (png is null)
             return this.Refuse(new FieldFault(nameof(Input.File), fault!));
+        if (!Logo.ToPicture(png, Input.Threshold!.Value).Dark.Contains(true))
+            return this.Refuse(new FieldFault(nameof(Input.Threshold), "At this threshold nothing of the picture would be printed. Choose a higher one, or send a darker picture."));
         return this.After(store.Save(User.AtShop(), png, Input.Threshold!.Value),
             _ => this.GoOn("/shop/labels/logo", "The logo is saved. This is how it prints."));
     }

@@ -26,7 +26,7 @@ public sealed class ProgressModel(BatchStore store, ReminderListStore list, Batc
         ("on the way", r => r.OutboxState is "Queued" or "Leaving"),
         ("perhaps emailed", r => r.OutboxState is "MaybeSent"),
         ("answered before the email left", r => r is { OutboxState: "Failed", Answered: > 0 }),
-        ("not delivered", r => r is { OutboxState: "Failed", Answered: 0 }),
+        ("not delivered", r => r is { OutboxState: "Failed", Answered: 0, SentHow: null or SentHow.Mail }),
     ];
 
     public ShopDetails Shop => shops.Get();
