@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -33,12 +34,11 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
     {
         var (today, shop) = (clock.Today, shops.Get());
         var seenSince = today.AddMonths(-shop.UnseenMonths);
-        var asked = new { today, seenSince, withUnseen, due = after?.Due ?? DateOnly.MinValue, client = after?.ClientId ?? 0, most = most + 1, MostCounted };
-        var places = c.Query<(DateOnly Due, long ClientId)>(PlacesSql, asked).Select(place => new DueKey(place.Due, place.ClientId)).ToList();
+        var places = Places(c, (today, seenSince, withUnseen), after, most + 1);
         var page = places.Take(most).ToList();
         var clients = JsonSerializer.Serialize(page.Select(place => place.ClientId));
         var rows = Histories.Into(c, c.Query<DueRow>(DueOfClientsSql, new { clients, seenSince, today }));
-        var sum = c.QuerySingle<Sum>(SumSql, asked);
+        var sum = c.QuerySingle<Sum>(SumSql, new { today, seenSince, withUnseen, MostCounted });
         return new DueList(DueList.Group(rows, today, shop.StartingValues))
         {
             Clients = sum.Clients,
@@ -55,10 +55,15 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
     /// <summary>Who is due, the most urgent first, without the reasons.</summary>
     public IReadOnlyList<long> Clients(int most) => database.Read(c =>
     {
-        var (today, shop) = (clock.Today, shops.Get());
-        var asked = new { today, seenSince = today.AddMonths(-shop.UnseenMonths), withUnseen = false, due = DateOnly.MinValue, client = 0, most };
-        return c.Query<(DateOnly Due, long ClientId)>(PlacesSql, asked).Select(place => place.ClientId).ToList();
+        var today = clock.Today;
+        return Places(c, (today, today.AddMonths(-shops.Get().UnseenMonths), false), after: null, most).ConvertAll(place => place.ClientId);
     });
+
+    private static List<DueKey> Places(SqliteConnection connection, (DateOnly Today, DateOnly SeenSince, bool WithUnseen) who, DueKey? after, int most)
+    {
+        var asked = new { today = who.Today, seenSince = who.SeenSince, withUnseen = who.WithUnseen, due = after?.Due ?? DateOnly.MinValue, client = after?.ClientId ?? 0, most };
+        return [.. connection.Query<(DateOnly Due, long ClientId)>(PlacesSql, asked).Select(place => new DueKey(place.Due, place.ClientId))];
+    }
 
     private const string Seen = "c.seen_on >= @seenSince";
 

@@ -8,7 +8,10 @@ internal static class SheetText
 {
     public const int MostBytes = 20_000_000;
 
-    private const string SaveAgain = "In the spreadsheet program choose “Save as” and the format “CSV UTF-8”, then send that file.";
+    /// <summary>What to do about a file that is no CSV of UTF-8.</summary>
+    public const string SaveAgain = "In the spreadsheet program choose “Save as” and the format “CSV UTF-8”, then send that file.";
+
+    public static readonly string TooLarge = $"The file has more than {MostBytes / 1_000_000} MB. Split it and send the parts one after the other.";
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
@@ -16,7 +19,7 @@ internal static class SheetText
     public static string? Decode(string file, ReadOnlySpan<byte> bytes, Problems problems)
     {
         if (bytes.Length > MostBytes)
-            problems.Add(file, $"The file has more than {MostBytes / 1_000_000} MB. Split it and send the parts one after the other.");
+            problems.Add(file, TooLarge);
         else if (bytes.StartsWith<byte>([0xFF, 0xFE]) || bytes.StartsWith<byte>([0xFE, 0xFF]))
             problems.Add(file, "The file is UTF-16. " + SaveAgain);
         else if (bytes.StartsWith("PK"u8))

@@ -19,9 +19,9 @@ public static class ListText
     public static Reading Read(ReadOnlySpan<byte> bytes)
     {
         if (bytes.Length > SheetText.MostBytes)
-            return Refused($"The file has more than {SheetText.MostBytes / 1_000_000} MB. Split it and send the parts one after the other.");
+            return Refused(SheetText.TooLarge);
         if (bytes.StartsWith("PK"u8) || bytes.StartsWith<byte>([0xD0, 0xCF, 0x11, 0xE0]))
-            return Refused("This is a workbook or an archive. In the spreadsheet program choose “Save as” and the format “CSV UTF-8”, then send that file.");
+            return Refused("This is a workbook or an archive. " + SheetText.SaveAgain);
         var (encoding, name, mark) = Of(bytes);
         try
         {

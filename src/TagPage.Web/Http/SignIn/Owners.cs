@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Identity;
+using Microsoft.AspNetCore.Mvc.ModelBinding;
 using TagPage.Records.Accounts;
 
 namespace TagPage.Web.Http.SignIn;
@@ -13,6 +14,15 @@ public sealed class Owners(UserManager<Account> users, IPasswordHasher<Account> 
         foreach (var rule in users.PasswordValidators)
             sentences.AddRange((await rule.ValidateAsync(users, new Account { Name = name }, password)).Errors.Select(e => e.Description));
         return sentences;
+    }
+
+    /// <summary>Whether a password will do for this name; what is wrong with it is put beside its field.</summary>
+    public async Task<bool> WillDo(ModelStateDictionary form, string field, string name, string password)
+    {
+        var wrong = await WrongWith(name, password);
+        foreach (var sentence in wrong)
+            form.AddModelError(field, sentence);
+        return wrong.Count == 0;
     }
 
     /// <summary>An account ready to be stored, its password hashed. The caller has asked <see cref="WrongWith"/>.</summary>

@@ -41,7 +41,7 @@ public sealed class InvitationModel(InvitationStore store, Owners owners, SignIn
     public async Task<IActionResult> OnPostAsync(string token)
     {
         var helper = Find(token);
-        if (helper is null || !ModelState.IsValid || !await WillDo(helper))
+        if (helper is null || !ModelState.IsValid || !await owners.WillDo(ModelState, "Input.NewPassword", helper.Name, Input.NewPassword!))
             return Page();
         owners.SetPassword(helper, Input.NewPassword!);
         if (store.Accept(token, helper) is Outcome.Absent)
@@ -53,13 +53,5 @@ public sealed class InvitationModel(InvitationStore store, Owners owners, SignIn
         await signIns.Begin(HttpContext, helper, SignInWay.Link);
         this.Say("Your password is set, and you are signed in.");
         return Redirect("/shop");
-    }
-
-    private async Task<bool> WillDo(Records.Accounts.Account helper)
-    {
-        var wrong = await owners.WrongWith(helper.Name, Input.NewPassword!);
-        foreach (var sentence in wrong)
-            ModelState.AddModelError("Input.NewPassword", sentence);
-        return wrong.Count == 0;
     }
 }

@@ -41,7 +41,7 @@ public sealed class NewPasswordModel(NewPasswordStore store, PasskeyStore passke
     public async Task<IActionResult> OnPostAsync(string token)
     {
         var owner = Find(token);
-        if (owner is null || !ModelState.IsValid || !await WillDo(owner))
+        if (owner is null || !ModelState.IsValid || !await owners.WillDo(ModelState, "Input.NewPassword", owner.Name, Input.NewPassword!))
             return Page();
         owners.SetPassword(owner, Input.NewPassword!);
         if (store.Set(token, owner) is Outcome.Absent)
@@ -53,13 +53,5 @@ public sealed class NewPasswordModel(NewPasswordStore store, PasskeyStore passke
         await signIns.Begin(HttpContext, owner, SignInWay.Link);
         this.Say("The password is set. All other browsers have been signed out.");
         return Redirect("/shop");
-    }
-
-    private async Task<bool> WillDo(Records.Accounts.Account owner)
-    {
-        var wrong = await owners.WrongWith(owner.Name, Input.NewPassword!);
-        foreach (var sentence in wrong)
-            ModelState.AddModelError("Input.NewPassword", sentence);
-        return wrong.Count == 0;
     }
 }
