@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Http.Features;
-using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.Filters;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Http;
 
@@ -19,6 +19,6 @@ internal sealed class FormSize : IAuthorizationFilter, IOrderedFilter
         var http = context.HttpContext;
         var isShowingProblem = http.Features.Get<IStatusCodeReExecuteFeature>() is not null;
         if (!isShowingProblem && http.Request.ContentLength > http.Features.Get<IHttpMaxRequestBodySizeFeature>()?.MaxRequestBodySize)
-            context.Result = new StatusCodeResult(StatusCodes.Status413PayloadTooLarge);
+            context.Result = new TooLargeResult();
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Net;
+using System.Net.Sockets;
 using System.Text;
 using AngleSharp.Dom;
 using TagPage.Records.Storage;
@@ -17,7 +18,7 @@ public sealed class FormSizeTests : IDisposable
     [Theory]
     [InlineData(1_000_000, HttpStatusCode.BadRequest)]
     [InlineData(2_000_000, HttpStatusCode.RequestEntityTooLarge)]
-    public async Task Form_of_more_than_a_megabyte_is_refused_unread(int bytes, HttpStatusCode status)
+    public async Task Form_of_more_than_a_megabyte_is_refused(int bytes, HttpStatusCode status)
     {
         var owner = OwnerAtTheServer();
         using var form = new FormUrlEncodedContent([new("Input.Note", new string('n', bytes))]);
@@ -27,6 +28,30 @@ public sealed class FormSizeTests : IDisposable
         Assert.Equal(status, answer.Status);
         if (status == HttpStatusCode.RequestEntityTooLarge)
             Assert.Contains("That is too much at once", answer.Main, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/shop/strings/new", 12_000_000)]
+    [InlineData("/shop/labels/logo", 24_000_000)]
+    public async Task Sender_who_does_not_look_up_before_all_is_sent_reads_why_it_was_refused(string path, int bytes)
+    {
+        _shop.House.UseKestrel(0);
+        _shop.House.StartServer();
+        // So do Apache as a proxy and the usual browsers; a server that hangs up on them is a broken connection to whoever sent the form.
+        using var sender = new TcpClient();
+        await sender.ConnectAsync(IPAddress.Loopback, _shop.House.ClientOptions.BaseAddress.Port, TestContext.Current.CancellationToken);
+        await using var stream = sender.GetStream();
+        var head = $"POST {path} HTTP/1.1\r\nHost: localhost\r\n{TestSource.Header}: 127.0.0.1\r\nX-Forwarded-Proto: https\r\n{TestSignIn.Header}: Owner\r\nContent-Type: application/x-www-form-urlencoded\r\nContent-Length: {bytes}\r\n\r\n";
+
+        await stream.WriteAsync(Encoding.ASCII.GetBytes(head), TestContext.Current.CancellationToken);
+        for (var sent = 0; sent < bytes; sent += 100_000)
+        {
+            await stream.WriteAsync(new byte[100_000], TestContext.Current.CancellationToken);
+            await Task.Yield();
+        }
+
+        using var reader = new StreamReader(stream);
+        Assert.Equal("HTTP/1.1 413 Payload Too Large", await reader.ReadLineAsync(TestContext.Current.CancellationToken));
     }
 
     [Fact]

@@ -1,10 +1,9 @@
 using Microsoft.AspNetCore.Http.Features;
-using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.Filters;
 
 namespace TagPage.Web.Http.Forms;
 
-/// <summary>Lets a page that takes files have more than other forms, and answers 413 past that, before a byte of it is read.</summary>
+/// <summary>Lets a page that takes files have more than other forms, and answers 413 past that, and keeps not a byte of it.</summary>
 /// <param name="mostBytes">More than the page takes, so that what is a little too large is answered beside its field.</param>
 [AttributeUsage(AttributeTargets.Class)]
 internal sealed class UploadLimitAttribute(long mostBytes) : Attribute, IAuthorizationFilter, IOrderedFilter
@@ -17,7 +16,7 @@ internal sealed class UploadLimitAttribute(long mostBytes) : Attribute, IAuthori
         var http = context.HttpContext;
         if (http.Request.ContentLength > mostBytes)
         {
-            context.Result = new StatusCodeResult(StatusCodes.Status413PayloadTooLarge);
+            context.Result = new TooLargeResult();
             return;
         }
         if (http.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } limit)
