@@ -1,9 +1,8 @@
 using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Mvc.Filters;
-using TagPage.Web.Http.Forms;
 
-namespace TagPage.Web.Http;
+namespace TagPage.Web.Http.Forms;
 
 /// <summary>
 /// Answers 413 to a form larger than the server or its page takes. Antiforgery would fail first and tell the
