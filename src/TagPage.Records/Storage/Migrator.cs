@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace TagPage.Records.Storage;
 
@@ -9,7 +10,7 @@ public sealed class Migrator(Database database, DataFolder folder, TimeProvider 
     /// <summary>True if the database has all the steps this program knows, and no others.</summary>
     public bool IsCurrent => database.Read(StepsOf).SequenceEqual(known.Select(m => new Step(m.Name, m.Sum)));
 
-    /// <exception cref="CannotStartException">The database was made by a newer program, or by one with other tables.</exception>
+    /// <exception cref="CannotStartException">The database was made by a newer program or by one with other tables, or a migration failed.</exception>
     public void Run()
     {
         var done = database.Read(c =>
@@ -67,12 +68,27 @@ public sealed class Migrator(Database database, DataFolder folder, TimeProvider 
         log.LogInformation("Copied the database to {File} before migrating.", backup.Path);
     }
 
-    private void Apply(Migration migration) => database.Write(c =>
+    private void Apply(Migration migration)
     {
-        c.Execute(CreateTableSql);
-        c.Execute(migration.Sql);
-        c.Execute(RecordSql, new { migration.Name, At = clock.GetUtcNow(), migration.Sum });
-    });
+        try
+        {
+            database.Write(c =>
+            {
+                c.Execute(CreateTableSql);
+                RunAll(c, migration.Sql);
+                c.Execute(RecordSql, new { migration.Name, At = clock.GetUtcNow(), migration.Sum });
+            });
+        }
+        catch (SqliteException e) when (DatabaseFault.IsOfTheStatement(e))
+        {
+            throw new CannotStartException($"This version could not change the records as it needs to ({migration.Name}: {DatabaseFault.Reason(e)}). "
+                + "Nothing was changed; start the version you had before.");
+        }
+    }
+
+    /// <summary>By SQLite itself: after a statement that gives rows, as some ALTER TABLE do, the library keeps to itself what fails.</summary>
+    private static void RunAll(SqliteConnection connection, string sql) =>
+        SqliteException.ThrowExceptionForRC(raw.sqlite3_exec(connection.Handle, sql), connection.Handle);
 
     private const string CreateTableSql = """
         CREATE TABLE IF NOT EXISTS migration (name TEXT PRIMARY KEY, applied_at TEXT NOT NULL, sum TEXT NOT NULL DEFAULT '') STRICT, WITHOUT ROWID
