@@ -17,3 +17,12 @@ while read -r name its; do
   purl="pkg:nuget/$name.Runtime.$kind@$its"
   sed -i "s|^  \"components\": \[|&\n    {\n      \"type\": \"framework\",\n      \"bom-ref\": \"$purl\",\n      \"name\": \"$name.Runtime.$kind\",\n      \"version\": \"$its\",\n      \"scope\": \"required\",\n      \"licenses\": [{ \"license\": { \"id\": \"MIT\" } }],\n      \"purl\": \"$purl\"\n    },|" "$folder/bom.json"
 done <<< "$runtimes"
+
+# What travels in files of ours and is no library of the project: the reader for cameras, and the fonts of labels and bills.
+add() {
+  local name=$1 its=$2 licence=$3 file=$4
+  sed -i "s|^  \"components\": \[|&\n    {\n      \"type\": \"file\",\n      \"bom-ref\": \"file:$name\",\n      \"name\": \"$name\",\n      \"version\": \"$its\",\n      \"scope\": \"required\",\n      \"hashes\": [{ \"alg\": \"SHA-256\", \"content\": \"$(sha256sum < "$file" | cut -d ' ' -f 1)\" }],\n      \"licenses\": [{ \"license\": { \"id\": \"$licence\" } }]\n    },|" "$folder/bom.json"
+}
+reader=$(grep -o 'zxing-wasm [0-9.]*' docs/licences.md | head -1 | cut -d ' ' -f 2)
+for file in wwwroot/zxing/*; do add "zxing-wasm/$(basename "$file")" "$reader" MIT "$file"; done
+for file in src/TagPage.Labels/Fonts/*.ttf; do add "$(basename "$file")" "as shipped" OFL-1.1 "$file"; done

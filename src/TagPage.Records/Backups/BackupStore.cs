@@ -55,7 +55,6 @@ public sealed class BackupStore(Database database, DataFolder data, BackupSettin
             if (_tries.First is not null || IsDue())
             {
                 MakeOwn(BackupFile.Nightly);
-                Try("Who was forgotten could not be noted beside the backups.", () => KeepMarks(Own));
                 Forget(Own);
             }
             RestoringPlace.Sweep(data, clock.Now);
@@ -75,6 +74,7 @@ public sealed class BackupStore(Database database, DataFolder data, BackupSettin
             Own.Tidy(settings.Get().Plan, clock.Now);
         });
         _tries = _tries with { First = fault };
+        Try("Who was forgotten could not be noted beside the backups.", () => KeepMarks(Own));
         return fault is null ? made : null;
     }
 

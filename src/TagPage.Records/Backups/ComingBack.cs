@@ -13,8 +13,10 @@ internal static class ComingBack
     /// <param name="connection">Of the older records, in a transaction.</param>
     /// <param name="marks">Of everybody who was forgotten, from wherever they are known.</param>
     /// <param name="live">What is not wound back; null where nothing is left of the live data.</param>
+    /// <param name="file">The backup's name, for the owner's list of what happened.</param>
+    /// <param name="account">Who goes back to it; empty from the command line.</param>
     /// <param name="now">Now.</param>
-    public static void Settle(SqliteConnection connection, IReadOnlyList<string> marks, LiveState? live, DateTimeOffset now)
+    public static void Settle(SqliteConnection connection, IReadOnlyList<string> marks, LiveState? live, string file, string account, DateTimeOffset now)
     {
         ForgottenMarks.Add(connection, marks, now);
         foreach (var client in ForgottenMarks.BroughtBack(connection, ForgottenMarks.All(connection)))
@@ -25,7 +27,7 @@ internal static class ComingBack
         connection.Execute("DELETE FROM own_page_code");
         if (live is not null)
             KeepLive(connection, live, now);
-        AuditStore.Note(connection, AuditEvent.WentBack, "", now);
+        AuditStore.Note(connection, AuditEvent.WentBack, file, now, account);
     }
 
     // What waited to be sent when the backup was made has been sent since, or not: nobody knows, and nothing goes out twice by itself.

@@ -68,8 +68,11 @@ internal static class Incoming
             throw new NotRestoredException(RestoreFault.NoBackup);
         if (!head.IsOurs)
             throw new NotRestoredException(RestoreFault.OtherProgram);
-        if (new FileInfo(file).Length < head.Pages * head.PageBytes)
+        var whole = head.Pages * head.PageBytes;
+        if (new FileInfo(file).Length < whole)
             throw new NotRestoredException(RestoreFault.Cut);
+        if (new FileInfo(file).Length > whole)
+            throw new NotRestoredException(RestoreFault.Damaged, "something was added behind its end");
         // The live file cannot take in pages of another size.
         if (head.PageBytes != 4096)
             throw new NotRestoredException(RestoreFault.Damaged, "its pages have another size");
@@ -86,6 +89,8 @@ internal static class Incoming
                 throw new NotRestoredException(RestoreFault.Newer);
             if (Migrator.HasOtherTables(connection, known))
                 throw new NotRestoredException(RestoreFault.OtherTables);
+            if (SchemaCheck.Finding(connection, known) is { } changed)
+                throw new NotRestoredException(RestoreFault.Changed, changed);
             if (FullCheck.Loose(connection) is { } loose)
                 throw new NotRestoredException(RestoreFault.LooseRows, loose);
         }

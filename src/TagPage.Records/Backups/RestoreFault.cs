@@ -3,7 +3,7 @@ namespace TagPage.Records.Backups;
 /// <summary>Why a file is not what to go back to.</summary>
 public enum RestoreFault
 {
-    Missing, IsFolder, IsLink, Unreadable, Empty, TooLarge, NoRoom, HasLog, NoBackup, OtherProgram, Cut, Damaged, LooseRows, Newer, OtherTables,
+    Missing, IsFolder, IsLink, Unreadable, Empty, TooLarge, NoRoom, HasLog, NoBackup, OtherProgram, Cut, Damaged, LooseRows, Newer, OtherTables, Changed,
     NeedsPassphrase, WrongPassphrase, NotPutAside, LiveUnreadable,
 }
 

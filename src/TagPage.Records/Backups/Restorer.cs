@@ -1,4 +1,5 @@
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Privacy;
 using TagPage.Records.Search;
 using TagPage.Records.Storage;
 
@@ -26,9 +27,12 @@ public sealed class Restorer(Database database, DataFolder data, BackupStore bac
         return BackupContents.Of(connection);
     }
 
+    /// <param name="file">To go back to.</param>
+    /// <param name="passphrase">Where it is sealed.</param>
+    /// <param name="account">Who does it; empty from the command line.</param>
     /// <returns>The backup of what was there before.</returns>
     /// <exception cref="NotRestoredException">The file is nothing to go back to, or the live data could not be put aside; nothing has changed.</exception>
-    public string Restore(string file, string? passphrase)
+    public string Restore(string file, string? passphrase, string account = "")
     {
         lock (_one)
         {
@@ -40,7 +44,7 @@ public sealed class Restorer(Database database, DataFolder data, BackupStore bac
             {
                 aside = PutAside();
                 var live = database.Read(LiveState.Of);
-                Prepare(place.Folder, [.. live.Marks, .. MarksBeside(file)], live);
+                Prepare(place.Folder, [.. live.Marks, .. MarksBeside(file)], live, Path.GetFileName(file), account);
                 database.ReplaceWith(place.Folder.DatabaseFile);
             });
             names.Begin();
@@ -57,7 +61,7 @@ public sealed class Restorer(Database database, DataFolder data, BackupStore bac
     {
         using var place = new RestoringPlace(data);
         Incoming.Take(file, place.Folder, known, passphrase);
-        Prepare(place.Folder, MarksBeside(file).Concat(MarkFile.Read(data.BackupsPath)), live: null, known, clock, log);
+        Prepare(place.Folder, MarksBeside(file).Concat(MarkFile.Read(data.BackupsPath)), live: null, Path.GetFileName(file), "", known, clock, log);
         var aside = MoveAside(data, clock.GetUtcNow());
         if (!KeyFiles.Any(data))
             KeyFiles.CopyTo(place.Folder, data);
@@ -89,13 +93,22 @@ public sealed class Restorer(Database database, DataFolder data, BackupStore bac
         }
     }
 
-    private void Prepare(DataFolder place, IEnumerable<string> marks, LiveState live) => Prepare(place, marks.Concat(MarkFile.Read(data.BackupsPath)), live, known, clock, log);
+    private void Prepare(DataFolder place, IEnumerable<string> marks, LiveState live, string file, string account) =>
+        Prepare(place, marks.Concat(MarkFile.Read(data.BackupsPath)), live, file, account, known, clock, log);
 
-    private static void Prepare(DataFolder place, IEnumerable<string> marks, LiveState? live, IReadOnlyList<Migration> known, TimeProvider clock, ILogger<Migrator> log)
+    private static void Prepare(DataFolder place, IEnumerable<string> marks, LiveState? live, string file, string account, IReadOnlyList<Migration> known, TimeProvider clock, ILogger<Migrator> log)
     {
-        using var ready = new Database(place);
-        new Migrator(ready, place, clock, known, log).Run();
-        ready.Write(c => ComingBack.Settle(c, [.. marks.Distinct()], live, clock.GetUtcNow()));
+        try
+        {
+            using var ready = new Database(place);
+            new Migrator(ready, place, clock, known, log).Run();
+            ready.Write(c => ComingBack.Settle(c, [.. marks.Distinct()], live, file, account, clock.GetUtcNow()));
+            KeyFiles.RefuseDamaged(place);
+        }
+        catch (Exception e) when (e is SqliteException or CannotStartException && !DatabaseFault.IsFullDisk(e))
+        {
+            throw new NotRestoredException(RestoreFault.Damaged, e.Message);
+        }
     }
 
     private static IEnumerable<string> MarksBeside(string file) => MarkFile.Read(Path.GetDirectoryName(Path.GetFullPath(file))!);

@@ -11,7 +11,7 @@ namespace TagPage.Records.Privacy;
 /// Deletes a client from everything in the data folder except dated backups: records, search words, emails, email files,
 /// uploads, and what the write-ahead log still holds. Job counts and money stay, without the person.
 /// </summary>
-public sealed class EraseStore(Database database, MailFiles files, Uploads uploads, TimeProvider clock)
+public sealed class EraseStore(Database database, MailFiles files, Uploads uploads, DataFolder folder, TimeProvider clock, ILogger<EraseStore> log)
 {
     public void Erase(long client)
     {
@@ -20,6 +20,20 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
             File.Delete(files.PathOf(mail));
         uploads.RemoveAll();
         database.EmptyLog();
+        KeepMarks();
+    }
+
+    /// <summary>Beside the backups at once, in case the database is lost before the next one; the night's backup does the same.</summary>
+    private void KeepMarks()
+    {
+        try
+        {
+            MarkFile.Add(folder.Backups, database.Read(ForgottenMarks.All));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            log.LogError(e, "Who was forgotten could not be noted beside the backups; it is tried again with the next backup.");
+        }
     }
 
     /// <summary>In somebody's transaction, also of an older backup's.</summary>

@@ -5,7 +5,10 @@ namespace TagPage.Records.Storage;
 /// <summary>How many backups are kept: the last one of each of so many days, weeks and months that have any.</summary>
 public sealed record BackupPlan(int Days, int Weeks, int Months)
 {
-    /// <summary>Of those made because something was about to happen: so many for each reason, and no longer than that.</summary>
+    /// <summary>
+    /// Of those made because something was about to happen: so many for each reason, and no longer than that. Before going back to a backup
+    /// all stay as long: whoever looks for the right one goes back several times, and the day's records are in the first.
+    /// </summary>
     public const int OfOneReason = 3, DaysOfOneReason = 30;
 
     public static BackupPlan Usual { get; } = new(7, 4, 12);
@@ -26,7 +29,7 @@ public sealed record BackupPlan(int Days, int Weeks, int Months)
             .. LastOfEach(regular, b => b.MadeAt.UtcDateTime.Date).Take(Math.Max(1, Days)),
             .. LastOfEach(regular, b => (ISOWeek.GetYear(b.MadeAt.UtcDateTime), ISOWeek.GetWeekOfYear(b.MadeAt.UtcDateTime))).Take(Weeks),
             .. LastOfEach(regular, b => (b.MadeAt.UtcDateTime.Year, b.MadeAt.UtcDateTime.Month)).Take(Months),
-            .. past.Where(b => !b.IsRegular && b.MadeAt >= now.AddDays(-DaysOfOneReason)).GroupBy(b => b.Why).SelectMany(g => g.Take(OfOneReason)),
+            .. past.Where(b => !b.IsRegular && b.MadeAt >= now.AddDays(-DaysOfOneReason)).GroupBy(b => b.Why).SelectMany(g => g.Key == BackupFile.BeforeRestore ? g : g.Take(OfOneReason)),
         ];
         return [.. past.Where(b => !kept.Contains(b))];
     }

@@ -19,7 +19,7 @@ internal static class CarriedKeys
         connection.Execute("INSERT INTO carried_key (name, bytes) VALUES (@Name, @Bytes)", keys);
     }
 
-    private const string TableSql = "CREATE TABLE carried_key (name TEXT PRIMARY KEY, bytes BLOB NOT NULL) STRICT, WITHOUT ROWID";
+    internal const string TableSql = "CREATE TABLE carried_key (name TEXT PRIMARY KEY, bytes BLOB NOT NULL) STRICT, WITHOUT ROWID";
 
     /// <summary>Writes them into a folder that has none; where there are keys, those stay.</summary>
     public static void Unpack(SqliteConnection connection, DataFolder folder)

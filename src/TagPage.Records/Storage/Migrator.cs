@@ -90,6 +90,14 @@ public sealed class Migrator(Database database, DataFolder folder, TimeProvider 
     private static void RunAll(SqliteConnection connection, string sql) =>
         SqliteException.ThrowExceptionForRC(raw.sqlite3_exec(connection.Handle, sql), connection.Handle);
 
+    /// <summary>All that steps make, in an empty database.</summary>
+    internal static void MakeTables(SqliteConnection connection, IEnumerable<Migration> steps)
+    {
+        connection.Execute(CreateTableSql);
+        foreach (var step in steps)
+            RunAll(connection, step.Sql);
+    }
+
     private const string CreateTableSql = """
         CREATE TABLE IF NOT EXISTS migration (name TEXT PRIMARY KEY, applied_at TEXT NOT NULL, sum TEXT NOT NULL DEFAULT '') STRICT, WITHOUT ROWID
         """;

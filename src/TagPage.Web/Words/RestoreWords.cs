@@ -24,6 +24,7 @@ public static class RestoreWords
         RestoreFault.LooseRows => "The file is not whole: rows in it refer to others that are not there. Use another backup.",
         RestoreFault.Newer => "It was made by a newer version of the program. Start that version, then go back to it.",
         RestoreFault.OtherTables => "It was made by another version of the program, whose tables differ. Start that version, then go back to it.",
+        RestoreFault.Changed => "Its tables were changed by hand or by another program. Use a backup as this program made it.",
         RestoreFault.NeedsPassphrase => "This backup is sealed. Enter its passphrase.",
         RestoreFault.WrongPassphrase => "The passphrase does not fit, or the file was damaged or cut off.",
         RestoreFault.LiveUnreadable => "What is there now is so damaged that the running program can no longer read it. Stop the program and go back with TagPage.Web restore, as “A bad day” in the manual says.",

@@ -56,7 +56,7 @@ public sealed class AuditStoreTests : IDisposable
 
         _vault.Restorer.Restore(file, null);
 
-        Assert.Equal([(AuditEvent.WentBack, "", 1), (AuditEvent.SignInFailed, "", 1)], Lines);
+        Assert.Equal([(AuditEvent.WentBack, Path.GetFileName(file), 1), (AuditEvent.SignInFailed, "", 1)], Lines);
     }
 
     [Fact]

@@ -60,6 +60,14 @@ public sealed class BackupPlanTests
         Assert.Equal(["2027-02-12 12:00", "2027-03-02 08:00", "2027-03-03 08:00", "2027-03-03 08:01"], Kept(BackupPlan.Usual, made));
     }
 
+    [Fact]
+    public void Whoever_goes_back_time_and_again_to_find_the_right_one_keeps_what_was_there_at_first()
+    {
+        var made = Enumerable.Range(0, 12).Select(n => ($"2027-03-14 09:{n:00}", BackupFile.BeforeRestore)).ToList();
+
+        Assert.Equal(made.Select(m => m.Item1), Kept(BackupPlan.Usual, made));
+    }
+
     [Theory]
     [InlineData("20270314-030000-nightly.db", true)]
     [InlineData("20270314-030000-by-hand.sealed", true)]

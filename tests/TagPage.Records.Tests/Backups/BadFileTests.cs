@@ -37,6 +37,13 @@ public sealed class BadFileTests : IDisposable
     [InlineData("this program's number and another's tables", RestoreFault.OtherTables)]
     [InlineData("newer", RestoreFault.Newer)]
     [InlineData("tables made by another text", RestoreFault.OtherTables)]
+    [InlineData("a table dropped", RestoreFault.Changed)]
+    [InlineData("a table more", RestoreFault.Changed)]
+    [InlineData("a column more", RestoreFault.Changed)]
+    [InlineData("an index dropped", RestoreFault.Changed)]
+    [InlineData("a view more", RestoreFault.Changed)]
+    [InlineData("a trigger of its own", RestoreFault.Changed)]
+    [InlineData("something behind its end", RestoreFault.Damaged)]
     [InlineData("a zeroed page", RestoreFault.Damaged)]
     [InlineData("a scribbled page", RestoreFault.Damaged)]
     [InlineData("a row that breaks a rule", RestoreFault.Damaged)]
@@ -79,6 +86,13 @@ public sealed class BadFileTests : IDisposable
             case "this program's number and another's tables": File.Delete(_file); Change($"PRAGMA application_id = {RecordsFile.ApplicationId}; CREATE TABLE recipe (name TEXT)"); break;
             case "newer": Change("INSERT INTO migration (name, applied_at) VALUES ('9999-newer.sql', '2026-11-25T10:00:00.000Z')"); break;
             case "tables made by another text": Change("UPDATE migration SET sum = 'other'"); break;
+            case "a table dropped": Change("DROP TABLE feel"); break;
+            case "a table more": Change("CREATE TABLE recipe (name TEXT)"); break;
+            case "a column more": Change("ALTER TABLE client ADD COLUMN recipe TEXT"); break;
+            case "an index dropped": Change("DROP INDEX account_by_name"); break;
+            case "a view more": Change("CREATE VIEW recipe AS SELECT name FROM client"); break;
+            case "a trigger of its own": Change("CREATE TRIGGER recipe AFTER INSERT ON audit BEGIN UPDATE client SET name = 'Nobody'; END"); break;
+            case "something behind its end": File.AppendAllText(_file, "Dear diary,\n"); break;
             case "a zeroed page": Overwrite("client", 0); break;
             case "a scribbled page": Overwrite("racket", 0x5A); break;
             case "a row that breaks a rule": Change("PRAGMA ignore_check_constraints = ON; UPDATE client SET name = ''"); break;

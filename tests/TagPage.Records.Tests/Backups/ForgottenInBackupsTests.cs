@@ -53,6 +53,32 @@ public sealed class ForgottenInBackupsTests : IDisposable
     }
 
     [Fact]
+    public void Whoever_was_deleted_today_stays_forgotten_where_the_database_is_lost_before_the_next_backup()
+    {
+        var file = _vault.BackUp();
+        _vault.Forget(Street.Odalys);
+        var machine = _vault.NewMachine;
+        foreach (var beside in Directory.GetFiles(Street.Folder.Backups))
+            File.Copy(beside, Path.Combine(machine.Backups, Path.GetFileName(beside)));
+
+        Restorer.RestoreInto(machine, Path.Combine(machine.Backups, Path.GetFileName(file)), null, Migration.Embedded, Street.Time, NullLogger<Migrator>.Instance);
+
+        using var there = new Database(machine);
+        Assert.Equal(["Ewan Lockyer"], there.Read(c => c.Query<string>("SELECT name FROM client").AsList()));
+    }
+
+    [Fact]
+    public void Backup_by_hand_brings_its_marks_along()
+    {
+        _vault.Forget(Street.Odalys);
+        File.Delete(Path.Combine(Street.Folder.Backups, "forgotten.txt"));
+
+        _vault.BackUp();
+
+        Assert.Single(File.ReadAllLines(Path.Combine(Street.Folder.Backups, "forgotten.txt")));
+    }
+
+    [Fact]
     public void Next_night_forgets_in_older_backups_too_and_they_stay_sound() => ForgetsByMorning(_vault.BackUp());
 
     [Fact]

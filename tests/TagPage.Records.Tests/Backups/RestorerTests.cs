@@ -130,6 +130,22 @@ public sealed class RestorerTests : IDisposable
     }
 
     [Fact]
+    public void Backup_whose_keys_are_rubbish_is_refused_where_they_would_be_needed()
+    {
+        KeyFiles.Write(Path.Combine(Street.Folder.Keys, "links.key"), new byte[32]);
+        var file = _vault.BackUp();
+        using (var backup = new SqliteConnection($"Data Source={file};Pooling=False"))
+            backup.Execute("UPDATE carried_key SET bytes = x'00'");
+        var machine = _vault.NewMachine;
+
+        var refused = Assert.Throws<NotRestoredException>(() => Restorer.RestoreInto(machine, file, null, Migration.Embedded, Street.Time, NullLogger<Migrator>.Instance));
+
+        Assert.Equal(RestoreFault.Damaged, refused.Fault);
+        Assert.False(File.Exists(machine.DatabaseFile));
+        Assert.False(KeyFiles.Any(machine));
+    }
+
+    [Fact]
     public void Backup_that_somebody_puts_into_a_new_folder_brings_its_keys()
     {
         KeyFiles.Write(Path.Combine(Street.Folder.Keys, "links.key"), new byte[32]);
@@ -149,7 +165,7 @@ public sealed class RestorerTests : IDisposable
         var (file, machine) = (_vault.BackUp(), _vault.NewMachine);
         IReadOnlyList<Migration> broken = [.. Migration.Embedded, new("9999-broken.sql", "INSERT INTO nowhere VALUES (1)")];
 
-        Assert.Throws<SqliteException>(() => Restorer.RestoreInto(machine, file, null, broken, Street.Time, NullLogger<Migrator>.Instance));
+        Assert.Throws<NotRestoredException>(() => Restorer.RestoreInto(machine, file, null, broken, Street.Time, NullLogger<Migrator>.Instance));
 
         Assert.Empty(Directory.GetFiles(machine.Root, "*", SearchOption.AllDirectories));
     }

@@ -68,7 +68,7 @@ public sealed class Vault : IDisposable
     /// <summary>Whether a word stands in a file, wherever.</summary>
     public static bool Says(string file, string word) => Encoding.Latin1.GetString(File.ReadAllBytes(file)).Contains(word, StringComparison.Ordinal);
 
-    public void Forget(long client) => new EraseStore(Street.Database, new MailFiles(Street.Folder), new Uploads(Street.Folder, Street.Time), Street.Time).Erase(client);
+    public void Forget(long client) => new EraseStore(Street.Database, new MailFiles(Street.Folder), new Uploads(Street.Folder, Street.Time), Street.Folder, Street.Time, NullLogger<EraseStore>.Instance).Erase(client);
 
     private static string[] Names(string folder) => [.. Directory.GetFiles(folder).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal)];
 

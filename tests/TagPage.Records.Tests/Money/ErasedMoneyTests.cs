@@ -1,3 +1,4 @@
+using Microsoft.Extensions.Logging.Abstractions;
 using TagPage.Core.Money;
 using TagPage.Records.Import;
 using TagPage.Records.Money;
@@ -18,7 +19,7 @@ public sealed class ErasedMoneyTests : IDisposable
 
     public void Dispose() => _street.Dispose();
 
-    private void Erase() => new EraseStore(_street.Database, new MailFiles(_street.Folder), new Uploads(_street.Folder, _street.Time), _street.Time).Erase(_street.Odalys);
+    private void Erase() => new EraseStore(_street.Database, new MailFiles(_street.Folder), new Uploads(_street.Folder, _street.Time), _street.Folder, _street.Time, NullLogger<EraseStore>.Instance).Erase(_street.Odalys);
 
     [Fact]
     public void Erasure_keeps_amounts_days_and_tickets_and_nobodys_name()

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Reflection;
 using System.Runtime.Loader;
+using System.Security.Cryptography;
 using System.Text.Json;
 using TagPage.Web.Tests.Cast;
 
@@ -16,7 +17,7 @@ public sealed class BillOfMaterialsTests : IDisposable
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     [Fact]
-    public async Task The_bill_keeps_to_the_schema_of_CycloneDX_and_names_every_locked_library_and_NET_itself()
+    public async Task The_bill_keeps_to_the_schema_of_CycloneDX_and_names_every_locked_library_NET_itself_and_the_files_of_others()
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "It is a shell script.");
         await File.WriteAllTextAsync(Path.Combine(_folder, "TagPage.Web.runtimeconfig.json"), """
@@ -29,9 +30,17 @@ public sealed class BillOfMaterialsTests : IDisposable
         Assert.Empty(FaultsBySchema(json));
         Assert.NotEmpty(FaultsBySchema(json.Replace("\"name\":", "\"nmae\":", StringComparison.Ordinal)));
         using var bill = JsonDocument.Parse(json);
-        var named = bill.RootElement.GetProperty("components").EnumerateArray().Select(c => c.GetProperty("purl").GetString()!).Order(StringComparer.OrdinalIgnoreCase);
+        var components = bill.RootElement.GetProperty("components").EnumerateArray().ToList();
+        var named = components.Where(c => c.GetProperty("type").GetString() != "file").Select(c => c.GetProperty("purl").GetString()!).Order(StringComparer.OrdinalIgnoreCase);
         Assert.Equal(Locked().Append($"pkg:nuget/Microsoft.NETCore.App.Runtime.{Kind}@10.0.99").Append($"pkg:nuget/Microsoft.AspNetCore.App.Runtime.{Kind}@10.0.98").Order(StringComparer.OrdinalIgnoreCase), named);
+        Assert.Equal(FilesOfOthers(), components.Where(c => c.GetProperty("type").GetString() == "file").Select(c => c.GetProperty("hashes")[0].GetProperty("content").GetString()!).Order(StringComparer.Ordinal));
     }
+
+    /// <summary>The reader for cameras, and the fonts.</summary>
+    private static IEnumerable<string> FilesOfOthers() =>
+        Directory.EnumerateFiles(Path.Combine(Repository.Folder, "wwwroot", "zxing"))
+            .Concat(Directory.EnumerateFiles(Path.Combine(Repository.Folder, "src", "TagPage.Labels", "Fonts"), "*.ttf"))
+            .Select(file => Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(file)))).Order(StringComparer.Ordinal);
 
     private async Task Write()
     {

@@ -13,8 +13,9 @@ public sealed class SecurityLog(AuditStore audit, SourceMark marks, ILogger<Secu
     /// <param name="detail">For both.</param>
     public void Note(HttpContext context, AuditEvent what, string account = "", string detail = "")
     {
-        Log(context, what, account, detail);
-        audit.Add(what, detail, new[] { account, context.User.FindFirstValue(ClaimTypes.NameIdentifier) ?? "" }.FirstOrDefault(IsNumber) ?? "");
+        var by = new[] { account, context.User.FindFirstValue(ClaimTypes.NameIdentifier) ?? "" }.FirstOrDefault(IsNumber) ?? "";
+        Log(context, what, account.Length > 0 ? account : by, detail);
+        audit.Add(what, detail, by);
     }
 
     /// <summary>In the program's log alone: what stands in the owner's list already, or comes of looking at a page.</summary>

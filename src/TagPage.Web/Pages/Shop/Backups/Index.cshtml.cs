@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Backups;
@@ -38,6 +39,9 @@ public sealed class IndexModel(BackupStore backups, BackupSettingStore settings,
     }
 
     public string At(DateTimeOffset at) => BackupWords.At(clock.OnTheWall(at));
+
+    /// <summary>Several may be made within a minute of going back time and again.</summary>
+    public string Name(BackupFile backup) => At(backup.MadeAt) + (backup.IsRegular ? "" : string.Create(CultureInfo.InvariantCulture, $":{backup.MadeAt:ss}"));
 
     /// <summary>Why it failed stands on the page it goes back to.</summary>
     public IActionResult OnPost() => backups.Make(BackupFile.ByHand) is null

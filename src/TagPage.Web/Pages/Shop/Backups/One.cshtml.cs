@@ -63,7 +63,7 @@ public sealed class OneModel(BackupStore backups, BackupSeal seal, Restorer rest
             return refused;
         try
         {
-            restorer.Restore(_file, Input.Passphrase);
+            restorer.Restore(_file, Input.Passphrase, User.AccountId());
         }
         catch (NotRestoredException e)
         {

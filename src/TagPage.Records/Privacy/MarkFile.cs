@@ -1,8 +1,10 @@
-namespace TagPage.Records.Backups;
+namespace TagPage.Records.Privacy;
 
 /// <summary>The marks of whoever was forgotten, beside the backups: a machine that breaks takes its database along, and the second folder then still knows.</summary>
 internal static class MarkFile
 {
+    private static readonly Lock One = new();
+
     private const int Length = 64, MostBytes = 10_000_000;
 
     private static string In(string folder) => Path.Combine(folder, "forgotten.txt");
@@ -14,11 +16,14 @@ internal static class MarkFile
     /// <summary>Adds what is new; nothing is ever taken out.</summary>
     public static void Add(string folder, IReadOnlyList<string> marks)
     {
-        var known = Read(folder);
-        if (marks.Except(known).ToList() is not { Count: > 0 } fresh)
-            return;
-        File.WriteAllLines(In(folder) + ".new", known.Concat(fresh));
-        File.Move(In(folder) + ".new", In(folder), overwrite: true);
+        lock (One)
+        {
+            var known = Read(folder);
+            if (marks.Except(known).ToList() is not { Count: > 0 } fresh)
+                return;
+            File.WriteAllLines(In(folder) + ".new", known.Concat(fresh));
+            File.Move(In(folder) + ".new", In(folder), overwrite: true);
+        }
     }
 
     private static bool IsMark(string line) => line.Length == Length && line.All(char.IsAsciiHexDigitLower);
