@@ -19,9 +19,14 @@ public sealed class SearchStore(Database database)
     /// The row id of search names the record: 4 × id + 0 client, + 1 player, + 2 racket. Everybody found comes with all
     /// their rackets. Whole matches come before those that only begin so.
     /// </summary>
-    public IReadOnlyList<SearchRow> ByWords(string words) => database.Read(c => SearchWords.AreLetters(words)
-        ? c.Query<SearchRow>(ByLettersSql, new { words, whole = SearchWords.Whole(words), Most }).ToList()
+    public IReadOnlyList<SearchRow> ByWords(string words) => database.Read(c => SearchWords.AreLetters(words) || c.ExecuteScalar<bool>(AreManySql, new { words, MostWeighed })
+        ? c.Query<SearchRow>(UnweighedSql, new { words, whole = SearchWords.Whole(words), Most }).ToList()
         : c.Query<SearchRow>(ByWordsSql, new { words, Most }).ToList());
+
+    /// <summary>Weighing takes as long as there are matches.</summary>
+    internal const int MostWeighed = 2000;
+
+    private const string AreManySql = "SELECT EXISTS (SELECT 1 FROM search WHERE search MATCH @words LIMIT 1 OFFSET @MostWeighed)";
 
     private const string ByWordsSql = $"""
         WITH hit AS MATERIALIZED (
@@ -29,8 +34,8 @@ public sealed class SearchStore(Database database)
         {OfHits}
         """;
 
-    // Weighing all that begin with a letter would mean weighing a good part of the shop.
-    private const string ByLettersSql = $"""
+    // A good part of the shop begins with a letter; whoever is called just as typed comes first.
+    private const string UnweighedSql = $"""
         WITH hit AS MATERIALIZED (
           SELECT key, MIN(place) AS place
           FROM (SELECT * FROM (SELECT rowid AS key, 0 AS place FROM search WHERE search MATCH @whole LIMIT @Most)

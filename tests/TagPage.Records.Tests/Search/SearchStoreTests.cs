@@ -24,6 +24,21 @@ public sealed class SearchStoreTests : IDisposable
         Assert.Equal(_street.Racket, Assert.Single(By(typed)).RacketId);
 
     [Fact]
+    public void Among_more_than_can_be_weighed_whoever_is_called_just_so_still_comes_first()
+    {
+        _street.Records.Change("""
+            WITH RECURSIVE n (i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i <= @Many)
+            INSERT INTO client (name) SELECT 'Marenholt ' || i FROM n
+            """, new { Many = SearchStore.MostWeighed });
+        var maren = _street.Records.Client("Maren Vey");
+
+        var met = By("maren");
+
+        Assert.Equal(SearchStore.Most, met.Count);
+        Assert.Equal(maren, met[0].ClientId);
+    }
+
+    [Fact]
     public void New_name_is_met_at_once_and_the_old_one_no_more()
     {
         _street.Records.Change("UPDATE client SET name = 'Zoë Ångström' WHERE id = @Odalys; UPDATE player SET name = 'Mika'; UPDATE racket SET frame = 'Tarn 100';", new { _street.Odalys });
