@@ -8,6 +8,8 @@ namespace TagPage.Records.Import;
 /// </summary>
 public sealed class Uploads(DataFolder folder, TimeProvider clock)
 {
+    private const string Sent = "sent";
+
     public static readonly TimeSpan Kept = TimeSpan.FromHours(1);
 
     /// <summary>Keeps the files and returns their key.</summary>
@@ -29,11 +31,14 @@ public sealed class Uploads(DataFolder folder, TimeProvider clock)
         Sweep();
         var key = FormKey.New();
         var place = Directory.CreateDirectory(Place(key)).FullName;
-        await using (var file = new FileStream(Path.Combine(place, "sent"), FileMode.CreateNew))
+        await using (var file = new FileStream(Path.Combine(place, Sent), FileMode.CreateNew))
             await write(file);
         Directory.SetLastWriteTimeUtc(place, clock.GetUtcNow().UtcDateTime);
         return key;
     }
+
+    /// <summary>Where the large file of a key is.</summary>
+    public string SentOf(string key) => Path.Combine(Place(key), Sent);
 
     /// <summary>Adds a file to those of a key, if they are still there; they are kept no longer for it.</summary>
     public void Add(string key, string name, byte[] bytes)

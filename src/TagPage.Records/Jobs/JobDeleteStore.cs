@@ -6,7 +6,7 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.Jobs;
 
 /// <summary>
-/// Deletes a ticket that was written by mistake, as long as nothing stands on it: strings that went in, readings, a payment, or a
+/// Deletes a ticket that was written by mistake, as long as nothing stands on it: strings that went in, readings, a payment, photos, or a
 /// client's wish. Only the owner may.
 /// </summary>
 public sealed class JobDeleteStore(Database database)
@@ -30,6 +30,7 @@ public sealed class JobDeleteStore(Database database)
         : connection.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM reading WHERE job_id = @Id)", new { job.Id }) ? new ReadingsOnIt()
         : job.PaidOn is { } paid ? new PaidFor(paid)
         : connection.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM payment_share WHERE job_id = @Id)", new { job.Id }) ? new PaymentsOnIt()
+        : connection.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM photo WHERE job_id = @Id)", new { job.Id }) ? new PhotosOnIt()
         : job.AskedIn is not null ? new ClientAskedFor(job.Client)
         : null;
 

@@ -35,6 +35,9 @@ public sealed record StringsWentIn(DateOnly StrungOn) : Refusal;
 /// <summary>Something was read on the ticket's strings.</summary>
 public sealed record ReadingsOnIt() : Refusal;
 
+/// <summary>Photos of the racket are kept with the ticket.</summary>
+public sealed record PhotosOnIt() : Refusal;
+
 public sealed record PaidFor(DateOnly On) : Refusal;
 
 /// <summary>The client reads on their own page what becomes of it.</summary>

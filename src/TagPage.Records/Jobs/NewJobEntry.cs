@@ -1,5 +1,6 @@
 using TagPage.Core.Jobs;
 using TagPage.Core.Sports;
+using TagPage.Records.Condition;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -23,6 +24,10 @@ public sealed record NewJobEntry : JobEntry
     /// <summary>Read on the strings it came with, before they are cut out; null where nothing was read.</summary>
     public decimal? OldReading { get; init; }
     public long? OldInstrumentId { get; init; }
+
+    /// <summary>What the racket looks like as it comes in.</summary>
+    public ConditionEntry Condition { get; init; } = new();
+    public IReadOnlyList<PhotoEntry> Photos { get; init; } = [];
 
     /// <summary>The day of that reading.</summary>
     public DateOnly OldReadOn => OldEndedOn ?? ReceivedOn;

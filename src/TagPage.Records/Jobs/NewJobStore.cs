@@ -3,6 +3,7 @@ using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
+using TagPage.Records.Condition;
 using TagPage.Records.Deeds;
 using TagPage.Records.Money;
 using TagPage.Records.Readings;
@@ -119,6 +120,8 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
         if (input.Confirmed)
             RangeConfirmStore.Note(connection, job, at.Now);
         JobDeedStore.Note(connection, who, job, JobDeed.TakenIn, at.Now);
+        ConditionStore.Note(connection, who, job, input.Condition, at.Now);
+        PhotoStore.Add(connection, who, job, input.Photos, at.Now);
         return new Outcome.Done(job);
     }
 
@@ -126,6 +129,7 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
     internal static Refusal? WhyNot(SqliteConnection connection, RacketRow racket, NewJobEntry input, DateOnly today, ShopDetails shop) =>
         input.Faults(racket.Sport, shop, today, BedStore.Current(connection, racket.Id)).FirstOrDefault()
         ?? (Refusal?)(input.OldReading is not null && !ReadingStore.HasInstrument(connection, input.OldInstrumentId) ? new InstrumentUnknown(nameof(input.OldInstrumentId)) : null)
+        ?? (Refusal?)(input.Photos.Count > PhotoStore.MostOfJob ? new TooManyPhotos(PhotoStore.MostOfJob, PhotoStore.MostOfJob) : null)
         ?? StringPickStore.WhyUnknown(connection, input);
 
     private static PricedJob Priced(Sport sport, NewJobEntry input, NewJobValues values) => new()

@@ -78,6 +78,8 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
         UPDATE payment SET client_id = NULL, note = '' WHERE client_id = @client;
         UPDATE bill_line SET whose = '', words = '', job_id = NULL WHERE job_id IN {Jobs};
         UPDATE bill SET client_id = NULL, to_name = '', to_address = '' WHERE client_id = @client;
+        DELETE FROM photo WHERE job_id IN {Jobs};
+        DELETE FROM condition WHERE job_id IN {Jobs};
         DELETE FROM feel WHERE job_id IN {Jobs};
         DELETE FROM reading WHERE job_id IN {Jobs};
         DELETE FROM range_confirm WHERE job_id IN {Jobs};

@@ -15,6 +15,9 @@ public static class ExportPlan
         /// <summary>The column that keeps a mail in its pieces and is given as words.</summary>
         public string Mail { get; init; } = "";
 
+        /// <summary>The column whose bytes are a file of their own; what is given in its place is that file's name.</summary>
+        public string File { get; init; } = "";
+
         public IReadOnlyList<string> Columns { get; } = Given.Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
         public IEnumerable<string> Decided => Columns.Concat(Kept.Split(' ', StringSplitOptions.RemoveEmptyEntries));
@@ -60,6 +63,8 @@ public static class ExportPlan
             "job_id number team came_at needed_by not_before promised on_court minutes stencil stencil_colour lies started_at strung_at handed_at",
             "event_id moved_from pulled_forward kept_for technician_id"),
         new("range_confirm", $"job_id IN ({Jobs})", "id job_id confirmed_at mains_tension crosses_tension tension_unit least most range_unit"),
+        new("condition", $"job_id IN ({Jobs})", "job_id frame frame_words grommets grommets_words bumper bumper_words grip grip_words", "version"),
+        new("photo", $"job_id IN ({Jobs})", "id job_id made_at width height picture", "small") { File = "picture" },
         new("reading", $"job_id IN ({Jobs})", "id job_id first taken_on taken_at instrument_id value hours doubtful note"),
         new("feel", $"job_id IN ({Jobs})", "job_id bed more_spin more_control more_comfort note said_on"),
         new("string_kind", $"id IN (SELECT mains_id FROM job WHERE id IN ({Jobs}) UNION SELECT crosses_id FROM job WHERE id IN ({Jobs}))",

@@ -12,6 +12,9 @@ public static class WholeShopPlan
     /// <param name="Kept">Columns that stay: made anew where it is taken back, or meaning nothing there.</param>
     public sealed record Table(string Name, string Kept = "")
     {
+        /// <summary>Columns whose bytes are files of their own in the zip; a cell holds the file's name.</summary>
+        public string[] Files { get; init; } = [];
+
         public FrozenSet<string> Stays { get; } = Kept.Split(' ', StringSplitOptions.RemoveEmptyEntries).ToFrozenSet();
     }
 
@@ -22,7 +25,7 @@ public static class WholeShopPlan
         new("money_setting"), new("extra_price"), new("string_kind"), new("string_price"), new("frame"), new("instrument"), new("machine"), new("machine_check"),
         new("payer", "name_key"), new("client", "name_key secret seen_on"), new("client_request"), new("player", "name_key"), new("pause"),
         new("racket"), new("logged_hours"), new("spec"), new("frame_place"), new("added_mass"), new("tag_roll", "secret"), new("tag"),
-        new("job", "told_mail_id"), new("job_request"), new("range_confirm"), new("reading"), new("feel"), new("past_job"), new("deleted_ticket"),
+        new("job", "told_mail_id"), new("job_request"), new("range_confirm"), new("condition"), new("photo") { Files = ["small", "picture"] }, new("reading"), new("feel"), new("past_job"), new("deleted_ticket"),
         new("charge"), new("charge_change"), new("payment"), new("payment_share"), new("bill"), new("bill_line"), new("string_stock", "left_cm"), new("stock_move"),
         new("event", "secret"), new("event_technician"), new("event_hours"), new("event_entry"),
         new("reminder", "secret stop_secret"), new("reminder_racket"),

@@ -12,4 +12,4 @@ public sealed record ShopInUse(string Table) : Refusal("Sent");
 /// <param name="Why">What is wrong with it.</param>
 public sealed record ShopFileWrong(string File, int Line, string Column, ShopFileFault Why) : Refusal("Sent");
 
-public enum ShopFileFault { FileMissing, UnknownColumn, MissingColumn, NoNumber, NoBytes, CellsMissing, DoesNotFit, RefersToNothing }
+public enum ShopFileFault { FileMissing, UnknownColumn, MissingColumn, NoNumber, NoBytes, CellsMissing, NoFile, DoesNotFit, RefersToNothing }

@@ -9,19 +9,33 @@ namespace TagPage.Records.WholeShop;
 /// <summary>Gives a whole shop away as tables of text, and takes one in where there is none yet: all of it or nothing.</summary>
 public sealed class WholeShopStore(Database database, TimeProvider clock)
 {
-    private sealed record Column(string Name, string Type, bool NotNull);
+    /// <param name="Name">In the schema.</param>
+    /// <param name="Type">Of the schema, in capitals.</param>
+    /// <param name="NotNull">There has to be something.</param>
+    /// <param name="IsFile">Its bytes are a file of their own.</param>
+    private sealed record Column(string Name, string Type, bool NotNull, bool IsFile);
 
     /// <param name="Table">Of the plan.</param>
     /// <param name="Header">Names of columns, in the order of the cells.</param>
     /// <param name="Rows">With the line of the file that each begins on.</param>
-    public sealed record Part(string Table, IReadOnlyList<string> Header, IReadOnlyList<(int Line, string[] Cells)> Rows);
+    public sealed record Part(string Table, IReadOnlyList<string> Header, IReadOnlyList<(int Line, string[] Cells)> Rows)
+    {
+        /// <summary>The bytes of a file that a cell names; null where there is none.</summary>
+        public Func<string, byte[]?> File { get; init; } = _ => null;
+    }
 
     /// <summary>Every table as of one moment, its rows in the order of their keys; bytes as Base64.</summary>
-    public IReadOnlyList<ExportStore.Sheet>? Read(Who who) => who.IsOwner ? database.Read(c =>
+    /// <param name="who">Who asks.</param>
+    /// <param name="give">Gets each file that cells name, one after the other; null where nobody wants them.</param>
+    public IReadOnlyList<ExportStore.Sheet>? Read(Who who, Action<string, byte[]>? give = null) => who.IsOwner ? database.Read(c =>
     {
         c.Execute("BEGIN DEFERRED");
         try
         {
+            foreach (var table in give is null ? [] : WholeShopPlan.Given)
+                foreach (var column in table.Files)
+                    foreach (var (name, bytes) in c.Query<(string, byte[])>($"SELECT {NameOf(table, column)}, {column} FROM {table.Name} ORDER BY id", buffered: false))
+                        give!(name, bytes);
             return WholeShopPlan.Given.Select(table => Sheet(c, table)).ToList();
         }
         finally
@@ -32,14 +46,17 @@ public sealed class WholeShopStore(Database database, TimeProvider clock)
 
     private static ExportStore.Sheet Sheet(SqliteConnection connection, WholeShopPlan.Table table)
     {
-        List<string> names = [.. Columns(connection, table).Select(column => column.Name)];
-        var rows = connection.Query($"SELECT {string.Join(", ", names.Select(name => $"\"{name}\""))} FROM {table.Name} ORDER BY {Key(connection, table.Name)}");
+        var columns = Columns(connection, table);
+        List<string> names = [.. columns.Select(column => column.Name)];
+        var rows = connection.Query($"SELECT {string.Join(", ", columns.Select(column => column.IsFile ? $"{NameOf(table, column.Name)} AS {column.Name}" : $"\"{column.Name}\""))} FROM {table.Name} ORDER BY {Key(connection, table.Name)}");
         return new ExportStore.Sheet(table.Name, names, [.. rows.Select(row => (IReadOnlyList<object?>)[.. ((IDictionary<string, object?>)row).Values.Select(value => value is byte[] bytes ? Convert.ToBase64String(bytes) : value)])]);
     }
 
+    private static string NameOf(WholeShopPlan.Table table, string column) => $"'{table.Name}/' || id || '-{column}.jpg'";
+
     // Names come from the plan and the schema, never from a request. What is worked out from other columns is not among them.
     private static List<Column> Columns(SqliteConnection connection, WholeShopPlan.Table table) =>
-        [.. connection.Query<(string Name, string Type, bool NotNull)>(ColumnsSql, new { table.Name }).Select(c => new Column(c.Name, c.Type, c.NotNull)).Where(c => !table.Stays.Contains(c.Name))];
+        [.. connection.Query<(string Name, string Type, bool NotNull)>(ColumnsSql, new { table.Name }).Select(c => new Column(c.Name, c.Type, c.NotNull, table.Files.Contains(c.Name))).Where(c => !table.Stays.Contains(c.Name))];
 
     private const string ColumnsSql = """SELECT name, type, "notnull" OR pk > 0 FROM pragma_table_xinfo(@Name) WHERE hidden = 0 ORDER BY cid""";
 
@@ -116,6 +133,7 @@ public sealed class WholeShopStore(Database database, TimeProvider clock)
     /// <summary>An empty cell is nothing, or empty text where there has to be some.</summary>
     private static object Value(Part part, int line, Column column, string cell) => (column.Type, cell) switch
     {
+        _ when column.IsFile => part.File(cell) ?? throw Wrong(part, line, column.Name, ShopFileFault.NoFile),
         ("TEXT", "") when column.NotNull => "",
         (_, "") => DBNull.Value,
         ("INTEGER", _) => long.TryParse(cell, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var whole) ? whole : throw Wrong(part, line, column.Name, ShopFileFault.NoNumber),

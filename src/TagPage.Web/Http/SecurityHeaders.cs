@@ -13,6 +13,11 @@ public sealed class SecurityHeaders(RequestDelegate next)
     /// <summary>The same for the one page that reads tags with the camera, whose reader is WebAssembly of our own files.</summary>
     public static readonly object Camera = new();
 
+    /// <summary>The same for an answer that is a picture out of somebody's file: it may do nothing at all.</summary>
+    public static readonly object Picture = new();
+
+    private const string PicturePolicy = "default-src 'none'; sandbox; frame-ancestors 'none'";
+
     public Task InvokeAsync(HttpContext context)
     {
         // Set as the response starts, because the error handler clears what was set before.
@@ -28,6 +33,7 @@ public sealed class SecurityHeaders(RequestDelegate next)
     {
         var headers = context.Response.Headers;
         headers.ContentSecurityPolicy = context.Items[typeof(PublicStyle)] is PublicSheet sheet ? sheet.Policy
+            : context.Items.ContainsKey(Picture) ? PicturePolicy
             : context.Items.ContainsKey(Camera) ? SignedInPolicy.Replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'", StringComparison.Ordinal)
             : SignedInPolicy;
         headers.XContentTypeOptions = "nosniff";

@@ -7,21 +7,26 @@ using TagPage.Web.Csv;
 
 namespace TagPage.Web.Import;
 
-/// <summary>The export as a zip: a CSV for each table, and all of them once more in one JSON file.</summary>
+/// <summary>The export as a zip: a CSV for each table, all of them once more in one JSON file, and pictures.</summary>
 public static class ExportZip
 {
     private static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    public static byte[] Of(IReadOnlyList<ExportStore.Sheet> sheets)
+    /// <param name="zip">Is written to.</param>
+    /// <param name="read">Reads the records, and gives each picture as it goes.</param>
+    public static void Write(Stream zip, Func<Action<string, byte[]>, IReadOnlyList<ExportStore.Sheet>> read)
     {
-        using var zip = new MemoryStream();
-        using (var archive = new ZipArchive(zip, ZipArchiveMode.Create, leaveOpen: true))
-        {
-            foreach (var sheet in sheets)
-                Add(archive, sheet.Name + ".csv", SheetText.Write(sheet.Columns, sheet.Rows));
-            Add(archive, "everything.json", JsonSerializer.Serialize(sheets.ToDictionary(s => s.Name, Rows), Readable));
-        }
-        return zip.ToArray();
+        using var archive = new ZipArchive(zip, ZipArchiveMode.Create, leaveOpen: true);
+        var sheets = read((name, bytes) => Add(archive, name, bytes));
+        foreach (var sheet in sheets)
+            Add(archive, sheet.Name + ".csv", SheetText.Write(sheet.Columns, sheet.Rows));
+        Add(archive, "everything.json", JsonSerializer.Serialize(sheets.ToDictionary(s => s.Name, Rows), Readable));
+    }
+
+    private static void Add(ZipArchive archive, string name, byte[] picture)
+    {
+        using var file = archive.CreateEntry(name, CompressionLevel.NoCompression).Open();
+        file.Write(picture);
     }
 
     /// <summary>Files as they are.</summary>

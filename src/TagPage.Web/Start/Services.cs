@@ -19,6 +19,7 @@ using TagPage.Web.Http.SignIn;
 using TagPage.Web.Import;
 using TagPage.Web.Mail;
 using TagPage.Web.Pages.Shop.Shared;
+using TagPage.Web.Photos;
 using TagPage.Web.Setup;
 using TagPage.Web.Start.Demo;
 using TagPage.Web.StringingLists;
@@ -77,6 +78,7 @@ internal static class Services
         services.AddHostedService(provider => provider.GetRequiredService<StringingListWorker>());
         services.AddSingleton<JobChoicesReader>();
         services.AddSingleton<Uploads>();
+        services.AddSingleton<PhotoDesk>();
         services.AddHostedService<UploadSweeper>();
         services.AddSingleton<DemoFinder>();
         services.AddSingleton<DemoEvent>();

@@ -59,7 +59,25 @@ public static class EnglishNames
         JobDeed.Moved => "Moved to another racket",
         JobDeed.Told => "Client told",
         JobDeed.Measured => "Reading noted",
+        JobDeed.Inspected => "Condition noted",
+        JobDeed.Photographed => "Photo added",
+        JobDeed.PhotoRemoved => "Photo removed",
         _ => throw new ArgumentOutOfRangeException(nameof(deed)),
+    };
+
+    public static string Of(RacketPart part) => part switch
+    {
+        RacketPart.Frame => "Frame",
+        RacketPart.Grommets => "Grommets",
+        RacketPart.Bumper => "Bumper guard",
+        _ => "Grip",
+    };
+
+    public static string Of(PartState state) => state switch
+    {
+        PartState.Fine => "fine",
+        PartState.Worn => "worn",
+        _ => "damaged",
     };
 
     public static string Of(JobState state) => state switch

@@ -1,5 +1,6 @@
 using TagPage.Core.Sports;
 using TagPage.Core.Units;
+using TagPage.Records.Condition;
 using TagPage.Records.Jobs;
 using TagPage.Records.Storage;
 
@@ -19,6 +20,8 @@ internal static class JobRefusalWords
         ToldReadyAlready => "The client has already been told.",
         NoMailAddress => "No email can be sent: the client or the shop has no email address on file. Add it first.",
         NoRacketChosen => "Tick at least one racket.",
+        TooManyPhotos { Room: 0, Most: var most } => $"There are {most} photos on this ticket, and that is as many as it can hold. Remove one first.",
+        TooManyPhotos { Room: var room, Most: var most } => $"A ticket holds up to {most} photos. Send {(room == most ? $"up to {most}" : room == 1 ? "one more" : $"up to {room} more")}.",
         NotAnnounced => "No ticket waits for this racket to be brought any more. Open the page again.",
         _ => null,
     };
@@ -32,6 +35,7 @@ internal static class JobRefusalWords
             $"Ticket {ticket}, strung on {Formats.Day(on)}, was in that racket at the same time. Correct the days of one of them first.",
         StringsWentIn { StrungOn: var on } => $"These strings went in on {Formats.Day(on)} and are part of the racket’s history. If they never did, go one step back first.",
         ReadingsOnIt => "There is a reading on this ticket. Clear it under “Change the ticket” first.",
+        PhotosOnIt => "There are photos of the racket on this ticket. Remove them first.",
         PaidFor { On: var on } => $"This ticket was paid on {Formats.Day(on)}. Take the payment back first.",
         ClientAskedFor { Client: var client } => $"{client} asked for it, and reads on their own page what becomes of it. Cancel it instead.",
         _ => null,

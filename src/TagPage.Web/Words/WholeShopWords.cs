@@ -14,6 +14,7 @@ public static class WholeShopWords
         ShopFileFault.MissingColumn => "this column is missing. The file may come from another version of the program.",
         ShopFileFault.NoNumber => "this is no number.",
         ShopFileFault.NoBytes => "this is no picture in Base64.",
+        ShopFileFault.NoFile => "the file that this names is missing or damaged.",
         ShopFileFault.CellsMissing => "the line has more or fewer cells than the first one.",
         ShopFileFault.RefersToNothing => "the record refers to one that is in none of the files.",
         _ => "the line holds something that cannot be, or that another line has already.",

@@ -7,6 +7,7 @@ using TagPage.Records.Accounts;
 using TagPage.Records.Audit;
 using TagPage.Records.Backups;
 using TagPage.Records.Clients;
+using TagPage.Records.Condition;
 using TagPage.Records.Customising;
 using TagPage.Records.Deeds;
 using TagPage.Records.Events;
@@ -160,6 +161,8 @@ public sealed class Scene : IDisposable
     public SpecStore Specs => new(Database, Street.Time);
     public StockStore Stock => new(Database, Street.Clock);
     public FrameStore Frames => new(Database, Street.Time);
+    public ConditionStore Conditions => new(Database, Street.Time);
+    public PhotoStore Photos => new(Database, Street.Time);
     public RangeConfirmStore Confirms => new(Database, Street.Clock);
     public FramePlaceStore Places => new(Database);
     public AddedMassStore Pieces => new(Database, Street.Time);
@@ -207,6 +210,7 @@ public sealed class Scene : IDisposable
     public static IntakeEntry Intake => new() { FormKey = Key, Visitor = new() { Name = "Tove Alling" }, Order = new() { MainsId = 1, MainsTension = 50 } };
     public static ChangedJobEntry Changed => new() { Version = 1, MainsId = 1, MainsTension = 50, ReceivedOn = Street.Today, Note = "softer" };
     public static NewJobEntry Order => new() { FormKey = Key, MainsId = 1, MainsTension = 50, ReceivedOn = Street.Today };
+    public static IReadOnlyList<PhotoEntry> APhoto => [new() { Width = 4, Height = 3, Small = [0xFF, 0xD8, 0xFF], Picture = [0xFF, 0xD8, 0xFF, 0xE0] }];
     public static JobRequest Same => new(AskedIn.OwnPage, "");
     public static RacketEntry Frame => new() { FormKey = Key, Version = 1, Number = 7, State = RacketState.InTurn };
     public static PlayerEntry Player => new() { FormKey = Key, Version = 1, Name = "Mika Ferran", TimesAWeek = 1, HoursATime = 1 };

@@ -6,6 +6,7 @@ using TagPage.Core.Strings;
 using TagPage.Records.Accounts;
 using TagPage.Records.Backups;
 using TagPage.Records.Clients;
+using TagPage.Records.Condition;
 using TagPage.Records.Customising;
 using TagPage.Records.Events;
 using TagPage.Records.Frames;
@@ -92,6 +93,8 @@ internal static class Table
 
     private const string APiece = "INSERT INTO added_mass (racket_id, place, at, weight, material, added_on) VALUES (1, 'Handle', 8, 3, 'Lead', '2026-11-01')";
 
+    private const string APhoto = "INSERT INTO photo (job_id, made_at, width, height, small, picture) VALUES (2, '2026-11-25T09:00:00.000Z', 4, 3, x'FFD8FF', x'FFD8FF')";
+
     private const string AGuide = "INSERT INTO care_guide (title, name, markdown) VALUES ('In the sun', 'sun', 'Put it in the shade.')";
 
     public static IReadOnlyList<Row> Rows { get; } = [.. Trust(), .. Bench(), .. Money(), .. OnFile(), .. Desk(), .. Play(), .. Reminders(), .. LostAndFound(), .. OwnPage(), .. EventDesk()];
@@ -145,7 +148,7 @@ internal static class Table
         new(Shop, (s, who) => s.Moves.Collect(who, s.Waiting, new HandOutEntry { CollectedOn = Street.Today }), StrungNow),
         new(Shop, (s, who) => s.Moves.Cancel(who, s.Waiting)),
         new(Owner, (s, who) => s.StringingLists.Begin(who, new StringingListEntry { FormKey = Scene.Key, Lines = new[] { new StringingLine { Client = "Ivo" } }, Headings = "[]" })),
-        new(Owner, (s, who) => s.WholeShops.Read(who)),
+        new(Owner, (s, who) => s.WholeShops.Read(who, null)),
         new(Owner, (s, who) => s.WholeShops.TakeIn(who, Scene.Key, s.NoRecords), """
             DELETE FROM tag; DELETE FROM job_request; DELETE FROM reading; DELETE FROM job; DELETE FROM logged_hours; DELETE FROM pause; DELETE FROM spec; DELETE FROM racket;
             DELETE FROM player; DELETE FROM own_page_session; DELETE FROM own_page_code; DELETE FROM own_page_link; DELETE FROM client; DELETE FROM payer
@@ -167,6 +170,14 @@ internal static class Table
         new(Shop, (s, who) => s.PickUps.Credit(who, Party.Client(s.Street.Odalys))),
         new(Shop, (s, who) => s.PickUps.Collect(who, Party.Client(s.Street.Odalys), new PickUpEntry { FormKey = Scene.Key, CollectedOn = Street.Today, Jobs = new[] { s.Waiting } }), StrungNow),
         new(Shop, (s, who) => s.Confirms.Confirm(who, s.Waiting), AFrame),
+        new(Shop, (s, who) => s.Conditions.OfJob(who, s.Waiting)),
+        new(Shop, (s, who) => s.Conditions.OfRacket(who, s.Second), APhoto),
+        new(Shop, (s, who) => s.Conditions.Note(who, s.Waiting, new ConditionEntry { Grip = PartState.Worn })),
+        new(Shop, (s, who) => s.Photos.Get(who, 1), APhoto),
+        new(Shop, (s, who) => s.Photos.Picture(who, 1), APhoto),
+        new(Shop, (s, who) => s.Photos.Small(who, 1), APhoto),
+        new(Shop, (s, who) => s.Photos.Add(who, s.Waiting, Scene.Key, Scene.APhoto)),
+        new(Shop, (s, who) => s.Photos.Remove(who, 1), APhoto),
         new(Shop, (s, who) => s.Jobs.Get(who, s.Waiting)),
         new(Shop, (s, who) => s.Deeds.Of(who, s.Waiting), ADeed),
         new(Household, (s, who) => s.Feels.Get(who, s.Strung)),

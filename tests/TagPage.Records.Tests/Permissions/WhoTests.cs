@@ -69,6 +69,6 @@ public sealed class WhoTests : IDisposable
     }
 
     /// <summary>Everything on file about Odalys, as she would take it away.</summary>
-    private string OfHers() => string.Join('\n', new ExportStore(_scene.Street.Database).Read(_scene.Street.Odalys)
+    private string OfHers() => string.Join('\n', new ExportStore(_scene.Street.Database).Read(_scene.Street.Odalys, (_, _) => { })
         .SelectMany(sheet => sheet.Rows.Select(row => $"{sheet.Name}: {string.Join('|', row)}")));
 }

@@ -12,7 +12,9 @@ internal static class Download
     /// <summary>One of its files, as it is.</summary>
     public static string Csv(TestShop shop, long client, string file)
     {
-        using var archive = new ZipArchive(new MemoryStream(ExportZip.Of(shop.Get<ExportStore>().Read(client))));
+        using var zip = new MemoryStream();
+        ExportZip.Write(zip, give => shop.Get<ExportStore>().Read(client, give));
+        using var archive = new ZipArchive(zip);
         using var reader = new StreamReader(archive.GetEntry(file)!.Open(), Encoding.UTF8);
         return reader.ReadToEnd();
     }

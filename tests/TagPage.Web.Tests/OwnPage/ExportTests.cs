@@ -54,6 +54,23 @@ public sealed class ExportTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Photos_are_files_of_the_zip_and_another_households_are_not()
+    {
+        _shop.Records.Change("""
+            INSERT INTO photo (job_id, made_at, width, height, small, picture)
+            SELECT j.id, '2026-11-20T10:00:00.000Z', 4, 3, x'FFD8FF', CAST(x'FFD8FF' || CAST(c.name AS BLOB) AS BLOB)
+            FROM job j JOIN racket r ON r.id = j.racket_id JOIN player p ON p.id = r.player_id JOIN client c ON c.id = p.client_id ORDER BY c.name
+            """);
+
+        var files = await Export();
+
+        Assert.EndsWith("Odalys Ferran", files["1.jpg"], StringComparison.Ordinal);
+        Assert.Contains("photo/1.jpg", files["photo.csv"], StringComparison.Ordinal);
+        Assert.Single(files.Keys, name => name.EndsWith(".jpg", StringComparison.Ordinal));
+        Assert.Empty(Directory.EnumerateFileSystemEntries(Path.Combine(_shop.Folder, "uploads")));
+    }
+
+    [Fact]
     public async Task Mails_are_given_as_their_words_with_a_gap_where_the_link_was()
     {
         var client = _shop.Records.Text("SELECT CAST(id AS TEXT) FROM client WHERE name = 'Odalys Ferran'");

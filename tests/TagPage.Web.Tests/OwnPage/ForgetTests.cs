@@ -172,6 +172,10 @@ public sealed class ForgetTests : IAsyncLifetime
         _shop.Records.Change($"UPDATE racket SET frame = '{Canary} 98', note = '{Canary}', own_date_note = '{Canary}', grip = '{Canary}', tape_colour = '{Canary}'");
         _shop.Records.Change($"UPDATE job SET note = '{Canary}', received_where = '{Canary}'");
         _shop.Records.Change($"INSERT INTO job_request (job_id, asked_in, asked_words, drop_off_where) SELECT id, 'OwnPage', '{Canary}', '{Canary}' FROM job");
+        _shop.Records.Change($"INSERT INTO condition (job_id, frame_words, grommets_words, bumper_words, grip_words) SELECT id, '{Canary}', '{Canary}', '{Canary}', '{Canary}' FROM job");
+        // Larger than a page of the database, with the canary in each of them.
+        var photo = new byte[] { 0xFF, 0xD8, 0xFF }.Concat(Encoding.UTF8.GetBytes(string.Concat(Enumerable.Repeat($"photo {Canary} ", 4000)))).ToArray();
+        _shop.Records.Change("INSERT INTO photo (job_id, made_at, width, height, small, picture) SELECT id, '2026-11-25T09:00:00.000Z', 4, 3, @photo, @photo FROM job", new { photo });
         _shop.Records.Change($"INSERT INTO spec (racket_id, measured_on, weight, strung, grip_on, dampener_on, note) VALUES ({_racket}, '2026-10-01', 287.3, 1, 1, 0, '{Canary}')");
         var link = _shop.Records.Reminder(_odalys, _racket);
         _shop.Records.Change($"UPDATE reminder_racket SET wish_note = '{Canary}' WHERE reminder_id = {link}");

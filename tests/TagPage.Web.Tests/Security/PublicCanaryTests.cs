@@ -33,6 +33,10 @@ public sealed class PublicCanaryTests : IDisposable
             VALUES ('one', 'canary owner', 'ONE', '', '', '', 'Owner', '2026-11-01'), ('two', 'canary helper', 'TWO', '', '', '', 'Bench', '2026-11-01');
             INSERT INTO job_deed (job_id, deed, made_at, made_by) SELECT id, 'Strung', '2026-11-01', 'two' FROM job;
             """);
+        _shop.Records.Change("""
+            INSERT INTO condition (job_id, frame, frame_words, grip_words) SELECT id, 'Damaged', 'canary crack', 'canary' FROM job;
+            INSERT INTO photo (job_id, made_at, width, height, small, picture) SELECT id, '2026-11-01', 4, 3, x'FFD8FF63616E617279', x'FFD8FF63616E617279' FROM job;
+            """);
         _shop.Records.Change("UPDATE racket SET length_cm = 68.58, grip = 'grip five', own_date = '2026-12-20', own_date_note = 'canary', lost_since = '2026-11-20'");
         _shop.Records.Change("UPDATE job SET machine = 'lockout', received_where = 'canary club'");
         _shop.Records.Change("UPDATE instrument SET name = 'canary gauge'");
@@ -58,7 +62,7 @@ public sealed class PublicCanaryTests : IDisposable
         string[] addresses =
         [
             "/", "/t", "/t?code=hello", "/t/7K2M9Q4TXAW", "/t/7K2M9Q4TXAV", $"/t/{_retired}", $"/t/{_blank}", $"/t/{_code}/restring.ics",
-            $"/t/{_retired}/restring.ics", $"/t/{_code}/found", "/nothing/here", "/accent.css", "/my.webmanifest", "/shop.webmanifest", "/healthz/ready", "/shop/rackets/1", "/account/sign-in",
+            $"/t/{_retired}/restring.ics", $"/t/{_code}/found", "/nothing/here", "/accent.css", "/my.webmanifest", "/shop.webmanifest", "/healthz/ready", "/shop/rackets/1", "/shop/jobs/picture/1", "/shop/jobs/photo/1", "/account/sign-in",
         ];
         foreach (var address in addresses)
             AssertClean(await Everything(address));

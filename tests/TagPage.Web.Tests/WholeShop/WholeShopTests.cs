@@ -74,6 +74,8 @@ public sealed class WholeShopTests : IDisposable
             UPDATE player SET note = ' -5 ' WHERE id = @Player;
             UPDATE racket SET note = '+44', frame = '鷺沢 😀' WHERE id = @Racket;
             INSERT INTO label_logo (id, png, threshold) VALUES (1, x'00ff2c0d0a22', 7);
+            INSERT INTO condition (job_id, frame, frame_words, grip) VALUES (@Job, 'Damaged', '=crack', 'Worn');
+            INSERT INTO photo (job_id, made_at, width, height, small, picture) VALUES (@Job, '2026-11-20T10:00:00.000Z', 4, 3, x'ffd8ff01', x'ffd8ff00ff0d0a22'), (@Job, '2026-11-20T10:00:00.000Z', 4, 3, x'ffd8ff02', x'ffd8ff03');
             INSERT INTO charge (job_id, kind, words, amount_minor) VALUES (@Job, 'Adjustment', '-', -250);
             INSERT INTO charge_change (job_id, ticket, kind, was_minor, made_at, made_by) VALUES (@Job, 1, 'Labour', 5, '2026-11-20T10:00:00.000Z', 'Shop'), (NULL, 9, 'Labour', 5, '2026-11-20T10:00:00.000Z', 'Shop');
             INSERT INTO payment (id, client_id, paid_on, method, amount_minor, undoes_id, note, made_at, made_by) VALUES
@@ -99,6 +101,21 @@ public sealed class WholeShopTests : IDisposable
         Assert.Equal((" -5 ", "19963"), (_new.Records.Text("SELECT note FROM player"), _new.Records.Text("SELECT left_cm FROM string_stock")));
         Assert.NotEqual(_old.Records.Text("SELECT secret FROM client"), _new.Records.Text("SELECT secret FROM client"));
         Assert.Contains("'=HYPERLINK", Text(zip, "client.csv"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Photos_move_as_files_and_one_that_is_missing_is_refused_with_its_line()
+    {
+        _old.Records.Shop();
+        var family = _old.Records.Family();
+        _old.Records.Change("INSERT INTO photo (job_id, made_at, width, height, small, picture) VALUES (@Job, '2026-11-20T10:00:00.000Z', 4, 3, x'ffd8ff01', x'ffd8ff00ff0d0a22')", new { family.Job });
+        var zip = Zip(_old);
+
+        var why = Refused(With(zip, "photo/1-picture.jpg", null, ""));
+        Assert.Equal("photo.csv, line 2, picture: the file that this names is missing or damaged. Nothing was taken in.", ShopRefusals.Of(why));
+
+        TakeIn(zip);
+        Assert.Equal("FFD8FF00FF0D0A22 FFD8FF01", _new.Records.Text("SELECT hex(picture) || ' ' || hex(small) FROM photo"));
     }
 
     [Fact]
@@ -185,7 +202,12 @@ public sealed class WholeShopTests : IDisposable
         return await visitor.Follow(await WebPage.Of(await visitor.Client.PostAsync(new Uri("/shop/whole", UriKind.Relative), content, TestContext.Current.CancellationToken), page.Path));
     }
 
-    private static byte[] Zip(TestShop shop) => WholeShopZip.Of(shop.Get<WholeShopStore>().Read(Who.Shop)!);
+    private static byte[] Zip(TestShop shop)
+    {
+        using var zip = new MemoryStream();
+        Assert.True(WholeShopZip.Write(zip, give => shop.Get<WholeShopStore>().Read(Who.Shop, give)));
+        return zip.ToArray();
+    }
 
     private Outcome Take(byte[] zip)
     {

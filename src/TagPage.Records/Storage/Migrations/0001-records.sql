@@ -625,7 +625,7 @@ CREATE INDEX machine_check_by_machine ON machine_check (machine_id, checked_on);
 CREATE TABLE job_deed (
   id      INTEGER PRIMARY KEY AUTOINCREMENT,
   job_id  INTEGER NOT NULL REFERENCES job (id) ON DELETE CASCADE,
-  deed    TEXT    NOT NULL CHECK (deed IN ('TakenIn', 'Came', 'Started', 'Strung', 'HandedOut', 'Cancelled', 'TakenBack', 'Changed', 'Moved', 'Told', 'Measured')),
+  deed    TEXT    NOT NULL CHECK (deed IN ('TakenIn', 'Came', 'Started', 'Strung', 'HandedOut', 'Cancelled', 'TakenBack', 'Changed', 'Moved', 'Told', 'Measured', 'Inspected', 'Photographed', 'PhotoRemoved')),
   made_at TEXT    NOT NULL,
   made_by TEXT    NOT NULL REFERENCES account (id)
 ) STRICT;
@@ -660,6 +660,32 @@ CREATE TABLE range_confirm (
   range_unit      TEXT    NOT NULL CHECK (range_unit IN ('Lb', 'Kg'))
 ) STRICT;
 CREATE INDEX range_confirm_by_job ON range_confirm (job_id);
+
+-- What a racket looked like when it came in, part by part; null for a part that nobody looked at.
+CREATE TABLE condition (
+  job_id         INTEGER PRIMARY KEY REFERENCES job (id) ON DELETE CASCADE,
+  frame          TEXT    CHECK (frame IN ('Fine', 'Worn', 'Damaged')),
+  frame_words    TEXT    NOT NULL DEFAULT '' CHECK (length(frame_words) <= 120),
+  grommets       TEXT    CHECK (grommets IN ('Fine', 'Worn', 'Damaged')),
+  grommets_words TEXT    NOT NULL DEFAULT '' CHECK (length(grommets_words) <= 120),
+  bumper         TEXT    CHECK (bumper IN ('Fine', 'Worn', 'Damaged')),
+  bumper_words   TEXT    NOT NULL DEFAULT '' CHECK (length(bumper_words) <= 120),
+  grip           TEXT    CHECK (grip IN ('Fine', 'Worn', 'Damaged')),
+  grip_words     TEXT    NOT NULL DEFAULT '' CHECK (length(grip_words) <= 120),
+  version        INTEGER NOT NULL DEFAULT 1
+) STRICT;
+
+-- Photos of it, redrawn by the program. The pictures stand last: what is before them is read without them.
+CREATE TABLE photo (
+  id      INTEGER PRIMARY KEY AUTOINCREMENT,
+  job_id  INTEGER NOT NULL REFERENCES job (id) ON DELETE CASCADE,
+  made_at TEXT    NOT NULL,
+  width   INTEGER NOT NULL CHECK (width > 0),
+  height  INTEGER NOT NULL CHECK (height > 0),
+  small   BLOB    NOT NULL CHECK (substr(small, 1, 3) = x'FFD8FF' AND length(small) <= 100000),
+  picture BLOB    NOT NULL CHECK (substr(picture, 1, 3) = x'FFD8FF' AND length(picture) <= 1000000)
+) STRICT;
+CREATE INDEX photo_by_job ON photo (job_id);
 
 -- Whatever way it got onto the machine, it was brought.
 CREATE TRIGGER job_brought AFTER UPDATE OF state ON job WHEN new.state IN ('OnMachine', 'Strung', 'Collected') BEGIN

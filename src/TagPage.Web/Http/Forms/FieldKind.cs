@@ -1,3 +1,3 @@
 namespace TagPage.Web.Http.Forms;
 
-public enum FieldKind { Text, Number, Date, Time, Tel, Mail, Password, Pin, Area, Select, Radio, Check, Files }
+public enum FieldKind { Text, Number, Date, Time, Tel, Mail, Password, Pin, Area, Select, Radio, Check, Files, Photos, Camera }

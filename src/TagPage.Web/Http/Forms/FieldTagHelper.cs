@@ -177,14 +177,18 @@ public sealed class FieldTagHelper : TagHelper
             FieldKind.Tel => "tel",
             FieldKind.Mail => "email",
             FieldKind.Password or FieldKind.Pin => "password",
-            FieldKind.Files => "file",
+            FieldKind.Files or FieldKind.Photos or FieldKind.Camera => "file",
             _ => "text",
         });
         if (Kind is FieldKind.Number or FieldKind.Pin)
             input.Attributes["inputmode"] = Kind == FieldKind.Pin ? "numeric" : "decimal";
-        if (Kind == FieldKind.Files && For.Metadata.ModelType != typeof(IFormFile))
+        if (Kind is FieldKind.Photos or FieldKind.Camera)
+            input.Attributes["accept"] = "image/*";
+        if (Kind == FieldKind.Camera)
+            input.Attributes["capture"] = "environment";
+        if (Kind is FieldKind.Files or FieldKind.Photos && For.Metadata.ModelType != typeof(IFormFile))
             input.Attributes["multiple"] = "";
-        if (Kind is not (FieldKind.Password or FieldKind.Pin or FieldKind.Files))
+        if (Kind is not (FieldKind.Password or FieldKind.Pin or FieldKind.Files or FieldKind.Photos or FieldKind.Camera))
             input.Attributes["value"] = Value;
         input.Attributes["autocomplete"] = Autocomplete;
         if (Suggest is not null)

@@ -11,7 +11,7 @@ public static class BenchPages
         ("Events", ["Index"]),
         ("Help", ["Index", "Licence"]),
         ("Hours", ["New", "Remove"]),
-        ("Jobs", ["Back", "Cancel", "DropOff", "Edit", "HandOut", "Index", "Move", "New", "Paid", "PickUp", "Ready", "ReadyAll", "Received", "Start", "Strung", "Together", "Undo"]),
+        ("Jobs", ["Back", "Cancel", "Condition", "DropOff", "Edit", "HandOut", "Index", "Move", "New", "Paid", "Photo", "PickUp", "Picture", "Ready", "ReadyAll", "Received", "Start", "Strung", "Together", "Undo"]),
         ("Labels", ["Desk", "Free", "Index", "Racket", "Roll", "Rolls", "Several", "Today"]),
         ("Machines", ["Index", "Machine"]),
         ("Money", ["Charge", "Receipt", "Receipts"]),

@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Jobs;
 using TagPage.Core.Rackets;
+using TagPage.Records.Condition;
 using TagPage.Records.Deeds;
 using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
@@ -16,7 +17,7 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmStore confirms, FeelStore feels, ReadingStore readings, JobDeleteStore deletes, ChargeStore charges, PaymentStore payments, JobDeedStore deeds, StockStore stock, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
+public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmStore confirms, FeelStore feels, ReadingStore readings, JobDeleteStore deletes, ChargeStore charges, PaymentStore payments, JobDeedStore deeds, ConditionStore conditions, StockStore stock, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
 {
     /// <summary>What the player said about the strings before these.</summary>
     public FeelStore.Row? Felt { get; private set; }
@@ -33,6 +34,9 @@ public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmSto
 
     /// <summary>Who did what; nothing where one person alone signs in.</summary>
     public IReadOnlyList<JobDeedStore.Row> Deeds { get; private set; } = [];
+
+    /// <summary>What the racket looked like when it came in.</summary>
+    public ConditionRow Condition { get; private set; } = new();
 
     public ShopDetails Shop => shops.Get();
 
@@ -70,6 +74,7 @@ public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmSto
         Lines = charges.Get(User.AtShop(), Id)!.Lines;
         Payments = payments.OfJob(User.AtShop(), Id);
         Deeds = deeds.Of(User.AtShop(), Id);
+        Condition = conditions.OfJob(User.AtShop(), Id)!;
         WhyNotDeleted = deletes.WhyNot(Saved);
         Later = [.. readings.Of(Id).Where(reading => !reading.First)];
     }

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using TagPage.Records.Condition;
 using TagPage.Records.DueDates;
 using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
@@ -9,10 +10,12 @@ using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
+using TagPage.Web.Photos;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class NewModel(NewJobStore store, JobStore jobs, FrameStore frames, FeelStore feels, ReadingStore readings, DoubtStore doubts, JobChoicesReader choices, PriceListStore prices, ShopStore shops, ShopClock clock) : RecordPage<NewJobStore.RacketRow>
+[UploadLimit(PhotoDesk.MostBytes)]
+public sealed class NewModel(NewJobStore store, JobStore jobs, FrameStore frames, FeelStore feels, ReadingStore readings, DoubtStore doubts, JobChoicesReader choices, PriceListStore prices, ConditionStore conditions, PhotoDesk desk, ShopStore shops, ShopClock clock) : RecordPage<NewJobStore.RacketRow>
 {
     [BindProperty(SupportsGet = true, Name = "racket")]
     public long RacketId { get; set; }
@@ -34,6 +37,16 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FrameStore frames
     /// <summary>Whether something was typed about the strings it came with, or is wrong there.</summary>
     public bool IsOldBedOpen => Input is not { OldEndedHow: null, OldEndedOn: null, OldReading: null }
         || ModelState.Any(entry => entry.Key.StartsWith("Input.Old", StringComparison.Ordinal) && entry.Value!.Errors.Count > 0);
+
+    /// <summary>Photos that were sent with this form, now or before.</summary>
+    public IReadOnlyList<PhotoEntry> Photos { get; private set; } = [];
+
+    /// <summary>What was noted of the racket the last time.</summary>
+    public ConditionRow? Before => conditions.OfRacket(User.AtShop(), RacketId) is [var last, ..] ? last : null;
+
+    /// <summary>Whether something was noted with this form, or is wrong there.</summary>
+    public bool IsConditionOpen => Photos.Count > 0 || !Input.Condition.ToEntry().IsEmpty
+        || ModelState.Any(entry => entry.Key.StartsWith("Input.Condition.", StringComparison.Ordinal) && entry.Value!.Errors.Count > 0);
 
     /// <summary>What the catalogue knows about its frame.</summary>
     public FrameStore.Row? Frame => frames.Find(Saved.Sport, Saved.Frame);
@@ -59,7 +72,32 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FrameStore frames
 
     public void OnGet() => Input = Filled(FormKey.New());
 
-    public IActionResult OnPost() => Save();
+    public async Task<IActionResult> OnPost()
+    {
+        await TakePhotos();
+        return Save();
+    }
+
+    /// <summary>They are kept whatever becomes of the form: a browser does not send a file twice.</summary>
+    private async Task TakePhotos()
+    {
+        var (photos, faults) = await PhotoDesk.Read(Input.Condition.Files());
+        if (faults.Count > 0)
+            this.Refuse(new FieldFault(PhotosField, string.Join(' ', faults)));
+        if (Input.Condition.PhotosKey is { } before && desk.Kept(before) is null && !store.IsSent(Input.FormKey))
+        {
+            this.Refuse(new FieldFault(PhotosField, "Photos that were sent before are kept for an hour, and that is over. Choose them again."));
+            Input = Input with { Condition = Input.Condition with { PhotosKey = null } };
+        }
+        if (photos.Count > 0)
+            Input = Input with { Condition = Input.Condition with { PhotosKey = desk.Keep(Input.Condition.PhotosKey, photos) } };
+        this.ShowAnew($"{nameof(Input)}.{nameof(Input.Condition)}.{nameof(Input.Condition.PhotosKey)}");
+        Photos = desk.Kept(Input.Condition.PhotosKey) ?? [];
+        if (Photos.Count > PhotoStore.MostOfJob)
+            this.Note([new TooManyPhotos(PhotoStore.MostOfJob, PhotoStore.MostOfJob) with { Field = PhotosField }]);
+    }
+
+    private const string PhotosField = $"{nameof(NewInput.Condition)}.{nameof(ConditionInput.Photos)}";
 
     /// <summary>The last job again in one press.</summary>
     public IActionResult OnPostSame()
@@ -84,8 +122,11 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FrameStore frames
             .. ReadingRules.Faults(Input.OldReading, Input.OldInstrumentId, nameof(Input.OldReading), nameof(Input.OldInstrumentId))]);
         if (!ModelState.IsValid || this.Asks([.. OnBench, .. order.Oddities(Saved.Sport, Last, Frame), .. days.Oddities(Shop.Opening), .. ReadingOddities], Input.Confirmed))
             return Page();
-        return this.After(store.Add(User.AtShop(), RacketId, Input.ToEntry()),
-            id => this.GoOn($"/shop/jobs/{id}", $"Ticket {jobs.Get(User.AtShop(), id)!.Ticket} is waiting at the bench.", "Back to the bench", "/shop"));
+        return this.After(store.Add(User.AtShop(), RacketId, Input.ToEntry(Photos)), id =>
+        {
+            desk.Remove(Input.Condition.PhotosKey);
+            return this.GoOn($"/shop/jobs/{id}", $"Ticket {jobs.Get(User.AtShop(), id)!.Ticket} is waiting at the bench.", "Back to the bench", "/shop");
+        });
     }
 
     private IEnumerable<Oddity> OnBench => store.IsSent(Input.FormKey) ? [] : Saved.SecondTicket(nameof(Input.ReceivedOn));

@@ -1,4 +1,5 @@
 using TagPage.Core.Jobs;
+using TagPage.Records.Condition;
 using TagPage.Records.Jobs;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -22,8 +23,12 @@ public sealed record NewInput : JobInput
     /// <summary>Numbers of what the price list has on top, as far as they were ticked.</summary>
     public List<long> Extras { get; init; } = [];
 
-    public NewJobEntry ToEntry() => Fill(new NewJobEntry
+    public ConditionInput Condition { get; init; } = new();
+
+    public NewJobEntry ToEntry(IReadOnlyList<PhotoEntry> photos) => Fill(new NewJobEntry
     {
+        Condition = Condition.ToEntry() with { Version = 0 },
+        Photos = photos,
         Extras = Extras,
         FormKey = FormKey,
         OldEndedHow = OldEndedHow,

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Jobs;
 using TagPage.Records.Accounts;
+using TagPage.Records.Condition;
 using TagPage.Records.Jobs;
 using TagPage.Records.Machines;
 using TagPage.Records.Readings;
@@ -11,7 +12,7 @@ using TagPage.Web.Pages.Shop.Shared;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader choices, LastUsedStore habits, NewJobStore rackets, UsualStore usual, ReadingStore readings, AccountStore accounts, MachineStore machines, ShopClock clock)
+public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader choices, LastUsedStore habits, NewJobStore rackets, UsualStore usual, ReadingStore readings, AccountStore accounts, MachineStore machines, ConditionStore conditions, ShopClock clock)
     : RecordPage<JobRow>
 {
     [BindProperty]
@@ -26,6 +27,9 @@ public sealed class StrungModel(JobStore jobs, MoveStore moves, JobChoicesReader
 
     /// <summary>Machines whose check is overdue.</summary>
     public IReadOnlyList<MachineRow> Overdue => machines.Overdue();
+
+    /// <summary>What the racket looked like when it came in.</summary>
+    public ConditionRow? Condition => conditions.OfJob(User.AtShop(), Id);
 
     public JobChoices Choices => choices.Of(Saved);
 

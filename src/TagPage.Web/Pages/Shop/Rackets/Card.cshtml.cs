@@ -3,6 +3,7 @@ using TagPage.Core.Forecast;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
 using TagPage.Core.Tags;
+using TagPage.Records.Condition;
 using TagPage.Records.Customising;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.PlayTime;
@@ -19,7 +20,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Shop.Rackets;
 
 public sealed class CardModel(
-    CardStore cards, SpecStore specs, FrameOnFileStore frames, TagStore tags, LostStore lost, FoundLogStore found, ReadingStore readings, HoursStore hours, ShopStore shops, ShopClock clock)
+    CardStore cards, SpecStore specs, FrameOnFileStore frames, TagStore tags, LostStore lost, FoundLogStore found, ReadingStore readings, HoursStore hours, ConditionStore conditions, ShopStore shops, ShopClock clock)
     : RecordPage<CardStore.Card>
 {
     public RestringBy Restring { get; private set; } = new() { State = RestringState.NotStrungYet };
@@ -39,6 +40,9 @@ public sealed class CardModel(
 
     /// <summary>Hours logged since the stringing, the newest first.</summary>
     public IReadOnlyList<HoursStore.Row> Logged { get; private set; } = [];
+
+    /// <summary>What it looked like each time it came in, the newest first.</summary>
+    public IReadOnlyList<ConditionRow> Conditions { get; private set; } = [];
 
     public ShopDetails Shop => shops.Get();
 
@@ -77,6 +81,7 @@ public sealed class CardModel(
         Frame = frames.Get(Id);
         Readings = InIt is { } bed ? readings.Of(bed.Id) : [];
         Logged = hours.Since(User.AtShop(), Id, Saved.StrungOn);
+        Conditions = conditions.OfRacket(User.AtShop(), Id);
         Found = [.. found.Of(Id).Select(e => new FoundLogRow(e, clock.OnTheWall(e.At), false))];
         var all = tags.Of(Id);
         Tag = all.FirstOrDefault(t => t.State == TagState.Live);

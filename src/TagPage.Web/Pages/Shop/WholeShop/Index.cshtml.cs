@@ -2,12 +2,14 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Records.Audit;
 using TagPage.Records.Backups;
+using TagPage.Records.Import;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Records.WholeShop;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.Limits;
 using TagPage.Web.Http.SignIn;
+using TagPage.Web.Import;
 using TagPage.Web.WholeShop;
 using TagPage.Web.Words;
 
@@ -15,10 +17,10 @@ namespace TagPage.Web.Pages.Shop.WholeShop;
 
 /// <summary>A whole shop to take away, and the way in for one.</summary>
 [UploadLimit(Most)]
-public sealed class IndexModel(WholeShopStore store, BackupStore backups, SecurityLog log, ShopClock clock) : PageModel
+public sealed class IndexModel(WholeShopStore store, BackupStore backups, Uploads uploads, SecurityLog log, ShopClock clock) : PageModel
 {
-    /// <summary>Bytes of a zip.</summary>
-    private const long Most = 300_000_000;
+    /// <summary>Bytes of a zip; photos are most of it.</summary>
+    private const long Most = 4_000_000_000;
 
     public sealed record Fields
     {
@@ -34,12 +36,13 @@ public sealed class IndexModel(WholeShopStore store, BackupStore backups, Securi
     public void OnGet() => Input = new Fields { FormKey = FormKey.New() };
 
     /// <summary>It answers the press itself; nothing is left lying about.</summary>
-    public IActionResult OnPostDownload()
+    public async Task<IActionResult> OnPostDownload()
     {
-        if (store.Read(User.AtShop()) is not { } sheets)
+        var who = User.AtShop();
+        if (await ZipDownload.Of(HttpContext, uploads, $"shop-{clock.Today:yyyy-MM-dd}.zip", stream => WholeShopZip.Write(stream, give => store.Read(who, give))) is not { } zip)
             return NotFound();
         log.Note(HttpContext, AuditEvent.ShopDownloaded);
-        return File(WholeShopZip.Of(sheets), "application/zip", $"shop-{clock.Today:yyyy-MM-dd}.zip");
+        return zip;
     }
 
     public IActionResult OnPost()
