@@ -1,4 +1,8 @@
+using SkiaSharp;
+using TagPage.Core.Rackets;
+using TagPage.Records.Condition;
 using TagPage.Records.Demo;
+using TagPage.Records.Storage;
 using TagPage.Web.Start.Demo;
 
 namespace TagPage.Browser.Tests;
@@ -17,7 +21,7 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
         "/shop/customise/places/1", "/shop/customise/set/1?Input.Match=true&Input.Frames=1&Input.Frames=2", "/shop/settings/customising",
         "/shop/rackets/what-if/1?Input.TimesAWeek=6", "/shop/hours/new/1", "/shop/readings/new/1", "/shop/found",
         "/shop/jobs/new?racket=1", "/shop/jobs/drop-off/client/1", "/shop/jobs/drop-off/payer/1", "/shop/jobs/together/client/1", "/shop/jobs/pick-up/client/1", "/shop/jobs/ready-all/client/1", "/shop/labels/several?racket=1&racket=2", "/shop/money/receipts?job=1", "/shop/jobs/1", "/shop/jobs/edit/1", "/shop/jobs/strung/1", "/shop/jobs/move/1", "/shop/jobs/move/1?to=2",
-        "/shop/jobs/delete/1", "/shop/jobs/paid/1", "/shop/money/charge/1", "/shop/money/back/1", "/shop/money/prices", "/shop/money", "/shop/money/client/1", "/shop/money/payer/1", "/shop/money/receipt/1", "/shop/money/bill/1", "/shop/money/figures", "/shop/strings", "/shop/strings/new", "/shop/stock", "/shop/stock/1", "/shop/stock/buy/1", "/shop/stock/count/1", "/shop/stock/keep/1", "/shop/frames", "/shop/frames/new", "/shop/nudges", "/shop/nudges/batch",
+        "/shop/jobs/delete/1", "/shop/jobs/condition/1", "/shop/jobs/photo/1", "/shop/jobs/paid/1", "/shop/money/charge/1", "/shop/money/back/1", "/shop/money/prices", "/shop/money", "/shop/money/client/1", "/shop/money/payer/1", "/shop/money/receipt/1", "/shop/money/bill/1", "/shop/money/figures", "/shop/strings", "/shop/strings/new", "/shop/stock", "/shop/stock/1", "/shop/stock/buy/1", "/shop/stock/count/1", "/shop/stock/keep/1", "/shop/frames", "/shop/frames/new", "/shop/nudges", "/shop/nudges/batch",
         "/shop/labels", "/shop/labels/racket/1", "/shop/labels/today", "/shop/labels/free", "/shop/labels/desk", "/shop/labels/rolls",
         "/shop/labels/logo", "/shop/labels/settings",
         "/shop/settings", "/shop/settings/bench", "/shop/settings/shop", "/shop/settings/hours", "/shop/settings/closed", "/shop/settings/page", "/shop/settings/lives", "/shop/settings/lives/reset",
@@ -41,7 +45,17 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
         await using var runa = await Journey.Phone(stage);
         await runa.SignIn();
         BusyDesk.Fill(stage);
+        Photograph();
         await Walk(runa, [.. SignedIn, $"/shop/rackets/{stage.Get<DemoStore>().Lost!.RacketId}", $"/shop/tags/finders/{stage.Get<DemoShop>().Showcase}"]);
+    }
+
+    private void Photograph()
+    {
+        using var bitmap = new SKBitmap(1200, 1600);
+        bitmap.Erase(SKColors.SeaGreen);
+        using var jpeg = bitmap.Encode(SKEncodedImageFormat.Jpeg, 80);
+        stage.Get<PhotoStore>().Add(Who.Shop, 1, FormKey.New(), [new PhotoEntry { Width = 1200, Height = 1600, Picture = jpeg.ToArray(), Small = jpeg.ToArray() }]);
+        stage.Get<ConditionStore>().Note(Who.Shop, 1, new ConditionEntry { Grommets = PartState.Damaged, GrommetsWords = "two split at the top", Grip = PartState.Fine });
     }
 
     [Fact]
