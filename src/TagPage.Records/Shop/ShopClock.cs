@@ -21,17 +21,7 @@ public sealed class ShopClock(TimeProvider clock, ShopStore shops)
     public DateOnly DayOf(DateTimeOffset instant) => DateOnly.FromDateTime(OnTheWall(instant).DateTime);
 
     /// <summary>The first instant of tomorrow.</summary>
-    public DateTimeOffset Midnight
-    {
-        get
-        {
-            var midnight = Today.AddDays(1).ToDateTime(TimeOnly.MinValue);
-            var zone = Zone;
-            while (zone.IsInvalidTime(midnight))
-                midnight = midnight.AddMinutes(15);
-            return new DateTimeOffset(midnight, zone.GetUtcOffset(midnight));
-        }
-    }
+    public DateTimeOffset Midnight => Zone.Next(Today.AddDays(1).ToDateTime(TimeOnly.MinValue), Now)!.Value;
 
     /// <summary>An instant as that clock shows it.</summary>
     public DateTimeOffset OnTheWall(DateTimeOffset instant) => TimeZoneInfo.ConvertTime(instant, Zone);

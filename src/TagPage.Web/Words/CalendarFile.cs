@@ -56,8 +56,8 @@ public sealed record CalendarFile(TagView Racket, DateOnly Due, CalendarStore.En
     private DateTime? Alarm(TimeZoneInfo zone)
     {
         for (var before = WarnDaysBefore; before >= 0; before--)
-            if (TimeZoneInfo.ConvertTimeToUtc(Due.AddDays(-before).ToDateTime(WarnAt), zone) is var at && at > Now.UtcDateTime)
-                return at;
+            if (zone.Next(Due.AddDays(-before).ToDateTime(WarnAt), Now) is { } at)
+                return at.UtcDateTime;
         return null;
     }
 }
