@@ -13,12 +13,15 @@ namespace TagPage.Records.Privacy;
 /// </summary>
 public sealed class EraseStore(Database database, MailFiles files, Uploads uploads, DataFolder folder, TimeProvider clock, ILogger<EraseStore> log)
 {
+    /// <summary>Files go before the records are gone for good: where that fails or the program ends, the client is still there and deleted at the next try.</summary>
     public void Erase(long client)
     {
-        var mails = database.Write(c => EraseRecords(c, client, clock.GetUtcNow()));
-        foreach (var mail in mails)
-            File.Delete(files.PathOf(mail));
-        uploads.RemoveAll();
+        database.Write(c =>
+        {
+            foreach (var mail in EraseRecords(c, client, clock.GetUtcNow()))
+                File.Delete(files.PathOf(mail));
+            uploads.RemoveAll();
+        });
         database.EmptyLog();
         KeepMarks();
     }

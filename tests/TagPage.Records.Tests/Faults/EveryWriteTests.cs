@@ -1,0 +1,90 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Records.DueDates;
+using TagPage.Records.Stock;
+using TagPage.Records.Storage;
+using TagPage.Records.Tests.Cast;
+using TagPage.Records.Tests.Permissions;
+
+namespace TagPage.Records.Tests.Faults;
+
+/// <summary>
+/// Every write is broken off at its first step, on its way, at its last step and at its commit: it throws, nothing of it is there, and it can be done
+/// again. FAULTS=all tries every step, in half an hour.
+/// </summary>
+public sealed class EveryWriteTests : IDisposable
+{
+    private const int Interrupted = 9, Constraint = 19;
+
+    private readonly Scene _scene = new();
+    private readonly Interruption _fault;
+
+    public EveryWriteTests()
+    {
+        _fault = new Interruption(_scene.Street.Database);
+        new DueDateKeeper(_scene.Street.Database, _scene.Street.Time).Attach();
+        new StockKeeper(_scene.Street.Database, _scene.Street.Time).Attach();
+    }
+
+    public void Dispose() => _scene.Dispose();
+
+    public static TheoryData<string> OfSomebody() => [.. Table.Rows.Where(row => row.Writes).Select(row => row.Name)];
+
+    public static TheoryData<string> OfNobody() => [.. OwnWrite.All.Select(write => write.Name)];
+
+    [Theory]
+    [MemberData(nameof(OfSomebody))]
+    public void What_somebody_writes_is_there_as_a_whole_or_not_at_all(string name)
+    {
+        var row = Table.Rows.Single(row => row.Name == name);
+        var who = _scene.Be(row.May[0]);
+        Try(name, row.Before, () => Assert.IsType<Outcome.Done>(row.Call(_scene, who)));
+    }
+
+    [Theory]
+    [MemberData(nameof(OfNobody))]
+    public void So_is_what_the_program_writes(string name)
+    {
+        var write = OwnWrite.All.Single(write => write.Name == name);
+        Try(name, write.Before, () => write.Do(_scene));
+    }
+
+    private void Try(string name, string before, Action act)
+    {
+        if (before.Length > 0)
+            _scene.Street.Records.Change(before);
+        using var other = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = _scene.Street.Folder.DatabaseFile, Pooling = false }.ToString());
+        other.Open();
+
+        _fault.AtCommit();
+        Fails(other, act, $"{name}, broken off at its commit");
+        var steps = _fault.Steps;
+        foreach (var step in Chosen(steps))
+        {
+            _fault.AtStep(step);
+            Fails(other, act, $"{name}, broken off at step {step} of {steps}");
+        }
+        _fault.Never();
+
+        var last = Version(other);
+        act();
+        Assert.NotEqual(last, Version(other));
+        Assert.Empty(other.Query("PRAGMA foreign_key_check"));
+        TestContext.Current.TestOutputHelper!.WriteLine($"{name}: broken off {_fault.Times} times on {steps} steps");
+    }
+
+    private static void Fails(SqliteConnection other, Action act, string what)
+    {
+        var before = Version(other);
+        var fault = Record.Exception(act);
+        Assert.True(fault is SqliteException { SqliteErrorCode: Interrupted or Constraint }, $"{what}: {fault?.Message ?? "it answers as if nothing had happened"}");
+        Assert.True(before == Version(other), $"{what}: it left something behind.");
+    }
+
+    /// <summary>Changes with every commit of anybody else, https://www.sqlite.org/pragma.html#pragma_data_version</summary>
+    private static long Version(SqliteConnection other) => other.ExecuteScalar<long>("PRAGMA data_version");
+
+    private static IEnumerable<long> Chosen(long steps) => Environment.GetEnvironmentVariable("FAULTS") == "all"
+        ? Enumerable.Range(1, (int)steps).Select(n => (long)n)
+        : new[] { 1, steps / 3, steps * 2 / 3, steps }.Where(n => n > 0).Distinct();
+}
