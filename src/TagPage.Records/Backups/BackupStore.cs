@@ -6,7 +6,7 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.Backups;
 
 /// <summary>Makes backups, brings those made for the long run to the second folder, keeps as many as were asked for, and knows how they stand.</summary>
-public sealed class BackupStore(Database database, DataFolder data, BackupSettingStore settings, BackupSeal seal, ShopClock clock, TimeProvider time, ILogger<BackupStore> log)
+public sealed class BackupStore(Database database, DataFolder data, BackupSettingStore settings, BackupSeal seal, DatabaseCheck check, ShopClock clock, TimeProvider time, ILogger<BackupStore> log)
 {
     private readonly Lock _one = new();
 
@@ -74,6 +74,9 @@ public sealed class BackupStore(Database database, DataFolder data, BackupSettin
             Own.Tidy(settings.Get().Plan, clock.Now);
         });
         _tries = _tries with { First = fault };
+        // Either the records are damaged, or only what was written of them.
+        if (fault == BackupFault.Damaged)
+            check.LookClosely();
         Try("Who was forgotten could not be noted beside the backups.", () => KeepMarks(Own));
         return fault is null ? made : null;
     }

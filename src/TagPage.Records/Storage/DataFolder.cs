@@ -21,9 +21,15 @@ public sealed class DataFolder
 
     public string Root { get; }
 
-    public string DatabaseFile => Path.Combine(Root, "tagpage.db");
+    private const string Database = "tagpage.db", KeyFolder = "keys";
 
-    public string Keys => Directory.CreateDirectory(Path.Combine(Root, "keys")).FullName;
+    /// <summary>Whether a folder holds anything of a shop, as it stands: nothing is made.</summary>
+    public static bool HasShop(string path) =>
+        new FileInfo(Path.Combine(path, Database)) is { Exists: true, Length: > 0 } || Directory.Exists(Path.Combine(path, KeyFolder)) && Directory.EnumerateFiles(Path.Combine(path, KeyFolder)).Any();
+
+    public string DatabaseFile => Path.Combine(Root, Database);
+
+    public string Keys => Directory.CreateDirectory(Path.Combine(Root, KeyFolder)).FullName;
 
     public string Uploads => Directory.CreateDirectory(Path.Combine(Root, "uploads")).FullName;
 

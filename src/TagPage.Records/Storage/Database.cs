@@ -45,6 +45,13 @@ public sealed class Database : IDisposable
 
     public T Read<T>(Func<SqliteConnection, T> work) => Volatile.Read(ref _readers).Lend(work);
 
+    /// <summary>Reads what is on the disk now: a connection that is open may still know pages as they were.</summary>
+    public T ReadFromDisk<T>(Func<SqliteConnection, T> work)
+    {
+        using var connection = OpenToRead();
+        return work(connection);
+    }
+
     /// <summary>Runs <paramref name="work"/> in a transaction; an exception rolls all of it back and goes on to the caller.</summary>
     public T Write<T>(Func<SqliteConnection, T> work)
     {

@@ -11,10 +11,19 @@ public sealed class DatabaseCheck(Database database, TimeProvider clock, ILogger
 
     public bool IsSound => !_damaged;
 
-    /// <summary>Checks it now.</summary>
-    public void Look()
+    /// <summary>Checks it now, as each day: as a backup is checked where damage was found before, else what takes less time.</summary>
+    public void Look() => Note(Find(_damaged ? FullCheck.Finding : Finding));
+
+    /// <summary>Checks all of it now, as a backup is checked.</summary>
+    /// <returns>Whether it is sound.</returns>
+    public bool LookClosely()
     {
-        var finding = Find();
+        Note(Find(FullCheck.Finding));
+        return IsSound;
+    }
+
+    private void Note(string? finding)
+    {
         _damaged = finding is not null;
         if (finding is not null)
             log.LogCritical("The database is damaged ({Finding}). Stop the program and go back to a backup.", finding);
@@ -22,11 +31,11 @@ public sealed class DatabaseCheck(Database database, TimeProvider clock, ILogger
 
     protected override void Work() => Look();
 
-    private string? Find()
+    private string? Find(Func<SqliteConnection, string?> check)
     {
         try
         {
-            return database.Read(Finding);
+            return database.ReadFromDisk(check);
         }
         catch (SqliteException e) when (DatabaseFault.IsDamage(e))
         {

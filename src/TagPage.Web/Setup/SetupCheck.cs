@@ -9,7 +9,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Setup;
 
 /// <summary>Looks at everything around the program that an owner may have set up wrong, and says in plain words what it found.</summary>
-public sealed class SetupCheck(PublicAddress address, AddressCheck call, MailProbe mail, MailSettings mailbox, ShopStore shops, DataFolder data, BackupStore backups, TroubleStore troubles, ShopClock clock)
+public sealed class SetupCheck(PublicAddress address, AddressCheck call, MailProbe mail, MailSettings mailbox, ShopStore shops, DataFolder data, BackupStore backups, TroubleStore troubles, DatabaseCheck records, ShopClock clock)
 {
     /// <summary>Nothing was there before this program was written.</summary>
     private static readonly DateTimeOffset Beginning = new(2026, 11, 1, 0, 0, 0, TimeSpan.Zero);
@@ -18,6 +18,7 @@ public sealed class SetupCheck(PublicAddress address, AddressCheck call, MailPro
     /// <param name="cancel">When nobody waits any more.</param>
     public async Task<IReadOnlyList<SetupFinding>> All(bool isServing, CancellationToken cancel)
     {
+        records.LookClosely();
         var state = backups.State();
         var found = troubles.All(state);
         return
@@ -65,13 +66,13 @@ public sealed class SetupCheck(PublicAddress address, AddressCheck call, MailPro
         if (shops.Get().Mail is null)
             return new(what, SetupState.Over, "The shop has no email address, so nothing can be sent. Add one under Settings → The shop.");
         return await mail.WhyNot(cancel) is { } why
-            ? new(what, SetupState.Over, $"{mailbox.Host} does not let the program in: {why} Check name, port, mailbox and password where the program is started.")
+            ? new(what, SetupState.Over, why)
             : new(what, SetupState.Good, $"{mailbox.Host} lets the program in. Send yourself a test email under Settings → The program to see that it arrives.");
     }
 
     private SetupFinding Records() => new DriveInfo(data.Root).DriveFormat is var drive && NetworkDrives.Contains(drive)
         ? new("Records", SetupState.Over, $"{data.Root} is on a network drive ({drive}), where records can get damaged. Move the data folder to a disk of this machine.")
-        : new("Records", SetupState.Good, $"They are in {data.Root} and are undamaged.");
+        : new("Records", SetupState.Good, $"They are in {data.Root}. All of them were checked just now and are undamaged.");
 
     private static readonly string[] NetworkDrives = ["nfs", "nfs4", "cifs", "smb", "smb2", "smbfs", "fuse.sshfs", "9p"];
 

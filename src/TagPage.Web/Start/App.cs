@@ -12,12 +12,16 @@ public static class App
 {
     public const string DefaultAddress = "http://localhost:5080";
 
+    internal const string DataFolderSetting = "TagPage:DataFolder";
+
+    private const string DefaultFolder = "data";
+
     /// <summary>Bytes. A page that takes files names a limit of its own.</summary>
     private const long LargestForm = 1 << 20;
 
     /// <param name="args">Settings, in the forms that the framework reads.</param>
     /// <param name="dataFolder">Used where no setting names another.</param>
-    public static WebApplicationBuilder CreateBuilder(string[] args, string dataFolder = "data")
+    public static WebApplicationBuilder CreateBuilder(string[] args, string dataFolder = DefaultFolder)
     {
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = ContentRoot() });
         // Without this an unpublished build finds its styles in the Development environment only.
@@ -33,6 +37,10 @@ public static class App
         builder.Services.AddTagPage(builder.Configuration, dataFolder);
         return builder;
     }
+
+    /// <summary>The data folder that settings name, without making it.</summary>
+    internal static string DataFolderOf(string[] args) =>
+        WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = ContentRoot() }).Configuration[DataFolderSetting] ?? DefaultFolder;
 
     private static void Quieten(ILoggingBuilder log)
     {

@@ -31,7 +31,7 @@ internal static class Services
 {
     public static void AddTagPage(this IServiceCollection services, IConfiguration configuration, string dataFolder)
     {
-        var folder = new DataFolder(configuration["TagPage:DataFolder"] ?? dataFolder);
+        var folder = new DataFolder(configuration[App.DataFolderSetting] ?? dataFolder);
         services.AddSingleton(folder);
         services.AddSingleton<FolderLock>();
         services.AddSingleton(TimeProvider.System);

@@ -20,9 +20,10 @@ public static class BackupWords
     {
         BackupFault.DiskFull => "There is no room left on the disk. Delete or move what you do not need there.",
         BackupFault.FolderMissing => "Its folder is not there. If it is on a separate drive, plug that in.",
+        BackupFault.NotAFolder => "A file is where its folder should be. Move that file away.",
         BackupFault.NotWritable => "The program is not allowed to write there. Give write permission to the user it runs as.",
-        BackupFault.Damaged => "What was written did not pass its check. If this happens again, the disk or the database is damaged: see “A bad day” in the manual.",
-        _ => "The program’s log says more.",
+        BackupFault.Damaged => "What was written did not pass its check. Keep the older backups. Settings → Is everything set up? says whether the records are damaged or the disk that backups are written to; “A bad day” in the manual says what to do then.",
+        _ => "See that the folder for backups is there, can be written and is on a disk that works. The program’s log says what stood in the way.",
     };
 
     /// <summary>Why nothing was done: what is needed before it could not be made.</summary>

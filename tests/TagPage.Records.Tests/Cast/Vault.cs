@@ -19,7 +19,8 @@ public sealed class Vault : IDisposable
             INSERT INTO account (id, name, normalized_name, role, password_hash, security_stamp, concurrency_stamp, made_at)
             VALUES ('a1', 'Runa', 'RUNA', 'Owner', 'hash', 's', 'c', '2026-11-01T00:00:00.000Z')
             """);
-        Store = new BackupStore(Street.Database, Street.Folder, Settings, new BackupSeal(Street.Folder), Street.Clock, Street.Time, NullLogger<BackupStore>.Instance);
+        Check = new DatabaseCheck(Street.Database, Street.Time, NullLogger<DatabaseCheck>.Instance);
+        Store = new BackupStore(Street.Database, Street.Folder, Settings, new BackupSeal(Street.Folder), Check, Street.Clock, Street.Time, NullLogger<BackupStore>.Instance);
     }
 
     public Street Street { get; } = new();
@@ -27,6 +28,8 @@ public sealed class Vault : IDisposable
     public BackupSettingStore Settings => new(Street.Database, Street.Folder);
 
     public BackupStore Store { get; }
+
+    public DatabaseCheck Check { get; }
 
     public Restorer Restorer => new(Street.Database, Street.Folder, Store, new NameKeeper(Street.Database), Migration.Embedded, Street.Time, NullLogger<Migrator>.Instance);
 
@@ -74,6 +77,7 @@ public sealed class Vault : IDisposable
 
     public void Dispose()
     {
+        Check.Dispose();
         Street.Dispose();
         foreach (var folder in Directory.GetDirectories(Path.GetTempPath(), Path.GetFileName(Drive) + "*"))
             Directory.Delete(folder, recursive: true);

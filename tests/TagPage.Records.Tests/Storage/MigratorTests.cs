@@ -60,6 +60,44 @@ public sealed class MigratorTests : IDisposable
         Assert.True(_home.Migrator(First, Second).IsCurrent);
     }
 
+    /// <summary>As a machine does that starts what ended again and again, every ten minutes; each start puts a backup away first.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(600)]
+    [InlineData(86_400)]
+    public void Forty_starts_that_fail_pile_up_no_backups_and_keep_those_made_before(int secondsBetween)
+    {
+        _home.Migrator(First).Run();
+        var nightly = Path.Combine(_home.Folder.Backups, "20261124-030000-nightly.db");
+        File.WriteAllBytes(nightly, [1]);
+        var broken = new Migration("0002-broken.sql", "CREATE TABLE two (n INTEGER NOT NULL) STRICT; INSERT INTO nowhere VALUES (1);");
+        var before = _home.Database.Dump();
+
+        for (var start = 0; start < 40; start++)
+        {
+            Assert.Throws<CannotStartException>(() => _home.Migrator(First, broken).Run());
+            _home.Time.Advance(TimeSpan.FromSeconds(secondsBetween));
+        }
+
+        Assert.InRange(Copies().Length, 2, 1 + BackupPlan.OfOneReason);
+        Assert.Contains(nightly, Copies());
+        Assert.All(Copies().Except([nightly]), copy => Assert.Equal(before, DumpOf(copy)));
+    }
+
+    [Fact]
+    public void Forty_starts_whose_backup_cannot_be_finished_leave_nothing_behind()
+    {
+        _home.Migrator(First).Run();
+        _home.Database.Write(c => c.Execute("PRAGMA ignore_check_constraints = ON; CREATE TABLE odd (n INTEGER CHECK (n > 0)); INSERT INTO odd VALUES (-1);"));
+
+        for (var start = 0; start < 40; start++)
+            Assert.Throws<UnsoundBackupException>(() => _home.Migrator(First, Second).Run());
+
+        Assert.Empty(Copies());
+        Assert.False(_home.Migrator(First, Second).IsCurrent);
+    }
+
     [Fact]
     public void Database_of_a_newer_program_is_refused_and_left_alone()
     {

@@ -1,4 +1,5 @@
-using Microsoft.Extensions.Logging.Abstractions;
+using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Records.Backups;
 using TagPage.Records.Reminders;
 using TagPage.Records.Stock;
@@ -11,20 +12,12 @@ namespace TagPage.Records.Tests.Troubles;
 public sealed class TroubleStoreTests : IDisposable
 {
     private readonly Vault _vault = new();
-    private readonly DatabaseCheck _check;
     private readonly TroubleStore _troubles;
 
-    public TroubleStoreTests()
-    {
-        _check = new DatabaseCheck(_vault.Street.Database, _vault.Street.Time, NullLogger<DatabaseCheck>.Instance);
-        _troubles = new TroubleStore(_check, new GivenUpStore(_vault.Street.Database, _vault.Street.Clock), new StockStore(_vault.Street.Database, _vault.Street.Clock), _vault.Street.Folder, _vault.Street.Clock);
-    }
+    public TroubleStoreTests() =>
+        _troubles = new TroubleStore(_vault.Check, new GivenUpStore(_vault.Street.Database, _vault.Street.Clock), new StockStore(_vault.Street.Database, _vault.Street.Clock), _vault.Street.Folder, _vault.Street.Clock);
 
-    public void Dispose()
-    {
-        _check.Dispose();
-        _vault.Dispose();
-    }
+    public void Dispose() => _vault.Dispose();
 
     [Fact]
     public void String_that_runs_out_is_named_until_there_is_enough_again()
@@ -60,14 +53,48 @@ public sealed class TroubleStoreTests : IDisposable
     public void Backup_that_failed_and_damage_are_grave_until_they_are_over()
     {
         _vault.Street.Records.Change("PRAGMA ignore_check_constraints = ON; UPDATE client SET name = ''; PRAGMA ignore_check_constraints = OFF;");
-        _check.Look();
+        _vault.Check.Look();
         _vault.Store.Tend();
         Assert.Equal([new DatabaseDamaged(), new BackupFailed(BackupFault.Damaged, null)], All());
 
         _vault.Street.Records.Change("UPDATE client SET name = 'Ilse Marrow'");
-        _check.Look();
+        _vault.Check.Look();
         _vault.Store.Tend();
         Assert.Empty(All());
+    }
+
+    /// <summary>Both look through the records, and the one that found something is believed until they were looked through again.</summary>
+    [Fact]
+    public void Backup_that_finds_damage_tells_of_the_records_too_before_the_daily_check()
+    {
+        BehindItsBack("UPDATE player SET client_id = 99");
+
+        _vault.Store.Tend();
+        Assert.Equal([new DatabaseDamaged(), new BackupFailed(BackupFault.Damaged, null)], All());
+        _vault.Check.Look();
+        Assert.Contains(new DatabaseDamaged(), All());
+
+        BehindItsBack("UPDATE player SET client_id = 1");
+        _vault.Check.Look();
+        Assert.DoesNotContain(new DatabaseDamaged(), All());
+    }
+
+    /// <summary>What no connection of the program lets through.</summary>
+    private void BehindItsBack(string sql)
+    {
+        using var other = new SqliteConnection($"Data Source={_vault.Street.Folder.DatabaseFile};Pooling=False");
+        other.Open();
+        other.Execute("PRAGMA foreign_keys = OFF; " + sql);
+    }
+
+    [Fact]
+    public void File_where_backups_should_go_is_named()
+    {
+        File.WriteAllText(_vault.Street.Folder.BackupsPath, "not a folder");
+
+        _vault.Store.Tend();
+
+        Assert.Equal([new BackupFailed(BackupFault.NotAFolder, null)], All());
     }
 
     [Theory]

@@ -26,6 +26,21 @@ public sealed class SetupCheckTests : IDisposable
         Assert.Equal(before, _shop.Database.Dump());
     }
 
+    /// <summary>As a disk that fails leaves it, after the look at the start and before the next one.</summary>
+    [Fact]
+    public async Task Damage_is_told_as_it_is_now_and_not_as_it_was_at_the_last_look()
+    {
+        _shop.Records.Shop();
+        _shop.Records.Family();
+        var owner = _shop.Owner();
+        Assert.Contains("All of them were checked just now and are undamaged.", (await owner.Send(await owner.Open("/shop/settings/check"))).Main, StringComparison.Ordinal);
+        _shop.Records.Change("PRAGMA ignore_check_constraints = ON; UPDATE client SET name = ''; PRAGMA ignore_check_constraints = OFF;");
+
+        Assert.Contains("The records are damaged.", (await owner.Send(await owner.Open("/shop/settings/check"))).Main, StringComparison.Ordinal);
+
+        Assert.Contains("The records are damaged.", (await owner.Open("/shop")).Main, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("2026-11-25 10:00", "2026-11-25 03:00", SetupState.Good)]
     [InlineData("2026-11-25 10:00", "2026-11-25 10:30", SetupState.Good)]

@@ -9,6 +9,7 @@ internal static class BackupCommand
 {
     public static void Run(string[] settings, TextWriter output)
     {
+        ExistingShop.Demand(settings);
         using var app = App.Build(App.CreateBuilder(settings));
         var backups = app.Services.GetRequiredService<BackupStore>();
         if (backups.Make(BackupFile.ByHand, out var made) is { } fault)

@@ -8,6 +8,7 @@ internal static class CheckCommand
     /// <summary>True where everything works; what only could be better counts as that.</summary>
     public static async Task<bool> Run(string[] settings, TextWriter output)
     {
+        ExistingShop.Demand(settings);
         using var app = App.Build(App.CreateBuilder(settings));
         var findings = await app.Services.GetRequiredService<SetupCheck>().All(isServing: false, CancellationToken.None);
         foreach (var finding in findings)

@@ -9,6 +9,7 @@ internal static class CopyCommand
     {
         if (Path.Exists(folder))
             throw new CannotStartException($"{Path.GetFullPath(folder)} already exists; name a folder that does not, so that no older copy is overwritten.");
+        ExistingShop.Demand(settings);
         using var app = App.Build(App.CreateBuilder(settings));
         var target = new DataFolder(folder);
         Copy(app.Services.GetRequiredService<Database>(), app.Services.GetRequiredService<DataFolder>(), target);

@@ -14,7 +14,7 @@ public static class DemoCommand
     {
         var builder = App.CreateBuilder(settings, DefaultFolder);
         if (startOver)
-            DemoFolder.Clear(new DataFolder(builder.Configuration["TagPage:DataFolder"] ?? DefaultFolder));
+            DemoFolder.Clear(new DataFolder(builder.Configuration[App.DataFolderSetting] ?? DefaultFolder));
         var app = App.Build(builder, serves: true);
         var demo = app.Services.GetRequiredService<DemoShop>();
         demo.Prepare();

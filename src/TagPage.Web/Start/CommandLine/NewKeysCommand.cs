@@ -12,11 +12,10 @@ internal static class NewKeysCommand
 {
     public static void Run(string[] settings, TextWriter output)
     {
+        ExistingShop.Demand(settings);
         // Not the whole start: damaged keys must not prevent new ones.
         using var app = App.CreateBuilder(settings).Build();
         var folder = app.Services.GetRequiredService<DataFolder>();
-        if (!RecordsFile.IsThere(folder))
-            throw new CannotStartException($"There is no shop in {folder.Root}.");
         // A running shop would keep using the old keys until its next start.
         App.OpenRecords(app.Services, alone: true);
         app.Services.GetRequiredService<EverySessionStore>().End();
