@@ -9,8 +9,8 @@ public sealed record JobMinutes(IReadOnlyDictionary<(Sport Sport, bool IsHybrid)
 {
     public int Of(JobRow job) => Learned.GetValueOrDefault((job.Sport, job.IsHybrid), LearnedMinutes.Start);
 
-    /// <summary>What is still to be done on it; on the machine longer than usual, it is about to come off.</summary>
+    /// <summary>What is still to be done on it; on the machine longer than usual, it is about to come off, and begun later than now, the clock was set back.</summary>
     public int Left(JobRow job, DateTimeOffset now) => job is { State: JobState.OnMachine, StartedAt: { } started }
-        ? Math.Max(LearnedMinutes.Shortest, Of(job) - (int)(now - started).TotalMinutes)
+        ? Math.Max(LearnedMinutes.Shortest, Of(job) - (int)Math.Max(0, (now - started).TotalMinutes))
         : Of(job);
 }

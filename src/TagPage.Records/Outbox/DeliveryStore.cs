@@ -18,6 +18,9 @@ public sealed class DeliveryStore(Database database, TimeProvider clock)
     private static readonly TimeSpan[] Pauses =
         [.. new[] { 1, 5, 15, 60, 120, 240, 480 }.Select(m => TimeSpan.FromMinutes(m))];
 
+    /// <summary>No email waits longer than this for its next try.</summary>
+    internal static TimeSpan LongestPause => Pauses[^1];
+
     /// <summary>SQL: the state of an email that is not sent any more.</summary>
     public const string GivenUp = "CASE maybe_sent WHEN 1 THEN 'MaybeSent' ELSE 'Failed' END";
 

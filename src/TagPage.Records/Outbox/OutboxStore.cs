@@ -69,7 +69,8 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
     /// </summary>
     public Row? Claim(MailLane lane)
     {
-        var wanted = new { lane.Kinds, Now = clock.GetUtcNow() };
+        var now = clock.GetUtcNow();
+        var wanted = new { lane.Kinds, Now = now, Latest = now + DeliveryStore.LongestPause };
         return database.Read(c => c.ExecuteScalar<bool>(IsWaitingSql, wanted)) ? database.Write(c => Claim(c, wanted)) : null;
     }
 
@@ -82,7 +83,10 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         return row.Kind != MailKind.FoundNotice ? row : row with { AnswerSecrets = connection.Query<(long, string)>(AnswersSql, new { row.Id }).ToDictionary() };
     }
 
-    private const string IsWaitingSql = "SELECT EXISTS (SELECT 1 FROM outbox WHERE state = 'Queued' AND not_before <= @Now AND kind IN @Kinds)";
+    /// <summary>Also what was put off by a clock that was ahead then: nothing is put off for longer than the longest pause, or made tomorrow.</summary>
+    private const string IsDue = "o.state = 'Queued' AND o.kind IN @Kinds AND (o.not_before <= @Now OR o.not_before > @Latest OR (o.made_at > @Now AND o.tries = 0))";
+
+    private const string IsWaitingSql = $"SELECT EXISTS (SELECT 1 FROM outbox o WHERE {IsDue})";
 
     /// <summary>An expired code would only be typed in vain.</summary>
     private const string TooLateSql = $"""
@@ -90,7 +94,7 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         WHERE state = 'Queued' AND code_id IN (SELECT id FROM own_page_code WHERE expires_at <= @Now)
         """;
 
-    private const string NextSql = """
+    private const string NextSql = $"""
         SELECT o.id, o.kind, o.reminder_id, n.secret AS reminder_secret, n.stop_secret, o.link_id, l.secret AS link_secret, o.code_id, k.secret AS code_secret, o.bill_id, o.invitation_id, i.secret AS invitation_secret, o.message_id, o.subject, o.body, o.tries,
                CASE o.kind WHEN 'ShopNotice' THEN iif(o.to_address IS NULL, s.name, NULL) WHEN 'FinderAnswer' THEN NULL ELSE c.name END AS to_name,
                CASE o.kind WHEN 'ShopNotice' THEN COALESCE(o.to_address, s.mail) WHEN 'FinderAnswer' THEN e.contact ELSE COALESCE(o.to_address, c.mail) END AS to_mail
@@ -102,7 +106,7 @@ public sealed class OutboxStore(Database database, TimeProvider clock)
         LEFT JOIN invitation i ON i.id = o.invitation_id
         LEFT JOIN found_event e ON e.id = o.event_id
         LEFT JOIN shop s ON s.id = 1
-        WHERE o.state = 'Queued' AND o.not_before <= @Now AND o.kind IN @Kinds
+        WHERE {IsDue}
         ORDER BY CASE o.kind WHEN 'OwnPageCode' THEN 0 WHEN 'Reminder' THEN 2 ELSE 1 END, o.not_before, o.id
         LIMIT 1
         """;

@@ -1,4 +1,3 @@
-using System.Data.Common;
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 using Microsoft.Extensions.Diagnostics.HealthChecks;
 using TagPage.Records.Storage;
@@ -33,38 +32,4 @@ internal sealed class Readiness(Migrator migrator, DatabaseCheck check, WritePro
 {
     public Task<HealthCheckResult> CheckHealthAsync(HealthCheckContext context, CancellationToken cancellationToken = default) =>
         Task.FromResult(migrator.IsCurrent && check.IsSound && probe.Works() ? HealthCheckResult.Healthy() : HealthCheckResult.Unhealthy());
-}
-
-/// <summary>Whether the database can be written: tested on request, but not again within seconds, since anybody may ask.</summary>
-internal sealed class WriteProbe(Database database, TimeProvider clock, ILogger<WriteProbe> log)
-{
-    private static readonly TimeSpan Rest = TimeSpan.FromSeconds(10);
-
-    private readonly Lock _one = new();
-    private DateTimeOffset _tried = DateTimeOffset.MinValue;
-    private bool _works;
-
-    public bool Works()
-    {
-        lock (_one)
-        {
-            if (clock.GetUtcNow() - _tried >= Rest)
-                (_works, _tried) = (Try(), clock.GetUtcNow());
-            return _works;
-        }
-    }
-
-    private bool Try()
-    {
-        try
-        {
-            database.TryWriting();
-            return true;
-        }
-        catch (DbException e)
-        {
-            log.LogError(e, "The database cannot be written.");
-            return false;
-        }
-    }
 }

@@ -1,4 +1,5 @@
 using Microsoft.Data.Sqlite;
+using Microsoft.Extensions.Logging.Abstractions;
 using TagPage.Records.Import;
 using TagPage.Records.Outbox;
 using TagPage.Records.Privacy;
@@ -16,7 +17,7 @@ public sealed class ErasingTests : IDisposable
     public ErasingTests()
     {
         _files = new MailFiles(_street.Folder);
-        _erase = new EraseStore(_street.Database, _files, new Uploads(_street.Folder, _street.Time), _street.Time);
+        _erase = new EraseStore(_street.Database, _files, new Uploads(_street.Folder, _street.Time), _street.Folder, _street.Time, NullLogger<EraseStore>.Instance);
         _street.Records.Change("""
             INSERT INTO outbox (kind, to_client_id, message_id, state, not_before, made_at, sent_at)
             VALUES ('ClientNotice', @Odalys, 'hers', 'Sent', '2026-11-25T09:00:00.000Z', '2026-11-25T09:00:00.000Z', '2026-11-25T09:00:00.000Z')

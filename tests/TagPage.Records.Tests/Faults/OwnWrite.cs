@@ -4,7 +4,6 @@ using TagPage.Records.DueDates;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.Outbox;
 using TagPage.Records.OwnPages;
-using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Records.StringingLists;

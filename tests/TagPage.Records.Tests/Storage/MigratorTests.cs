@@ -77,7 +77,7 @@ public sealed class MigratorTests : IDisposable
         for (var start = 0; start < 40; start++)
         {
             Assert.Throws<CannotStartException>(() => _home.Migrator(First, broken).Run());
-            _home.Time.Advance(TimeSpan.FromSeconds(secondsBetween));
+            _home.Clock.Advance(TimeSpan.FromSeconds(secondsBetween));
         }
 
         Assert.InRange(Copies().Length, 2, 1 + BackupPlan.OfOneReason);

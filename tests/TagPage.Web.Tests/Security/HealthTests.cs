@@ -1,6 +1,8 @@
 using System.Net;
 using Dapper;
+using Microsoft.Extensions.Logging.Abstractions;
 using TagPage.Records.Storage;
+using TagPage.Web.Http;
 using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;
@@ -26,6 +28,25 @@ public sealed class HealthTests : IDisposable
         Assert.Equal(HttpStatusCode.ServiceUnavailable, ready.Status);
         Assert.Equal("Unhealthy", ready.Text);
         Assert.Equal(HttpStatusCode.OK, (await watcher.Get("/healthz/live")).StatusCode);
+    }
+
+    /// <summary>What it knew is told for ten seconds, whatever the clock says.</summary>
+    [Theory]
+    [InlineData(-48)]
+    [InlineData(0)]
+    [InlineData(48)]
+    public void Clock_that_is_set_keeps_no_old_answer(int hours)
+    {
+        var clock = new SetClock();
+        var probe = new WriteProbe(_shop.Database, clock, NullLogger<WriteProbe>.Instance);
+        Assert.True(probe.Works());
+        _shop.Database.Write(c => c.Execute("DROP TABLE write_probe"));
+        clock.Now += TimeSpan.FromHours(hours);
+
+        clock.Ran += TimeSpan.FromSeconds(9);
+        Assert.True(probe.Works());
+        clock.Ran += TimeSpan.FromSeconds(1);
+        Assert.False(probe.Works());
     }
 
     [Fact]

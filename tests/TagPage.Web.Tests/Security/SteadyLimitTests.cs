@@ -109,17 +109,4 @@ public sealed class SteadyLimitTests
         var random = new Random(number);
         return TagCode.Draw(random.NextBytes);
     }
-
-    private sealed class SetClock : TimeProvider
-    {
-        public DateTimeOffset Now { get; set; } = new(2026, 11, 25, 10, 0, 0, TimeSpan.Zero);
-
-        public TimeSpan Ran { get; set; }
-
-        public override long TimestampFrequency => TimeSpan.TicksPerSecond;
-
-        public override DateTimeOffset GetUtcNow() => Now;
-
-        public override long GetTimestamp() => Ran.Ticks;
-    }
 }
