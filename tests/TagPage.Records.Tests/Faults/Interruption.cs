@@ -12,7 +12,7 @@ internal sealed class Interruption(Database database)
 {
     private SqliteConnection? _armed;
     private long _at, _asked;
-    private bool _atCommit;
+    private int _atCommit, _commits;
 
     /// <summary>Steps from when this was set to the commit that it stopped. What SQLite asks after that comes too late: it has committed.</summary>
     public long Steps { get; private set; }
@@ -24,16 +24,17 @@ internal sealed class Interruption(Database database)
     public void AtStep(long number)
     {
         Arm();
-        (_at, _atCommit, _asked) = (number, false, 0);
+        (_at, _atCommit, _asked) = (number, 0, 0);
     }
 
-    public void AtCommit()
+    /// <summary>The commit of this number, the first being 1.</summary>
+    public void AtCommit(int number = 1)
     {
         Arm();
-        (_at, _atCommit, _asked) = (long.MaxValue, true, 0);
+        (_at, _atCommit, _asked, _commits) = (long.MaxValue, number, 0, 0);
     }
 
-    public void Never() => (_at, _atCommit) = (long.MaxValue, false);
+    public void Never() => (_at, _atCommit) = (long.MaxValue, 0);
 
     /// <summary>An interrupted connection is closed, and the next write opens another.</summary>
     private void Arm() => database.Write(connection =>
@@ -49,7 +50,7 @@ internal sealed class Interruption(Database database)
     private int AtEnd()
     {
         Steps = _asked;
-        return Stops(_atCommit);
+        return Stops(++_commits == _atCommit);
     }
 
     private int Stops(bool here)

@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Time.Testing;
 using TagPage.Core.Tags;
 using TagPage.Web.Http.Limits;
+using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security;
 
