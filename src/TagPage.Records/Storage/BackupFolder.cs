@@ -8,10 +8,21 @@ public sealed class BackupFolder(string path)
 
     public string Path => path;
 
-    /// <summary>Newest first; none where the folder is missing.</summary>
-    public IReadOnlyList<BackupFile> List() => Directory.Exists(path)
-        ? [.. Directory.EnumerateFiles(path).Select(BackupFile.Of).OfType<BackupFile>().OrderByDescending(b => b.MadeAt).ThenBy(b => b.Name, StringComparer.Ordinal)]
-        : [];
+    /// <summary>Newest first; none where the folder is missing or may not be looked into.</summary>
+    public IReadOnlyList<BackupFile> List() =>
+        [.. Files().Select(BackupFile.Of).OfType<BackupFile>().OrderByDescending(b => b.MadeAt).ThenBy(b => b.Name, StringComparer.Ordinal)];
+
+    private string[] Files()
+    {
+        try
+        {
+            return Directory.Exists(path) ? Directory.GetFiles(path) : [];
+        }
+        catch (UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
 
     /// <summary>The newest for the long run; one dated ahead comes from a clock that was wrong.</summary>
     public BackupFile? Newest(DateTimeOffset now) => List().FirstOrDefault(b => b.IsRegular && b.MadeAt <= now);

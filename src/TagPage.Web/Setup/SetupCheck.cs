@@ -77,7 +77,8 @@ public sealed class SetupCheck(PublicAddress address, AddressCheck call, MailPro
     private static readonly string[] NetworkDrives = ["nfs", "nfs4", "cifs", "smb", "smb2", "smbfs", "fuse.sshfs", "9p"];
 
     private SetupFinding Backups(BackupState state) =>
-        Directory.Exists(data.BackupsPath) && !FolderProbe.IsWritable(data.BackupsPath) ? new("Backups", SetupState.Over, $"{data.BackupsPath} cannot be written. Give write permission to the user the program runs as.")
+        File.Exists(data.BackupsPath) ? new("Backups", SetupState.Over, $"{data.BackupsPath} is a file, where the folder for backups should be. Move it away.")
+        : Directory.Exists(data.BackupsPath) && !FolderProbe.IsWritable(data.BackupsPath) ? new("Backups", SetupState.Over, $"{data.BackupsPath} cannot be written. Give write permission to the user the program runs as.")
         : state.LastGood is not { } last ? new("Backups", SetupState.Soon, "There is none yet. Make one under Settings → Backups.")
         : new("Backups", SetupState.Good, $"The last one is from {BackupWords.At(clock.OnTheWall(last))}.");
 

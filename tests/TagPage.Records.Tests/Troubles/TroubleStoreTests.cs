@@ -97,6 +97,19 @@ public sealed class TroubleStoreTests : IDisposable
         Assert.Equal([new BackupFailed(BackupFault.NotAFolder, null)], All());
     }
 
+    /// <summary>Root may look into everything.</summary>
+    [Fact]
+    public void Folder_that_may_not_be_looked_into_is_told_and_breaks_nothing()
+    {
+        Assert.SkipWhen(Environment.IsPrivilegedProcess || OperatingSystem.IsWindows(), "No folder is closed to this user.");
+        File.SetUnixFileMode(_vault.Street.Folder.Backups, UnixFileMode.None);
+
+        _vault.Store.Tend();
+
+        Assert.Equal([new BackupFailed(BackupFault.NotWritable, null)], All());
+        File.SetUnixFileMode(_vault.Street.Folder.Backups, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+    }
+
     [Theory]
     [InlineData("ClientNotice", 8, "", 1)]
     [InlineData("FoundNotice", 1, "", 1)]

@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Net;
+using TagPage.Records.Storage;
 using TagPage.Web.Setup;
 using TagPage.Web.Tests.Cast;
 
@@ -39,6 +41,23 @@ public sealed class SetupCheckTests : IDisposable
         Assert.Contains("The records are damaged.", (await owner.Send(await owner.Open("/shop/settings/check"))).Main, StringComparison.Ordinal);
 
         Assert.Contains("The records are damaged.", (await owner.Open("/shop")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task File_where_backups_should_go_is_told()
+    {
+        using var shop = new TestShop { IsNew = true };
+        shop.Records.Shop();
+        var owner = shop.Owner();
+        var place = shop.Get<DataFolder>().BackupsPath;
+        if (Directory.Exists(place))
+            Directory.Delete(place, recursive: true);
+        File.WriteAllText(place, "not a folder");
+
+        var page = await owner.Send(await owner.Open("/shop/settings/check"));
+
+        Assert.Contains($"{place} is a file, where the folder for backups should be.", page.Main, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.OK, (await owner.Open("/shop")).Status);
     }
 
     [Theory]
