@@ -1,8 +1,11 @@
 using System.Globalization;
+using Microsoft.Extensions.Logging.Abstractions;
 using TagPage.Records.Backups;
 using TagPage.Records.DueDates;
+using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Tests.Cast;
+using TagPage.Records.Tests.Permissions;
 
 namespace TagPage.Records.Tests.Shop;
 
@@ -102,6 +105,23 @@ public sealed class ShopClockTests : IDisposable
         Assert.Equal([At(first), At(second)], began);
 
         string Day() => _street.Records.Text("SELECT day FROM due_day");
+    }
+
+    /// <summary>From nine in the evening until eight, by the clock on the wall.</summary>
+    [Theory]
+    [InlineData("Europe/London", "2026-11-24T12:00Z", 11)]
+    [InlineData("America/Havana", "2026-10-31T12:00Z", 12)]
+    [InlineData("America/Santiago", "2026-09-05T12:00Z", 10)]
+    public void Nobody_is_reminded_in_the_quiet_hours_of_a_longer_or_shorter_night(string zone, string from, int quiet)
+    {
+        using var scene = new Scene();
+        scene.Street.Records.Change("UPDATE shop SET time_zone = @zone, quiet_from_hour = 21, quiet_until_hour = 8", new { zone });
+        scene.Street.Time.AdjustTime(At(from));
+        using var worker = new BatchWorker(scene.Batches, new ShopStore(scene.Street.Database), scene.Street.Clock, scene.Street.Time, NullLogger<BatchWorker>.Instance);
+        var minutes = 0;
+        for (var minute = 0; minute < 26 * 60; minute++, scene.Street.Time.Advance(TimeSpan.FromMinutes(1)))
+            minutes += worker.IsQuiet ? 1 : 0;
+        Assert.Equal(quiet * 60, minutes);
     }
 
     private static DateTimeOffset At(string text) => DateTimeOffset.Parse(text, CultureInfo.InvariantCulture);
