@@ -1,4 +1,5 @@
 using Dapper;
+using Microsoft.Extensions.Logging.Abstractions;
 using TagPage.Records.Storage;
 using TagPage.Records.Tests.Permissions;
 
@@ -28,12 +29,35 @@ public sealed class ZeroedPageTests : IDisposable
         Assert.DoesNotContain(places.Where(p => p.Name == "client" || p.Name == "job"), p => !IsFound(bytes, p.Page, quick: true));
     }
 
+    /// <summary>As a disk fails under a program that runs: its open connections still know the page as it was.</summary>
+    [Fact]
+    public void Daily_check_looks_at_the_disk_and_not_at_what_the_program_remembers()
+    {
+        var database = _scene.Street.Database;
+        using var check = new DatabaseCheck(database, _scene.Street.Time, NullLogger<DatabaseCheck>.Instance);
+        database.EmptyLog();
+        check.Look();
+        Assert.True(check.IsSound);
+        Assert.Null(database.Read(FullCheck.Finding));
+
+        Zero(_scene.Street.Folder.DatabaseFile, database.Read(c => c.ExecuteScalar<long>("SELECT rootpage FROM sqlite_schema WHERE name = 'client'")));
+
+        Assert.Null(database.Read(FullCheck.Finding));
+        check.Look();
+        Assert.False(check.IsSound);
+    }
+
+    private static void Zero(string file, long page)
+    {
+        using var stream = new FileStream(file, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite) { Position = (page - 1) * PageBytes };
+        stream.Write(new byte[PageBytes]);
+    }
+
     private bool IsFound(byte[] whole, long page, bool quick)
     {
         var file = Path.Combine(_scene.Street.Folder.Root, "zeroed.db");
         File.WriteAllBytes(file, whole);
-        using (var stream = new FileStream(file, FileMode.Open) { Position = (page - 1) * PageBytes })
-            stream.Write(new byte[PageBytes]);
+        Zero(file, page);
         try
         {
             using var connection = FullCheck.Open(file);
