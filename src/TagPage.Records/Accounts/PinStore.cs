@@ -53,20 +53,26 @@ public sealed class PinStore(Database database, TimeProvider clock)
 
     private static PinTry? Take(SqliteConnection connection, long tablet, string account, DateTimeOffset now)
     {
-        if (connection.QuerySingleOrDefault<(string Hash, int Wrong, DateTimeOffset? LastAt)?>(StandsSql, new { tablet, account }) is not var (hash, wrong, last))
+        if (connection.QuerySingleOrDefault<(string Hash, int Wrong, DateTimeOffset? LastAt, bool Owes)?>(StandsSql, new { tablet, account }) is not var (hash, wrong, last, owes))
             return null;
         if (wrong >= MostWrong)
             return new PinTry { IsLocked = true };
         if (last is { } at && Wait(wrong) - (now - at).Duration() is { Ticks: > 0 } wait)
             return new PinTry { Wait = wait };
         connection.Execute(TakeSql, new { tablet, account, now });
-        return new PinTry { Hash = hash };
+        return new PinTry { Hash = hash, OwesSecondStep = owes };
     }
+
+    /// <summary>Of an account a: a helper who has no codes though the owner wants more than a password.</summary>
+    internal const string IsOwed = "(a.role = 'Bench' AND a.two_factor = 0 AND EXISTS (SELECT 1 FROM shop WHERE helpers_second_step = 1))";
+
+    /// <summary>The same, and no passkey either: no PIN stands in for what was never set up.</summary>
+    internal const string Owes = $"({IsOwed} AND NOT EXISTS (SELECT 1 FROM passkey k WHERE k.account_id = a.id))";
 
     private static TimeSpan Wait(int wrong) => wrong < 2 ? TimeSpan.Zero : FirstWait * Math.Pow(2, wrong - 2);
 
-    private const string StandsSql = """
-        SELECT a.pin_hash, COALESCE(t.wrong, 0), t.last_at
+    private const string StandsSql = $"""
+        SELECT a.pin_hash, COALESCE(t.wrong, 0), t.last_at, {Owes}
         FROM account a
         LEFT JOIN pin_try t ON t.account_id = a.id AND t.tablet_id = @tablet
         WHERE a.id = @account AND a.pin_hash <> '' AND a.ended_at IS NULL

@@ -11,4 +11,7 @@ public sealed record PinTry
 
     /// <summary>Too many were wrong: only a full sign-in on this tablet helps.</summary>
     public bool IsLocked { get; init; }
+
+    /// <summary>Right or wrong, it signs in only once the helper has set up what the owner wants beside a password.</summary>
+    public bool OwesSecondStep { get; init; }
 }

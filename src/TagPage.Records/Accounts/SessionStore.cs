@@ -76,17 +76,20 @@ public sealed class SessionStore(Database database, OutboxStore outbox, TimeProv
         ORDER BY s.made_at DESC, s.id
         """;
 
-    /// <summary>Who is signed in by it now; null once signed out, too old, or begun before the account's password was changed.</summary>
+    /// <summary>
+    /// Who is signed in by it now; null once signed out, too old, or begun before the account's password was changed, and by PIN where a
+    /// second step is owed.
+    /// </summary>
     public SignedIn? Live(string id, string accountId, string securityStamp) => database.Read(c =>
         c.QuerySingleOrDefault<SignedIn>(LiveSql, new { id, accountId, securityStamp, Oldest = clock.GetUtcNow() - Longest, OldestPin = clock.GetUtcNow() - PinStore.Lasts }));
 
-    private const string LiveSql = """
+    private const string LiveSql = $"""
         SELECT a.name, iif(s.way = 'Pin', 'Bench', a.role) AS role, s.way = 'Pin' AS by_pin,
-               a.role = 'Bench' AND a.two_factor = 0 AND s.way NOT IN ('Passkey', 'Pin') AND EXISTS (SELECT 1 FROM shop WHERE helpers_second_step = 1) AS owes_second_step
+               s.way NOT IN ('Passkey', 'Pin') AND {PinStore.IsOwed} AS owes_second_step
         FROM session s
         JOIN account a ON a.id = s.account_id
         WHERE s.id = @id AND s.made_at > @Oldest AND a.id = @accountId AND a.security_stamp = @securityStamp AND a.ended_at IS NULL
-          AND (s.way <> 'Pin' OR s.made_at > @OldestPin)
+          AND (s.way <> 'Pin' OR (s.made_at > @OldestPin AND NOT {PinStore.Owes}))
         """;
 
     public void End(string id) => database.Write(c => c.Execute(EndSql, new { id }));

@@ -93,6 +93,26 @@ public sealed class PinTests : IAsyncLifetime
         Assert.Equal(before, _shop.Database.Dump());
     }
 
+    [Theory]
+    [InlineData("UPDATE account SET two_factor = 1, authenticator_key = 'sealed' WHERE name = 'Bram'")]
+    [InlineData("INSERT INTO passkey SELECT x'01', id, 'phone', x'', 0, '', 1, 0, 0, x'', x'', '2026-11-20T10:00:00.000Z' FROM account WHERE name = 'Bram'")]
+    public async Task Helper_who_owes_a_second_step_sets_it_up_before_a_pin_works(string setUp)
+    {
+        await Change(_tablet, "Bram", BramsPin);
+        await _runa.Send(await _runa.Open("/shop/people"), ("Input.Demanded", "true"));
+        Assert.False(await Opens(_tablet, "/shop"));
+
+        var refused = await Change(_tablet, "Bram", BramsPin);
+
+        Assert.StartsWith("The shop wants more than a password from helpers.", Assert.Single(refused.Errors), StringComparison.Ordinal);
+        Assert.Equal(0, _shop.Records.Count("pin_try"));
+        Assert.False(await Opens(_tablet, "/shop"));
+        Assert.Equal("This is not the PIN. Type it again and press your name.", Assert.Single((await Change(_tablet, "Bram", "1111")).Errors));
+        _shop.Records.Change(setUp);
+        await Change(_tablet, "Bram", BramsPin);
+        Assert.True(await Opens(_tablet, "/shop"));
+    }
+
     [Fact]
     public async Task Wrong_pins_are_slowed_down_then_locked_until_the_full_sign_in_there()
     {

@@ -40,11 +40,15 @@ public sealed class Pins(PinStore pins, AccountStore accounts, IPasswordHasher<A
             return Wrong;
         }
         pins.Forgive(tablet.Id, id);
+        if (may.OwesSecondStep)
+            return SecondStepFirst;
         await signIns.ChangeOver(context, account, tablet);
         return null;
     }
 
     private const string Wrong = "This is not the PIN. Type it again and press your name.";
+
+    private const string SecondStepFirst = "The shop wants more than a password from helpers. Sign in with your password here and set up codes or a passkey; then the PIN works.";
 
     private const string Locked = "Too many wrong PINs. Sign in with your password here; then the PIN works again.";
 }
