@@ -72,7 +72,7 @@ public sealed class EventBillStore(Database database, ShopStore shops, ShopClock
 
     // A team's bill goes to whoever looks after the team: a junior stands on it as on a label.
     private const string LinesSql = $"""
-        SELECT j.id AS job_id, j.ticket, j.strung_on, h.kind, h.words, h.amount_minor, h.tax_bp,
+        SELECT j.id AS job_id, j.ticket, j.strung_on, h.kind, h.words, h.centimetres, h.metre_minor, h.amount_minor, h.tax_bp,
                'no. ' || e.number || ', ' || CASE WHEN @PlayerId IS NULL AND p.junior THEN CASE p.label_name WHEN '' THEN 'a junior' ELSE p.label_name END ELSE p.name END
                       || ', racket ' || r.number AS whose
         FROM event_entry e

@@ -26,17 +26,29 @@ public sealed class EditJobStore(Database database, ShopStore shops, ShopClock c
             var (strings, refused) = StringPickStore.Pick(c, input);
             if (strings is null)
                 return refused!;
-            var values = new ChangedJobValues(id, input, strings, shops.Get(), job.State);
-            c.Execute(ChangeSql, values);
-            if (values.PriceMinor != job.PriceMinor)
-                ChargeLineStore.Replace(c, id, PriceListStore.Get(c).Agreed(ChargeLineStore.Of(c, id), values.PriceMinor), who, now);
-            ReadingStore.SetFirst(c, id, input.StrungOn ?? input.ReceivedOn, input.Reading, input.InstrumentId);
-            BedStore.EndFollowed(c, job.RacketId, BedEnd.Unknown);
+            var values = new ChangedJobValues(id, input, strings, shops.Get(), job.State, IsMore(job, input, shops.Get().Currency));
+            // A ticket that is saved as it was is not changed, and moves nothing.
+            if (c.Execute(ChangeSql, values) == 1)
+                Follow(c, who, job, values, now);
             if (input.Confirmed)
                 RangeConfirmStore.Note(c, id, now);
-            JobDeedStore.Note(c, who, id, JobDeed.Changed, now);
             return new Outcome.Done(id);
         });
+    }
+
+    /// <summary>Something is changed that is kept beside the ticket: its price, or its first reading.</summary>
+    private static bool IsMore(JobRow job, ChangedJobEntry input, string currency) =>
+        job.PriceMinor != (input.Price is { } price ? Currencies.ToMinor(price, currency) : null)
+        || job.Reading != input.Reading || (input.Reading is not null && job.InstrumentId != input.InstrumentId);
+
+    private static void Follow(SqliteConnection connection, Who who, JobRow job, ChangedJobValues values, DateTimeOffset now)
+    {
+        var input = values.Changed;
+        if (values.PriceMinor != job.PriceMinor)
+            ChargeLineStore.Replace(connection, job.Id, PriceListStore.Get(connection).Agreed(ChargeLineStore.Of(connection, job.Id), values.PriceMinor), who, now);
+        ReadingStore.SetFirst(connection, job.Id, input.StrungOn ?? input.ReceivedOn, input.Reading, input.InstrumentId);
+        BedStore.EndFollowed(connection, job.RacketId, BedEnd.Unknown);
+        JobDeedStore.Note(connection, who, job.Id, JobDeed.Changed, now);
     }
 
     /// <summary>What is odd about a day on which the job is said to have been strung.</summary>
@@ -64,5 +76,10 @@ public sealed class EditJobStore(Database database, ShopStore shops, ShopClock c
             note = @Note, ended_on = @EndedOn, ended_how = @EndedHow,
             version = version + 1
         WHERE id = @Id AND version = @Version
+          AND (@IsMore
+               OR (state, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by, mains_tension, crosses_tension, tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces)
+                  IS NOT (@State, @MainsId, @CrossesId, @MainsSuppliedBy, @CrossesSuppliedBy, @MainsTension, @CrossesTension, @TensionUnit, @MainsPreStretch, @CrossesPreStretch, @Pieces)
+               OR (received_on, received_where, promised_for, strung_on, strung_by, machine, collected_on, note, ended_on, ended_how)
+                  IS NOT (@ReceivedOn, @ReceivedWhere, @PromisedFor, @StrungOn, @StrungBy, @Machine, @CollectedOn, @Note, @EndedOn, @EndedHow))
         """;
 }

@@ -1,3 +1,4 @@
+using TagPage.Core.Jobs;
 using TagPage.Core.Sports;
 using TagPage.Core.Units;
 using TagPage.Records.Frames;
@@ -15,6 +16,10 @@ public sealed record JobOrder
     public long? CrossesId { get; init; }
     public int Pieces { get; init; } = 2;
     public NewStringEntry NewString { get; init; } = new();
+    public Supplier MainsSuppliedBy { get; init; }
+
+    /// <summary>Null for the mains'.</summary>
+    public Supplier? CrossesSuppliedBy { get; init; }
     public Tension? MainsTension { get; init; }
 
     /// <summary>Null for the mains'.</summary>
@@ -83,4 +88,21 @@ public sealed record JobOrder
         asked is not null && asked.Mains == MainsTension && asked.Crosses == (CrossesTension ?? MainsTension)
             ? []
             : [.. Typed(sport).Where(typed => typed.Verdict == TensionVerdict.Unusual).Select(typed => new TensionUnusual(typed.Place, sport, typed.Tension))];
+
+    /// <summary>
+    /// A string that the shop sells is asked about where it is said to come from the client, so that it costs nothing by a slip; but not
+    /// where it came from them in <paramref name="asked"/>, too.
+    /// </summary>
+    /// <param name="asked">The racket's last job, or this one as saved.</param>
+    /// <param name="sold">Numbers of strings.</param>
+    public IEnumerable<Oddity> Brought(JobRow? asked, IReadOnlySet<long> sold)
+    {
+        if (IsBrought(MainsSuppliedBy, MainsId, (asked?.MainsSuppliedBy, asked?.MainsId), sold))
+            yield return new SoldButBrought(nameof(MainsSuppliedBy));
+        else if (IsBrought(CrossesSuppliedBy ?? MainsSuppliedBy, CrossesId ?? MainsId, (asked?.CrossesSuppliedBy, asked?.CrossesId), sold))
+            yield return new SoldButBrought(nameof(CrossesSuppliedBy));
+    }
+
+    private static bool IsBrought(Supplier by, long? id, (Supplier? By, long? Id) asked, IReadOnlySet<long> sold) =>
+        by == Supplier.Client && id is { } known && sold.Contains(known) && asked != (by, id);
 }

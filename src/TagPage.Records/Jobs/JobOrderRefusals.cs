@@ -34,6 +34,9 @@ public sealed record NotCollectedYet(string Place, long Ticket) : Oddity(Place);
 /// <summary>The racket that a ticket is moved to is another player's.</summary>
 public sealed record OtherPlayers(string Place, string Player) : Oddity(Place);
 
+/// <summary>The shop sells the string, and it is said to come from the client: it would cost nothing.</summary>
+public sealed record SoldButBrought(string Place) : Oddity(Place);
+
 /// <summary>Outside what the sport is mostly strung with; above it a frame can crack.</summary>
 public sealed record TensionUnusual(string Place, Sport Sport, Tension Tension) : Oddity(Place);
 

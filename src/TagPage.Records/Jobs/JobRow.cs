@@ -2,6 +2,7 @@ using TagPage.Core.Jobs;
 using TagPage.Core.Sports;
 using TagPage.Core.Strings;
 using TagPage.Core.Units;
+using TagPage.Records.Money;
 using TagPage.Records.Shop;
 
 namespace TagPage.Records.Jobs;
@@ -13,7 +14,7 @@ public sealed record JobRow
     internal const string Columns = """
         id, ticket, state, version, racket_id, number, frame, tape_colour, sport, pattern_mains, pattern_crosses,
         racket_note, player_note, client_note,
-        player, junior, client_id, client, client_mail, client_phone, client_language, payer,
+        player, junior, client_id, client, client_mail, client_phone, client_language, payer_id, payer,
         mains_id, mains_name, mains_material, mains_gauge_mm, mains_supplied_by, mains_tension,
         crosses_id, crosses_name, crosses_material, crosses_gauge_mm, crosses_supplied_by, crosses_tension,
         tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces, received_on, received_where, promised_for, strung_on, strung_by, machine,
@@ -46,6 +47,7 @@ public sealed record JobRow
     public string? ClientMail { get; init; }
     public string? ClientPhone { get; init; }
     public string ClientLanguage { get; init; } = "en";
+    public long? PayerId { get; init; }
     public string? Payer { get; init; }
 
     public long MainsId { get; init; }
@@ -109,6 +111,16 @@ public sealed record JobRow
     public decimal? Reading { get; init; }
     public long? InstrumentId { get; init; }
     public string? Instrument { get; init; }
+
+    /// <summary>What the price list is asked for; what comes on top of it apart.</summary>
+    public PricedJob Priced => new()
+    {
+        Sport = Sport,
+        MainsId = MainsId,
+        CrossesId = CrossesId,
+        MainsByShop = MainsSuppliedBy == Supplier.Shop,
+        CrossesByShop = CrossesSuppliedBy == Supplier.Shop,
+    };
 
     public bool IsHybrid => MainsId != CrossesId;
 

@@ -47,7 +47,13 @@ internal sealed record NewJobValues(long RacketId, JobEntry Input, StringPickSto
     : JobValues(Input, Strings, Shop);
 
 /// <summary>A changed job as its columns take it.</summary>
-internal sealed record ChangedJobValues(long Id, ChangedJobEntry Changed, StringPickStore.Picked Strings, ShopDetails Shop, JobState Now)
+/// <param name="Id">Of the job.</param>
+/// <param name="Changed">As entered.</param>
+/// <param name="Strings">As picked.</param>
+/// <param name="Shop">For its currency.</param>
+/// <param name="Now">The state it is in.</param>
+/// <param name="IsMore">Something beside its columns changes, too.</param>
+internal sealed record ChangedJobValues(long Id, ChangedJobEntry Changed, StringPickStore.Picked Strings, ShopDetails Shop, JobState Now, bool IsMore)
     : JobValues(Changed, Strings, Shop)
 {
     public int Version => Changed.Version;

@@ -105,12 +105,14 @@ internal static class BillLineStore
         line.Whose,
         Kind = line.Kind.ToString(),
         line.Words,
+        line.Centimetres,
+        line.MetreMinor,
         line.AmountMinor,
         line.TaxBp,
     }));
 
     private const string LineSql = """
-        INSERT INTO bill_line (bill_id, position, job_id, ticket, strung_on, whose, kind, words, amount_minor, tax_bp)
-        VALUES (@bill, @Position, @JobId, @Ticket, @StrungOn, @Whose, @Kind, @Words, @AmountMinor, @TaxBp)
+        INSERT INTO bill_line (bill_id, position, job_id, ticket, strung_on, whose, kind, words, centimetres, metre_minor, amount_minor, tax_bp)
+        VALUES (@bill, @Position, @JobId, @Ticket, @StrungOn, @Whose, @Kind, @Words, @Centimetres, @MetreMinor, @AmountMinor, @TaxBp)
         """;
 }

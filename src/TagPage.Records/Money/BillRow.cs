@@ -69,6 +69,10 @@ public sealed record BillLine
     public string Whose { get; init; } = "";
     public ChargeKind Kind { get; init; }
     public string Words { get; init; } = "";
+
+    /// <summary>Of string by the metre, with the price of a metre; both null for everything else.</summary>
+    public int? Centimetres { get; init; }
+    public long? MetreMinor { get; init; }
     public long AmountMinor { get; init; }
     public int TaxBp { get; init; }
 }

@@ -45,7 +45,7 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
     internal const string GetSql = $"{BillRow.Select} WHERE b.id = @id AND @IsOwner";
 
     private const string LinesSql = """
-        SELECT job_id, ticket, strung_on, whose, kind, words, amount_minor, tax_bp FROM bill_line WHERE bill_id = @id ORDER BY position
+        SELECT job_id, ticket, strung_on, whose, kind, words, centimetres, metre_minor, amount_minor, tax_bp FROM bill_line WHERE bill_id = @id ORDER BY position
         """;
 
     /// <summary>Of a party's rackets strung in a month, as far as they stand on no bill. Done tells the bill.</summary>
@@ -73,7 +73,7 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
     private const string NameSql = "SELECT name FROM client WHERE id = @ClientId UNION ALL SELECT name FROM payer WHERE id = @PayerId";
 
     private const string NewLinesSql = $"""
-        SELECT n.id AS job_id, n.ticket, n.strung_on, n.whose, h.kind, h.words, h.amount_minor, h.tax_bp
+        SELECT n.id AS job_id, n.ticket, n.strung_on, n.whose, h.kind, h.words, h.centimetres, h.metre_minor, h.amount_minor, h.tax_bp
         FROM (SELECT j.id, j.ticket, j.strung_on, p.name || ', ' || r.number AS whose {Unbilled} AND j.strung_on BETWEEN @from AND @to) n
         JOIN charge h ON h.job_id = n.id
         ORDER BY n.strung_on, n.id, h.id

@@ -68,6 +68,9 @@ public sealed record PriceList
         return kept.Count == 0 ? [Whole(agreed)] : [.. kept, .. Difference(agreed - kept.Sum(line => line.AmountMinor))];
     }
 
+    /// <summary>What the shop's strings of a job come to.</summary>
+    public long StringsMinor(PricedJob job) => StringLines(job).Sum(line => line.AmountMinor);
+
     private IEnumerable<ChargeLine> Labour(Sport sport) => LabourFor(sport) is { } labour ? [Line(ChargeKind.Labour, labour)] : [];
 
     private IEnumerable<ChargeLine> StringLines(PricedJob job)

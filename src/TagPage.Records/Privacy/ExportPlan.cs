@@ -57,7 +57,7 @@ public static class ExportPlan
         new("payment", "client_id = @client", "id paid_on method amount_minor undoes_id note made_at", "client_id payer_id made_by"),
         new("payment_share", "payment_id IN (SELECT id FROM payment WHERE client_id = @client)", "payment_id job_id past_ticket amount_minor made_at", "id made_by"),
         new("bill", "client_id = @client", "id year number to_name to_address from_on to_on issued_on currency paid_minor cancels_id", "client_id payer_id shop made_at made_by"),
-        new("bill_line", "bill_id IN (SELECT id FROM bill WHERE client_id = @client)", "bill_id position ticket strung_on whose kind words amount_minor tax_bp", "job_id"),
+        new("bill_line", "bill_id IN (SELECT id FROM bill WHERE client_id = @client)", "bill_id position ticket strung_on whose kind words centimetres metre_minor amount_minor tax_bp", "job_id"),
         new("job_request", $"job_id IN ({Jobs})", "job_id asked_in asked_words expected drop_off_where drop_off_by needed_by"),
         new("event_entry", $"job_id IN ({Jobs})",
             "job_id number team came_at needed_by not_before promised on_court minutes stencil stencil_colour lies started_at strung_at handed_at",

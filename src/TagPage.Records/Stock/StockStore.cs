@@ -17,6 +17,9 @@ public sealed class StockStore(Database database, ShopClock clock)
 
     public StockRow? Get(long stringId) => database.Read(c => c.QuerySingleOrDefault<StockRow>(GetSql, new { stringId }));
 
+    /// <summary>Numbers of strings that have a price, or that the shop keeps account of.</summary>
+    public IReadOnlySet<long> Sold() => database.Read(c => c.Query<long>("SELECT string_id FROM string_price UNION SELECT string_id FROM string_stock").ToHashSet());
+
     private const string Columns = """
         SELECT s.string_id, k.name, k.gauge_mm, s.unit, s.racket_cm, s.reorder_cm, s.left_cm, s.version,
                (SELECT COUNT(*) FROM job j WHERE j.state IN ('Waiting', 'OnMachine') AND j.mains_id = s.string_id AND j.mains_supplied_by = 'Shop') * (s.racket_cm - s.racket_cm / 2)

@@ -59,7 +59,7 @@ public static class BillPaper
         var whose = first.Whose.Length > 0 ? $", {first.Whose}" : "";
         yield return new SheetRow($"Ticket {first.Ticket}, strung {Formats.Day(first.StrungOn)}{whose}", "") { IsHeading = true };
         foreach (var line in ticket)
-            yield return new SheetRow(PriceWords.Of(line.Kind, line.Words), Formats.Money(line.AmountMinor, currency));
+            yield return new SheetRow(PriceWords.Of(line, currency), Formats.Money(line.AmountMinor, currency));
     }
 
     internal static IEnumerable<(string, string)> TaxRows(TaxPart part, Func<long, string> money)

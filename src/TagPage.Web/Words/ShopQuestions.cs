@@ -23,6 +23,7 @@ public static class ShopQuestions
         PaidPriceChanges changes => PriceWords.Of(changes),
         OnBenchAlready { Ticket: var ticket } =>
             $"This racket is on the bench already, with ticket {ticket}. Change that ticket, or tick below to open a second one.",
+        SoldButBrought => "You sell this string, but it is said to come from the client: then it costs nothing and takes nothing from the stock. Choose the shop, or tick below to keep it.",
         NotCollectedYet { Ticket: var ticket } =>
             $"Ticket {ticket} for this racket is still ready to collect. Hand it out first, or tick below to open a second one.",
         OtherPlayers { Player: var player } => $"That racket is {player}’s. Price and payment go there too. Choose another racket, or tick below to move the ticket.",

@@ -62,7 +62,7 @@ public sealed class BillTests : IDisposable
     [Theory]
     [InlineData("", "Enter an amount above zero.")]
     [InlineData("0", "Enter an amount above zero.")]
-    [InlineData("1.005", "Enter an amount in GBP like 24.50.")]
+    [InlineData("1.005", "Enter an amount in GBP with two decimals at most, like 24.50.")]
     public async Task Account_takes_no_payment_of_nothing(string amount, string sentence)
     {
         var answer = await _runa.Send(await _runa.Open(Account), ("Input.Amount", amount), ("Input.How", "Cash"));
@@ -91,6 +91,18 @@ public sealed class BillTests : IDisposable
         using var content = new MemoryStream();
         await attached.Content!.DecodeToAsync(content, TestContext.Current.CancellationToken);
         Assert.Equal("%PDF-"u8.ToArray(), content.ToArray()[..5]);
+    }
+
+    [Fact]
+    public async Task Bill_says_how_much_string_by_the_metre_as_the_receipt_does_and_so_does_the_one_that_cancels_it()
+    {
+        _shop.Records.Change("DELETE FROM charge; INSERT INTO charge (job_id, kind, centimetres, metre_minor, amount_minor) VALUES (@_job, 'Strings', 1200, 83, 996)", new { _job });
+        var address = await Write();
+        var page = await _runa.Open(address);
+        var counter = await _runa.Open((await _runa.Post(page, page.Form($"{address}?handler=Cancel"))).Location!);
+
+        foreach (var paper in new[] { page, counter, await _runa.Open($"/shop/money/receipt/{_job}") })
+            Assert.Contains("strings (12 m at £0.83 a metre)", paper.Main, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -24,13 +24,36 @@ public sealed class EditJobTests : IDisposable
     public void Dispose() => _shop.Dispose();
 
     [Fact]
-    public async Task Form_saved_as_it_opens_changes_nothing_but_the_version()
+    public async Task Form_saved_as_it_opens_changes_nothing()
     {
         var (owner, before) = (_shop.Owner(), Job(_old));
 
         await owner.Send(await owner.Open($"/shop/jobs/edit/{_old}"));
 
-        Assert.Equal(before with { Version = before.Version + 1 }, Job(_old));
+        Assert.Equal(before, Job(_old));
+    }
+
+    [Theory]
+    [InlineData("Client", "Shop", "Its price stays £24.50; by the price list its strings cost £10.00 more now.")]
+    [InlineData("Shop", "Client", "Its price stays £24.50; by the price list its strings cost £10.00 less now.")]
+    public async Task Whoever_strings_come_from_is_changed_and_what_becomes_of_the_price_is_said(string was, string now, string says)
+    {
+        _shop.Records.Change("""
+            INSERT INTO money_setting (id, labour_minor) VALUES (1, 1800);
+            INSERT INTO string_price (string_id, set_minor) SELECT id, 1000 FROM string_kind;
+            UPDATE job SET mains_supplied_by = @was, crosses_supplied_by = @was
+            """, new { was });
+        var owner = _shop.Owner();
+
+        var answer = await owner.Send(await owner.Open(Address), ("Input.MainsSuppliedBy", now));
+        if (answer.Document.QuerySelector("[name='Input.Confirmed']")?.GetAttribute("value") is { Length: > 0 } asked)
+            answer = await owner.Send(answer, ("Input.Confirmed", asked));
+
+        var ticket = await owner.Open(answer.Location!);
+        Assert.Contains(says, ticket.Main, StringComparison.Ordinal);
+        var list = await owner.Open(ticket.Document.QuerySelector(".said a")!.GetAttribute("href")!);
+        Assert.Equal(now == "Shop" ? ["18", "10"] : ["18"], list.Document.QuerySelectorAll("[name$=Amount]").Select(field => field.GetAttribute("value")).Where(value => !string.IsNullOrEmpty(value)));
+        Assert.Equal(2450, Job(_job).PriceMinor);
     }
 
     [Fact]

@@ -55,7 +55,7 @@ public sealed class MoneyTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Input.Labour", "18.005", "Enter an amount in GBP like 24.50.")]
+    [InlineData("Input.Labour", "18.005", "Enter an amount in GBP with two decimals at most, like 24.50.")]
     [InlineData("Input.Iban", "DE89370400440532013001", "This is not a valid account number: its check digits do not fit. Compare each character.")]
     [InlineData("Input.Extras[3].Amount", "2", "Enter what this amount is for.")]
     [InlineData("Input.TaxPercent", "101", "Enter a rate between 0 and 100 %, with at most two decimals.")]
@@ -133,6 +133,21 @@ public sealed class MoneyTests : IDisposable
         await owner.Send(await owner.Open($"/shop/jobs/collect/{_job}"), ("Input.How", how), ("Input.Amount", amount));
 
         Assert.Equal((Core.Jobs.JobState.Collected, laid), (Job.State, Job.LaidMinor));
+    }
+
+    [Theory]
+    [InlineData("/shop/jobs/paid/{0}")]
+    [InlineData("/shop/jobs/collect/{0}")]
+    [InlineData("/shop/jobs/pick-up/client/{1}")]
+    public async Task Amount_finer_than_the_currency_says_so(string address)
+    {
+        _shop.Records.Change("UPDATE job SET state = 'Strung', strung_on = '2026-11-25' WHERE id = @_job", new { _job });
+        var owner = _shop.Owner();
+
+        var answer = await owner.Send(await owner.Open(string.Format(System.Globalization.CultureInfo.InvariantCulture, address, _job, _family.Client)), ("Input.How", "Cash"), ("Input.Amount", "1.005"));
+
+        Assert.Equal(["Enter an amount in GBP with two decimals at most, like 24.50."], answer.Errors);
+        Assert.Equal(0, _shop.Records.Count("payment"));
     }
 
     [Fact]

@@ -54,6 +54,27 @@ public sealed class NewJobTests : IDisposable
     }
 
     [Fact]
+    public async Task String_the_shop_sells_that_is_said_to_come_from_the_client_is_asked_about()
+    {
+        var own = _shop.Records.Kind("Own Gut", "NaturalGut", 1.30m);
+        _shop.Records.Change("""
+            INSERT INTO money_setting (id, labour_minor) VALUES (1, 1800);
+            INSERT INTO string_price (string_id, set_minor) SELECT id, 1000 FROM string_kind WHERE name = 'Heron Spin';
+            UPDATE string_kind SET offered = 0 WHERE id = @own;
+            UPDATE job SET mains_id = @own, crosses_id = @own, mains_supplied_by = 'Client', crosses_supplied_by = 'Client'
+            """, new { own });
+        var owner = _shop.Owner();
+        var form = await owner.Open(Address);
+        Assert.Contains("unusual: from the client", form.Main, StringComparison.Ordinal);
+
+        var asked = await owner.Send(form, ("Input.MainsId", $"{_shop.Records.Kind()}"));
+
+        Assert.Equal(["You sell this string, but it is said to come from the client: then it costs nothing and takes nothing from the stock. Choose the shop, or tick below to keep it."], asked.Errors);
+        Assert.Equal(1, Jobs);
+        Assert.Equal(2800, Job(Id(await owner.Send(asked, ("Input.MainsSuppliedBy", "Shop")))).PriceMinor);
+    }
+
+    [Fact]
     public async Task Second_ticket_while_the_first_is_open_is_asked_about_first()
     {
         var owner = _shop.Owner();

@@ -107,6 +107,70 @@ public sealed class TogetherTests : IDisposable
     }
 
     [Fact]
+    public async Task String_of_the_clients_own_is_filled_in_and_marked_and_one_the_shop_sells_is_asked_about()
+    {
+        var own = _shop.Records.Kind("Own Gut", "NaturalGut", 1.30m);
+        _shop.Records.Change("""
+            INSERT INTO money_setting (id, labour_minor) VALUES (1, 1800);
+            INSERT INTO string_price (string_id, set_minor) SELECT id, 1000 FROM string_kind WHERE name = 'Heron Spin';
+            UPDATE string_kind SET offered = 0 WHERE id = @own;
+            UPDATE job SET mains_id = @own, crosses_id = @own, mains_supplied_by = 'Client', crosses_supplied_by = 'Client'
+            """, new { own });
+        var owner = _shop.Owner();
+        var form = await owner.Open(At("drop-off"));
+        Assert.Equal([$"{own}", $"{own}"], form.Document.QuerySelectorAll("select[name$=MainsId] option[selected]").Select(option => option.GetAttribute("value")));
+        Assert.Equal(2, form.Document.QuerySelectorAll("summary .soon").Length);
+
+        var asked = await owner.Send(form, ("Input.Rackets[1].MainsId", $"{_shop.Records.Kind()}"));
+
+        Assert.StartsWith("You sell this string", Assert.Single(asked.Errors), StringComparison.Ordinal);
+        Assert.NotNull(asked.Document.QuerySelector("#Input_Rackets_1__MainsSuppliedBy[aria-invalid]"));
+        Assert.Empty(There.Jobs);
+        await owner.Send(asked, ("Input.Rackets[1].MainsSuppliedBy", "Shop"));
+        Assert.Equal([1800L, 2800L], There.Waiting.Select(job => job.PriceMinor!.Value));
+    }
+
+    [Fact]
+    public async Task Extras_are_ticked_for_each_racket()
+    {
+        _shop.Records.Change("INSERT INTO money_setting (id, labour_minor) VALUES (1, 1800); INSERT INTO extra_price (id, kind, amount_minor) VALUES (1, 'Grip', 600), (2, 'Rush', 500)");
+        var owner = _shop.Owner();
+
+        var worked = await owner.Send(await owner.Open(At("drop-off")), ("Input.Rackets[1].Extras", "2"), ("Price", "true"));
+        Assert.Contains("£41.00", worked.Main, StringComparison.Ordinal);
+        await owner.Send(worked);
+
+        Assert.Equal([1800L, 2300L], There.Waiting.Select(job => job.PriceMinor!.Value));
+        Assert.Equal("Rush", _shop.Records.Text("SELECT group_concat(kind) FROM charge WHERE kind IN ('Grip', 'Rush')"));
+    }
+
+    [Fact]
+    public async Task Emails_are_not_offered_while_the_shop_has_no_address()
+    {
+        ReadyBoth();
+        var owner = _shop.Owner();
+
+        var page = await owner.Open(At("ready-all"));
+
+        Assert.Null(page.Document.QuerySelector("main button.primary"));
+        Assert.Contains("The shop has no email address of its own yet. Enter it under Settings → The shop.", page.Main, StringComparison.Ordinal);
+        Assert.NotNull(page.Document.QuerySelector("main a[href='/shop/settings/shop']"));
+        page = await owner.Open($"/shop/jobs/ready/{There.Ready.First().Id}");
+        Assert.Null(page.Document.QuerySelector("main button.primary"));
+    }
+
+    [Fact]
+    public async Task Receipt_of_a_payers_rackets_leads_back_to_the_payer()
+    {
+        _shop.Records.Change("INSERT INTO payer (name) VALUES ('Eastmere Academy'); UPDATE client SET payer_id = 1");
+        ReadyBoth();
+
+        var receipt = await _shop.Owner().Open($"/shop/money/receipts?job={There.Ready.First().Id}");
+
+        Assert.Equal([("/shop/payers/edit/1", "Eastmere Academy"), ("/shop/jobs/together/payer/1", "At the shop")], receipt.Document.QuerySelectorAll(".crumbs a").Select(a => (a.GetAttribute("href"), a.TextContent)));
+    }
+
+    [Fact]
     public async Task Price_can_be_worked_out_before_anything_is_saved()
     {
         var owner = _shop.Owner();

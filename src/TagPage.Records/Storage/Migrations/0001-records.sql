@@ -889,6 +889,9 @@ CREATE TABLE bill_line (
   whose        TEXT    NOT NULL DEFAULT '' CHECK (length(whose) <= 120),
   kind         TEXT    NOT NULL,
   words        TEXT    NOT NULL DEFAULT '' CHECK (length(words) <= 120),
+  -- Of string by the metre, with the price of a metre.
+  centimetres  INTEGER CHECK (centimetres > 0),
+  metre_minor  INTEGER CHECK (metre_minor >= 0),
   amount_minor INTEGER NOT NULL,
   tax_bp       INTEGER NOT NULL CHECK (tax_bp BETWEEN 0 AND 10000),
   PRIMARY KEY (bill_id, position)
@@ -1039,7 +1042,7 @@ END;
 CREATE VIEW job_card AS
 SELECT j.id, j.ticket, j.state, j.version, j.racket_id, r.number, r.frame, r.tape_colour, r.sport, r.pattern_mains, r.pattern_crosses,
        r.note AS racket_note, p.note AS player_note, c.note AS client_note, p.name AS player, p.junior, c.id AS client_id, c.name AS client, c.mail AS client_mail, c.phone AS client_phone,
-       c.language AS client_language, y.name AS payer,
+       c.language AS client_language, c.payer_id, y.name AS payer,
        j.mains_id, m.name AS mains_name, m.material AS mains_material, m.gauge_mm AS mains_gauge_mm, j.mains_supplied_by, j.mains_tension,
        j.crosses_id, x.name AS crosses_name, x.material AS crosses_material, x.gauge_mm AS crosses_gauge_mm, j.crosses_supplied_by,
        j.crosses_tension, j.tension_unit, j.mains_pre_stretch, j.crosses_pre_stretch, j.pieces,

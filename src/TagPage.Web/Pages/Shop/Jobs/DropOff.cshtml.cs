@@ -5,6 +5,7 @@ using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
+using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.SignIn;
@@ -13,7 +14,7 @@ using TagPage.Web.Pages.Shop.Shared;
 namespace TagPage.Web.Pages.Shop.Jobs;
 
 /// <summary>Rackets of a household or a payer that are put on the counter together.</summary>
-public sealed class DropOffModel(DropOffStore store, TogetherStore together, JobStore jobs, FrameStore frames, JobChoicesReader choices, PriceListStore prices, ShopStore shops, ShopClock clock) : TogetherPage(together)
+public sealed class DropOffModel(DropOffStore store, TogetherStore together, JobStore jobs, FrameStore frames, JobChoicesReader choices, PriceListStore prices, StockStore stock, ShopStore shops, ShopClock clock) : TogetherPage(together)
 {
     /// <summary>Of more rackets than this, those that are here are chosen first; and no form holds more than that many.</summary>
     private const int MostAtOnce = 12, MostChosen = 40;
@@ -44,7 +45,8 @@ public sealed class DropOffModel(DropOffStore store, TogetherStore together, Job
     {
         if (base.Find(id) is not { } row)
             return null;
-        (Rackets, Prices, Choices) = (store.Rackets(User.AtShop(), Party), prices.Get(), choices.Of(null));
+        (Rackets, Prices) = (store.Rackets(User.AtShop(), Party), prices.Get());
+        Choices = choices.Of([.. Rackets.Select(racket => racket.LastJobId).Distinct().Select(last => last is { } job ? jobs.Get(User.AtShop(), job) : null)]);
         return row;
     }
 
@@ -68,7 +70,7 @@ public sealed class DropOffModel(DropOffStore store, TogetherStore together, Job
     private static string Said(int count) => count == 1 ? "1 racket is waiting at the bench." : $"{count} rackets are waiting at the bench.";
 
     /// <summary>Whether something is wrong in the part of a racket's fields that is folded.</summary>
-    public bool IsFoldWrong(int index) => FoldedWords.StringFields.Append(nameof(JobInput.Price)).Append(nameof(JobInput.Note))
+    public bool IsFoldWrong(int index) => FoldedWords.StringFields.Append(nameof(JobInput.Price)).Append(nameof(DropOffRacket.Extras)).Append(nameof(JobInput.Note))
         .Any(field => ModelState.TryGetValue($"{nameof(Input)}.{DropOffInput.Place(index)}.{field}", out var entry) && entry.Errors.Count > 0);
 
     public static string NameOf(NewJobStore.RacketRow racket) => $"{racket.Player}, racket {racket.Number}";
@@ -133,6 +135,8 @@ public sealed class DropOffModel(DropOffStore store, TogetherStore together, Job
         foreach (var odd in store.IsSent(Input.FormKey) ? [] : racket.SecondTicket($"{place}.{nameof(row.Ticked)}"))
             yield return odd;
         foreach (var odd in row.ToOrder().Oddities(racket.Sport, Last(racket), frames.Find(racket.Sport, racket.Frame)))
+            yield return odd with { Field = $"{place}.{odd.Field}" };
+        foreach (var odd in row.ToOrder().Brought(Last(racket), stock.Sold()))
             yield return odd with { Field = $"{place}.{odd.Field}" };
     }
 }

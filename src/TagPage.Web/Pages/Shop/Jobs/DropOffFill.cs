@@ -48,6 +48,7 @@ internal static class DropOffFill
             CrossesId = row.CrossesId ?? mains,
             MainsByShop = row.MainsSuppliedBy == Supplier.Shop,
             CrossesByShop = (row.CrossesSuppliedBy ?? row.MainsSuppliedBy) == Supplier.Shop,
+            Extras = row.Extras,
         }, agreed: null);
         return lines.Count > 0 ? lines.Sum(line => line.AmountMinor) : null;
     }

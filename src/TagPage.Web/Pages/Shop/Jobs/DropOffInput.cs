@@ -48,10 +48,13 @@ public sealed record DropOffRacket : JobInput
     /// <summary>Its ticket waits for it to be brought, and was ordered already.</summary>
     public bool Announced { get; init; }
 
+    /// <summary>Numbers of what the price list has on top, as far as they were ticked.</summary>
+    public List<long> Extras { get; init; } = [];
+
     public DropOffLine ToLine(string place, bool confirmed) => new()
     {
         Place = place,
         RacketId = RacketId,
-        Job = Announced ? null : Fill(new NewJobEntry()) with { Confirmed = confirmed },
+        Job = Announced ? null : Fill(new NewJobEntry { Extras = Extras }) with { Confirmed = confirmed },
     };
 }

@@ -4,13 +4,15 @@ using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
+using TagPage.Records.Stock;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class EditModel(EditJobStore store, JobStore jobs, FrameStore frames, RangeConfirmStore confirms, JobChoicesReader choices, UsualStore usual, ReadingStore readings, ChargeStore charges, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
+public sealed class EditModel(EditJobStore store, JobStore jobs, FrameStore frames, RangeConfirmStore confirms, JobChoicesReader choices, UsualStore usual, ReadingStore readings, ChargeStore charges, PriceListStore prices, StockStore stock, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
 {
     [BindProperty]
     public EditInput Input { get; set; } = new();
@@ -37,6 +39,7 @@ public sealed class EditModel(EditJobStore store, JobStore jobs, FrameStore fram
         if (!ModelState.IsValid || this.Asks(
         [
             .. order.Oddities(Saved.Sport, Saved, Frame).Where(odd => odd is not TensionOutOfRange || !IsConfirmed(order)),
+            .. order.Brought(Saved, stock.Sold()),
             .. Input.ToDays().Oddities(shops.Get().Opening, Saved.PromisedFor),
             .. store.Oddities(Saved, Input.StrungOn),
             .. charges.Get(User.AtShop(), Id)!.Oddities(nameof(Input.Price), Input.Price is { } price ? Currencies.ToMinor(price, shops.Get().Currency) : null),
@@ -44,6 +47,15 @@ public sealed class EditModel(EditJobStore store, JobStore jobs, FrameStore fram
         ], Input.Confirmed))
             return Page();
         return this.After(store.Change(User.AtShop(), Id, Input.ToEntry()),
-            _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is saved."), Saved.Version);
+            _ => Done(jobs.Get(User.AtShop(), Id)!), Saved.Version);
+    }
+
+    /// <summary>A price follows no change of the strings by itself. What the price list makes of it is said, with the way there.</summary>
+    private IActionResult Done(JobRow now)
+    {
+        var (page, said) = ($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is saved.");
+        var more = prices.Get().StringsMinor(now.Priced) - prices.Get().StringsMinor(Saved.Priced);
+        return more == 0 || now.PriceMinor != Saved.PriceMinor ? this.GoOn(page, said)
+            : this.GoOn(page, $"{said} {PriceWords.OfStrings(now.PriceMinor, more, shops.Get())}", "Fill in the price from the price list", $"/shop/money/charge/{Id}?list=true");
     }
 }

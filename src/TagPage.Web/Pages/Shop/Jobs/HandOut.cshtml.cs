@@ -26,6 +26,7 @@ public sealed class HandOutModel(JobStore jobs, MoveStore moves, PaymentStore pa
 
     public IActionResult OnPost()
     {
+        this.Minor(nameof(Input.Amount), Input.Amount, Shop);
         if (!ModelState.IsValid)
             return Page();
         return this.After(moves.Collect(User.AtShop(), Id, Input.ToEntry(Shop)), _ =>

@@ -83,6 +83,8 @@ public record JobInput
         CrossesId = CrossesId,
         Pieces = Pieces,
         NewString = NewString.ToEntry(),
+        MainsSuppliedBy = MainsSuppliedBy,
+        CrossesSuppliedBy = CrossesSuppliedBy,
         MainsTension = MainsTension is { } mains ? new Tension(mains, TensionUnit) : null,
         CrossesTension = CrossesTension is { } crosses ? new Tension(crosses, TensionUnit) : null,
         Price = Price,

@@ -6,6 +6,7 @@ using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
+using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.SignIn;
@@ -15,7 +16,7 @@ using TagPage.Web.Photos;
 namespace TagPage.Web.Pages.Shop.Jobs;
 
 [UploadLimit(PhotoDesk.MostBytes)]
-public sealed class NewModel(NewJobStore store, JobStore jobs, FrameStore frames, FeelStore feels, ReadingStore readings, DoubtStore doubts, JobChoicesReader choices, PriceListStore prices, ConditionStore conditions, PhotoDesk desk, ShopStore shops, ShopClock clock) : RecordPage<NewJobStore.RacketRow>
+public sealed class NewModel(NewJobStore store, JobStore jobs, FrameStore frames, FeelStore feels, ReadingStore readings, DoubtStore doubts, JobChoicesReader choices, PriceListStore prices, StockStore stock, ConditionStore conditions, PhotoDesk desk, ShopStore shops, ShopClock clock) : RecordPage<NewJobStore.RacketRow>
 {
     [BindProperty(SupportsGet = true, Name = "racket")]
     public long RacketId { get; set; }
@@ -120,7 +121,7 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FrameStore frames
             .. days.Faults(clock.Today),
             .. DayRule.Faults(nameof(Input.OldEndedOn), Input.OldEndedOn, clock.Today),
             .. ReadingRules.Faults(Input.OldReading, Input.OldInstrumentId, nameof(Input.OldReading), nameof(Input.OldInstrumentId))]);
-        if (!ModelState.IsValid || this.Asks([.. OnBench, .. order.Oddities(Saved.Sport, Last, Frame), .. days.Oddities(Shop.Opening), .. ReadingOddities], Input.Confirmed))
+        if (!ModelState.IsValid || this.Asks([.. OnBench, .. order.Oddities(Saved.Sport, Last, Frame), .. order.Brought(Last, stock.Sold()), .. days.Oddities(Shop.Opening), .. ReadingOddities], Input.Confirmed))
             return Page();
         return this.After(store.Add(User.AtShop(), RacketId, Input.ToEntry(Photos)), id =>
         {

@@ -5,6 +5,7 @@ using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.SignIn;
+using TagPage.Web.Pages.Shop.Shared;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -26,6 +27,7 @@ public sealed class PaidModel(JobStore jobs, PaymentStore payments, ShopStore sh
 
     public IActionResult OnPost()
     {
+        this.Minor(nameof(Input.Amount), Input.Amount, Shop);
         if (!ModelState.IsValid)
             return Page();
         return this.After(payments.PayJob(User.AtShop(), Id, Input.ToEntry(Shop)), _ => this.GoOn($"/shop/jobs/{Id}", Done(jobs.Get(User.AtShop(), Id)!)));

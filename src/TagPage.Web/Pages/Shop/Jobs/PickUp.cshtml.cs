@@ -32,6 +32,7 @@ public sealed class PickUpModel(PickUpStore store, TogetherStore together, JobSt
 
     public IActionResult OnPost()
     {
+        this.Minor(nameof(Input.Amount), Input.Amount, Shop);
         if (!ModelState.IsValid)
             return Page();
         return this.After(store.Collect(User.AtShop(), Party, Input.ToEntry(Shop)), _ =>

@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using TagPage.Core.Jobs;
 using TagPage.Core.Money;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
@@ -27,20 +26,7 @@ public sealed class ChargeModel(ChargeStore charges, PriceListStore prices, JobS
     public void OnGet(bool list)
     {
         var known = prices.Get();
-        Input = ChargeInput.Of(Saved.Version, list ? known.Lines(Priced(), null) : Saved.Lines, Shop, known.TaxBp);
-    }
-
-    private PricedJob Priced()
-    {
-        var job = jobs.Get(User.AtShop(), Id)!;
-        return new PricedJob
-        {
-            Sport = job.Sport,
-            MainsId = job.MainsId,
-            CrossesId = job.CrossesId,
-            MainsByShop = job.MainsSuppliedBy == Supplier.Shop,
-            CrossesByShop = job.CrossesSuppliedBy == Supplier.Shop,
-        };
+        Input = ChargeInput.Of(Saved.Version, list ? known.Lines(jobs.Get(User.AtShop(), Id)!.Priced, null) : Saved.Lines, Shop, known.TaxBp);
     }
 
     public IActionResult OnPost()

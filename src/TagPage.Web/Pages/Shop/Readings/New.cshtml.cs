@@ -15,7 +15,7 @@ public sealed class NewModel(ReadingStore store, DoubtStore doubts, JobChoicesRe
     [BindProperty]
     public ReadingInput Input { get; set; } = new();
 
-    public IReadOnlyList<SelectListItem> Instruments => choices.Of(null).Instruments;
+    public IReadOnlyList<SelectListItem> Instruments => choices.Of().Instruments;
 
     /// <param name="id">Of the job whose strings are measured.</param>
     protected override MeasuredBed? Find(long id) => store.Bed(User.AtShop(), id);

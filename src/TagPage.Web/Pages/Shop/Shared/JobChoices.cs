@@ -11,10 +11,10 @@ public sealed record JobChoices(
 /// <summary>Collects what a job's form offers.</summary>
 public sealed class JobChoicesReader(StringPickStore strings, LastUsedStore habits)
 {
-    /// <param name="known">The job whose strings stay on offer even when the catalogue no longer has them for new jobs.</param>
-    public JobChoices Of(JobRow? known)
+    /// <param name="known">Jobs whose strings stay on offer even when the catalogue no longer has them for new jobs.</param>
+    public JobChoices Of(params IEnumerable<JobRow?> known)
     {
-        var items = strings.Choices(known is null ? [] : [known.MainsId, known.CrossesId]).Select(ToItem).ToList();
+        var items = strings.Choices(known.OfType<JobRow>().SelectMany(job => new[] { job.MainsId, job.CrossesId }).Distinct()).Select(ToItem).ToList();
         return new JobChoices(
             [new SelectListItem("Choose", ""), .. items],
             [new SelectListItem("Same as the mains", ""), .. items],

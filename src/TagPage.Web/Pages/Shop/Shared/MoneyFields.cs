@@ -21,9 +21,16 @@ internal static class MoneyFields
             return null;
         var minor = mayBeBelowZero ? MinorUnits.OfSigned(amount, shop.Currency) : MinorUnits.Of(amount, shop.Currency);
         if (minor is null)
-            page.Refuse(new FieldFault(field, $"Enter an amount in {shop.Currency} like {Formats.Amount(2450, shop)}."));
+            page.Refuse(new FieldFault(field, $"Enter an amount in {shop.Currency}{Finer(amount, shop)} like {Formats.Amount(2450, shop)}."));
         return minor;
     }
+
+    private static string Finer(decimal amount, ShopDetails shop) => decimal.Round(amount, MinorUnits.Places(shop.Currency)) == amount ? "" : MinorUnits.Places(shop.Currency) switch
+    {
+        0 => " without decimals,",
+        2 => " with two decimals at most,",
+        _ => " with three decimals at most,",
+    };
 
     public static decimal? Amount(long? minor, ShopDetails shop) => minor is { } known ? MinorUnits.ToAmount(known, shop.Currency) : null;
 }
