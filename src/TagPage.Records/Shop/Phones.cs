@@ -17,14 +17,20 @@ public static class Phones
         try
         {
             var number = Library.Parse(typed, country);
-            // Possible, not valid: new ranges are given out before any list knows them.
-            return Library.IsPossibleNumber(number) ? Library.Format(number, PhoneNumberFormat.E164) : null;
+            return IsWhole(number) ? Library.Format(number, PhoneNumberFormat.E164) : null;
         }
         catch (NumberParseException)
         {
             return null;
         }
     }
+
+    /// <summary>
+    /// Possible, not valid: new ranges are given out before any list knows them. What is dialled within a town only is no number, and
+    /// neither is one whose zero for calls within the country could not be told from it, but where zeros belong to numbers.
+    /// </summary>
+    private static bool IsWhole(PhoneNumber number) =>
+        Library.IsPossibleNumberWithReason(number) == PhoneNumberUtil.ValidationResult.IS_POSSIBLE && (!Library.GetNationalSignificantNumber(number).StartsWith('0') || Library.IsValidNumber(number));
 
     /// <summary>For people anywhere: +44 20 7946 0958.</summary>
     public static string Shown(string e164) => Library.Format(Library.Parse(e164, null), PhoneNumberFormat.INTERNATIONAL);

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Dapper;
+using TagPage.Records.Audit;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.StringingLists;
@@ -13,6 +14,7 @@ public sealed class StringingListStore(Database database, TimeProvider clock)
         var id = c.ExecuteScalar<long>(AddSql, new { entry.Name, Lines = entry.Lines.Count, entry.Noted, entry.There, entry.Refused, Now = clock.GetUtcNow() });
         c.Execute(AddRowSql, entry.Lines.Select((line, position) => new { id, line.Household, position, Line = JsonSerializer.Serialize(line) }));
         c.Execute(RememberSql, new { entry.Headings, entry.Settings, Now = clock.GetUtcNow() });
+        AuditStore.Note(c, AuditEvent.ListBroughtIn, $"list {id}: {entry.Lines.Count} lines", clock.GetUtcNow(), who.Account ?? "");
         return new Outcome.Done(id);
     });
 

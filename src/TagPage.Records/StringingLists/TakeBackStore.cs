@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Records.Audit;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.StringingLists;
@@ -9,7 +10,15 @@ namespace TagPage.Records.StringingLists;
 /// <param name="Table">Whose rows stand on it; of a record that was changed, its own.</param>
 /// <param name="IsChange">A record of the list was changed.</param>
 /// <param name="Rows">How many.</param>
-public sealed record StandsOnIt(string Table, bool IsChange, int Rows);
+/// <param name="On">The first of the list's records that it stands on.</param>
+public sealed record StandsOnIt(string Table, bool IsChange, int Rows, IReadOnlyList<StandsOnIt.Record> On)
+{
+    /// <param name="Kind">Job, racket, player, client or string.</param>
+    /// <param name="Id">Its own.</param>
+    /// <param name="Name">The player’s of a racket; empty for a job.</param>
+    /// <param name="Number">The ticket’s, or the racket’s within its player; 0 for others.</param>
+    public sealed record Record(string Kind, long Id, string Name, long Number);
+}
 
 /// <summary>A list of which something is in use.</summary>
 public sealed record ListInUse(IReadOnlyList<StandsOnIt> By) : Refusal;
@@ -20,7 +29,7 @@ public sealed record ListInUse(IReadOnlyList<StandsOnIt> By) : Refusal;
 /// </summary>
 public sealed class TakeBackStore(Database database, TimeProvider clock)
 {
-    private const int AtOnce = 200;
+    private const int AtOnce = 200, Named = 5;
 
     /// <summary>The order in which they can go.</summary>
     private static readonly string[] Kinds = ["job", "racket", "player", "client", "string_kind", "client_phone", "client_mail"];
@@ -28,11 +37,12 @@ public sealed class TakeBackStore(Database database, TimeProvider clock)
     public Outcome Begin(Who who, long list) => database.WriteAsOwner(who, c =>
         c.ExecuteScalar<string?>("SELECT state FROM stringing_list WHERE id = @list", new { list }) is not ("In" or "Held") ? new Outcome.Absent()
         : Kinds.SelectMany(kind => Stands(c, list, kind, null)).ToList() is { Count: > 0 } by ? new Outcome.Refused(new ListInUse(by))
-        : Leave(c, list));
+        : Leave(c, who, list));
 
-    private static Outcome.Done Leave(SqliteConnection connection, long list)
+    private Outcome.Done Leave(SqliteConnection connection, Who who, long list)
     {
         connection.Execute("UPDATE stringing_list SET state = 'Leaving' WHERE id = @list", new { list });
+        AuditStore.Note(connection, AuditEvent.ListTakenBack, $"list {list}", clock.GetUtcNow(), who.Account ?? "");
         return new Outcome.Done(list);
     }
 
@@ -66,14 +76,27 @@ public sealed class TakeBackStore(Database database, TimeProvider clock)
     {
         var (table, values) = (kind.StartsWith("client", StringComparison.Ordinal) ? "client" : kind, new { list, kind, ids = ids is null ? null : JsonSerializer.Serialize(ids) });
         var found = new List<StandsOnIt>();
-        if (connection.ExecuteScalar<int>(ChangedSql(table), values) is > 0 and var changed)
-            found.Add(new StandsOnIt(table, true, changed));
+        void Note(string on, bool isChange, List<long> records)
+        {
+            if (records.Count > 0)
+                found.Add(new StandsOnIt(on, isChange, records.Count, Names(connection, table, records.Distinct().Take(Named))));
+        }
+        Note(table, true, connection.Query<long>(ChangedSql(table), values).AsList());
         if (kind == table)
             foreach (var (child, column) in connection.Query<(string, string)>(ReferencesSql, new { table }).AsList())
-                if (connection.ExecuteScalar<int>(RefersSql(child, column), values) is > 0 and var rows)
-                    found.Add(new StandsOnIt(child, false, rows));
+                Note(child, false, connection.Query<long>(RefersSql(child, column), values).AsList());
         return found;
     }
+
+    private static List<StandsOnIt.Record> Names(SqliteConnection connection, string table, IEnumerable<long> ids) =>
+        [.. connection.Query<(long Id, string Name, long Number)>(NamesSql(table), new { ids = JsonSerializer.Serialize(ids) }).Select(r => new StandsOnIt.Record(table, r.Id, r.Name, r.Number))];
+
+    private static string NamesSql(string table) => table switch
+    {
+        "job" => "SELECT id, '', ticket FROM job WHERE id IN (SELECT value FROM json_each(@ids)) ORDER BY ticket",
+        "racket" => "SELECT r.id, p.name, r.number FROM racket r JOIN player p ON p.id = r.player_id WHERE r.id IN (SELECT value FROM json_each(@ids)) ORDER BY r.id",
+        _ => $"SELECT id, name, 0 FROM {table} WHERE id IN (SELECT value FROM json_each(@ids)) ORDER BY id",
+    };
 
     private const string ReferencesSql = """
         SELECT t.name, f."from"
@@ -89,19 +112,21 @@ public sealed class TakeBackStore(Database database, TimeProvider clock)
 
     // Names come from the schema, never from a request. A label that was made carries the job's number.
     private static string ChangedSql(string table) => $"""
-        SELECT COUNT(*) FROM (SELECT m.record_id AS id, m.version FROM {Records}) m JOIN {table} x ON x.id = m.id
+        SELECT m.id FROM (SELECT m.record_id AS id, m.version FROM {Records}) m JOIN {table} x ON x.id = m.id
         WHERE x.version <> m.version{(table == "job" ? " OR x.label_date IS NOT NULL" : "")}
         """;
 
     private static string RefersSql(string child, string column) => $"""
-        SELECT COUNT(*) FROM (SELECT m.record_id AS id FROM {Records}) m JOIN "{child}" x ON x."{column}" = m.id WHERE {Counts(child)}
+        SELECT m.id FROM (SELECT m.record_id AS id FROM {Records}) m JOIN "{child}" x ON x."{column}" = m.id WHERE {Counts(child)}
         """;
 
-    // What the list itself brought goes with it; so does what its jobs took from the stock.
+    // What the list itself brought goes with it; so do what its jobs took from the stock, and who worked on a ticket: nobody can remove
+    // that, and what they did counts by itself.
     private static string Counts(string child) => child switch
     {
         "player" or "racket" or "job" or "charge" or "charge_change" or "payment" or "payment_share" =>
             $"NOT EXISTS (SELECT 1 FROM stringing_list_record o WHERE o.kind = '{child}' AND o.record_id = x.id AND o.list_id = @list)",
+        "job_deed" => "false",
         "stock_move" => "x.kind <> 'Used' OR x.made_by <> 'Program'",
         _ => "true",
     };

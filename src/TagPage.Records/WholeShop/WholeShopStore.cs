@@ -95,10 +95,37 @@ public sealed class WholeShopStore(Database database, TimeProvider clock)
             connection.Execute($"DELETE FROM {table.Name}");
         foreach (var table in WholeShopPlan.Given)
             Insert(connection, parts.FirstOrDefault(part => part.Table == table.Name) ?? throw new DoesNotFitException(new ShopFileWrong(table.Name, 0, "", ShopFileFault.FileMissing)), Columns(connection, table));
-        if (connection.QueryFirstOrDefault<(string Table, long? Row)?>("""SELECT "table", rowid FROM pragma_foreign_key_check""") is var (name, row))
-            throw new DoesNotFitException(new ShopFileWrong(name, (int)(row ?? 0), "", ShopFileFault.RefersToNothing));
+        if (connection.QueryFirstOrDefault<Dangling>(DanglingSql) is { } dangling)
+            throw Wrong(connection, parts.First(part => part.Table == dangling.Child), dangling);
         return new Outcome.Done(1);
     }
+
+    private sealed record Dangling
+    {
+        public string Child { get; init; } = "";
+        public string Column { get; init; } = "";
+        public string Parent { get; init; } = "";
+        public string Key { get; init; } = "";
+    }
+
+    private const string DanglingSql = """
+        SELECT c."table" AS child, f."from" AS "column", c.parent, f."to" AS "key"
+        FROM pragma_foreign_key_check c
+        JOIN pragma_foreign_key_list(c."table") f ON f.id = c.fkid
+        """;
+
+    /// <summary>The check tells a record by its number in the table; its line is told by what it refers to.</summary>
+    private static DoesNotFitException Wrong(SqliteConnection connection, Part part, Dangling dangling)
+    {
+        var refersTo = connection.ExecuteScalar<string>($"""
+            SELECT CAST(x."{dangling.Column}" AS TEXT) FROM "{dangling.Child}" x
+            WHERE x."{dangling.Column}" IS NOT NULL AND NOT EXISTS (SELECT 1 FROM "{dangling.Parent}" p WHERE p."{dangling.Key}" = x."{dangling.Column}")
+            """);
+        var at = part.Header.ToList().IndexOf(dangling.Column);
+        return Wrong(part, part.Rows.First(row => Means(row.Cells[at], refersTo!)).Line, dangling.Column, ShopFileFault.RefersToNothing);
+    }
+
+    private static bool Means(string cell, string value) => cell == value || (long.TryParse(cell, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && $"{number}" == value);
 
     private static void Insert(SqliteConnection connection, Part part, List<Column> columns)
     {

@@ -27,6 +27,9 @@ public static partial class AmountText
         return found;
     }
 
+    /// <summary>The currency beside the amount, as it is written; empty for none.</summary>
+    public static string CurrencyOf(string text) => string.Concat(Currency().Matches(text.Normalize(NormalizationForm.FormKC).Trim()).Select(match => match.Value));
+
     /// <summary>Whether it is written with a mark that could be either.</summary>
     public static bool IsClear(IReadOnlyDictionary<DecimalMark, decimal> reading) => reading.Values.Distinct().Count() == 1;
 

@@ -36,8 +36,9 @@ internal sealed class LineReader(ListTable.Row row, ListTable table, ListSetting
         if (_refused is not null)
             return new ReadLine { Line = row.Line, Refused = _refused };
         var (client, day) = (Client(), Day());
-        var sport = SportWords.Read(Cell(ListColumn.Sport)) ?? settings.Sport ?? default;
-        if (Cell(ListColumn.Sport) is { Length: > 0 } named && SportWords.Read(named) is null)
+        var said = SportWords.Read(Cell(ListColumn.Sport));
+        var sport = said ?? settings.Sport ?? default;
+        if (Cell(ListColumn.Sport) is { Length: > 0 } named && said is null)
             Doubt(ListColumn.Sport, named, $"taken for {EnglishNames.Of(sport)}");
         var (mains, crosses) = Strings();
         var line = new ReadLine
@@ -47,9 +48,11 @@ internal sealed class LineReader(ListTable.Row row, ListTable table, ListSetting
             Phone = Kept(ListColumn.Phone, text => Phones.Read(text, shop.Country)),
             Mail = Kept(ListColumn.Mail, text => CellKinds.Mail.Read(text).Value),
             Player = Kept(ListColumn.Player, text => OneLine(text, 80)) ?? client,
+            IsPlayerNamed = OneLine(Cell(ListColumn.Player), 80) is { Length: > 0 },
             Frame = Frame(),
             Marking = Kept(ListColumn.Racket, text => OneLine(text, 20)) ?? "",
             Sport = sport,
+            IsSportNamed = said is not null,
             Day = day,
             Mains = mains,
             Crosses = crosses ?? mains,
@@ -127,12 +130,19 @@ internal sealed class LineReader(ListTable.Row row, ListTable table, ListSetting
         var written = (text + (other.Length > 0 ? $" / {other}" : "")) is { Length: > 0 } any ? any : "–";
         if (reading is null || verdicts.Contains(TensionVerdict.Impossible))
             Doubt(ListColumn.Tension, written, reading is null ? "the tension is not known" : "no machine pulls that");
-        else if (verdicts.Contains(TensionVerdict.Unusual))
-            _doubts.Add($"{new Tension(reading.Mains, unit)} is outside what is usual in {EnglishNames.Of(sport)}.");
         return reading is null || verdicts.Contains(TensionVerdict.Impossible) ? null : reading with { Unit = unit };
     }
 
-    private long? Price() => Kept(ListColumn.Price, text =>
+    private long? Price()
+    {
+        var text = Cell(ListColumn.Price);
+        if (!CurrencyText.IsOther(AmountText.CurrencyOf(text), shop.Currency))
+            return Kept(ListColumn.Price, Minor);
+        Doubt(ListColumn.Price, text, $"not in {shop.Currency}");
+        return null;
+    }
+
+    private long? Minor(string text)
     {
         var reading = AmountText.Read(text);
         if (reading.Count == 0 || !(AmountText.IsClear(reading) || habits.Decimals is not null))
@@ -140,7 +150,7 @@ internal sealed class LineReader(ListTable.Row row, ListTable table, ListSetting
         var amount = reading.Count == 1 || AmountText.IsClear(reading) ? reading.Values.First() : reading[habits.Decimals!.Value];
         var minor = amount * (decimal)Math.Pow(10, Currencies.Places(shop.Currency));
         return amount <= ImportLimits.MostPrice && minor == Math.Floor(minor) ? (long?)minor : null;
-    });
+    }
 
     /// <summary>What no other field takes.</summary>
     private void Rest()

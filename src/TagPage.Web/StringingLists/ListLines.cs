@@ -2,17 +2,17 @@ using System.Globalization;
 using TagPage.Core.Sports;
 using TagPage.Core.Units;
 using TagPage.Records.Import;
-using TagPage.Records.Shop;
 using TagPage.Records.StringingLists;
 using TagPage.Web.Import;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.StringingLists;
 
 /// <summary>What becomes of each line of a list, in its order.</summary>
 internal sealed class ListLines(
-    ListSettings settings, ShopDetails shop, ListClients clients, ILookup<long, ListOnFileStore.Player> players, ListStrings strings, ListRackets rackets, ListOnFileStore.Found found, IReadOnlySet<int> takenTickets)
+    ListSettings settings, ListClients clients, ListPlayers players, ListStrings strings, ListStringings stringings, ListRackets rackets, ListOnFileStore.Found found, IReadOnlySet<int> takenTickets)
 {
-    private readonly Dictionary<string, int> _seen = found.Stringings.GroupBy(Key).ToDictionary(same => same.Key, _ => 0);
+    private readonly Dictionary<string, int> _seen = stringings.OnFile.ToDictionary(key => key, _ => 0);
     private readonly Dictionary<long, ListOnFileStore.Client> _clients = found.Clients.ToDictionary(client => client.Id);
     private readonly HashSet<int> _tickets = [.. takenTickets];
     private readonly HashSet<string> _filled = [];
@@ -21,7 +21,7 @@ internal sealed class ListLines(
     {
         if (read.Refused is { } refused)
             return new PlannedLine(read, LineState.Refused, [refused], null);
-        if (Tension(read) is not { } tension)
+        if (stringings.Tension(read) is not { } tension)
             return new PlannedLine(read, LineState.Refused, ["The tension is not known, and nothing was said to write down in its place."], null);
         var (doubts, notes) = (read.Doubts.ToList(), read.Notes.ToList());
         if (read.Tension is null)
@@ -29,25 +29,20 @@ internal sealed class ListLines(
         var line = Line(read, tension, doubts, notes);
         if (line.Note.Length > ImportLimits.Note)
             return new PlannedLine(read, LineState.Refused, [$"What would go into the job’s note is longer than {ImportLimits.Note} characters."], null);
-        if (!_seen.TryAdd(Key(line), read.Line))
-            return new PlannedLine(read, LineState.There, [_seen[Key(line)] is 0 ? "This stringing is on file." : $"This stringing stands in line {_seen[Key(line)]} already."], null);
+        if (!_seen.TryAdd(ListStringings.Key(line), read.Line))
+            return new PlannedLine(read, LineState.There, [_seen[ListStringings.Key(line)] is 0 ? "This stringing is on file." : $"This stringing stands in line {_seen[ListStringings.Key(line)]} already."], null);
         var fills = Fills(line);
         return new PlannedLine(read, doubts.Count > 0 ? LineState.Doubted : fills.Count > 0 ? LineState.Changed : LineState.New, [.. doubts, .. fills], line);
-    }
-
-    private TensionReading? Tension(ReadLine read)
-    {
-        if (read.Tension is { } known)
-            return known;
-        var unit = settings.Unit ?? shop.TensionUnit;
-        return settings.TensionUnknown is { } value && TensionCheck.Of(read.Sport, new Tension(value, unit)) != TensionVerdict.Impossible ? new TensionReading(value, value, unit) : null;
     }
 
     private StringingLine Line(ReadLine read, TensionReading tension, List<string> doubts, List<string> notes)
     {
         var (client, racket) = (clients.Of(read), rackets.Of(read));
-        if (client.IsOnFile && players[client.Id].Any() && players[client.Id].All(p => NameKey.Of(p.Name) != NameKey.Of(read.Player)))
-            doubts.Add($"“{read.Player}” is not among the players of this client; a new player is added.");
+        doubts.AddRange(racket.Doubts);
+        if (read.Tension is not null && Unusual(tension, racket.Sport) is { } unusual)
+            doubts.Add($"{unusual} is outside what is usual in {EnglishNames.Of(racket.Sport)}.");
+        if (racket.Id is null && players.IsNew(client, racket.Player))
+            doubts.Add($"“{racket.Player}” is not among the players of this client; a new player is added.");
         if (racket.Of > 1)
         {
             doubts.Add($"Which of {racket.Of} rackets of this frame it was is not said.");
@@ -61,14 +56,14 @@ internal sealed class ListLines(
             Client = client.Name,
             Phone = client.Phone,
             Mail = client.Mail,
-            Player = read.Player,
-            Junior = settings.Juniors && NameKey.Of(read.Player) != NameKey.Of(read.Client),
+            Player = racket.Player,
+            Junior = settings.Juniors && NameKey.Of(racket.Player) != NameKey.Of(read.Client),
             RacketId = racket.Id,
             RacketKey = racket.Key,
             Frame = read.Frame,
             Number = ListRackets.NumberOf(read.Marking),
             TapeColour = ListRackets.NumberOf(read.Marking) is null ? read.Marking : "",
-            Sport = read.Sport,
+            Sport = racket.Sport,
             Mains = strings.Of(read.Mains) ?? new ListString { Name = read.Mains.Name },
             Crosses = strings.Of(read.Crosses) ?? new ListString { Name = read.Crosses.Name },
             MainsTension = tension.Mains,
@@ -82,6 +77,9 @@ internal sealed class ListLines(
             Note = string.Join('\n', notes),
         };
     }
+
+    private static Tension? Unusual(TensionReading reading, Sport sport) =>
+        new[] { reading.Mains, reading.Crosses }.Select(value => new Tension(value, reading.Unit!.Value)).Where(t => TensionCheck.Of(sport, t) == TensionVerdict.Unusual).ToList() is [var first, ..] ? first : null;
 
     private int? Ticket(ReadLine read, List<string> doubts, List<string> notes)
     {
@@ -99,10 +97,4 @@ internal sealed class ListLines(
             return [];
         return [.. new[] { client.Phone is null && line.Phone is not null ? "The client’s phone number was missing on file and comes in." : null, client.Mail is null && line.Mail is not null ? "The client’s email address was missing on file and comes in." : null }.OfType<string>()];
     }
-
-    private static string Key(StringingLine line) => string.Create(CultureInfo.InvariantCulture,
-        $"{(line.RacketId is { } id ? $"{id}" : line.RacketKey)}|{line.StrungOn:O}|{NameKey.Of(line.Mains.Name)}|{line.Mains.GaugeMm:0.###}|{NameKey.Of(line.Crosses.Name)}|{line.Crosses.GaugeMm:0.###}|{line.MainsTension:0.##}|{line.CrossesTension:0.##}|{line.TensionUnit}");
-
-    private static string Key(ListOnFileStore.Stringing job) => string.Create(CultureInfo.InvariantCulture,
-        $"{job.RacketId}|{job.StrungOn:O}|{NameKey.Of(job.MainsName)}|{job.MainsGaugeMm:0.###}|{NameKey.Of(job.CrossesName)}|{job.CrossesGaugeMm:0.###}|{job.MainsTension:0.##}|{job.CrossesTension:0.##}|{job.TensionUnit}");
 }

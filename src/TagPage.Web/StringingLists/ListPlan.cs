@@ -37,10 +37,21 @@ public sealed record StringQuestion(string Key, StringText Text, int Lines);
 /// <param name="Sport">Of the racket.</param>
 /// <param name="Lines">How many.</param>
 /// <param name="MostOnADay">How many of them on the busiest day.</param>
-/// <param name="OnFile">Rackets of this frame that the player has.</param>
-public sealed record RacketQuestion(string Key, string Who, string Frame, Sport Sport, int Lines, int MostOnADay, IReadOnlyList<ListOnFileStore.Racket> OnFile)
+/// <param name="OnFile">Rackets of this frame that the player has, or any of the client’s players where none is named.</param>
+/// <param name="Among">The client’s players, where the list names none and it is open which of them it is.</param>
+public sealed record RacketQuestion(
+    string Key, string Who, string Frame, Sport Sport, int Lines, int MostOnADay, IReadOnlyList<ListOnFileStore.Racket> OnFile, IReadOnlyList<ListOnFileStore.Player> Among)
 {
     public const string One = "one", Several = "several", NewOne = "new";
+
+    /// <summary>The answer that all lines are of this racket.</summary>
+    public static string Of(ListOnFileStore.Racket racket) => $"racket{racket.Id}";
+
+    /// <summary>The answer that they are of a racket of this player that is not on file yet.</summary>
+    public static string Of(ListOnFileStore.Player player) => $"player{player.Id}";
+
+    /// <summary>Null where all are of the same player.</summary>
+    public string? PlayerOf(ListOnFileStore.Racket racket) => Among.FirstOrDefault(player => player.Id == racket.PlayerId)?.Name;
 
     /// <summary>As many as came on one day or are on file.</summary>
     public int HowMany => Math.Max(MostOnADay, OnFile.Count);

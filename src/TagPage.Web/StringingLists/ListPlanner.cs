@@ -14,10 +14,11 @@ public sealed class ListPlanner(ImportStore imports, ListOnFileStore onFile, Str
         var clients = new ListClients(readable);
         var finding = imports.Look(clients.Batch, choices);
         var found = onFile.Of(clients.Batch.Clients.Rows.Where(row => row.IsOnFile).Select(row => row.Id));
-        var players = found.Players.ToLookup(player => player.ClientId);
+        var players = new ListPlayers(found);
         var named = new ListStrings(strings.List(), settings.Strings, readable);
-        var rackets = new ListRackets(readable.Select(line => new ListRackets.Item(line, clients.Of(line), PlayerOf(players, clients.Of(line), line))), found.Rackets.ToLookup(racket => racket.PlayerId), settings);
-        var work = new ListLines(settings, shops.Get(), clients, players, named, rackets, found, onFile.TakenTickets());
+        var stringings = new ListStringings(found, named, settings, shops.Get());
+        var rackets = new ListRackets(readable.Select(line => new ListRackets.Item(line, clients.Of(line), players.Of(line, clients.Of(line)))), players, stringings, settings);
+        var work = new ListLines(settings, clients, players, named, stringings, rackets, found, onFile.TakenTickets());
         return new ListPlan
         {
             Reading = reading,
@@ -30,7 +31,4 @@ public sealed class ListPlanner(ImportStore imports, ListOnFileStore onFile, Str
             Lines = [.. reading.Lines.Select(work.Plan)],
         };
     }
-
-    private static long? PlayerOf(ILookup<long, ListOnFileStore.Player> players, ClientRow client, ReadLine line) =>
-        client.IsOnFile ? players[client.Id].FirstOrDefault(player => NameKey.Of(player.Name) == NameKey.Of(line.Player))?.Id : null;
 }

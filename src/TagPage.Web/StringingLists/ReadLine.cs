@@ -13,13 +13,21 @@ public sealed record ReadLine
     public string Client { get; init; } = "";
     public string? Phone { get; init; }
     public string? Mail { get; init; }
+
+    /// <summary>The client where the list names none.</summary>
     public string Player { get; init; } = "";
+    public bool IsPlayerNamed { get; init; }
+
     public string Frame { get; init; } = "";
 
     /// <summary>Its number or the colour of its tape, where the list says it.</summary>
     public string Marking { get; init; } = "";
 
     public Sport Sport { get; init; }
+
+    /// <summary>By the line itself, not by one answer for the whole list.</summary>
+    public bool IsSportNamed { get; init; }
+
     public DateOnly Day { get; init; }
     public StringText Mains { get; init; } = new("", null);
     public StringText Crosses { get; init; } = new("", null);

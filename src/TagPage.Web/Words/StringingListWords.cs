@@ -8,7 +8,27 @@ public static class StringingListWords
     /// <summary>What stands on a list that was to be taken back.</summary>
     public static string Of(IEnumerable<StandsOnIt> by) => string.Join(", ", by.Select(Of));
 
-    private static string Of(StandsOnIt on) => on.IsChange ? $"{on.Rows} {Noun(on.Table, on.Rows)} changed since" : $"{on.Rows} {Noun(on.Table, on.Rows)}";
+    private static string Of(StandsOnIt on) => $"{What(on)} ({string.Join(", ", on.On.Select(Name))}{(on.Rows > on.On.Count ? ", …" : "")})";
+
+    /// <summary>“2 jobs changed since”, “1 tag”.</summary>
+    public static string What(StandsOnIt on) => on.IsChange ? $"{on.Rows} {Noun(on.Table, on.Rows)} changed since" : $"{on.Rows} {Noun(on.Table, on.Rows)}";
+
+    public static string Name(StandsOnIt.Record record) => record.Kind switch
+    {
+        "job" => $"ticket {record.Number}",
+        "racket" => $"{record.Name}, racket {record.Number}",
+        _ => record.Name,
+    };
+
+    /// <summary>The shop’s page about it.</summary>
+    public static string Page(StandsOnIt.Record record) => record.Kind switch
+    {
+        "job" => $"/shop/jobs/{record.Id}",
+        "racket" => $"/shop/rackets/{record.Id}",
+        "player" => $"/shop/players/{record.Id}",
+        "client" => $"/shop/clients/{record.Id}",
+        _ => $"/shop/strings/edit/{record.Id}",
+    };
 
     private static string Noun(string table, int rows) => table switch
     {

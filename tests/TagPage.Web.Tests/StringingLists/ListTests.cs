@@ -95,6 +95,30 @@ public sealed class ListTests : IDisposable
     }
 
     [Theory]
+    [InlineData("£24.50", 2450, 0)]
+    [InlineData("24.50 GBP", 2450, 0)]
+    [InlineData("24.50", 2450, 0)]
+    [InlineData("$24", null, 1)]
+    [InlineData("24.50 €", null, 1)]
+    [InlineData("USD 24.50", null, 1)]
+    [InlineData("24,50 kr.", null, 1)]
+    public void Price_in_another_currency_is_doubted_and_stands_in_the_note(string text, int? minor, int doubts)
+    {
+        var line = OldLists.Read($"Client;Date;Price\nTamsin;2025-01-13;{text}", s => s with { Columns = [ListColumn.Client, ListColumn.Day, ListColumn.Price] }).Lines[0];
+
+        Assert.Equal((minor, doubts), ((int?)line.PriceMinor, line.Doubts.Count(doubt => doubt == $"Price “{text}”: not in GBP; it stands in the job’s note.")));
+        Assert.Equal(doubts, line.Notes.Count(note => note == $"Price: {text}"));
+    }
+
+    [Fact]
+    public void Phone_number_without_its_area_goes_to_the_note()
+    {
+        var line = OldLists.Read("Client;Phone;Date\nTamsin;0163 123;2025-01-13").Lines[0];
+
+        Assert.Equal((null, 1), (line.Phone, line.Notes.Count(note => note == "Phone: 0163 123")));
+    }
+
+    [Theory]
     [InlineData(";Meadow;2025-03-14;Heron;52", "No client is named.")]
     [InlineData("Tamsin;Meadow;soon;Heron;52", "“soon” is no day that can be told for sure.")]
     [InlineData("Tamsin;Meadow;2027-03-14;Heron;52", "The day is in the future; today is 25 Nov 2026.")]
@@ -148,6 +172,114 @@ public sealed class ListTests : IDisposable
         OldLists.Bring(_shop, List);
 
         Assert.Equal((racket.ToString(System.Globalization.CultureInfo.InvariantCulture), "+442079460958"), (_shop.Records.Text("SELECT racket_id FROM job"), _shop.Records.Text("SELECT phone FROM client")));
+    }
+
+    [Fact]
+    public void List_without_players_finds_the_clients_only_player_who_is_on_file_by_the_given_name()
+    {
+        var racket = _shop.Records.Racket(_shop.Records.Player(_shop.Records.Client("Tamsin Quill"), "Tamsin"));
+        OldLists.Bring(_shop, OldLists.List(Tamsin));
+
+        Assert.Equal(LineState.There, Assert.Single(OldLists.Plan(_shop, OldLists.List(Tamsin)).Plan.Lines).State);
+        Assert.Equal(($"{racket}", 1, 1), (_shop.Records.Text("SELECT racket_id FROM job"), _shop.Records.Count("player"), _shop.Records.Count("racket")));
+    }
+
+    [Fact]
+    public void Of_several_rackets_with_the_frame_it_is_the_one_on_which_the_stringing_is_on_file()
+    {
+        var player = _shop.Records.Player(_shop.Records.Client("Tamsin Quill"), "Tamsin");
+        OldLists.Bring(_shop, OldLists.List(Tamsin));
+        _shop.Records.Racket(player, 2);
+
+        static ListSettings Asking(ListSettings s) => s with { OtherRackets = null };
+        var there = OldLists.Plan(_shop, OldLists.List(Tamsin), Asking).Plan;
+        var twice = OldLists.Plan(_shop, OldLists.List(Tamsin, Tamsin), Asking).Plan;
+        var other = OldLists.Plan(_shop, OldLists.List(Tamsin.Replace("52/50", "48", StringComparison.Ordinal)), Asking).Plan;
+
+        Assert.Equal((true, LineState.There), (there.IsComplete, there.Lines[0].State));
+        Assert.Equal((1, 1), (twice.OpenRackets.Count, other.OpenRackets.Count));
+    }
+
+    [Fact]
+    public void Player_named_in_full_is_the_one_on_file_by_the_given_name()
+    {
+        var client = _shop.Records.Client("Tamsin Quill");
+        var (tamsin, pip) = (_shop.Records.Racket(_shop.Records.Player(client, "Tamsin")), _shop.Records.Racket(_shop.Records.Player(client, "Pip")));
+
+        OldLists.Bring(_shop, "Client;Player;Racket;Date;String;Tension\nTamsin Quill;Tamsin Quill;Pellmore Meadow 98;2025-03-14;Heron Spin 1.25;52\nTamsin Quill;Pip Quill;Pellmore Meadow 98;2025-03-15;Heron Spin 1.25;52");
+
+        Assert.Equal($"{tamsin}, {pip}", _shop.Records.Text("SELECT group_concat(racket_id, ', ' ORDER BY strung_on) FROM job"));
+    }
+
+    [Fact]
+    public void Of_several_players_the_one_who_has_the_frame_is_meant()
+    {
+        var client = _shop.Records.Client("Tamsin Quill");
+        _shop.Records.Player(client, "Tamsin");
+        var racket = _shop.Records.Racket(_shop.Records.Player(client, "Pip"));
+
+        OldLists.Bring(_shop, OldLists.List(Tamsin));
+
+        Assert.Equal(($"{racket}", 2, 1), (_shop.Records.Text("SELECT racket_id FROM job"), _shop.Records.Count("player"), _shop.Records.Count("racket")));
+    }
+
+    [Fact]
+    public void Of_several_players_with_the_frame_it_is_the_one_whose_racket_was_strung_that_day()
+    {
+        var client = _shop.Records.Client("Tamsin Quill");
+        var pip = _shop.Records.Racket(_shop.Records.Player(client, "Pip"));
+        OldLists.Bring(_shop, OldLists.List(Tamsin));
+        _shop.Records.Racket(_shop.Records.Player(client, "Odo"));
+
+        var plan = OldLists.Plan(_shop, OldLists.List(Tamsin, Tamsin.Replace("52/50", "48", StringComparison.Ordinal), Tamsin.Replace("14", "15", StringComparison.Ordinal)), s => s with { OtherRackets = null }).Plan;
+
+        Assert.Equal(LineState.There, plan.Lines[0].State);
+        Assert.Equal((pip, "No player is named; taken for Pip, who has this frame, strung on this day."), (plan.Lines[1].Write!.RacketId, plan.Lines[1].Reasons[0]));
+        Assert.Equal(["Odo", "Pip"], plan.Rackets.Single(q => q.Among.Count > 0).OnFile.Select(r => plan.Rackets.Single(q => q.Among.Count > 0).PlayerOf(r)).Order());
+    }
+
+    [Theory]
+    [InlineData("player", "Odo, 2")]
+    [InlineData("new", "Tamsin Quill, 3")]
+    public void Racket_of_none_of_several_players_is_asked_about(string answer, string becomes)
+    {
+        var client = _shop.Records.Client("Tamsin Quill");
+        _shop.Records.Racket(_shop.Records.Player(client, "Pip"), frame: "Another");
+        var odo = _shop.Records.Player(client, "Odo");
+        var open = OldLists.Plan(_shop, OldLists.List(Tamsin), s => s with { OtherRackets = null }).Plan;
+        var question = Assert.Single(open.Rackets);
+        Assert.Equal((question.Key, 2), (Assert.Single(open.OpenRackets), question.Among.Count));
+
+        OldLists.Bring(_shop, OldLists.List(Tamsin), s => s with { Rackets = new Dictionary<string, string> { [question.Key] = answer == "player" ? $"player{odo}" : answer } });
+
+        Assert.Equal(becomes, _shop.Records.Text("SELECT p.name || ', ' || (SELECT COUNT(*) FROM player) FROM job j JOIN racket r ON r.id = j.racket_id JOIN player p ON p.id = r.player_id"));
+    }
+
+    [Fact]
+    public void Of_several_players_without_the_frame_the_one_of_the_clients_name_is_taken_in_doubt()
+    {
+        var client = _shop.Records.Client("Tamsin Quill");
+        _shop.Records.Player(client, "Pip");
+        _shop.Records.Player(client, "Tamsin");
+
+        var line = Assert.Single(OldLists.Plan(_shop, OldLists.List(Tamsin)).Plan.Lines);
+
+        Assert.Equal(("Tamsin", LineState.Doubted, "No player is named; taken for Tamsin, by name."), (line.Write!.Player, line.State, line.Reasons[0]));
+    }
+
+    [Fact]
+    public void Frame_on_file_keeps_its_sport_when_one_was_said_for_the_whole_list()
+    {
+        var racket = _shop.Records.Racket(_shop.Records.Player(_shop.Records.Client("Tamsin Quill"), "Tamsin"));
+        _shop.Records.Change("UPDATE racket SET sport = 'Squash'");
+        const string List = "Client;Racket;Date;String;Tension\nTamsin Quill;Pellmore Meadow 98;2025-03-14;Heron Spin 1.25;26 lb";
+
+        var said = Assert.Single(OldLists.Plan(_shop, List).Plan.Lines);
+        var named = Assert.Single(OldLists.Plan(_shop, List.Replace("Tension\n", "Tension;Sport\n", StringComparison.Ordinal) + ";tennis").Plan.Lines);
+
+        Assert.Equal((racket, Sport.Squash), (said.Write!.RacketId, said.Write.Sport));
+        Assert.Equal((LineState.Doubted, "Taken for racket 1 on file, which is for squash."), (said.State, Assert.Single(said.Reasons)));
+        Assert.Equal((null, Sport.Tennis), (named.Write!.RacketId, named.Write.Sport));
     }
 
     [Fact]

@@ -95,6 +95,58 @@ public sealed partial class TakeBackTests : IDisposable
         Assert.Equal("0", _shop.Records.Text("SELECT left_cm FROM string_stock"));
     }
 
+    [Fact]
+    public async Task Page_names_the_tickets_that_were_worked_on_with_links()
+    {
+        var list = Bring();
+        var (job, ticket) = (_shop.Records.Text("SELECT MAX(id) FROM job"), _shop.Records.Text("SELECT MAX(ticket) FROM job"));
+        _shop.Records.Change("UPDATE job SET note = 'x', version = version + 1 WHERE id = @job", new { job });
+        var owner = _shop.Owner();
+
+        var refused = await owner.Send(await owner.Open($"/shop/import/list/{list}"));
+
+        Assert.Contains($"1 job changed since (ticket {ticket})", refused.Main, StringComparison.Ordinal);
+        Assert.Equal($"ticket {ticket}", refused.Document.QuerySelector($"main a[href='/shop/jobs/{job}']")!.TextContent);
+    }
+
+    [Fact]
+    public async Task Saving_a_ticket_without_a_change_is_none()
+    {
+        var before = Content();
+        var list = Bring();
+        var brought = _shop.Database.Dump();
+        var owner = _shop.Owner();
+        foreach (var job in _shop.Records.Text("SELECT group_concat(record_id) FROM stringing_list_record WHERE kind = 'job'").Split(','))
+            Assert.Equal($"/shop/jobs/{job}", (await owner.Send(await owner.Open($"/shop/jobs/edit/{job}"))).Location);
+
+        Assert.Equal(brought, _shop.Database.Dump());
+        Assert.IsType<Outcome.Done>(Back(list));
+        Assert.Equal(before, Content());
+    }
+
+    [Fact]
+    public void That_somebody_worked_on_a_ticket_does_not_stand_in_the_way_by_itself()
+    {
+        var list = Bring();
+        _shop.Records.Change("""
+            INSERT INTO account (id, name, normalized_name, password_hash, security_stamp, concurrency_stamp, role, made_at)
+            VALUES ('00000000000000000000000000000001', 'bram', 'BRAM', '', '', '', 'Bench', '2026-11-20T10:00:00.000Z');
+            INSERT INTO job_deed (job_id, deed, made_at, made_by) SELECT MAX(id), 'Changed', '2026-11-20T10:00:00.000Z', '00000000000000000000000000000001' FROM job;
+            """);
+
+        Assert.IsType<Outcome.Done>(Back(list));
+        Assert.Equal(0, _shop.Records.Count("job_deed"));
+    }
+
+    [Fact]
+    public void What_happened_tells_of_the_list_and_of_its_way_back()
+    {
+        var list = Bring();
+        Back(list);
+
+        Assert.Equal($"1205 list {list}: 3 lines, 1206 list {list}", _shop.Records.Text("SELECT group_concat(event || ' ' || detail, ', ' ORDER BY id) FROM audit"));
+    }
+
     private long Bring() => OldLists.Bring(_shop, List, s => s with { SettledBefore = new DateOnly(2026, 1, 1), Unit = TagPage.Core.Units.TensionUnit.Lb });
 
     private Outcome Back(long list)
@@ -110,6 +162,6 @@ public sealed partial class TakeBackTests : IDisposable
     [GeneratedRegex(@"(?<=name=Tamsin Quill .*)version=\d+|calendar_number=\d+")]
     private static partial Regex Version();
 
-    [GeneratedRegex(@"(?m)^(stringing_list\w*|used_form_key|search\w*_(config|data|docsize|idx))\r?\n(  .*\r?\n)*")]
+    [GeneratedRegex(@"(?m)^(stringing_list\w*|used_form_key|audit|search\w*_(config|data|docsize|idx))\r?\n(  .*\r?\n)*")]
     private static partial Regex Kept();
 }

@@ -134,7 +134,7 @@ public sealed class WholeShopTests : IDisposable
     [InlineData("client.csv", "Odalys Ferran", "", "client.csv, line 2: the line holds something that cannot be, or that another line has already. Nothing was taken in.")]
     [InlineData("racket.csv", "Tennis", "Golf", "racket.csv, line 2: the line holds something that cannot be, or that another line has already. Nothing was taken in.")]
     [InlineData("job.csv", ",1,1,Shop", ",1,x,Shop", "job.csv, line 2, crosses_id: this is no number. Nothing was taken in.")]
-    [InlineData("player.csv", "1,1,Pim", "1,77,Pim", "player.csv, line 1: the record refers to one that is in none of the files. Nothing was taken in.")]
+    [InlineData("player.csv", "1,1,Pim", "1,77,Pim", "player.csv, line 2, client_id: the record refers to one that is in none of the files. Nothing was taken in.")]
     [InlineData("player.csv", "junior", "senior", "player.csv, line 1, senior: this column is unknown. The file may come from another version of the program. Nothing was taken in.")]
     [InlineData("player.csv", ",junior", "", "player.csv, line 1, junior: this column is missing. The file may come from another version of the program. Nothing was taken in.")]
     public void File_that_does_not_fit_is_refused_with_its_line_and_nothing_is_taken_in(string file, string text, string instead, string says)
@@ -147,6 +147,16 @@ public sealed class WholeShopTests : IDisposable
 
         Assert.Equal(says, ShopRefusals.Of(why));
         Assert.Equal(before, _new.Database.Dump());
+    }
+
+    [Fact]
+    public void Record_that_refers_to_nothing_is_told_by_its_line_not_by_its_number()
+    {
+        _old.Records.Shop();
+        var family = _old.Records.Family();
+        var racket = _old.Records.Racket(family.Player, 7);
+
+        Assert.Equal("racket.csv, line 3, player_id: the record refers to one that is in none of the files. Nothing was taken in.", ShopRefusals.Of(Refused(With(Zip(_old), "racket.csv", $"\n{racket},{family.Player}", $"\n{racket},9999"))));
     }
 
     [Fact]

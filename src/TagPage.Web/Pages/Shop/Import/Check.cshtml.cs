@@ -1,15 +1,17 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TagPage.Records.Audit;
 using TagPage.Records.Import;
 using TagPage.Records.Shop;
 using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.Limits;
 using TagPage.Web.Import;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Import;
 
 /// <summary>What the files would do. Nothing is saved before every client who may be on file is decided.</summary>
-public sealed class CheckModel(Importer importer, ImportStore store, Uploads uploads, KeptAnswers answers, ShopClock clock) : PageModel
+public sealed class CheckModel(Importer importer, ImportStore store, Uploads uploads, KeptAnswers answers, ShopClock clock, SecurityLog log) : PageModel
 {
     public ImportReport? Report { get; private set; }
 
@@ -60,6 +62,7 @@ public sealed class CheckModel(Importer importer, ImportStore store, Uploads upl
             return Page();
         }
         uploads.Remove(key);
+        log.Note(HttpContext, AuditEvent.FilesBroughtIn, detail: Report.Summary);
         this.Say($"Brought in: {Report.Summary}.");
         return Redirect("/shop");
     }

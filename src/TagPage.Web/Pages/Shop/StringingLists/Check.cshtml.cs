@@ -133,6 +133,6 @@ public sealed class CheckModel(ListDesk desk, StringingListStore store, StringSt
         foreach (var (i, question) in Plan.Strings.Index().Where(q => Plan.OpenStrings.Contains(q.Item.Key)).Take(MostAsked))
             ModelState.AddModelError($"string-{i}", $"Say what {(question.Text.IsKnown ? $"“{question.Text.Name}”" : "the string of lines that name none")} is: a string of the catalogue, or material and gauge (0.5 to 1.6 mm).");
         foreach (var (i, question) in Plan.Rackets.Index().Where(q => Plan.OpenRackets.Contains(q.Item.Key)).Take(MostAsked))
-            ModelState.AddModelError($"racket-{i}", $"Say how many rackets these lines of {question.Who} are.");
+            ModelState.AddModelError($"racket-{i}", question.Among.Count > 0 ? $"Say whose racket these lines of {question.Who} are about." : $"Say how many rackets these lines of {question.Who} are.");
     }
 }
