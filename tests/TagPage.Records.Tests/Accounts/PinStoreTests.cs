@@ -1,3 +1,4 @@
+using Dapper;
 using TagPage.Records.Accounts;
 using TagPage.Records.Outbox;
 using TagPage.Records.Storage;
@@ -50,6 +51,20 @@ public sealed class PinStoreTests : IDisposable
         Assert.Equal([0, 0, 5, 10, 20], waits);
         Assert.True(Store.Take(_bench, _bram.Id)!.IsLocked);
         Assert.True(Assert.Single(Store.People(_bench), person => person.Name == "bram").IsLocked);
+    }
+
+    [Fact]
+    public void Helper_who_owes_a_second_step_is_known_and_a_session_by_pin_ends_but_not_the_owners()
+    {
+        var (bram, runa) = (Sessions.BeginByPin(_bram.Id, _bench, ""), Sessions.BeginByPin(_runa.Id, _bench, ""));
+        Assert.NotNull(Sessions.Live(bram, _bram.Id, "first"));
+        _street.Database.Write(c => c.Execute("UPDATE shop SET helpers_second_step = 1; INSERT INTO shop (id, name, country, time_zone, currency, tension_unit, helpers_second_step) SELECT 1, 'Bench', 'GB', 'Etc/UTC', 'GBP', 'Lb', 1 WHERE NOT EXISTS (SELECT 1 FROM shop)"));
+
+        Assert.Equal((true, false), (Store.Take(_bench, _bram.Id)!.OwesSecondStep, Store.Take(_bench, _runa.Id)!.OwesSecondStep));
+        Assert.Null(Sessions.Live(bram, _bram.Id, "first"));
+        Assert.NotNull(Sessions.Live(runa, _runa.Id, "first"));
+        _street.Database.Write(c => c.Execute("UPDATE account SET two_factor = 1, authenticator_key = 'sealed' WHERE name = 'bram'"));
+        Assert.NotNull(Sessions.Live(bram, _bram.Id, "first"));
     }
 
     [Fact]

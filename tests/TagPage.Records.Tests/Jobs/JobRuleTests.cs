@@ -42,6 +42,21 @@ public sealed class JobRuleTests : IDisposable
         Assert.Equal("CollectedOn", _street.Refused<DayToCome>(() => Moves.Collect(Who.Shop, _job, new() { CollectedOn = Tomorrow })).Field);
     }
 
+    [Theory]
+    [InlineData(Supplier.Client, 1, null, null, "MainsSuppliedBy")]
+    [InlineData(Supplier.Shop, 1, Supplier.Client, null, "CrossesSuppliedBy")]
+    [InlineData(Supplier.Client, 9, null, 1, "CrossesSuppliedBy")]
+    [InlineData(Supplier.Client, 9, null, null, null)]
+    [InlineData(Supplier.Shop, 1, null, null, null)]
+    [InlineData(Supplier.Client, 2, null, null, null)]
+    public void String_that_the_shop_sells_is_asked_about_where_it_comes_from_the_client_but_not_if_it_did_before(Supplier by, int mains, Supplier? crossesBy, int? crosses, string? place)
+    {
+        var last = new JobRow { MainsId = 2, CrossesId = 2, MainsSuppliedBy = Supplier.Client, CrossesSuppliedBy = Supplier.Client };
+        var order = new JobOrder { MainsId = mains, CrossesId = crosses, MainsSuppliedBy = by, CrossesSuppliedBy = crossesBy };
+
+        Assert.Equal(place is null ? [] : [place], order.Brought(last, new HashSet<long> { 1, 2 }).Select(odd => odd.Field));
+    }
+
     [Fact]
     public void Days_come_in_the_order_in_which_they_can_happen()
     {
