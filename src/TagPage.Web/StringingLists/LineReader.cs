@@ -10,7 +10,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.StringingLists;
 
 /// <summary>How a list writes; what is null stays unread where it matters.</summary>
-public sealed record LineHabits(DayOrder? Days, DecimalMark? Decimals, TensionUnit Unit, TensionUnit? UnitOfHeading);
+public sealed record LineHabits(DayOrder? Days, DayCount? Counted, DecimalMark? Decimals, TensionUnit Unit, TensionUnit? UnitOfHeading);
 
 /// <summary>Reads one line. What cannot be read goes into the note; what a stringing cannot do without refuses the line.</summary>
 internal sealed class LineReader(ListTable.Row row, ListTable table, ListSettings settings, LineHabits habits, ShopDetails shop, DateOnly today)
@@ -82,7 +82,7 @@ internal sealed class LineReader(ListTable.Row row, ListTable table, ListSetting
     {
         var text = Cell(ListColumn.Day);
         var reading = DayText.Read(text, today);
-        var day = reading?.Clear ?? (habits.Days is { } order && reading?.ByOrder.TryGetValue(order, out var ordered) == true ? ordered : null);
+        var day = reading is null ? Counted(text) : reading.Clear ?? (habits.Days is { } order && reading.ByOrder.TryGetValue(order, out var ordered) ? ordered : null);
         if (day > today)
             _refused ??= $"The day is in the future; today is {Formats.Day(today)}.";
         else if (day is null)
@@ -91,6 +91,8 @@ internal sealed class LineReader(ListTable.Row row, ListTable table, ListSetting
             _doubts.Add($"“{text}” can only be {Formats.Day(day)}; other days in this list are written in another order.");
         return day ?? default;
     }
+
+    private DateOnly? Counted(string text) => habits.Counted is { } since && SerialDay.Read(text, today).TryGetValue(since, out var day) ? day : null;
 
     private string Frame()
     {
@@ -104,10 +106,12 @@ internal sealed class LineReader(ListTable.Row row, ListTable table, ListSetting
     {
         var (text, other) = (Cell(ListColumn.Strings), Cell(ListColumn.Crosses));
         var (mains, crosses) = StringText.Read(text);
+        var gauge = Kept(ListColumn.Gauge, GaugeText.Read);
         if (other.Length > 0)
             (mains, crosses) = (StringText.Read(text) is (var one, null) ? one : mains, StringText.Read(other).Mains);
         else if (crosses is not null)
             _doubts.Add($"Mains “{mains.Name}”, crosses “{crosses.Name}”.");
+        (mains, crosses) = With(gauge, mains, crosses);
         if (new[] { mains, crosses ?? mains }.Any(s => OneLine(s.Name, 60) is null && s.IsKnown))
         {
             Doubt(ListColumn.Strings, text, "too long for a string’s name");
@@ -116,6 +120,25 @@ internal sealed class LineReader(ListTable.Row row, ListTable table, ListSetting
         if (!mains.IsKnown)
             Doubt(ListColumn.Strings, text.Length > 0 ? text : "–", "no string is named");
         return (mains, crosses is { IsKnown: true } ? crosses : null);
+    }
+
+    private (StringText Mains, StringText? Crosses) With(GaugeText? gauge, StringText mains, StringText? crosses)
+    {
+        if (gauge is null || !mains.IsKnown)
+        {
+            if (gauge is not null)
+                Doubt(ListColumn.Gauge, Cell(ListColumn.Gauge), "no string is named");
+            return (mains, crosses);
+        }
+        var other = crosses is { IsKnown: true } ? crosses : (gauge.CrossesMm is null || gauge.CrossesMm == gauge.Mm ? null : mains);
+        if (mains.With(gauge.Mm, gauge.Name) is { } first && (other is null || other.With(gauge.CrossesMm ?? gauge.Mm, gauge.Name) is not null))
+        {
+            if (crosses is { IsKnown: true, GaugeMm: null } && gauge.CrossesMm is null)
+                _doubts.Add($"The gauge “{Cell(ListColumn.Gauge)}” was taken for mains and crosses.");
+            return (first, other?.With(gauge.CrossesMm ?? gauge.Mm, gauge.Name));
+        }
+        Doubt(ListColumn.Gauge, Cell(ListColumn.Gauge), "the string itself says another gauge");
+        return (mains, crosses);
     }
 
     private TensionReading? Tension(Sport sport)

@@ -13,6 +13,7 @@ public sealed class ListReader
     private readonly DateOnly _today;
     private readonly TensionUnit? _unitOfHeading;
     private DayOrder? _days;
+    private DayCount? _counted;
     private DecimalMark? _decimals;
     private TensionUnit? _unit;
 
@@ -27,15 +28,17 @@ public sealed class ListReader
     private ListReading ReadAll()
     {
         var days = Days();
+        var counted = Counted();
         var decimals = Decimals();
         var unit = Units();
         return new ListReading
         {
             Days = days,
+            Counted = counted,
             Decimals = decimals,
             Unit = unit,
             LacksSport = _settings.Sport is null && _table.Rows.Any(row => row.Wrong is null && SportWords.Read(Cell(row, ListColumn.Sport)) is null),
-            Lines = [.. _table.Rows.Select(row => LineReader.Read(row, _table, _settings, new LineHabits(_days, _decimals, _unit ?? _shop.TensionUnit, _unitOfHeading), _shop, _today))],
+            Lines = [.. _table.Rows.Select(row => LineReader.Read(row, _table, _settings, new LineHabits(_days, _counted, _decimals, _unit ?? _shop.TensionUnit, _unitOfHeading), _shop, _today))],
         };
     }
 
@@ -46,6 +49,18 @@ public sealed class ListReader
         var open = cells.Find(cell => cell.Reading!.Clear is null);
         _days = left is [var only] ? only : _settings.Days is { } said && left.Contains(said) ? said : null;
         return open.Text is null || _days is not null ? null : new OpenHabit<DayOrder>(left, open.Text);
+    }
+
+    /// <summary>Numbers in the column of days count days only if all of them may, and one can be nothing else; the list's newest ones tell since when.</summary>
+    private OpenHabit<DayCount>? Counted()
+    {
+        var cells = Cells(ListColumn.Day).Where(SerialDay.IsNumber).Select(text => (Text: text, Reading: SerialDay.Read(text, _today))).ToList();
+        if (cells.Count == 0 || cells.Any(cell => cell.Reading.Count == 0))
+            return null;
+        var left = Evidence.Left(cells.Select(cell => cell.Reading.Keys), [DayCount.Since1900, DayCount.Since1904]);
+        _counted = left is [var only] && cells.Any(cell => SerialDay.IsCounted(cell.Text)) ? only
+            : _settings.Counted is { } said && (said == DayCount.NoDays || left.Contains(said)) ? said : null;
+        return _counted is not null ? null : new OpenHabit<DayCount>([.. left, DayCount.NoDays], cells.Find(cell => cell.Reading.Count > 1).Text ?? cells[0].Text);
     }
 
     private OpenHabit<DecimalMark>? Decimals()

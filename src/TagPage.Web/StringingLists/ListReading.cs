@@ -12,6 +12,7 @@ public sealed record ListReading
 {
     public IReadOnlyList<ReadLine> Lines { get; init; } = [];
     public OpenHabit<DayOrder>? Days { get; init; }
+    public OpenHabit<DayCount>? Counted { get; init; }
     public OpenHabit<DecimalMark>? Decimals { get; init; }
     public OpenHabit<TensionUnit>? Unit { get; init; }
 
@@ -21,5 +22,5 @@ public sealed record ListReading
     /// <summary>Lines without a tension that can be read, also those that only an open question keeps from being read.</summary>
     public int WithoutTension => Lines.Count(line => line is { Tension: null, Client.Length: > 0 });
 
-    public bool IsOpen => Days is not null || Decimals is not null || Unit is not null || LacksSport;
+    public bool IsOpen => Days is not null || Counted is not null || Decimals is not null || Unit is not null || LacksSport;
 }

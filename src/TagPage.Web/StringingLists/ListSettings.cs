@@ -12,6 +12,9 @@ public sealed record ListSettings
     public IReadOnlyList<ListColumn> Columns { get; init; } = [];
 
     public DayOrder? Days { get; init; }
+
+    /// <summary>How numbers in the column of days are to be taken.</summary>
+    public DayCount? Counted { get; init; }
     public DecimalMark? Decimals { get; init; }
     public TensionUnit? Unit { get; init; }
 

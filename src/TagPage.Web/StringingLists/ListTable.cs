@@ -88,7 +88,7 @@ public sealed class ListTable
             Wrong = $"The first line has {width} cells; at most {MostColumns} are read.";
             return;
         }
-        HasHeadings = !row.Cells.Any(cell => DayText.Read(cell) is not null);
+        HasHeadings = !row.Cells.Any(cell => DayText.Read(cell) is not null || SerialDay.IsCounted(cell));
         Headings = [.. Enumerable.Range(0, width).Select(i => HasHeadings && row.Cells[i].Length > 0 ? row.Cells[i] : $"Column {i + 1}")];
         if (!HasHeadings)
             Rows.Add(Fitted(row, width));

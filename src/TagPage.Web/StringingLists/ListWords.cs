@@ -14,6 +14,13 @@ public static class ListWords
         _ => "year, month, day",
     };
 
+    public static string Name(DayCount count) => count switch
+    {
+        DayCount.Since1900 => "days counted from 1900, as most spreadsheets do",
+        DayCount.Since1904 => "days counted from 1904, as some older ones do",
+        _ => "no days: refuse these lines",
+    };
+
     public static string Name(DecimalMark mark) => mark == DecimalMark.Point ? "a point before the decimals" : "a comma before the decimals";
 
     public static string Name(TensionUnit unit) => unit == TensionUnit.Lb ? "pounds (lb)" : "kilograms (kg)";
@@ -48,6 +55,8 @@ public static class ListWords
 
     /// <summary>“9 Jan 2025 or 1 Sep 2025”: what an example may mean.</summary>
     public static string MayMean(OpenHabit<DayOrder> habit) => string.Join(" or ", DayText.Read(habit.Example)!.ByOrder.Where(pair => habit.Left.Contains(pair.Key)).Select(pair => Words.Formats.Day(pair.Value)).Distinct());
+
+    public static string MayMean(OpenHabit<DayCount> habit, DateOnly today) => string.Join(" or ", SerialDay.Read(habit.Example, today).Where(pair => habit.Left.Contains(pair.Key)).Select(pair => Words.Formats.Day(pair.Value)));
 
     public static string MayMean(OpenHabit<DecimalMark> habit) => string.Join(" or ", AmountText.Read(habit.Example).Values.Select(value => value.ToString("0.00", CultureInfo.InvariantCulture)).Distinct());
 }

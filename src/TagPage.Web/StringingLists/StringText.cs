@@ -22,6 +22,12 @@ public sealed partial record StringText(string Name, decimal? GaugeMm)
         return parts is [{ Length: > 0 } mains, { Length: > 0 } crosses] ? (One(mains), One(crosses)) : (One(text), null);
     }
 
+    /// <summary>With a gauge that stands elsewhere; null where its own is another.</summary>
+    public StringText? With(decimal? mm, string name) =>
+        GaugeMm is { } own && mm is { } other && own != other ? null
+        : Name.Split(' ').Contains(name, StringComparer.OrdinalIgnoreCase) || name.Length == 0 ? this with { GaugeMm = GaugeMm ?? mm }
+        : this with { Name = $"{Name} {name}" };
+
     private static StringText One(string text)
     {
         var plain = text.Normalize(NormalizationForm.FormC).Trim();
@@ -30,7 +36,7 @@ public sealed partial record StringText(string Name, decimal? GaugeMm)
         var gauges = Gauge().Matches(plain);
         if (gauges is not [var only] || decimal.Parse(only.Groups["mm"].Value.Replace(',', '.'), CultureInfo.InvariantCulture) is not (>= 0.5m and <= 1.6m and var mm))
             return new StringText(plain, null);
-        var name = Blanks().Replace(plain.Remove(only.Index, only.Length), " ").Trim(' ', '-', ',', '(', ')');
+        var name = Blanks().Replace(plain.Remove(only.Index, only.Length), " ").Trim(' ', '-', ',', '(', ')', 'Ø', 'ø', '⌀');
         return NameKey.Of(name).Length == 0 ? new StringText(plain, mm) : new StringText(name, mm);
     }
 

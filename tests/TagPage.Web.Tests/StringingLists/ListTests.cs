@@ -57,6 +57,68 @@ public sealed class ListTests : IDisposable
     }
 
     [Fact]
+    public void Numbers_that_only_a_spreadsheet_can_have_counted_are_days_beside_written_ones()
+    {
+        var reading = OldLists.Read(OldLists.List("Tamsin;Meadow;45292;Heron;52", "Tamsin;Meadow;45352.4;Heron;52", "Tamsin;Meadow;2024-05-06;Heron;52"));
+
+        Assert.Null(reading.Counted);
+        Assert.Equal([new(2024, 1, 1), new(2024, 3, 1), new(2024, 5, 6)], reading.Lines.Select(line => line.Day));
+    }
+
+    [Fact]
+    public void Numbers_that_are_days_by_both_counts_are_asked_about_once_and_a_newer_one_decides()
+    {
+        var old = OldLists.List("Tamsin;Meadow;43830;Heron;52");
+
+        var asked = OldLists.Read(old);
+        var answered = OldLists.Read(old, s => s with { Counted = DayCount.Since1904 });
+
+        Assert.Equal(("43830", "31 Dec 2019 or 1 Jan 2024"), (asked.Counted!.Example, ListWords.MayMean(asked.Counted, TestShop.Today)));
+        Assert.True(asked.IsOpen);
+        Assert.Equal((null, new DateOnly(2024, 1, 1)), (answered.Counted, answered.Lines[0].Day));
+        Assert.Equal(new DateOnly(2019, 12, 31), OldLists.Read(OldLists.List("Tamsin;Meadow;43830;Heron;52", "Tamsin;Meadow;45292;Heron;52")).Lines[0].Day);
+    }
+
+    [Fact]
+    public void Numbers_that_may_be_days_without_their_marks_are_asked_about_or_left_alone()
+    {
+        var open = OldLists.Read(OldLists.List("Tamsin;Meadow;41224;Heron;52"));
+        var others = OldLists.Read(OldLists.List("Tamsin;Meadow;41224;Heron;52", "Tamsin;Meadow;151224;Heron;52"));
+        var none = OldLists.Read(OldLists.List("Tamsin;Meadow;41224;Heron;52"), s => s with { Counted = DayCount.NoDays });
+
+        Assert.Equal("41224", open.Counted!.Example);
+        Assert.Null(others.Counted);
+        Assert.All(others.Lines.Concat(none.Lines), line => Assert.Contains("no day that can be told for sure", line.Refused, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("Heron Spin", "1,25 mm", "Heron Spin 1.25", "Heron Spin 1.25")]
+    [InlineData("Heron Spin", "1.25/1.30", "Heron Spin 1.25", "Heron Spin 1.30")]
+    [InlineData("Heron Spin 1.20 / Heron Soft", "1.30", "Heron Spin 1.20", "Heron Soft ")]
+    [InlineData("Heron Spin / Heron Soft", "1.30", "Heron Spin 1.30", "Heron Soft 1.30")]
+    [InlineData("Heron Spin", "16L", "Heron Spin 16L ", "Heron Spin 16L ")]
+    [InlineData("Heron Spin 16L", "16L", "Heron Spin 16L ", "Heron Spin 16L ")]
+    [InlineData("Heron Spin 1.25", "1.25", "Heron Spin 1.25", "Heron Spin 1.25")]
+    public void Gauge_of_its_own_column_is_the_strings(string strings, string gauge, string mains, string crosses)
+    {
+        var line = OldLists.Read($"Client;Date;String;Gauge\nTamsin;2025-01-13;{strings};{gauge}\n".Replace(';', '\t')).Lines[0];
+
+        Assert.Equal((mains, crosses), (Said(line.Mains), Said(line.Crosses)));
+
+        static string Said(StringText text) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{text.Name} {text.GaugeMm:0.00}");
+    }
+
+    [Fact]
+    public void Gauge_that_is_none_or_another_than_the_string_says_stands_in_the_note()
+    {
+        var lines = OldLists.Read("Client;Date;String;Gauge;Tension\nTamsin;2025-01-13;Heron Spin;thin;52\nTamsin;2025-01-14;Heron Spin 1.25;1.30;52\nTamsin;2025-01-15;?;1.30;52\n").Lines;
+
+        Assert.Equal(["Gauge: thin"], lines[0].Notes);
+        Assert.Equal((1.25m, "Gauge: 1.30"), (lines[1].Mains.GaugeMm, Assert.Single(lines[1].Notes)));
+        Assert.Equal(["Gauge: 1.30", "String: ?"], lines[2].Notes);
+    }
+
+    [Fact]
     public void Decimals_that_the_list_does_not_show_are_asked()
     {
         const string List = "Client;Date;Price\nTamsin;2025-01-13;1.234";

@@ -98,6 +98,53 @@ public sealed class ReadingTests
         CultureInfo.GetCultures(CultureTypes.AllCultures).Select(c => c.DateTimeFormat.ShortDatePattern),
         pattern => pattern.Contains('.', StringComparison.Ordinal) && pattern.IndexOf('M', StringComparison.Ordinal) < pattern.IndexOf('d', StringComparison.Ordinal) && pattern.IndexOf('d', StringComparison.Ordinal) < pattern.IndexOf('y', StringComparison.Ordinal));
 
+    /// <summary>
+    /// Worked examples: 45292 and 25569 as usually printed for 1 January 2024 and 1970; 61 is 1 March 1900 and 1462 days lie between the two
+    /// counts (ECMA-376, part 1, 18.17.4.1). The library’s own count, which is that of 1900, agrees.
+    /// </summary>
+    [Theory]
+    [InlineData("45292", DayCount.Since1900, "2024-01-01")]
+    [InlineData("25569", DayCount.Since1900, "1970-01-01")]
+    [InlineData("45292.73", DayCount.Since1900, "2024-01-01")]
+    [InlineData("45292,73", DayCount.Since1900, "2024-01-01")]
+    [InlineData("43830", DayCount.Since1904, "2024-01-01")]
+    public void Counted_day_is_read(string text, DayCount count, string day)
+    {
+        Assert.Equal(day, SerialDay.Read(text, Today)[count].ToString("O", CultureInfo.InvariantCulture));
+        Assert.Equal(day, DateOnly.FromDateTime(DateTime.FromOADate(double.Parse(text[..5], CultureInfo.InvariantCulture) + (count == DayCount.Since1904 ? 1462 : 0))).ToString("O", CultureInfo.InvariantCulture));
+    }
+
+    [Theory]
+    [InlineData("10124")]
+    [InlineData("101224")]
+    [InlineData("7")]
+    [InlineData("4529")]
+    [InlineData("-45292")]
+    [InlineData("45292.5.1")]
+    public void Number_that_counts_no_day_is_not_read(string text) => Assert.Empty(SerialDay.Read(text, Today));
+
+    [Theory]
+    [InlineData("1.25", 1.25, null, "")]
+    [InlineData("1,25 mm", 1.25, null, "")]
+    [InlineData("Ø 1.25mm", 1.25, null, "")]
+    [InlineData("0.68", 0.68, null, "")]
+    [InlineData("125", 1.25, null, "")]
+    [InlineData("1.25/1.30", 1.25, 1.30, "")]
+    [InlineData("16L", null, null, "16L")]
+    [InlineData("17l", null, null, "17L")]
+    [InlineData("16 gauge", null, null, "16")]
+    public void Gauge_is_read(string text, double? mains, double? crosses, string name) =>
+        Assert.Equal(new GaugeText((decimal?)mains, (decimal?)crosses, name), GaugeText.Read(text));
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("thin")]
+    [InlineData("12")]
+    [InlineData("2.5")]
+    [InlineData("400")]
+    [InlineData("1.25/?")]
+    public void What_is_no_gauge_is_not_read(string text) => Assert.Null(GaugeText.Read(text));
+
     [Theory]
     [InlineData("24.50", 24.5)]
     [InlineData("24,5", 24.5)]

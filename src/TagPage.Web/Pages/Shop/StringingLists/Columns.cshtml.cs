@@ -18,6 +18,7 @@ public sealed class ColumnsModel(ListDesk desk, ShopStore shops, ShopClock clock
     {
         public List<string> Columns { get; init; } = [];
         public DayOrder? Days { get; init; }
+        public DayCount? Counted { get; init; }
         public DecimalMark? Decimals { get; init; }
         public TensionUnit? Unit { get; init; }
         public Sport? Sport { get; init; }
@@ -36,6 +37,10 @@ public sealed class ColumnsModel(ListDesk desk, ShopStore shops, ShopClock clock
     /// <summary>Choices where the list leaves it open; null where it does not.</summary>
     public IEnumerable<SelectListItem>? AsksDays => Asks(Reading.Days, ListWords.Name, Saved.Settings.Days is not null);
 
+    public IEnumerable<SelectListItem>? AsksCounted => Asks(Reading.Counted, ListWords.Name, Saved.Settings.Counted is not null);
+
+    public DateOnly Today => clock.Today;
+
     public IEnumerable<SelectListItem>? AsksDecimals => Asks(Reading.Decimals, ListWords.Name, Saved.Settings.Decimals is not null);
 
     public IEnumerable<SelectListItem>? AsksUnit => Asks(Reading.Unit, ListWords.Name, Saved.Settings.Unit is not null);
@@ -50,6 +55,7 @@ public sealed class ColumnsModel(ListDesk desk, ShopStore shops, ShopClock clock
         {
             Columns = [.. said.Columns.Select(column => column.ToString())],
             Days = said.Days,
+            Counted = said.Counted,
             Decimals = said.Decimals,
             Unit = said.Unit,
             Sport = said.Sport,
@@ -97,6 +103,7 @@ public sealed class ColumnsModel(ListDesk desk, ShopStore shops, ShopClock clock
     {
         Columns = columns,
         Days = Input.Days,
+        Counted = Input.Counted,
         Decimals = Input.Decimals,
         Unit = Input.Unit,
         Sport = Input.Sport,
@@ -109,6 +116,8 @@ public sealed class ColumnsModel(ListDesk desk, ShopStore shops, ShopClock clock
     {
         if (Reading.Days is { } days)
             ModelState.AddModelError("Input.Days", $"Say in which order the list writes days: {days.Example} may be {ListWords.MayMean(days)}.");
+        if (Reading.Counted is { } counted)
+            ModelState.AddModelError("Input.Counted", $"Say what numbers like {counted.Example} are: it may be {ListWords.MayMean(counted, clock.Today)}.");
         if (Reading.Decimals is { } decimals)
             ModelState.AddModelError("Input.Decimals", $"Say how the list writes decimals: {decimals.Example} may be {ListWords.MayMean(decimals)}.");
         if (Reading.Unit is { } unit)
