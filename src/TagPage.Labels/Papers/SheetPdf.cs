@@ -19,7 +19,9 @@ internal sealed class SheetPages(Sheet sheet, int pages) : IDisposable
 {
     private const float Width = 595, Height = 842, Left = 62, Right = 533, Top = 62, Bottom = 772;
     private const int Text = 10, Large = 20;
-    private const float Line = 14, SquareSide = 110;
+    private const float Line = 14, UsualSide = 110, SwissSide = 46 * 72 / 25.4f;
+
+    private float SquareSide => sheet.Square is { IsSwiss: true } ? SwissSide : UsualSide;
 
     private readonly MemoryStream _file = new();
     private SKDocument? _document;
@@ -133,6 +135,9 @@ internal sealed class SheetPages(Sheet sheet, int pages) : IDisposable
         using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = false };
         using var all = path.Detach();
         _canvas!.DrawPath(all, ink);
+        using var ground = new SKPaint { Color = SKColors.White, IsAntialias = false };
+        foreach (var box in square.Cross)
+            _canvas.DrawRect(SKRect.Create(Left + (float)box.X * module, _y + (float)box.Y * module, (float)box.Wide * module, (float)box.High * module), box.IsDark ? ink : ground);
         var words = _y;
         foreach (var line in sheet.SquareWords.SelectMany(line => Broken(line, Right - Left - SquareSide - 24, false)))
             Write(line, Left + SquareSide + 24, words += Line, Text);

@@ -12,6 +12,11 @@ namespace TagPage.Records.Jobs;
 /// <summary>Tells clients that rackets are ready to be collected. Only the shop may.</summary>
 public sealed class ReadyStore(Database database, OutboxStore outbox, IJobMails mails, ShopStore shops, ShopClock clock)
 {
+    /// <summary>Rackets that an email says are ready, with what of their price is open now.</summary>
+    public IReadOnlyList<JobRow> ToldBy(Who who, long mail) => database.Read(c => c.Query<JobRow>(ToldBySql, new { mail, who.IsShop }).AsList());
+
+    private const string ToldBySql = $"SELECT {JobRow.Columns} FROM job_card WHERE id IN (SELECT id FROM job WHERE told_mail_id = @mail) AND @IsShop ORDER BY ticket";
+
     /// <summary>Puts the email into the outbox, once for each time the racket became ready.</summary>
     public Outcome Tell(Who who, long id)
     {

@@ -55,6 +55,7 @@ internal static class BillLineStore
             Name = shop.Name,
             Street = shop.Street,
             Town = shop.Town,
+            Country = shop.Country,
             Phone = shop.Phone,
             Mail = shop.Mail,
             TaxNumber = list.TaxNumber,

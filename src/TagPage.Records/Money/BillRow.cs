@@ -83,6 +83,9 @@ public sealed record BillSender
     public string Name { get; init; } = "";
     public string Street { get; init; } = "";
     public string Town { get; init; } = "";
+
+    /// <summary>Two letters; empty on bills from before it was kept.</summary>
+    public string Country { get; init; } = "";
     public string? Phone { get; init; }
     public string? Mail { get; init; }
     public string TaxNumber { get; init; } = "";

@@ -67,10 +67,14 @@ public sealed class JobMails(ShopStore shops, ShopClock clock) : IJobMails
     /// </summary>
     private static string? Price(IReadOnlyList<JobRow> jobs, ShopDetails shop, Language language, OwnPageMailPhrases say)
     {
-        if (jobs.Any(job => job.Payer is not null || job.PriceMinor is null))
+        if (Open(jobs) is not { } open)
             return null;
-        return jobs.All(job => job.PaidOn is not null) ? say.Paid : language.Money(jobs.Where(job => job.PaidOn is null).Sum(job => job.OpenMinor!.Value), shop);
+        return jobs.All(job => job.PaidOn is not null) ? say.Paid : language.Money(open, shop);
     }
+
+    /// <summary>What is still to be paid for all of them; null where one has no price, or somebody else pays.</summary>
+    public static long? Open(IReadOnlyList<JobRow> jobs) =>
+        jobs.Any(job => job.Payer is not null || job.PriceMinor is null) ? null : jobs.Where(job => job.PaidOn is null).Sum(job => job.OpenMinor!.Value);
 
     private static string Or(string own, string products) => own.Length > 0 ? own : products;
 }

@@ -3,7 +3,7 @@ using TagPage.Records.Outbox;
 
 namespace TagPage.Web.Mail;
 
-/// <summary>An email as a page of its own: no pictures, no styles, nothing that is fetched.</summary>
+/// <summary>An email as a page of its own: no styles, nothing that is fetched, and no picture but one that lies in the email itself.</summary>
 public static class MailHtml
 {
     /// <summary>A mail whose template is Markdown.</summary>
@@ -17,6 +17,10 @@ public static class MailHtml
         var blocks = string.Concat(text.Parts.Select(p => Html(p, made))).Split("\n\n", StringSplitOptions.RemoveEmptyEntries).Select(b => b.Trim('\n', ' ')).Where(b => b.Length > 0);
         return Page(string.Join('\n', blocks.Select(b => b.StartsWith("<blockquote>", StringComparison.Ordinal) ? b : $"<p>{Lines(b)}</p>")));
     }
+
+    /// <summary>With two paragraphs at its end, the second with a picture that goes along under that id.</summary>
+    public static string With(string page, string words, string says, string contentId) =>
+        page.Replace("</body>", $"<p>{Encoded(PlainMail.Unlinked(words))}</p>\n<p>{Encoded(says)}<br>\n<img src=\"cid:{Encoded(contentId)}\" alt=\"{Encoded(says)}\"></p>\n</body>", StringComparison.Ordinal);
 
     private static string Html(MailPart part, Func<MailPart, string> made) => part.Kind switch
     {

@@ -14,6 +14,7 @@ internal static class MailServices
         services.AddSingleton<OutboxStore>();
         services.AddSingleton<DeliveryStore>();
         services.AddSingleton<Deliveries>();
+        services.AddSingleton<MailSquares>();
         services.AddSingleton<MailWriter>();
         if (settings.HasServer)
             services.TryAddSingleton<IMailCarrier, SmtpCarrier>();

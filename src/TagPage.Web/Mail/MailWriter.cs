@@ -10,7 +10,7 @@ using TagPage.Web.Papers;
 namespace TagPage.Web.Mail;
 
 /// <summary>Writes the finished email of an outbox row. Only here are private links put into its text.</summary>
-public sealed class MailWriter(ShopStore shops, BillStore bills, PublicAddress address, LinkTokens keys)
+public sealed class MailWriter(ShopStore shops, BillStore bills, MailSquares squares, PublicAddress address, LinkTokens keys)
 {
     /// <exception cref="UndeliverableException">The shop or the addressee has no email address.</exception>
     public MimeMessage Write(OutboxStore.Row row)
@@ -32,9 +32,29 @@ public sealed class MailWriter(ShopStore shops, BillStore bills, PublicAddress a
         Func<MailPart, string> made = part => Made(row, part);
         // Each mail goes as text and once more as a simple page; the owner's Markdown as it is meant to look.
         var html = row.Kind is MailKind.Reminder or MailKind.ClientNotice ? MailHtml.Of(body, made) : MailHtml.OfPlain(body, made);
-        mail.Body = With(row.BillId, new MultipartAlternative(new TextPart("plain") { Text = PlainMail.Of(body, made) }, new TextPart("html") { Text = html }));
+        mail.Body = With(row.BillId, Both(PlainMail.Of(body, made), html, squares.Of(row.Id), mail.MessageId));
         return mail;
     }
+
+    /// <summary>Text and page; the square to pay with goes along as a picture of the page, and in words in both.</summary>
+    private static MultipartAlternative Both(string text, string html, MailSquare? pay, string messageId)
+    {
+        if (pay is null)
+            return new MultipartAlternative(new TextPart("plain") { Text = text }, new TextPart("html") { Text = html });
+        var picture = new MimePart("image", "png")
+        {
+            Content = new MimeContent(new MemoryStream(pay.Square.Png(DotsOfModule))),
+            ContentDisposition = new ContentDisposition(ContentDisposition.Inline),
+            ContentTransferEncoding = ContentEncoding.Base64,
+            ContentId = $"pay.{messageId}",
+        };
+        return new MultipartAlternative(
+            new TextPart("plain") { Text = $"{text.TrimEnd()}\n\n{PlainMail.Unlinked(pay.Words)}\n" },
+            new MultipartRelated { new TextPart("html") { Text = MailHtml.With(html, pay.Words, pay.Scan, picture.ContentId) }, picture });
+    }
+
+    /// <summary>Large enough for a phone that reads it from another screen.</summary>
+    private const int DotsOfModule = 6;
 
     /// <summary>With the bill's PDF, where it brings one.</summary>
     private MimeEntity With(long? billId, MimeEntity text)

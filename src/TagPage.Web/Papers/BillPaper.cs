@@ -32,7 +32,7 @@ public static class BillPaper
                 .. bill.PaidMinor == 0 ? Array.Empty<(string, string)>() : [("Paid already", Money(-bill.PaidMinor)), ("To pay", Money(bill.ToPayMinor))],
             ],
             Notes = [.. Notes(bill)],
-            Square = Payment.Square(bill.Sender.Iban, bill.Sender.AccountName, bill.Currency, IsToPay(bill) ? bill.ToPayMinor : 0, $"Bill {bill.Name}"),
+            Square = Payment.Square(bill.Sender, bill.Currency, IsToPay(bill) ? bill.ToPayMinor : 0, $"Bill {bill.Name}"),
             SquareWords = ["Scan this with your bank’s app to pay:", Money(bill.ToPayMinor), $"for bill {bill.Name}", $"to {bill.Sender.AccountName}"],
             PageOf = (page, of) => $"{Title(bill)}, page {page} of {of}",
         };

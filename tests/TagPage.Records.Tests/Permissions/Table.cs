@@ -93,6 +93,12 @@ internal static class Table
 
     private const string APiece = "INSERT INTO added_mass (racket_id, place, at, weight, material, added_on) VALUES (1, 'Handle', 8, 3, 'Lead', '2026-11-01')";
 
+    private const string ToldBy77 = """
+        INSERT INTO outbox (id, kind, to_client_id, message_id, state, not_before, made_at)
+        VALUES (77, 'ClientNotice', 1, 'told', 'Failed', '2026-11-25T09:00:00.000Z', '2026-11-25T09:00:00.000Z');
+        UPDATE job SET told_mail_id = 77 WHERE id = 2;
+        """;
+
     private const string APhoto = "INSERT INTO photo (job_id, made_at, width, height, small, picture) VALUES (2, '2026-11-25T09:00:00.000Z', 4, 3, x'FFD8FF', x'FFD8FF')";
 
     private const string AGuide = "INSERT INTO care_guide (title, name, markdown) VALUES ('In the sun', 'sun', 'Put it in the shade.')";
@@ -164,6 +170,7 @@ internal static class Table
         new(Shop, (s, who) => s.News.Racket(who, s.Racket)),
         new(Shop, (s, who) => s.Ready.Tell(who, s.Waiting), StrungNow),
         new(Shop, (s, who) => s.Ready.TellAll(who, Party.Client(s.Street.Odalys)), StrungNow),
+        new(Shop, (s, who) => s.Ready.ToldBy(who, 77), ToldBy77),
         new(Shop, (s, who) => s.Together.Get(who, Party.Client(s.Street.Odalys))),
         new(Shop, (s, who) => s.DropOffs.Rackets(who, Party.Client(s.Street.Odalys))),
         new(Shop, (s, who) => s.DropOffs.Add(who, Party.Client(s.Street.Odalys), new DropOffEntry { FormKey = Scene.Key, ReceivedOn = Street.Today, Lines = new[] { new DropOffLine { RacketId = s.Racket, Job = Scene.Order } } })),

@@ -27,8 +27,7 @@ public sealed class IndexModel(ClientOnFileStore clients, OwnPageRacketStore rac
     public void OnGet()
     {
         Owed = owed.OfClient(Who.Client(Me.Id));
-        var list = prices.Get();
-        Square = Payment.Square(list.Iban, list.AccountName.Length > 0 ? list.AccountName : Shop.Name, Shop.Currency, Owed?.OwedMinor ?? 0, Owed?.Tickets ?? "");
+        Square = Payment.Square(Payment.Payee(Shop, prices.Get()), Shop.Currency, Owed?.OwedMinor ?? 0, Owed?.Tickets ?? "");
         var (today, values, mine) = (clock.Today, Shop.StartingValues, rackets.OfClient(Me.Id));
         var names = GivenNames.Of(mine.Select(r => r.Player));
         Players = [.. mine.GroupBy(r => r.PlayerId).Select(p => new Player(p.Key, names[p.First().Player], [.. p.Select(r => (r, r.Work(today, values)))]))];

@@ -104,4 +104,5 @@ public sealed record OwnPageHomePhrases
     public required string None { get; init; }
     public required string ToPay { get; init; }
     public required string PayByPhone { get; init; }
+    public required string PayByTransfer { get; init; }
 }
