@@ -2,6 +2,6 @@ namespace TagPage.Core.Money;
 
 /// <summary>
 /// What a line of a job's price is for. Whole: a price agreed for everything. Strings: mains and crosses of one set.
-/// Adjustment: what makes the lines come to a price that was agreed.
+/// Adjustment: what makes the lines come to a price that was agreed. Prepaid: what a restring paid in advance takes off, below zero.
 /// </summary>
-public enum ChargeKind { Whole, Labour, Strings, Mains, Crosses, Grip, Grommets, Rush, Extra, Adjustment }
+public enum ChargeKind { Whole, Labour, Strings, Mains, Crosses, Grip, Grommets, Rush, Extra, Adjustment, Prepaid }

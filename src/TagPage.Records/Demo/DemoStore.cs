@@ -48,6 +48,17 @@ public sealed class DemoStore(Database database, ImportStore imports)
             c.Execute("UPDATE job SET promised_for = @day WHERE id = @id", new { id, day = opening.NextOpen(Earlier(promised, received.AddDays(MostDaysPromised))) });
     });
 
+    /// <summary>A racket that waits is left at the first stop, one that is ready is collected there.</summary>
+    public void UseStop() => database.Write(c => c.Execute(UseStopSql));
+
+    private const string UseStopSql = """
+        INSERT INTO job_stop (job_id, left_at, collect_at)
+        SELECT id, CASE state WHEN 'Waiting' THEN (SELECT MIN(id) FROM stop) END, (SELECT MIN(id) FROM stop)
+        FROM job
+        WHERE id IN ((SELECT MAX(j.id) FROM job j WHERE j.state = 'Waiting' AND NOT EXISTS (SELECT 1 FROM job_request q WHERE q.job_id = j.id AND q.expected = 1)),
+                     (SELECT MAX(id) FROM job WHERE state = 'Strung'))
+        """;
+
     private const string PromisedSql = "SELECT id, received_on, promised_for FROM job WHERE state IN ('Waiting', 'OnMachine') AND promised_for IS NOT NULL";
 
     private static DateOnly Earlier(DateOnly one, DateOnly other) => one < other ? one : other;

@@ -2,6 +2,7 @@ using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
 using TagPage.Records.Deeds;
+using TagPage.Records.Prepaid;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
@@ -29,6 +30,8 @@ public sealed class BackStore(Database database, TimeProvider clock)
         foreach (var job in jobs)
         {
             Back(connection, job!);
+            if (job!.State == JobState.Collected)
+                PrepaidUseStore.GiveBack(connection, job.Id, who, now);
             JobDeedStore.Note(connection, who, job!.Id, JobDeed.TakenBack, now);
         }
         return new Outcome.Done(jobs[0]!.Id);

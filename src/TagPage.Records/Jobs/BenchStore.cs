@@ -46,7 +46,7 @@ public sealed class BenchStore(Database database)
     private const string CameInCountSql = $"SELECT COUNT(*) FROM {CameInOf}";
 
     private const string CameInOf = """
-        job j WHERE j.received_on = @day AND j.state <> 'Cancelled' AND NOT EXISTS (SELECT 1 FROM job_request q WHERE q.job_id = j.id AND q.expected = 1)
+        job j WHERE j.received_on = @day AND j.state <> 'Cancelled' AND j.done_on IS NULL AND NOT EXISTS (SELECT 1 FROM job_request q WHERE q.job_id = j.id AND q.expected = 1)
         """;
 
     // Only those that are shown are looked up with all that the card has.

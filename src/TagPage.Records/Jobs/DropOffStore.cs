@@ -68,7 +68,7 @@ public sealed class DropOffStore(Database database, ShopStore shops, ShopClock c
             return NewJobStore.Add(connection, who, racket, job, at, shop) is Outcome.Done { Id: var made }
                 ? made
                 : throw new InvalidOperationException("What was found possible a moment ago was refused.");
-        MoveStore.Receive(connection, racket.OpenJobId!.Value, input.ReceivedOn);
+        MoveStore.Receive(connection, racket.OpenJobId!.Value, input.ReceivedOn, at.Now);
         JobDeedStore.Note(connection, who, racket.OpenJobId.Value, JobDeed.Came, at.Now);
         connection.Execute(PromiseSql, new { Id = racket.OpenJobId.Value, input.PromisedFor });
         return racket.OpenJobId.Value;

@@ -23,6 +23,12 @@ public record JobEntry
     public int Pieces { get; init; } = 2;
     public DateOnly ReceivedOn { get; init; }
     public string? ReceivedWhere { get; init; }
+
+    /// <summary>The stop where it was left; null or 0 for the shop's own bench.</summary>
+    public long? LeftAtId { get; init; }
+
+    /// <summary>The stop where it is to be collected; 0 for the shop's own bench, null for where it was left.</summary>
+    public long? CollectAtId { get; init; }
     public DateOnly? PromisedFor { get; init; }
 
     /// <summary>In the shop's currency, 24.50.</summary>
@@ -34,6 +40,10 @@ public record JobEntry
 
     /// <summary>The form asked about what looks odd, and it was confirmed: kept if a tension is outside the frame's range.</summary>
     public bool Confirmed { get; init; }
+
+    internal long? LeftAt => LeftAtId is > 0 ? LeftAtId : null;
+
+    internal long? CollectAt => CollectAtId is null ? LeftAt : CollectAtId is > 0 ? CollectAtId : null;
 
     internal JobOrder Order => new()
     {

@@ -56,3 +56,9 @@ public sealed record NoRacketChosen() : Refusal;
 
 /// <summary>No ticket waits for this racket to be brought; somebody was quicker.</summary>
 public sealed record NotAnnounced(string Place) : Refusal(Place);
+
+/// <summary>No such stop, or one that is no longer used.</summary>
+public sealed record StopUnknown(string Place) : Refusal(Place);
+
+/// <summary>The racket lies where it was to be collected until now.</summary>
+public sealed record BroughtAlready(string Place, string Stop) : Refusal(Place);

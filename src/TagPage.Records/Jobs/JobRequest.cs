@@ -11,6 +11,9 @@ public sealed record JobRequest(AskedIn AskedIn, string AskedWords)
     /// <summary>Where the racket will be dropped off; this and the days only in the own page.</summary>
     public string DropOffWhere { get; init; } = "";
 
+    /// <summary>The stop where they leave it and collect it; null for elsewhere.</summary>
+    public long? StopId { get; init; }
+
     public DateOnly? DropOffBy { get; init; }
 
     /// <summary>When they need it back.</summary>

@@ -18,8 +18,9 @@ public sealed record JobRow
         mains_id, mains_name, mains_material, mains_gauge_mm, mains_supplied_by, mains_tension,
         crosses_id, crosses_name, crosses_material, crosses_gauge_mm, crosses_supplied_by, crosses_tension,
         tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces, received_on, received_where, promised_for, strung_on, strung_by, machine,
-        told_ready_at, is_telling_failed, is_telling, started_at, strung_at, collected_on, price_minor, laid_minor, paid_on, note, ended_on, ended_how,
-        asked_in, asked_words, expected, drop_off_where, drop_off_by, needed_by, reading, instrument_id, instrument
+        told_ready_at, is_telling_failed, is_telling, started_at, strung_at, collected_on, done_on, price_minor, laid_minor, paid_on, note, ended_on, ended_how,
+        asked_in, asked_words, expected, drop_off_where, drop_off_by, needed_by, reading, instrument_id, instrument,
+        left_at_id, left_at, collect_at_id, collect_at, fetched_at, brought_at
         """;
 
     public long Id { get; init; }
@@ -74,6 +75,9 @@ public sealed record JobRow
     public string StrungBy { get; init; } = "";
     public string Machine { get; init; } = "";
     public DateOnly? CollectedOn { get; init; }
+
+    /// <summary>When the work of a visit was done, which has no strings; null for a stringing.</summary>
+    public DateOnly? DoneOn { get; init; }
     public long? PriceMinor { get; init; }
 
     /// <summary>What payments cover of it so far.</summary>
@@ -122,6 +126,25 @@ public sealed record JobRow
         CrossesByShop = CrossesSuppliedBy == Supplier.Shop,
     };
 
+    /// <summary>The stops where it was left and is to be collected; null for the shop's own bench.</summary>
+    public long? LeftAtId { get; init; }
+    public string? LeftAt { get; init; }
+    public long? CollectAtId { get; init; }
+    public string? CollectAt { get; init; }
+
+    /// <summary>When it was fetched from where it was left, and brought to where it is collected.</summary>
+    public DateTimeOffset? FetchedAt { get; init; }
+    public DateTimeOffset? BroughtAt { get; init; }
+
+    /// <summary>It lies where it was left and is still to be fetched.</summary>
+    public bool IsToFetch => State == JobState.Waiting && !Expected && LeftAtId is not null && FetchedAt is null;
+
+    /// <summary>It is ready and still to be brought to where it is collected.</summary>
+    public bool IsToBring => State == JobState.Strung && CollectAtId is not null && BroughtAt is null;
+
+    /// <summary>The stop at which it is; null while the technician has it, or the client.</summary>
+    public string? IsAt => IsToFetch ? LeftAt : State == JobState.Strung && BroughtAt is not null ? CollectAt : null;
+
     public bool IsHybrid => MainsId != CrossesId;
 
     public Tension Mains => new(MainsTension, TensionUnit);
@@ -133,6 +156,8 @@ public sealed record JobRow
 
     /// <summary>Still to be paid; null without a price.</summary>
     public long? OpenMinor => PriceMinor - LaidMinor;
+
+    public bool IsVisit => DoneOn is not null;
 
     public bool IsOpen => State is JobState.Waiting or JobState.OnMachine;
 }

@@ -7,10 +7,15 @@ namespace TagPage.Records.Jobs;
 /// <summary>Reads one job whole.</summary>
 public sealed class JobStore(Database database)
 {
-    /// <summary>Null for a job that is not there, and for everybody but the shop.</summary>
+    /// <summary>Null for a job that is not there, for a visit, and for everybody but the shop.</summary>
     public JobRow? Get(Who who, long id) => database.Read(c => Get(c, who, id));
 
     internal static JobRow? Get(SqliteConnection connection, Who who, long id) => connection.QuerySingleOrDefault<JobRow>(GetSql, new { who.IsShop, id });
 
-    internal const string GetSql = $"SELECT {JobRow.Columns} FROM job_card WHERE id = @id AND @IsShop";
+    internal const string GetSql = $"{GetWithVisitsSql} AND done_on IS NULL";
+
+    /// <summary>The same with visits, for what is paid: those have neither strings nor tensions.</summary>
+    public JobRow? GetWithVisits(Who who, long id) => database.Read(c => c.QuerySingleOrDefault<JobRow>(GetWithVisitsSql, new { who.IsShop, id }));
+
+    private const string GetWithVisitsSql = $"SELECT {JobRow.Columns} FROM job_card WHERE id = @id AND @IsShop";
 }

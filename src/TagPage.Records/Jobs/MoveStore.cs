@@ -3,6 +3,7 @@ using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
 using TagPage.Records.Deeds;
 using TagPage.Records.Money;
+using TagPage.Records.Prepaid;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
@@ -16,7 +17,12 @@ namespace TagPage.Records.Jobs;
 public sealed class MoveStore(Database database, ShopClock clock)
 {
     /// <summary>A racket that was still to be brought came in today.</summary>
-    public Outcome Start(Who who, long id) => Move(who, id, [JobState.Waiting], JobDeed.Started, StartSql);
+    public Outcome Start(Who who, long id) => Move(who, id, [JobState.Waiting], JobDeed.Started, (c, _) =>
+    {
+        JobStopStore.Fetched(c, id, clock.Now);
+        c.Execute(StartSql, new { id, clock.Now, clock.Today });
+        return null;
+    });
 
     private const string StartSql = $"""
         UPDATE job
@@ -27,10 +33,19 @@ public sealed class MoveStore(Database database, ShopClock clock)
     private const string IsExpected = "EXISTS (SELECT 1 FROM job_request WHERE job_id = @id AND expected = 1)";
 
     /// <summary>A racket that was still to be brought came in today; any other stays as it is: idempotent.</summary>
-    public Outcome Receive(Who who, long id) => Move(who, id, [JobState.Waiting], JobDeed.Came, ReceiveSql);
+    public Outcome Receive(Who who, long id) => Move(who, id, [JobState.Waiting], JobDeed.Came, (c, _) =>
+    {
+        Receive(c, id, clock.Today, clock.Now);
+        return null;
+    });
 
     /// <summary>In the caller's transaction, for a job that is known to wait.</summary>
-    internal static void Receive(SqliteConnection connection, long id, DateOnly on) => connection.Execute(ReceiveSql, new { id, Today = on });
+    internal static void Receive(SqliteConnection connection, long id, DateOnly on, DateTimeOffset now)
+    {
+        if (connection.ExecuteScalar<bool>($"SELECT {IsExpected}", new { id }))
+            JobStopStore.Fetched(connection, id, now);
+        connection.Execute(ReceiveSql, new { id, Today = on });
+    }
 
     private const string ReceiveSql = $"""
         UPDATE job SET received_on = @Today, version = version + 1 WHERE id = @id AND {IsExpected};
@@ -47,6 +62,7 @@ public sealed class MoveStore(Database database, ShopClock clock)
                 return why;
             if (ReadingStore.FirstFault(c, input.Reading, input.InstrumentId) is { } fault)
                 return fault;
+            JobStopStore.Fetched(c, id, now);
             c.Execute(MarkStrungSql, new { id, input.StrungOn, StrungBy = input.StrungBy ?? "", Machine = input.Machine ?? "", Now = now, Today = today });
             ReadingStore.SetFirst(c, id, input.StrungOn, input.Reading, input.InstrumentId);
             BedStore.EndFollowed(c, job.RacketId, input.OldEndedHow);
@@ -91,6 +107,7 @@ public sealed class MoveStore(Database database, ShopClock clock)
         var now = clock.Now;
         return Move(who, id, [JobState.Waiting, JobState.OnMachine], JobDeed.Cancelled, (c, _) =>
         {
+            PrepaidUseStore.GiveBack(c, id, who, now);
             c.Execute(CancelSql, new { id });
             ShareStore.Settle(c, id, who, now);
             return null;
@@ -115,16 +132,6 @@ public sealed class MoveStore(Database database, ShopClock clock)
                 return new Outcome.Refused(why);
             JobDeedStore.Note(c, who, id, deed, now);
             return new Outcome.Done(id);
-        });
-    }
-
-    private Outcome Move(Who who, long id, JobState[] from, JobDeed deed, string sql)
-    {
-        var (now, today) = (clock.Now, clock.Today);
-        return Move(who, id, from, deed, (c, _) =>
-        {
-            c.Execute(sql, new { id, Now = now, Today = today });
-            return null;
         });
     }
 }

@@ -84,7 +84,7 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
                COALESCE(
                  {RequestedJob.Last},
                  (SELECT j.id FROM racket s JOIN job j ON j.racket_id = s.id
-                  WHERE s.player_id = r.player_id AND s.sport = r.sport AND j.state <> 'Cancelled'
+                  WHERE s.player_id = r.player_id AND s.sport = r.sport AND j.state <> 'Cancelled' AND j.done_on IS NULL
                   ORDER BY COALESCE(j.strung_on, j.received_on) DESC, j.id DESC LIMIT 1)) AS last_job_id
         FROM racket r
         JOIN player p ON p.id = r.player_id
@@ -115,6 +115,7 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
             BedStore.End(connection, bed.JobId, input.OldEndedOn ?? input.ReceivedOn, how);
         var values = new NewJobValues(racket.Id, input, strings, shop);
         var job = connection.ExecuteScalar<long>(AddSql, values);
+        JobStopStore.Set(connection, job, input.LeftAt, input.CollectAt);
         var list = PriceListStore.Get(connection);
         ChargeLineStore.Replace(connection, job, input.IsPricedWhole && values.PriceMinor is { } whole ? [list.Whole(whole)] : list.Lines(Priced(racket.Sport, input, values), values.PriceMinor), who, at.Now);
         if (input.Confirmed)
@@ -130,7 +131,8 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
         input.Faults(racket.Sport, shop, today, BedStore.Current(connection, racket.Id)).FirstOrDefault()
         ?? (Refusal?)(input.OldReading is not null && !ReadingStore.HasInstrument(connection, input.OldInstrumentId) ? new InstrumentUnknown(nameof(input.OldInstrumentId)) : null)
         ?? (Refusal?)(input.Photos.Count > PhotoStore.MostOfJob ? new TooManyPhotos(PhotoStore.MostOfJob, PhotoStore.MostOfJob) : null)
-        ?? StringPickStore.WhyUnknown(connection, input);
+        ?? StringPickStore.WhyUnknown(connection, input)
+        ?? JobStopStore.WhyNot(connection, input, null);
 
     private static PricedJob Priced(Sport sport, NewJobEntry input, NewJobValues values) => new()
     {

@@ -103,6 +103,7 @@ internal static class BillLineStore
         line.JobId,
         line.Ticket,
         line.StrungOn,
+        line.IsVisit,
         line.Whose,
         Kind = line.Kind.ToString(),
         line.Words,
@@ -113,7 +114,7 @@ internal static class BillLineStore
     }));
 
     private const string LineSql = """
-        INSERT INTO bill_line (bill_id, position, job_id, ticket, strung_on, whose, kind, words, centimetres, metre_minor, amount_minor, tax_bp)
-        VALUES (@bill, @Position, @JobId, @Ticket, @StrungOn, @Whose, @Kind, @Words, @Centimetres, @MetreMinor, @AmountMinor, @TaxBp)
+        INSERT INTO bill_line (bill_id, position, job_id, ticket, strung_on, is_visit, whose, kind, words, centimetres, metre_minor, amount_minor, tax_bp)
+        VALUES (@bill, @Position, @JobId, @Ticket, @StrungOn, @IsVisit, @Whose, @Kind, @Words, @Centimetres, @MetreMinor, @AmountMinor, @TaxBp)
         """;
 }

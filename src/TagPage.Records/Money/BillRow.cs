@@ -65,6 +65,9 @@ public sealed record BillLine
     public long Ticket { get; init; }
     public DateOnly StrungOn { get; init; }
 
+    /// <summary>Of work without new strings; then the day is that of the work.</summary>
+    public bool IsVisit { get; init; }
+
     /// <summary>Player and number of the racket; empty once their data was deleted.</summary>
     public string Whose { get; init; } = "";
     public ChargeKind Kind { get; init; }

@@ -22,12 +22,12 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
         JOIN player p ON p.client_id = c.id
         JOIN racket r ON r.player_id = p.id
         JOIN job j ON j.racket_id = r.id
-        WHERE ((c.id = @ClientId AND c.payer_id IS NULL) OR c.payer_id = @PayerId) AND @IsOwner AND j.strung_on IS NOT NULL AND j.price_minor > 0
+        WHERE ((c.id = @ClientId AND c.payer_id IS NULL) OR c.payer_id = @PayerId) AND @IsOwner AND COALESCE(j.strung_on, j.done_on) IS NOT NULL AND j.price_minor > 0
           AND {BillLineStore.StandsOnNone}
         """;
 
     private const string MonthsSql = $"""
-        SELECT substr(j.strung_on, 1, 7) || '-01' AS from_on, COUNT(*) AS jobs, SUM(j.price_minor) AS total_minor
+        SELECT substr(COALESCE(j.strung_on, j.done_on), 1, 7) || '-01' AS from_on, COUNT(*) AS jobs, SUM(j.price_minor) AS total_minor
         {Unbilled}
         GROUP BY 1
         ORDER BY 1 DESC
@@ -45,7 +45,7 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
     internal const string GetSql = $"{BillRow.Select} WHERE b.id = @id AND @IsOwner";
 
     private const string LinesSql = """
-        SELECT job_id, ticket, strung_on, whose, kind, words, centimetres, metre_minor, amount_minor, tax_bp FROM bill_line WHERE bill_id = @id ORDER BY position
+        SELECT job_id, ticket, strung_on, is_visit, whose, kind, words, centimetres, metre_minor, amount_minor, tax_bp FROM bill_line WHERE bill_id = @id ORDER BY position
         """;
 
     /// <summary>Of a party's rackets strung in a month, as far as they stand on no bill. Done tells the bill.</summary>
@@ -73,8 +73,8 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
     private const string NameSql = "SELECT name FROM client WHERE id = @ClientId UNION ALL SELECT name FROM payer WHERE id = @PayerId";
 
     private const string NewLinesSql = $"""
-        SELECT n.id AS job_id, n.ticket, n.strung_on, n.whose, h.kind, h.words, h.centimetres, h.metre_minor, h.amount_minor, h.tax_bp
-        FROM (SELECT j.id, j.ticket, j.strung_on, p.name || ', ' || r.number AS whose {Unbilled} AND j.strung_on BETWEEN @from AND @to) n
+        SELECT n.id AS job_id, n.ticket, n.strung_on, n.is_visit, n.whose, h.kind, h.words, h.centimetres, h.metre_minor, h.amount_minor, h.tax_bp
+        FROM (SELECT j.id, j.ticket, COALESCE(j.strung_on, j.done_on) AS strung_on, j.done_on IS NOT NULL AS is_visit, p.name || ', ' || r.number AS whose {Unbilled} AND COALESCE(j.strung_on, j.done_on) BETWEEN @from AND @to) n
         JOIN charge h ON h.job_id = n.id
         ORDER BY n.strung_on, n.id, h.id
         """;

@@ -1,5 +1,6 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using TagPage.Core.Money;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Money;
@@ -44,7 +45,7 @@ internal static class ChargeLineStore
 
     /// <summary>The price of another job of the racket, for the same again.</summary>
     internal static void Copy(SqliteConnection connection, long from, long to, Who who, DateTimeOffset now) =>
-        Replace(connection, to, Of(connection, from), who, now);
+        Replace(connection, to, [.. Of(connection, from).Where(line => line.Kind != ChargeKind.Prepaid)], who, now);
 
     /// <summary>Lines are compared by what they are for; of two for the same the first with the first.</summary>
     private static void Note(SqliteConnection connection, long job, List<ChargeLine> before, IReadOnlyList<ChargeLine> after, Who who, DateTimeOffset now)

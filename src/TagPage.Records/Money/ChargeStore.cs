@@ -80,6 +80,8 @@ public sealed class ChargeStore(Database database, ShopClock clock)
                 return new Outcome.Absent();
             if (sheet.Version != version)
                 return Outcome.Stale;
+            // What a prepaid restring took off is given back as such, and not edited.
+            lines = [.. lines.Where(line => line.Kind != ChargeKind.Prepaid), .. ChargeLineStore.Of(c, job).Where(line => line.Kind == ChargeKind.Prepaid)];
             if (lines.Any(line => line.AmountMinor is < -MinorUnits.Most or > MinorUnits.Most) || lines.Sum(line => line.AmountMinor) is < 0 or > MinorUnits.Most)
                 return new Outcome.Refused(new PriceImpossible());
             ChargeLineStore.Replace(c, job, lines, who, now);

@@ -17,6 +17,9 @@ public sealed class FigureStore(Database database)
 
         /// <summary>Strung in it, and what that costs.</summary>
         public int Jobs { get; init; }
+
+        /// <summary>Work without new strings, and what that costs is within what is charged.</summary>
+        public int Visits { get; init; }
         public long ChargedMinor { get; init; }
 
         /// <summary>What came in, less what was taken back.</summary>
@@ -38,18 +41,35 @@ public sealed class FigureStore(Database database)
           UNION ALL
           SELECT strung_on, received_on, price_minor FROM past_job WHERE strung_on BETWEEN @From AND @To
         ),
+        done AS (
+          SELECT done_on, price_minor FROM job WHERE done_on BETWEEN @From AND @To
+          UNION ALL
+          SELECT done_on, price_minor FROM past_job WHERE done_on BETWEEN @From AND @To
+        ),
+        visits AS (
+          SELECT CAST(substr(done_on, 6, 2) AS INTEGER) AS number, COUNT(*) AS visits, SUM(COALESCE(price_minor, 0)) AS charged_minor FROM done GROUP BY 1
+        ),
         jobs AS (
           SELECT CAST(substr(strung_on, 6, 2) AS INTEGER) AS number, COUNT(*) AS jobs, SUM(COALESCE(price_minor, 0)) AS charged_minor,
                  AVG(julianday(strung_on) - julianday(received_on)) AS days
           FROM strung
           GROUP BY 1
         ),
+        ahead AS (
+          SELECT CAST(substr(p.paid_on, 6, 2) AS INTEGER) AS number, SUM(p.amount_minor) AS charged_minor
+          FROM payment p
+          JOIN prepaid b ON b.payment_id IN (p.id, p.undoes_id)
+          WHERE p.paid_on BETWEEN @From AND @To
+          GROUP BY 1
+        ),
         income AS (
           SELECT CAST(substr(paid_on, 6, 2) AS INTEGER) AS number, SUM(amount_minor) AS income_minor FROM payment WHERE paid_on BETWEEN @From AND @To GROUP BY 1
         )
-        SELECT m.number, COALESCE(j.jobs, 0) AS jobs, COALESCE(j.charged_minor, 0) AS charged_minor, COALESCE(i.income_minor, 0) AS income_minor, j.days
+        SELECT m.number, COALESCE(j.jobs, 0) AS jobs, COALESCE(v.visits, 0) AS visits, COALESCE(j.charged_minor, 0) + COALESCE(v.charged_minor, 0) + COALESCE(a.charged_minor, 0) AS charged_minor, COALESCE(i.income_minor, 0) AS income_minor, j.days
         FROM month m
         LEFT JOIN jobs j ON j.number = m.number
+        LEFT JOIN visits v ON v.number = m.number
+        LEFT JOIN ahead a ON a.number = m.number
         LEFT JOIN income i ON i.number = m.number
         WHERE @IsOwner
         ORDER BY m.number
@@ -126,8 +146,10 @@ public sealed class FigureStore(Database database)
     /// <summary>What was charged at one tax rate for one ticket, for the accountant.</summary>
     public sealed record Charged
     {
+        /// <summary>Of a visit, the day its work was done.</summary>
         public DateOnly StrungOn { get; init; }
-        public long Ticket { get; init; }
+        /// <summary>Null for restrings that were paid in advance, on the day they were sold.</summary>
+        public long? Ticket { get; init; }
         public int TaxBp { get; init; }
         public long GrossMinor { get; init; }
     }
@@ -135,11 +157,18 @@ public sealed class FigureStore(Database database)
     public IReadOnlyList<Charged> Charges(Who who, int year) => database.Read(c => c.Query<Charged>(ChargesSql, Values(who, year)).AsList());
 
     private const string ChargesSql = """
-        SELECT j.strung_on, j.ticket, h.tax_bp, SUM(h.amount_minor) AS gross_minor
-        FROM job j
-        JOIN charge h ON h.job_id = j.id
-        WHERE j.strung_on BETWEEN @From AND @To AND @IsOwner
-        GROUP BY j.id, h.tax_bp
-        ORDER BY j.strung_on, j.ticket, h.tax_bp
+        SELECT n.day AS strung_on, n.ticket, h.tax_bp, SUM(h.amount_minor) AS gross_minor
+        FROM (SELECT id, ticket, strung_on AS day FROM job WHERE strung_on BETWEEN @From AND @To
+              UNION ALL
+              SELECT id, ticket, done_on FROM job WHERE done_on BETWEEN @From AND @To) n
+        JOIN charge h ON h.job_id = n.id
+        WHERE @IsOwner
+        GROUP BY n.id, h.tax_bp
+        UNION ALL
+        SELECT p.paid_on, NULL, b.tax_bp, p.amount_minor
+        FROM payment p
+        JOIN prepaid b ON b.payment_id IN (p.id, p.undoes_id)
+        WHERE p.paid_on BETWEEN @From AND @To AND @IsOwner
+        ORDER BY 1, 2, 3
         """;
 }

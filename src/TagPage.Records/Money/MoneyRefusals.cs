@@ -26,6 +26,9 @@ public sealed record CreditTooSmall(long FreeMinor, string Currency) : Refusal;
 
 public sealed record TakenBackAlready() : Refusal;
 
+/// <summary>Restrings that this payment bought in advance were used.</summary>
+public sealed record PrepaidUsed(int Count) : Refusal;
+
 /// <summary>Nothing of that month has still to be billed.</summary>
 public sealed record NothingToBill() : Refusal;
 

@@ -40,7 +40,7 @@ public sealed class OwedStore(Database database)
         free AS (
           SELECT p.client_id, p.payer_id, p.amount_minor - (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.payment_id = p.id) AS minor
           FROM payment p
-          WHERE p.undoes_id IS NULL AND (p.client_id IS NOT NULL OR p.payer_id IS NOT NULL) AND NOT EXISTS (SELECT 1 FROM payment u WHERE u.undoes_id = p.id)
+          WHERE p.undoes_id IS NULL AND NOT EXISTS (SELECT 1 FROM prepaid b WHERE b.payment_id = p.id) AND (p.client_id IS NOT NULL OR p.payer_id IS NOT NULL) AND NOT EXISTS (SELECT 1 FROM payment u WHERE u.undoes_id = p.id)
         ),
         both AS (
           SELECT client_id, payer_id, COUNT(*) AS jobs, SUM(minor) AS owed_minor, MIN(day) AS since, 0 AS credit_minor FROM open GROUP BY client_id, payer_id
@@ -99,6 +99,7 @@ public sealed class OwedStore(Database database)
         public string Whose { get; init; } = "";
         public DateOnly Day { get; init; }
         public bool IsStrung { get; init; }
+        public bool IsVisit { get; init; }
 
         /// <summary>Null without a price.</summary>
         public long? OpenMinor { get; init; }
@@ -120,7 +121,7 @@ public sealed class OwedStore(Database database)
         """;
 
     private const string JobsSql = """
-        SELECT j.id, j.ticket, p.name || ', racket ' || r.number AS whose, COALESCE(j.strung_on, j.received_on) AS day, j.strung_on IS NOT NULL AS is_strung,
+        SELECT j.id, j.ticket, p.name || ', racket ' || r.number AS whose, COALESCE(j.strung_on, j.received_on) AS day, j.strung_on IS NOT NULL AS is_strung, j.done_on IS NOT NULL AS is_visit,
                j.price_minor - (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.job_id = j.id) AS open_minor
         FROM client c
         JOIN player p ON p.client_id = c.id

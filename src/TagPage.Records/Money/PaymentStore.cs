@@ -126,6 +126,10 @@ public sealed class PaymentStore(Database database, ShopClock clock)
         LIMIT 100
         """;
 
+    private const string PrepaidUsedSql = """
+        SELECT COUNT(*) FROM prepaid b JOIN prepaid_use u ON u.prepaid_id = b.id AND u.given_back_at IS NULL WHERE b.payment_id = @id
+        """;
+
     /// <summary>Takes a payment back by a counter-entry; both stay. Done carries a job it was laid against, or nothing.</summary>
     public Outcome TakeBack(Who who, long id)
     {
@@ -136,6 +140,8 @@ public sealed class PaymentStore(Database database, ShopClock clock)
                 return new Outcome.Absent();
             if (row.IsUndone || row.UndoesId is not null)
                 return new Outcome.Refused(new TakenBackAlready());
+            if (c.ExecuteScalar<int>(PrepaidUsedSql, new { id }) is > 0 and var used)
+                return new Outcome.Refused(new PrepaidUsed(used));
             return new Outcome.Done(PaymentLineStore.TakeBack(c, id, who, now, today) is [var job, ..] ? job : 0);
         });
     }

@@ -57,6 +57,15 @@ public sealed record PriceList
         return [.. lines, .. Difference(price - lines.Sum(line => line.AmountMinor))];
     }
 
+    /// <summary>The lines of a visit: extras, and a price that was agreed as in a job. Nothing for one that costs nothing.</summary>
+    public IReadOnlyList<ChargeLine> OfVisit(IReadOnlyList<long> extras, long? agreed)
+    {
+        List<ChargeLine> lines = [.. Extras.Where(extra => extras.Contains(extra.Id)).Select(extra => Line(extra.Kind, extra.AmountMinor, extra.Name))];
+        return agreed is not { } price ? lines
+            : lines.Count > 0 ? [.. lines, .. Difference(price - lines.Sum(line => line.AmountMinor))]
+            : price == 0 ? [] : [Whole(price)];
+    }
+
     /// <summary>Lines that come to another price by one that makes up the difference; one whole price stays one.</summary>
     public IReadOnlyList<ChargeLine> Agreed(IReadOnlyList<ChargeLine> lines, long? price)
     {

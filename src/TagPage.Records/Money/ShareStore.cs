@@ -77,15 +77,17 @@ internal static class ShareStore
         """;
 
     /// <summary>
-    /// SQL: the day on which payments came to cover the job, null while they do not. Without a price, a payment without an amount does.
+    /// SQL: the day on which payments came to cover the job, null while they do not. Without a price, a payment without an amount does; a visit
+    /// without a price cost nothing, and one that was paid in advance may cover all of a stringing.
     /// </summary>
     private const string CoveredOn = """
         CASE WHEN state <> 'Cancelled' AND (SELECT COALESCE(SUM(amount_minor), 0) FROM payment_share WHERE job_id = job.id)
                                             >= (SELECT COALESCE(SUM(amount_minor), 0) FROM charge WHERE job_id = job.id)
-             THEN (SELECT MAX(p.paid_on)
+             THEN COALESCE((SELECT MAX(p.paid_on)
                    FROM payment_share s
                    JOIN payment p ON p.id = s.payment_id
-                   WHERE s.job_id = job.id AND p.undoes_id IS NULL AND NOT EXISTS (SELECT 1 FROM payment u WHERE u.undoes_id = p.id)) END
+                   WHERE s.job_id = job.id AND p.undoes_id IS NULL AND NOT EXISTS (SELECT 1 FROM payment u WHERE u.undoes_id = p.id)), done_on,
+                           (SELECT u.used_on FROM prepaid_use u WHERE u.job_id = job.id AND u.given_back_at IS NULL)) END
         """;
 
     private const string SettleSql = $"""
@@ -102,7 +104,7 @@ internal static class ShareStore
     private const string FreeSql = """
         SELECT p.id AS payment, p.amount_minor - (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.payment_id = p.id) AS free
         FROM payment p
-        WHERE (p.client_id = @ClientId OR p.payer_id = @PayerId) AND p.undoes_id IS NULL
+        WHERE (p.client_id = @ClientId OR p.payer_id = @PayerId) AND p.undoes_id IS NULL AND NOT EXISTS (SELECT 1 FROM prepaid b WHERE b.payment_id = p.id)
           AND NOT EXISTS (SELECT 1 FROM payment u WHERE u.undoes_id = p.id)
           AND p.amount_minor > (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.payment_id = p.id)
         ORDER BY p.id

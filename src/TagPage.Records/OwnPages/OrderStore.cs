@@ -27,6 +27,8 @@ public sealed class OrderStore(Database database, OutboxStore outbox, ShopStore 
             return new Outcome.Refused(new RacketAtShop());
         if (connection.ExecuteScalar<int>(AskedTodaySql, new { racket.RacketId, today }) >= MostADay)
             return new Outcome.Refused(new OrderedEnough(MostADay));
+        if (request.StopId is { } stop && !JobStopStore.IsUsed(connection, stop))
+            return new Outcome.Refused(new StopUnknown("Where"));
         if (RequestedJob.Make(connection, racket.RacketId, (clock.Now, today), request) is not { } job)
             return new Outcome.Refused(new NeverStrung());
         Thank(connection, client, job);

@@ -28,6 +28,12 @@ public sealed record OwnPageRacket : TagRow
     public DateOnly? PromisedFor { get; init; }
     public string AskedWords { get; init; } = "";
     public string DropOffWhere { get; init; } = "";
+    /// <summary>The stops where it is left and collected; null for the shop's own bench.</summary>
+    public string? LeftAt { get; init; }
+    public string? CollectAt { get; init; }
+
+    /// <summary>It is ready and still on its way there.</summary>
+    public bool IsToBring { get; init; }
     public DateOnly? DropOffBy { get; init; }
     public DateOnly? NeededBy { get; init; }
 

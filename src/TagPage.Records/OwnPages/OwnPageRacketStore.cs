@@ -31,13 +31,17 @@ public sealed class OwnPageRacketStore(Database database)
                p.name AS player, j.id AS job_id, j.state AS job_state, COALESCE(q.expected, 0) AS expected, q.asked_in,
                CASE WHEN c.payer_id IS NULL THEN j.price_minor END AS price_minor,
                CASE WHEN c.payer_id IS NULL THEN j.price_minor - (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.job_id = j.id) END AS to_pay_minor,
-               CASE WHEN c.payer_id IS NULL AND j.price_minor IS NOT NULL THEN j.paid_on END AS paid_on, j.promised_for, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.drop_off_where, '') AS drop_off_where, q.drop_off_by, q.needed_by
+               CASE WHEN c.payer_id IS NULL AND j.price_minor IS NOT NULL THEN j.paid_on END AS paid_on, j.promised_for, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.drop_off_where, '') AS drop_off_where, q.drop_off_by, q.needed_by,
+               l.name AS left_at, k.name AS collect_at, j.state = 'Strung' AND s.collect_at IS NOT NULL AND s.brought_at IS NULL AS is_to_bring
         FROM player p
         JOIN client c ON c.id = p.client_id
         JOIN racket r ON r.player_id = p.id
         JOIN forecast f ON f.racket_id = r.id
         LEFT JOIN job j ON j.id = (SELECT MIN(o.id) FROM job o WHERE o.racket_id = r.id AND o.state IN ('Waiting', 'OnMachine', 'Strung'))
         LEFT JOIN job_request q ON q.job_id = j.id
+        LEFT JOIN job_stop s ON s.job_id = j.id
+        LEFT JOIN stop l ON l.id = s.left_at
+        LEFT JOIN stop k ON k.id = s.collect_at
         """;
 
     /// <summary>The newest <paramref name="most"/> stringings, newest first.</summary>
@@ -52,6 +56,19 @@ public sealed class OwnPageRacketStore(Database database)
         {StringingRow.Joins}
         WHERE r.id = @racket AND p.client_id = @client AND j.strung_on IS NOT NULL
         ORDER BY j.strung_on DESC, j.id DESC
+        LIMIT @most
+        """;
+
+    /// <summary>The newest <paramref name="most"/> visits, newest first.</summary>
+    public IReadOnlyList<VisitOfTag> Visits(long client, long racket, int most) => database.Read(c => c.Query<VisitOfTag>(VisitsSql, new { client, racket, most }).AsList());
+
+    private const string VisitsSql = $"""
+        SELECT {VisitOfTag.Columns}
+        FROM job j
+        JOIN racket r ON r.id = j.racket_id
+        JOIN player p ON p.id = r.player_id
+        WHERE r.id = @racket AND p.client_id = @client AND j.done_on IS NOT NULL
+        ORDER BY j.done_on DESC, j.id DESC
         LIMIT @most
         """;
 

@@ -63,8 +63,8 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
     private const string Jobs = $"(SELECT id FROM job WHERE racket_id IN {Rackets})";
 
     private const string KeepCountsSql = $"""
-        INSERT INTO past_job (ticket, sport, mains_id, crosses_id, received_on, strung_on, price_minor, paid_on)
-        SELECT j.ticket, r.sport, j.mains_id, j.crosses_id, j.received_on, j.strung_on, j.price_minor, j.paid_on
+        INSERT INTO past_job (ticket, sport, mains_id, crosses_id, received_on, strung_on, done_on, price_minor, paid_on)
+        SELECT j.ticket, r.sport, j.mains_id, j.crosses_id, j.received_on, j.strung_on, j.done_on, j.price_minor, j.paid_on
         FROM job j
         JOIN racket r ON r.id = j.racket_id
         WHERE (j.state <> 'Cancelled' OR EXISTS (SELECT 1 FROM payment_share s WHERE s.job_id = j.id)) AND j.id IN {Jobs}
@@ -77,8 +77,10 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
         DELETE FROM found_event WHERE client_id = @client OR racket_id IN {Rackets};
         DELETE FROM reminder_racket WHERE racket_id IN {Rackets};
         DELETE FROM reminder WHERE client_id = @client;
+        DELETE FROM loan WHERE client_id = @client;
         UPDATE payment_share SET past_ticket = (SELECT ticket FROM job WHERE id = job_id), job_id = NULL WHERE job_id IN {Jobs};
         UPDATE payment SET client_id = NULL, note = '' WHERE client_id = @client;
+        UPDATE prepaid SET client_id = NULL, note = '' WHERE client_id = @client;
         UPDATE bill_line SET whose = '', words = '', job_id = NULL WHERE job_id IN {Jobs};
         UPDATE bill SET client_id = NULL, to_name = '', to_address = '' WHERE client_id = @client;
         DELETE FROM photo WHERE job_id IN {Jobs};
@@ -103,6 +105,7 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
         DELETE FROM outbox
         WHERE bill_id IN (SELECT id FROM bill WHERE payer_id = @payer) AND NOT EXISTS (SELECT 1 FROM client WHERE payer_id = @payer);
         UPDATE bill SET payer_id = NULL, to_name = '', to_address = '' WHERE payer_id = @payer AND NOT EXISTS (SELECT 1 FROM client WHERE payer_id = @payer);
+        UPDATE prepaid SET payer_id = NULL, note = '' WHERE payer_id = @payer AND NOT EXISTS (SELECT 1 FROM client WHERE payer_id = @payer);
         UPDATE payment SET payer_id = NULL, note = '' WHERE payer_id = @payer AND NOT EXISTS (SELECT 1 FROM client WHERE payer_id = @payer);
         DELETE FROM payer WHERE id = @payer AND NOT EXISTS (SELECT 1 FROM client WHERE payer_id = @payer);
         """;

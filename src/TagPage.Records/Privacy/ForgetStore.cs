@@ -1,6 +1,7 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Records.Clients;
+using TagPage.Records.Loans;
 using TagPage.Records.Outbox;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Shop;
@@ -25,6 +26,8 @@ public sealed class ForgetStore(Database database, OutboxStore outbox, IOwnPageM
                 return new Outcome.Refused(new CodeRanOut());
             if (IsOpen(c, client))
                 return new Outcome.Refused(new TicketsOpen());
+            if (LoanStore.HasOpen(c, client))
+                return new Outcome.Refused(new LoanOpen());
             if (c.Execute(AskSql, new { client, At = now + Grace }) == 0)
                 return new Outcome.Done(client);
             if (!who.IsShop)
@@ -86,5 +89,5 @@ public sealed class ForgetStore(Database database, OutboxStore outbox, IOwnPageM
 
     /// <summary>Those whose days of grace are over. Whoever has brought a racket meanwhile waits until that is settled.</summary>
     public IReadOnlyList<long> Due() => database.Read(c =>
-        c.Query<long>("SELECT id FROM client WHERE forget_at <= @Now ORDER BY forget_at", new { clock.Now }).Where(id => !IsOpen(c, id)).ToList());
+        c.Query<long>("SELECT id FROM client WHERE forget_at <= @Now ORDER BY forget_at", new { clock.Now }).Where(id => !IsOpen(c, id) && !LoanStore.HasOpen(c, id)).ToList());
 }

@@ -23,6 +23,7 @@ internal sealed class ChangeWatch
         ["job_request"] = OfJob,
         ["feel"] = OfJob,
         ["reading"] = OfJob,
+        ["visit_work"] = OfJob,
     };
 
     /// <summary>SQL that touches the event's desk a row belongs to, the row being called {0}.</summary>

@@ -39,6 +39,18 @@ public sealed class TagPageStore(Database database)
         LIMIT @most
         """;
 
+    /// <summary>The newest <paramref name="most"/> visits behind a live tag, newest first.</summary>
+    public IReadOnlyList<VisitOfTag> Visits(TagCode code, int most) => database.Read(c => c.Query<VisitOfTag>(VisitsSql, new { code = code.ToString(), most }).AsList());
+
+    private const string VisitsSql = $"""
+        SELECT {VisitOfTag.Columns}
+        FROM tag t
+        JOIN job j ON j.racket_id = t.racket_id
+        WHERE t.code = @code AND t.state = 'Live' AND j.done_on IS NOT NULL
+        ORDER BY j.done_on DESC, j.id DESC
+        LIMIT @most
+        """;
+
     /// <summary>The newest spec behind a live tag; null unless it is switched on for the racket.</summary>
     public TagSpecRow? Spec(TagCode code) => database.Read(c => c.QuerySingleOrDefault<TagSpecRow>(SpecSql, new { code = code.ToString() }));
 

@@ -22,11 +22,11 @@ public static class WholeShopPlan
     public static IReadOnlyList<Table> Given { get; } =
     [
         new("shop"), new("opening_span"), new("closed_days"), new("message"), new("care_guide"), new("label_setting"), new("label_logo"),
-        new("money_setting"), new("extra_price"), new("string_kind"), new("string_price"), new("frame"), new("instrument"), new("machine"), new("machine_check"),
-        new("payer", "name_key"), new("client", "name_key secret seen_on"), new("client_request"), new("player", "name_key"), new("pause"),
+        new("money_setting"), new("extra_price"), new("string_kind"), new("string_price"), new("frame"), new("instrument"), new("machine"), new("machine_check"), new("stop"),
+        new("payer", "name_key"), new("client", "name_key secret seen_on"), new("client_request"), new("loan_racket"), new("loan"), new("player", "name_key"), new("pause"),
         new("racket"), new("logged_hours"), new("spec"), new("frame_place"), new("added_mass"), new("tag_roll", "secret"), new("tag"),
-        new("job", "told_mail_id"), new("job_request"), new("range_confirm"), new("condition"), new("photo") { Files = ["small", "picture"] }, new("reading"), new("feel"), new("past_job"), new("deleted_ticket"),
-        new("charge"), new("charge_change"), new("payment"), new("payment_share"), new("bill"), new("bill_line"), new("string_stock", "left_cm"), new("stock_move"),
+        new("job", "told_mail_id"), new("visit_work"), new("job_request"), new("job_stop"), new("range_confirm"), new("condition"), new("photo") { Files = ["small", "picture"] }, new("reading"), new("feel"), new("past_job"), new("deleted_ticket"),
+        new("charge"), new("charge_change"), new("payment"), new("payment_share"), new("prepaid"), new("prepaid_use"), new("bill"), new("bill_line"), new("string_stock", "left_cm"), new("stock_move"),
         new("event", "secret"), new("event_technician"), new("event_hours"), new("event_entry"),
         new("reminder", "secret stop_secret"), new("reminder_racket"),
     ];

@@ -29,12 +29,12 @@ public sealed class JobMails(ShopStore shops, ShopClock clock) : IJobMails
     public Notice Ready(IReadOnlyList<JobRow> jobs)
     {
         var shop = shops.Get();
-        return Of(jobs, shop, m => (Or(shop.Ready.Subject, m.ReadySubject), Or(shop.Ready.Text, jobs.Count == 1 ? m.ReadyBody : m.AllReadyBody), jobs.Count == 1 ? m.ReadySms : m.AllReadySms));
+        return Of(jobs, shop, m => (Or(shop.Ready.Subject, m.ReadySubject), Or(shop.Ready.Text, jobs.Count == 1 ? m.ReadyBody : m.AllReadyBody), jobs.Count == 1 ? m.ReadySms : m.AllReadySms), isReady: true);
     }
 
     private static WrittenMail Mail(Notice notice) => new(notice.Subject, notice.Body);
 
-    private Notice Of(IReadOnlyList<JobRow> jobs, ShopDetails shop, Func<OwnPageMailPhrases, (string Subject, string Body, string Sms)> which)
+    private Notice Of(IReadOnlyList<JobRow> jobs, ShopDetails shop, Func<OwnPageMailPhrases, (string Subject, string Body, string Sms)> which, bool isReady = false)
     {
         var language = OwnPageWords.Fitting(Languages.OfOrEnglish(jobs[0].ClientLanguage));
         var say = OwnPageWords.Of(language).Mail;
@@ -47,8 +47,27 @@ public sealed class JobMails(ShopStore shops, ShopClock clock) : IJobMails
         var (subject, body, text) = which(say);
         if (price is null)
             (subject, body) = (subject.WithoutClauseOf("price"), body.WithoutClauseOf("price"));
-        var sms = MailText.Fill(text, ("shop", Sms.Fold(shop.Name)), ("racket", Sms.Fold(rackets)));
-        return new Notice(subject.Fill(values), MailText.Fill(body, [.. values.Select(v => (v.Name, (MailText)v.Value))]), PlainMail.Of(sms));
+        MailText? places = isReady ? Places(jobs, shop, language, say, name => name) : null, folded = isReady ? Places(jobs, shop, language, say, Sms.Fold) : null;
+        var sms = MailText.Fill(folded is null ? text : text + " {places}", ("shop", Sms.Fold(shop.Name)), ("racket", Sms.Fold(rackets)), ("places", folded ?? ""));
+        return new Notice(subject.Fill(values), MailText.Fill(places is null ? body : WithPlaces(body), [.. values.Select(v => (v.Name, (MailText)v.Value)), ("places", places ?? "")]), PlainMail.Of(sms));
+    }
+
+    /// <summary>After the paragraph that names the rackets, else at the end: the owner’s own words need not know of places.</summary>
+    private static string WithPlaces(string body)
+    {
+        var at = body.IndexOf("{racket}", StringComparison.Ordinal) is >= 0 and var named ? body.IndexOf("\n\n", named, StringComparison.Ordinal) : -1;
+        return at < 0 ? body + "\n\n{places}" : body.Insert(at, "\n\n{places}");
+    }
+
+    /// <summary>Where they wait, and where they are still to be brought; null where all are at the shop’s own bench.</summary>
+    private static MailText? Places(IReadOnlyList<JobRow> jobs, ShopDetails shop, Language language, OwnPageMailPhrases say, Func<string, string> write)
+    {
+        if (jobs.All(job => job.CollectAt is null))
+            return null;
+        var places = jobs.GroupBy(job => (Place: job.CollectAt ?? shop.Name, job.IsToBring)).ToList();
+        string Name(IGrouping<(string Place, bool IsToBring), JobRow> of) => places.Count == 1 ? of.Key.Place : $"{of.Key.Place} ({Named([.. Rackets([.. of], language)], language)})";
+        return MailText.Join(" ", places.GroupBy(of => of.Key.IsToBring).OrderBy(of => of.Key)
+            .Select(of => MailText.Fill(of.Key ? say.ComesTo : say.WaitsAt, ("place", write(string.Join("; ", of.Select(Name)))))));
     }
 
     // Where a racket’s name has a comma of its own.

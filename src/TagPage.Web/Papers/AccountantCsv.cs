@@ -23,7 +23,7 @@ public static class AccountantCsv
         ["strung_on", "ticket", "tax_percent", "gross", "tax", "net", "currency"],
         charges.Select(c => (c, Tax: Tax.Within(c.GrossMinor, c.TaxBp))).Select(row => new[]
         {
-            Day(row.c.StrungOn), N(row.c.Ticket), (row.c.TaxBp / 100m).ToString("0.##", CultureInfo.InvariantCulture), Amount(row.c.GrossMinor, shop),
+            Day(row.c.StrungOn), row.c.Ticket is { } ticket ? N(ticket) : "prepaid", (row.c.TaxBp / 100m).ToString("0.##", CultureInfo.InvariantCulture), Amount(row.c.GrossMinor, shop),
             Amount(row.Tax, shop), Amount(row.c.GrossMinor - row.Tax, shop), shop.Currency,
         }));
 

@@ -48,7 +48,7 @@ public static class BillPaper
     {
         yield return ("Number", bill.Name);
         yield return ("Date", Formats.Day(bill.IssuedOn));
-        yield return ("Rackets strung", Formats.Days(bill.FromOn, bill.ToOn));
+        yield return (bill.Lines.Any(line => line.IsVisit) ? "Work done" : "Rackets strung", Formats.Days(bill.FromOn, bill.ToOn));
         if (bill.Sender.TaxNumber.Length > 0)
             yield return ("Tax number", bill.Sender.TaxNumber);
     }
@@ -57,7 +57,7 @@ public static class BillPaper
     {
         var first = ticket.First();
         var whose = first.Whose.Length > 0 ? $", {first.Whose}" : "";
-        yield return new SheetRow($"Ticket {first.Ticket}, strung {Formats.Day(first.StrungOn)}{whose}", "") { IsHeading = true };
+        yield return new SheetRow($"Ticket {first.Ticket}, {(first.IsVisit ? "done" : "strung")} {Formats.Day(first.StrungOn)}{whose}", "") { IsHeading = true };
         foreach (var line in ticket)
             yield return new SheetRow(PriceWords.Of(line, currency), Formats.Money(line.AmountMinor, currency));
     }

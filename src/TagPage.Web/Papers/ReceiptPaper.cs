@@ -59,7 +59,9 @@ public static class ReceiptPaper
         yield return ("Racket", $"{job.Player}, {job.Number}");
         if (job.StrungOn is { } strung)
             yield return ("Strung", Formats.Day(strung));
-        if (job.CollectedOn is { } collected)
+        if (job.DoneOn is { } done)
+            yield return ("Done", Formats.Day(done));
+        else if (job.CollectedOn is { } collected)
             yield return ("Collected", Formats.Day(collected));
     }
 }

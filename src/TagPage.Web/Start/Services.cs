@@ -86,6 +86,8 @@ internal static class Services
         services.AddSingleton<DemoReadings>();
         services.AddSingleton<DemoMoney>();
         services.AddSingleton<DemoStock>();
+        services.AddSingleton<DemoStops>();
+        services.AddSingleton<DemoLoans>();
         services.AddSingleton<DemoShop>();
         services.AddSingleton<DemoReminder>();
         services.AddSingleton<DemoOwnPage>();

@@ -1,5 +1,6 @@
 using TagPage.Core.Forecast;
 using TagPage.Core.Jobs;
+using TagPage.Core.Money;
 using TagPage.Core.Players;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
@@ -9,6 +10,7 @@ using TagPage.Records.Accounts;
 using TagPage.Records.Clients;
 using TagPage.Records.Deeds;
 using TagPage.Records.Machines;
+using TagPage.Records.Stops;
 
 namespace TagPage.Web.Words;
 
@@ -39,6 +41,21 @@ public static class EnglishNames
         _ => "gone",
     };
 
+    public static string Of(PrepaidCover covers) => covers switch
+    {
+        PrepaidCover.Labour => "labour",
+        _ => "labour and strings",
+    };
+
+    public static string Of(VisitWork work) => Languages.English.Of(work);
+
+    public static string Of(StopKind kind) => kind switch
+    {
+        StopKind.Bench => "another bench",
+        StopKind.Desk => "a desk",
+        _ => "a drop box",
+    };
+
     public static string Of(MachineKind kind) => kind switch
     {
         MachineKind.DropWeight => "drop weight",
@@ -62,6 +79,9 @@ public static class EnglishNames
         JobDeed.Inspected => "Condition noted",
         JobDeed.Photographed => "Photo added",
         JobDeed.PhotoRemoved => "Photo removed",
+        JobDeed.Fetched => "Fetched",
+        JobDeed.Brought => "Brought",
+        JobDeed.Done => "Done",
         _ => throw new ArgumentOutOfRangeException(nameof(deed)),
     };
 

@@ -3,13 +3,14 @@ using TagPage.Core.Units;
 using TagPage.Records.Condition;
 using TagPage.Records.Jobs;
 using TagPage.Records.Storage;
+using TagPage.Records.Visits;
 
 namespace TagPage.Web.Words;
 
 /// <summary>Why a job was not saved, as the shop reads it.</summary>
 internal static class JobRefusalWords
 {
-    public static string? Of(Refusal why) => OfMoves(why) ?? OfMistakes(why) ?? OfDays(why) ?? OfOrder(why);
+    public static string? Of(Refusal why) => OfMoves(why) ?? OfVisits(why) ?? OfMistakes(why) ?? OfDays(why) ?? OfOrder(why);
 
     private static string? OfMoves(Refusal why) => why switch
     {
@@ -23,6 +24,16 @@ internal static class JobRefusalWords
         TooManyPhotos { Room: 0, Most: var most } => $"There are {most} photos on this ticket, and that is as many as it can hold. Remove one first.",
         TooManyPhotos { Room: var room, Most: var most } => $"A ticket holds up to {most} photos. Send {(room == most ? $"up to {most}" : room == 1 ? "one more" : $"up to {room} more")}.",
         NotAnnounced => "No ticket waits for this racket to be brought any more. Open the page again.",
+        _ => null,
+    };
+
+    private static string? OfVisits(Refusal why) => why switch
+    {
+        VisitInFuture => "This day is in the future. Enter the day it was done.",
+        NothingDone => "Tick what was done.",
+        OtherWorkUnsaid => "Say what the other work was.",
+        VisitPriceUnlikely => "Enter a price like 24.50, or leave it empty.",
+        VisitInTheBooks => "Money came in for this visit, or it is on a bill, so it stays. Change its price if it was wrong.",
         _ => null,
     };
 

@@ -1,5 +1,6 @@
 using TagPage.Core.Money;
 using TagPage.Records.Money;
+using TagPage.Records.Prepaid;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
@@ -19,6 +20,7 @@ public static class PriceWords
         ChargeKind.Grommets => "grommets",
         ChargeKind.Rush => "rush",
         ChargeKind.Extra => "extra",
+        ChargeKind.Prepaid => "paid in advance",
         _ => "price agreed",
     };
 
@@ -69,6 +71,14 @@ public static class PriceWords
         MoreThanOpen more => $"Only {Formats.Money(more.OpenMinor, more.Currency)} is still to be paid. If they pay more than that, enter the payment on their account instead.",
         AmountMissing => "Enter an amount above zero.",
         CreditTooSmall small => $"There is {Formats.Money(small.FreeMinor, small.Currency)} in credit, which is less than what is still to be paid. Choose another way to pay, or pay a part from credit.",
+        PrepaidUsed { Count: var used } => $"{(used == 1 ? "One restring" : $"{used} restrings")} that this payment bought in advance {(used == 1 ? "is" : "are")} used already. Give that back on the ticket first.",
+        BoughtInFuture => "This day is in the future. Enter the day it was paid.",
+        RestringsUnlikely { Most: var most } => $"Enter how many restrings: 1 to {most}.",
+        PrepaidAmountMissing => "Enter an amount above zero.",
+        NoPrepaidLeft => "No restring that was paid in advance is left.",
+        PrepaidOnItAlready { Ticket: var ticket } => $"A prepaid restring is used for ticket {ticket} already, so nothing was changed.",
+        NothingCovered => "Nothing of this ticket’s price is what the prepaid restrings cover, or it is paid already.",
+        NoPrepaidOnIt { Ticket: var ticket } => $"No prepaid restring is used for ticket {ticket}, so nothing was changed.",
         TakenBackAlready => "This payment was already taken back. Nothing was changed.",
         NothingToBill => "Nothing is left to bill.",
         CancelledAlready => "This bill is cancelled, or cancels another one. Nothing was changed.",

@@ -39,7 +39,7 @@ public static class ShopRefusals
         ShopInUse => "This shop has records of its own already. Records that were moved out can only be taken in by a shop that has none yet.",
         ShopFileWrong wrong => WholeShopWords.Of(wrong),
         AddedLater => "It was put on after that day. Enter the day it came off.",
-        _ => OfPeople(why) ?? OfRackets(why) ?? JobRefusalWords.Of(why) ?? ReadingRefusalWords.Of(why) ?? EventRefusalWords.Of(why) ?? OfReminders(why) ?? OfBackups(why) ?? PriceWords.Of(why)
+        _ => OfPeople(why) ?? OfRackets(why) ?? JobRefusalWords.Of(why) ?? ReadingRefusalWords.Of(why) ?? EventRefusalWords.Of(why) ?? OfReminders(why) ?? OfBackups(why) ?? PriceWords.Of(why) ?? StopWords.Of(why) ?? LoanWords.Of(why)
             ?? throw new ArgumentOutOfRangeException(nameof(why), why.GetType().Name, "No words for this reason."),
     };
 
@@ -64,6 +64,7 @@ public static class ShopRefusals
         LostNoteUnfit { Fault: var fault } => Of(fault),
         LinkOver => "This link was withdrawn or has expired. Make a new one.",
         NoAddressOnFile => "There is no email address on file for this client. Add one first.",
+        LoanOpen => "Not yet: this client still has a racket of yours on loan. Note that it is back first.",
         TicketsOpen => "Not yet: one of this client’s tickets still has to be strung, collected or paid for. Finish or cancel it first.",
         ClosedBackwards => "The last day is before the first. Correct one of them.",
         ClosedFarAway => "Check the year: enter days that are not over yet, at most three years ahead and at most a year in a row.",

@@ -12,6 +12,9 @@ public sealed record TagView
     /// <summary>Earlier stringings shown, so that the page stays small.</summary>
     public const int MostEarlier = 12;
 
+    /// <summary>Visits shown, for the same reason.</summary>
+    public const int MostVisits = 5;
+
     public required TagCode Code { get; init; }
     public required int Number { get; init; }
     public required string TapeColour { get; init; }
@@ -44,6 +47,9 @@ public sealed record TagView
 
     /// <summary>What it measures; null unless the shop shows it to everybody.</summary>
     public TagSpecRow? Spec { get; init; }
+
+    /// <summary>Work on it without new strings, newest first.</summary>
+    public IReadOnlyList<VisitOfTag> Visits { get; init; } = [];
 
     /// <summary>The owner's advice that fits these strings.</summary>
     public IReadOnlyList<CareStore.Link> Guides { get; init; } = [];

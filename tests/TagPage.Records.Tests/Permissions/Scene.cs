@@ -15,6 +15,7 @@ using TagPage.Records.FirstVisits;
 using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.Labels;
+using TagPage.Records.Loans;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.Machines;
 using TagPage.Records.Money;
@@ -22,6 +23,7 @@ using TagPage.Records.Outbox;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Players;
 using TagPage.Records.PlayTime;
+using TagPage.Records.Prepaid;
 using TagPage.Records.Privacy;
 using TagPage.Records.Rackets;
 using TagPage.Records.Readings;
@@ -29,11 +31,13 @@ using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
 using TagPage.Records.Stock;
+using TagPage.Records.Stops;
 using TagPage.Records.Storage;
 using TagPage.Records.StringingLists;
 using TagPage.Records.Strings;
 using TagPage.Records.Tags;
 using TagPage.Records.Tests.Cast;
+using TagPage.Records.Visits;
 using TagPage.Records.WholeShop;
 
 namespace TagPage.Records.Tests.Permissions;
@@ -104,6 +108,18 @@ public sealed class Scene : IDisposable
     public PeopleStore People => new(Database, Street.Time);
 
     public MachineStore Machines => new(Database, Street.Clock);
+
+    public StopStore Stops => new(Database, Street.Clock);
+
+    public RoundStore Rounds => new(Database, Street.Clock);
+
+    public LoanRacketStore LoanRackets => new(Database, Street.Clock);
+
+    public LoanStore Loans => new(Database, Street.Clock);
+
+    public PrepaidStore Prepaid => new(Database, Street.Clock);
+
+    public VisitStore Visits => new(Database, Shops, Street.Clock);
 
     public TabletStore Tablets => new(Database, Street.Time);
 

@@ -12,20 +12,24 @@ using TagPage.Records.Events;
 using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.Labels;
+using TagPage.Records.Loans;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.Machines;
 using TagPage.Records.Money;
 using TagPage.Records.Outbox;
 using TagPage.Records.OwnPages;
 using TagPage.Records.PlayTime;
+using TagPage.Records.Prepaid;
 using TagPage.Records.Rackets;
 using TagPage.Records.Readings;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
 using TagPage.Records.Stock;
+using TagPage.Records.Stops;
 using TagPage.Records.StringingLists;
 using TagPage.Records.Tests.Cast;
+using TagPage.Records.Visits;
 
 namespace TagPage.Records.Tests.Permissions;
 
@@ -86,6 +90,28 @@ internal static class Table
     private const string Complete = "UPDATE spec SET balance = 320, swing_weight = 290";
 
     private const string AStock = "INSERT INTO string_stock (string_id, unit, racket_cm, since) VALUES (1, 'Set', 1200, '2026-11-01')";
+
+    private const string ALoan = """
+        INSERT INTO loan_racket (name) VALUES ('Demo 1'), ('Demo 3');
+        INSERT INTO loan (loan_racket_id, client_id, lent_on, due_on, made_by) VALUES (1, 1, '2026-11-01', '2026-11-08', 'Shop');
+        """;
+
+    private const string APrepaid = """
+        INSERT INTO payment (id, client_id, paid_on, method, amount_minor, made_at, made_by) VALUES (9, 1, '2026-11-01', 'Cash', 8000, '2026-11-01T09:00:00.000Z', 'Shop');
+        INSERT INTO prepaid (client_id, bought_on, restrings, covers, amount_minor, tax_bp, payment_id, made_at, made_by)
+        VALUES (1, '2026-11-01', 5, 'LabourAndStrings', 8000, 0, 9, '2026-11-01T09:00:00.000Z', 'Shop');
+        """;
+
+    private const string AVisit = """
+        INSERT INTO job (id, ticket, racket_id, state, mains_supplied_by, crosses_supplied_by, tension_unit, received_on, collected_on, done_on)
+        VALUES (9, 1009, 1, 'Collected', 'Client', 'Client', 'Lb', '2026-11-20', '2026-11-20', '2026-11-20');
+        INSERT INTO visit_work (job_id, work) VALUES (9, 'Grip');
+        """;
+
+    private const string AStop = """
+        INSERT INTO stop (name, kind, position) VALUES ('Lido desk', 'Desk', 1), ('Box', 'DropBox', 2);
+        INSERT INTO job_stop (job_id, left_at, collect_at) VALUES (2, 1, 1);
+        """;
 
     private const string AMachine = "INSERT INTO machine (name, kind, made_on) VALUES ('Machine 1', 'Crank', '2026-11-01')";
 
@@ -242,6 +268,37 @@ internal static class Table
         new(Owner, (s, who) => s.Stock.Count(who, 1, new CountEntry { FormKey = Scene.Key, Centimetres = 1200 }), AStock),
         new(Owner, (s, who) => s.Machines.Add(who, new MachineEntry { FormKey = Scene.Key, Name = "Machine 2" })),
         new(Owner, (s, who) => s.Machines.Change(who, 1, new MachineEntry { Version = 1, Name = "Machine 2" }), AMachine),
+        new(Owner, (s, who) => s.Stops.Add(who, new StopEntry { FormKey = Scene.Key, Name = "Academy desk" })),
+        new(Owner, (s, who) => s.Stops.Change(who, 1, new StopEntry { Version = 1, Name = "Academy desk" }), AStop),
+        new(Owner, (s, who) => s.Stops.Earlier(who, 2), AStop),
+        new(Shop, (s, who) => s.Rounds.Parts(who), AStop),
+        new(Shop, (s, who) => s.Rounds.LastMove(who, DateTimeOffset.UnixEpoch), AStop + "UPDATE job_stop SET fetched_at = '2026-11-25T09:00:00.000Z'"),
+        new(Shop, (s, who) => s.Rounds.Fetch(who, new[] { s.Waiting }), AStop),
+        new(Shop, (s, who) => s.Rounds.Unfetch(who, new[] { s.Waiting }), AStop + "UPDATE job_stop SET fetched_at = '2026-11-25T09:00:00.000Z'"),
+        new(Shop, (s, who) => s.Rounds.Bring(who, new[] { s.Waiting }), AStop + StrungNow),
+        new(Shop, (s, who) => s.Rounds.Unbring(who, new[] { s.Waiting }), AStop + StrungNow + "; UPDATE job_stop SET brought_at = '2026-11-25T09:00:00.000Z'"),
+        new(Owner, (s, who) => s.LoanRackets.Add(who, new LoanRacketEntry { FormKey = Scene.Key, Name = "Demo 2" })),
+        new(Owner, (s, who) => s.LoanRackets.Change(who, 1, new LoanRacketEntry { Version = 1, Name = "Demo 2" }), ALoan),
+        new(Shop, (s, who) => s.LoanRackets.List(who), ALoan),
+        new(Shop, (s, who) => s.LoanRackets.Get(who, 1), ALoan),
+        new(Shop, (s, who) => s.Loans.Get(who, 1), ALoan),
+        new(Shop, (s, who) => s.Loans.OfClient(who, 1), ALoan),
+        new(Shop, (s, who) => s.Loans.Overdue(who), ALoan),
+        new(Shop, (s, who) => s.Loans.Lend(who, 1, new LoanEntry { FormKey = Scene.Key, RacketId = 2, LentOn = Street.Today }), ALoan),
+        new(Shop, (s, who) => s.Loans.TakeBack(who, 1, Street.Today), ALoan),
+        new(Shop, (s, who) => s.Loans.Reopen(who, 1), ALoan + "UPDATE loan SET back_on = '2026-11-24'"),
+        new(Shop, (s, who) => s.Prepaid.Of(who, Party.Client(1)), APrepaid),
+        new(Shop, (s, who) => s.Prepaid.Sell(who, Party.Client(1), new PrepaidEntry { FormKey = Scene.Key, BoughtOn = Street.Today, Restrings = 5, AmountMinor = 8000 })),
+        new(Shop, (s, who) => s.Prepaid.ForJob(who, 2), APrepaid),
+        new(Shop, (s, who) => s.Prepaid.Use(who, 2), APrepaid),
+        new(Shop, (s, who) => s.Prepaid.GiveBack(who, 2), APrepaid + "INSERT INTO prepaid_use (prepaid_id, job_id, ticket, used_on, made_at, made_by) VALUES (1, 2, 1002, '2026-11-25', '2026-11-25T09:00:00.000Z', 'Shop')"),
+        new([Actor.Owner], (s, who) => s.Prepaid.LeftOfClient(who), APrepaid),
+        new(Shop, (s, who) => s.Visits.Add(who, 1, new VisitEntry { FormKey = Scene.Key, DoneOn = Street.Today, Works = new[] { VisitWork.Grip } })),
+        new(Shop, (s, who) => s.Visits.Change(who, 9, new VisitEntry { Version = 1, DoneOn = Street.Today, Works = new[] { VisitWork.Grip } }), AVisit),
+        new(Owner, (s, who) => s.Visits.Delete(who, 9), AVisit),
+        new(Shop, (s, who) => s.Visits.Get(who, 9), AVisit),
+        new(Shop, (s, who) => s.Visits.OfRacket(who, 1), AVisit),
+        new(Shop, (s, who) => s.Jobs.GetWithVisits(who, 9), AVisit),
         new(Shop, (s, who) => s.Machines.Check(who, 1, new CheckEntry { FormKey = Scene.Key, CheckedOn = Street.Today, Reference = 50, Measured = 51 }), AMachine),
         new(Owner, (s, who) => s.Frames.Add(who, new FrameEntry { FormKey = Scene.Key, Name = "Heron 100" })),
         new(Owner, (s, who) => s.Frames.Change(who, 1, new FrameEntry { Version = 1, Name = "Heron 100" }), AFrame),

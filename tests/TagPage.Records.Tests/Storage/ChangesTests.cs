@@ -132,8 +132,8 @@ public sealed class ChangesTests : IDisposable
     {
         string[] others =
         [
-            "account", "added_mass", "audit", "backup_setting", "forgotten", "frame", "frame_place", "range_confirm", "deleted_ticket", "demo", "due_again", "due_day", "event", "event_entry", "event_hours", "event_session", "event_technician", "found_event", "label_logo", "label_setting", "invitation", "job_deed", "machine", "machine_check", "link_request", "migration", "name_order", "client_request", "condition", "photo",
-            "bill", "bill_line", "charge", "charge_change", "extra_price", "money_setting", "payment", "payment_share", "string_price", "string_stock", "stock_move", "stock_again", "outbox", "own_page_code", "own_page_link", "own_page_session", "passkey", "past_job", "payer", "reminder", "reminder_batch",
+            "account", "condition", "photo", "added_mass", "audit", "backup_setting", "forgotten", "frame", "frame_place", "range_confirm", "deleted_ticket", "demo", "due_again", "due_day", "event", "event_entry", "event_hours", "event_session", "event_technician", "found_event", "label_logo", "label_setting", "invitation", "job_deed", "job_stop", "stop", "loan", "loan_racket", "machine", "machine_check", "link_request", "migration", "name_order", "client_request",
+            "bill", "bill_line", "charge", "charge_change", "extra_price", "money_setting", "payment", "payment_share", "prepaid", "prepaid_use", "string_price", "string_stock", "stock_move", "stock_again", "outbox", "own_page_code", "own_page_link", "own_page_session", "passkey", "past_job", "payer", "reminder", "reminder_batch",
             "reminder_batch_client", "reminder_racket", "session", "shared_tablet", "pin_try", "setup_link", "stringing_list", "stringing_list_heading", "stringing_list_record", "stringing_list_row", "tag_roll", "used_address", "used_form_key", "write_probe",
         ];
         var tables = _street.Database.Read(c => c.Query<string>("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name NOT LIKE 'search%'").AsList());

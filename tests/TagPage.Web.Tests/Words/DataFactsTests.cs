@@ -12,7 +12,7 @@ public sealed partial class DataFactsTests
     private static readonly string[] AboutNobody =
     [
         "shop", "opening_span", "closed_days", "message", "backup_setting", "write_probe", "used_form_key", "frame", "label_setting", "label_logo", "tag_roll", "string_kind", "chosen_address",
-        "used_address", "care_guide", "instrument", "stringing_list", "stringing_list_record", "stringing_list_heading", "money_setting", "string_price", "extra_price", "string_stock", "stock_move", "stock_again", "due_again", "due_day", "name_order", "demo", "migration",
+        "used_address", "care_guide", "instrument", "stringing_list", "stringing_list_record", "stringing_list_heading", "money_setting", "string_price", "extra_price", "string_stock", "stock_move", "stock_again", "stop", "due_again", "due_day", "name_order", "demo", "migration",
     ];
 
     private static readonly DataFacts Facts = new();

@@ -1,4 +1,5 @@
 using System.Reflection;
+using TagPage.Records.Jobs;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.OwnPages;
 using TagPage.Records.PlayTime;
@@ -19,7 +20,7 @@ public sealed class RefusalWordsTests
         typeof(SavedMeanwhile), typeof(FormKeyUnknown), typeof(HoursUnlikely), typeof(DayFull), typeof(PlayedInFuture), typeof(PitchUnlikely), typeof(RoleNotTheirs),
         typeof(DaysUnlikely), typeof(LostInFuture), typeof(LostLongAgo), typeof(LostAway), typeof(LostNoteUnfit), typeof(NothingToShow), typeof(RacketAtShop), typeof(OrderedEnough),
         typeof(NeverStrung), typeof(RacketGone), typeof(OrderUnderWay), typeof(ReachMissing), typeof(SaidEnough), typeof(TicketOpen), typeof(TicketsOpen),
-        typeof(CodeRanOut), typeof(CodeWrong), typeof(CodeOver), typeof(CodesEnough), typeof(NoAddressOnFile), typeof(FinderAnswered),
+        typeof(CodeRanOut), typeof(CodeWrong), typeof(CodeOver), typeof(CodesEnough), typeof(NoAddressOnFile), typeof(FinderAnswered), typeof(StopUnknown), typeof(LoanOpen),
     ];
 
     /// <summary>Given to clients alone: a finder's, a household's or a browser's own business.</summary>

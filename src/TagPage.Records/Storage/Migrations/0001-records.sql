@@ -537,17 +537,19 @@ CREATE INDEX logged_hours_by_racket ON logged_hours (racket_id, played_on);
 
 -- ==== Jobs ====
 
+-- A stringing; or a visit, which is work on a racket whose strings stay in it: without strings and tensions, collected on the
+-- day it was done. What counts stringings asks for strung_on, which a visit never has.
 CREATE TABLE job (
   id                  INTEGER PRIMARY KEY AUTOINCREMENT,
   ticket              INTEGER NOT NULL UNIQUE CHECK (ticket > 0),
   racket_id           INTEGER NOT NULL REFERENCES racket (id),
   state               TEXT    NOT NULL CHECK (state IN ('Waiting', 'OnMachine', 'Strung', 'Collected', 'Cancelled')),
-  mains_id            INTEGER NOT NULL REFERENCES string_kind (id),
-  crosses_id          INTEGER NOT NULL REFERENCES string_kind (id),
+  mains_id            INTEGER REFERENCES string_kind (id),
+  crosses_id          INTEGER REFERENCES string_kind (id),
   mains_supplied_by   TEXT    NOT NULL CHECK (mains_supplied_by IN ('Shop', 'Client')),
   crosses_supplied_by TEXT    NOT NULL CHECK (crosses_supplied_by IN ('Shop', 'Client')),
-  mains_tension       REAL    NOT NULL CHECK (mains_tension > 0 AND mains_tension <= 100),
-  crosses_tension     REAL    NOT NULL CHECK (crosses_tension > 0 AND crosses_tension <= 100),
+  mains_tension       REAL    CHECK (mains_tension > 0 AND mains_tension <= 100),
+  crosses_tension     REAL    CHECK (crosses_tension > 0 AND crosses_tension <= 100),
   tension_unit        TEXT    NOT NULL CHECK (tension_unit IN ('Lb', 'Kg')),
   -- Per cent.
   mains_pre_stretch   INTEGER NOT NULL DEFAULT 0 CHECK (mains_pre_stretch BETWEEN 0 AND 30),
@@ -569,6 +571,8 @@ CREATE TABLE job (
   strung_at           TEXT,
   moved_at            TEXT,
   collected_on        TEXT    CHECK (collected_on GLOB '????-??-??'),
+  -- Of a visit.
+  done_on             TEXT    CHECK (done_on GLOB '????-??-??'),
   -- The sum of its charge lines, and the day on which payments came to cover it: both follow from those, kept for lists.
   price_minor         INTEGER CHECK (price_minor BETWEEN 0 AND 100000000),
   paid_on             TEXT    CHECK (paid_on GLOB '????-??-??'),
@@ -578,7 +582,10 @@ CREATE TABLE job (
   -- Hours played on the strings in all, frozen when they come out.
   hours_played        REAL    CHECK (hours_played >= 0),
   version             INTEGER NOT NULL DEFAULT 1,
-  CHECK ((state IN ('Strung', 'Collected')) = (strung_on IS NOT NULL)),
+  CHECK ((state IN ('Strung', 'Collected')) = (COALESCE(strung_on, done_on) IS NOT NULL)),
+  CHECK (done_on IS NULL OR (strung_on IS NULL AND state = 'Collected')),
+  CHECK ((mains_id IS NULL) = (done_on IS NOT NULL) AND (crosses_id IS NULL) = (mains_id IS NULL)),
+  CHECK ((mains_tension IS NULL) = (mains_id IS NULL) AND (crosses_tension IS NULL) = (mains_id IS NULL)),
   CHECK ((state = 'Collected') = (collected_on IS NOT NULL)),
   CHECK ((ended_on IS NULL) = (ended_how IS NULL)),
   CHECK (ended_on IS NULL OR strung_on IS NOT NULL),
@@ -594,6 +601,15 @@ CREATE INDEX job_timed      ON job (strung_at DESC) WHERE strung_at IS NOT NULL;
 CREATE INDEX job_told       ON job (told_mail_id) WHERE told_mail_id IS NOT NULL;
 CREATE INDEX job_moved      ON job (moved_at) WHERE moved_at IS NOT NULL;
 CREATE INDEX job_by_crosses ON job (crosses_id);
+CREATE INDEX job_visits     ON job (racket_id, done_on DESC) WHERE done_on IS NOT NULL;
+CREATE INDEX job_done       ON job (done_on) WHERE done_on IS NOT NULL;
+
+-- What was done at a visit.
+CREATE TABLE visit_work (
+  job_id INTEGER NOT NULL REFERENCES job (id) ON DELETE CASCADE,
+  work   TEXT    NOT NULL CHECK (work IN ('Grip', 'Grommets', 'Bumper', 'Balance', 'Check', 'Measuring', 'Other')),
+  PRIMARY KEY (job_id, work)
+) STRICT, WITHOUT ROWID;
 
 -- Stringing machines. Tickets name one in words, so that what was written of older machines stays.
 CREATE TABLE machine (
@@ -625,7 +641,7 @@ CREATE INDEX machine_check_by_machine ON machine_check (machine_id, checked_on);
 CREATE TABLE job_deed (
   id      INTEGER PRIMARY KEY AUTOINCREMENT,
   job_id  INTEGER NOT NULL REFERENCES job (id) ON DELETE CASCADE,
-  deed    TEXT    NOT NULL CHECK (deed IN ('TakenIn', 'Came', 'Started', 'Strung', 'HandedOut', 'Cancelled', 'TakenBack', 'Changed', 'Moved', 'Told', 'Measured', 'Inspected', 'Photographed', 'PhotoRemoved')),
+  deed    TEXT    NOT NULL CHECK (deed IN ('TakenIn', 'Came', 'Started', 'Strung', 'HandedOut', 'Cancelled', 'TakenBack', 'Changed', 'Moved', 'Told', 'Measured', 'Inspected', 'Photographed', 'PhotoRemoved', 'Fetched', 'Brought', 'Done')),
   made_at TEXT    NOT NULL,
   made_by TEXT    NOT NULL REFERENCES account (id)
 ) STRICT;
@@ -646,6 +662,39 @@ CREATE TABLE job_request (
   needed_by      TEXT    CHECK (needed_by GLOB '????-??-??'),
   CHECK (asked_in = 'OwnPage' OR (drop_off_where = '' AND drop_off_by IS NULL AND needed_by IS NULL))
 ) STRICT;
+
+-- Where rackets are left and collected besides the shop's own bench, in the order of the round. Never deleted: tickets name them.
+CREATE TABLE stop (
+  id       INTEGER PRIMARY KEY AUTOINCREMENT,
+  name     TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 60),
+  kind     TEXT    NOT NULL CHECK (kind IN ('Bench', 'Desk', 'DropBox')),
+  position INTEGER NOT NULL CHECK (position > 0),
+  is_ended INTEGER NOT NULL DEFAULT 0 CHECK (is_ended IN (0, 1)),
+  version  INTEGER NOT NULL DEFAULT 1
+) STRICT;
+CREATE UNIQUE INDEX stop_by_name ON stop (name COLLATE NOCASE);
+
+-- Where a ticket's racket was left and is to be collected, and when it was fetched and brought there; null for the shop's own
+-- bench. A ticket that has to do with that bench alone has no row.
+CREATE TABLE job_stop (
+  job_id     INTEGER PRIMARY KEY REFERENCES job (id) ON DELETE CASCADE,
+  left_at    INTEGER REFERENCES stop (id),
+  collect_at INTEGER REFERENCES stop (id),
+  fetched_at TEXT,
+  brought_at TEXT,
+  CHECK (left_at IS NOT NULL OR collect_at IS NOT NULL),
+  CHECK (fetched_at IS NULL OR left_at IS NOT NULL),
+  CHECK (brought_at IS NULL OR collect_at IS NOT NULL)
+) STRICT;
+CREATE INDEX job_stop_by_left    ON job_stop (left_at) WHERE left_at IS NOT NULL;
+CREATE INDEX job_stop_by_collect ON job_stop (collect_at) WHERE collect_at IS NOT NULL;
+CREATE INDEX job_stop_fetched    ON job_stop (fetched_at) WHERE fetched_at IS NOT NULL;
+CREATE INDEX job_stop_brought    ON job_stop (brought_at) WHERE brought_at IS NOT NULL;
+
+-- What goes back to the machine is no longer where it was brought.
+CREATE TRIGGER job_no_longer_brought AFTER UPDATE OF state ON job WHEN old.state = 'Strung' AND new.state NOT IN ('Strung', 'Collected') BEGIN
+  UPDATE job_stop SET brought_at = NULL WHERE job_id = new.id AND brought_at IS NOT NULL;
+END;
 
 -- That the shop confirmed tensions outside what its catalogue recommends for the frame: both as they were then.
 CREATE TABLE range_confirm (
@@ -710,6 +759,32 @@ WHEN new.strung_on IS NOT old.strung_on AND new.label_date IS NOT NULL AND new.l
   UPDATE job SET label_date = NULL WHERE id = new.id;
 END;
 
+-- Rackets of the shop's own that are lent, and to whom. One is with one client at a time.
+CREATE TABLE loan_racket (
+  id       INTEGER PRIMARY KEY AUTOINCREMENT,
+  name     TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 80),
+  note     TEXT    NOT NULL DEFAULT '' CHECK (length(note) <= 200),
+  is_ended INTEGER NOT NULL DEFAULT 0 CHECK (is_ended IN (0, 1)),
+  version  INTEGER NOT NULL DEFAULT 1
+) STRICT;
+CREATE UNIQUE INDEX loan_racket_by_name ON loan_racket (name COLLATE NOCASE);
+
+-- made_by is the id of the account that lent it, or says by what way it came.
+CREATE TABLE loan (
+  id             INTEGER PRIMARY KEY AUTOINCREMENT,
+  loan_racket_id INTEGER NOT NULL REFERENCES loan_racket (id),
+  client_id      INTEGER NOT NULL REFERENCES client (id),
+  lent_on        TEXT    NOT NULL CHECK (lent_on GLOB '????-??-??'),
+  due_on         TEXT    CHECK (due_on GLOB '????-??-??' AND due_on >= lent_on),
+  back_on        TEXT    CHECK (back_on GLOB '????-??-??' AND back_on >= lent_on),
+  note           TEXT    NOT NULL DEFAULT '' CHECK (length(note) <= 200),
+  made_by        TEXT    NOT NULL CHECK (length(made_by) BETWEEN 1 AND 80)
+) STRICT;
+CREATE UNIQUE INDEX loan_open ON loan (loan_racket_id) WHERE back_on IS NULL;
+CREATE INDEX loan_by_racket   ON loan (loan_racket_id);
+CREATE INDEX loan_by_client   ON loan (client_id, lent_on DESC);
+CREATE INDEX loan_due         ON loan (due_on) WHERE back_on IS NULL;
+
 -- What the player said about a stringing after playing with it.
 CREATE TABLE feel (
   job_id       INTEGER PRIMARY KEY REFERENCES job (id) ON DELETE CASCADE,
@@ -725,10 +800,11 @@ CREATE TABLE feel (
 CREATE TABLE past_job (
   ticket      INTEGER PRIMARY KEY,
   sport       TEXT    NOT NULL,
-  mains_id    INTEGER NOT NULL REFERENCES string_kind (id),
-  crosses_id  INTEGER NOT NULL REFERENCES string_kind (id),
+  mains_id    INTEGER REFERENCES string_kind (id),
+  crosses_id  INTEGER REFERENCES string_kind (id),
   received_on TEXT    NOT NULL CHECK (received_on GLOB '????-??-??'),
   strung_on   TEXT    CHECK (strung_on GLOB '????-??-??'),
+  done_on     TEXT    CHECK (done_on GLOB '????-??-??'),
   price_minor INTEGER,
   paid_on     TEXT    CHECK (paid_on GLOB '????-??-??')
 ) STRICT;
@@ -774,7 +850,7 @@ CREATE TABLE extra_price (
 CREATE TABLE charge (
   id           INTEGER PRIMARY KEY AUTOINCREMENT,
   job_id       INTEGER NOT NULL REFERENCES job (id) ON DELETE CASCADE,
-  kind         TEXT    NOT NULL CHECK (kind IN ('Whole', 'Labour', 'Strings', 'Mains', 'Crosses', 'Grip', 'Grommets', 'Rush', 'Extra', 'Adjustment')),
+  kind         TEXT    NOT NULL CHECK (kind IN ('Whole', 'Labour', 'Strings', 'Mains', 'Crosses', 'Grip', 'Grommets', 'Rush', 'Extra', 'Adjustment', 'Prepaid')),
   words        TEXT    NOT NULL DEFAULT '' CHECK (length(words) <= 60),
   centimetres  INTEGER CHECK (centimetres BETWEEN 1 AND 100000),
   metre_minor  INTEGER CHECK (metre_minor BETWEEN 0 AND 100000000),
@@ -849,6 +925,53 @@ CREATE TRIGGER payment_share_stays BEFORE UPDATE OF payment_id, amount_minor ON 
   SELECT RAISE(ABORT, 'What was laid against a job is never changed.');
 END;
 
+-- Restrings that were paid in advance, by a client or a payer; of neither once the client's data was deleted. The payment that
+-- bought them is laid against no ticket and is no credit. Never changed: one bought by mistake ends with its payment.
+CREATE TABLE prepaid (
+  id           INTEGER PRIMARY KEY AUTOINCREMENT,
+  client_id    INTEGER REFERENCES client (id),
+  payer_id     INTEGER REFERENCES payer (id),
+  bought_on    TEXT    NOT NULL CHECK (bought_on GLOB '????-??-??'),
+  restrings    INTEGER NOT NULL CHECK (restrings BETWEEN 1 AND 100),
+  covers       TEXT    NOT NULL CHECK (covers IN ('Labour', 'LabourAndStrings')),
+  amount_minor INTEGER NOT NULL CHECK (amount_minor BETWEEN 1 AND 100000000),
+  tax_bp       INTEGER NOT NULL CHECK (tax_bp BETWEEN 0 AND 10000),
+  payment_id   INTEGER NOT NULL UNIQUE REFERENCES payment (id),
+  note         TEXT    NOT NULL DEFAULT '' CHECK (length(note) <= 120),
+  made_at      TEXT    NOT NULL,
+  made_by      TEXT    NOT NULL CHECK (length(made_by) BETWEEN 1 AND 80),
+  CHECK (client_id IS NULL OR payer_id IS NULL)
+) STRICT;
+CREATE INDEX prepaid_by_client ON prepaid (client_id) WHERE client_id IS NOT NULL;
+CREATE INDEX prepaid_by_payer  ON prepaid (payer_id) WHERE payer_id IS NOT NULL;
+
+CREATE TRIGGER prepaid_stays BEFORE UPDATE OF bought_on, restrings, covers, amount_minor, tax_bp, payment_id ON prepaid BEGIN
+  SELECT RAISE(ABORT, 'What was paid in advance is never changed.');
+END;
+CREATE TRIGGER prepaid_never_goes BEFORE DELETE ON prepaid BEGIN
+  SELECT RAISE(ABORT, 'What was paid in advance is never deleted.');
+END;
+
+-- Each use of one, by ticket; given back where the hand-out was taken back.
+CREATE TABLE prepaid_use (
+  id            INTEGER PRIMARY KEY AUTOINCREMENT,
+  prepaid_id    INTEGER NOT NULL REFERENCES prepaid (id),
+  job_id        INTEGER REFERENCES job (id) ON DELETE SET NULL,
+  ticket        INTEGER NOT NULL,
+  used_on       TEXT    NOT NULL CHECK (used_on GLOB '????-??-??'),
+  given_back_at TEXT,
+  made_at       TEXT    NOT NULL,
+  made_by       TEXT    NOT NULL CHECK (length(made_by) BETWEEN 1 AND 80)
+) STRICT;
+CREATE UNIQUE INDEX prepaid_use_once ON prepaid_use (job_id) WHERE given_back_at IS NULL AND job_id IS NOT NULL;
+CREATE INDEX prepaid_use_by_job      ON prepaid_use (job_id) WHERE job_id IS NOT NULL;
+CREATE INDEX prepaid_use_by_prepaid  ON prepaid_use (prepaid_id);
+
+CREATE TRIGGER prepaid_never_below_zero BEFORE INSERT ON prepaid_use
+WHEN (SELECT COUNT(*) FROM prepaid_use WHERE prepaid_id = new.prepaid_id AND given_back_at IS NULL) >= (SELECT restrings FROM prepaid WHERE id = new.prepaid_id) BEGIN
+  SELECT RAISE(ABORT, 'No more restrings are used than were paid in advance.');
+END;
+
 -- Bills, numbered without gaps within a year. Never changed and never deleted: a mistaken one is cancelled by another with
 -- the same amounts below zero. Whom it went to and what its lines say go when the client's data is deleted. One that is neither
 -- a client's nor a payer's went to a country or club at an event.
@@ -885,6 +1008,8 @@ CREATE TABLE bill_line (
   job_id       INTEGER REFERENCES job (id) ON DELETE SET NULL,
   ticket       INTEGER NOT NULL,
   strung_on    TEXT    NOT NULL CHECK (strung_on GLOB '????-??-??'),
+  -- Work without new strings, done on that day.
+  is_visit     INTEGER NOT NULL DEFAULT 0 CHECK (is_visit IN (0, 1)),
   -- Whose racket; empty once their data was deleted.
   whose        TEXT    NOT NULL DEFAULT '' CHECK (length(whose) <= 120),
   kind         TEXT    NOT NULL,
@@ -1047,22 +1172,26 @@ SELECT j.id, j.ticket, j.state, j.version, j.racket_id, r.number, r.frame, r.tap
        j.crosses_id, x.name AS crosses_name, x.material AS crosses_material, x.gauge_mm AS crosses_gauge_mm, j.crosses_supplied_by,
        j.crosses_tension, j.tension_unit, j.mains_pre_stretch, j.crosses_pre_stretch, j.pieces,
        j.received_on, j.received_where, j.promised_for, j.strung_on, j.strung_by, j.machine,
-       CASE WHEN o.state IS NOT 'Failed' THEN j.told_ready_at END AS told_ready_at, j.told_ready_at IS NOT NULL AND o.state IS 'Failed' AS is_telling_failed, o.state IN ('Queued', 'Leaving') AS is_telling, j.started_at, j.strung_at, j.collected_on,
+       CASE WHEN o.state IS NOT 'Failed' THEN j.told_ready_at END AS told_ready_at, j.told_ready_at IS NOT NULL AND o.state IS 'Failed' AS is_telling_failed, o.state IN ('Queued', 'Leaving') AS is_telling, j.started_at, j.strung_at, j.collected_on, j.done_on,
        j.price_minor, (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.job_id = j.id) AS laid_minor, j.paid_on, j.note, j.ended_on, j.ended_how,
        q.asked_in, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.expected, 0) AS expected,
        COALESCE(q.drop_off_where, '') AS drop_off_where, q.drop_off_by, q.needed_by,
-       g.value AS reading, g.instrument_id, i.name AS instrument
+       g.value AS reading, g.instrument_id, i.name AS instrument,
+       s.left_at AS left_at_id, l.name AS left_at, s.collect_at AS collect_at_id, k.name AS collect_at, s.fetched_at, s.brought_at
 FROM job j
 JOIN racket r ON r.id = j.racket_id
 JOIN player p ON p.id = r.player_id
 JOIN client c ON c.id = p.client_id
 LEFT JOIN payer y ON y.id = c.payer_id
 LEFT JOIN outbox o ON o.id = j.told_mail_id
-JOIN string_kind m ON m.id = j.mains_id
-JOIN string_kind x ON x.id = j.crosses_id
+LEFT JOIN string_kind m ON m.id = j.mains_id
+LEFT JOIN string_kind x ON x.id = j.crosses_id
 LEFT JOIN job_request q ON q.job_id = j.id
 LEFT JOIN reading g ON g.job_id = j.id AND g.first = 1
-LEFT JOIN instrument i ON i.id = g.instrument_id;
+LEFT JOIN instrument i ON i.id = g.instrument_id
+LEFT JOIN job_stop s ON s.job_id = j.id
+LEFT JOIN stop l ON l.id = s.left_at
+LEFT JOIN stop k ON k.id = s.collect_at;
 
 -- ==== Tags ====
 

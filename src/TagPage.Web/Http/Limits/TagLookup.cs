@@ -36,7 +36,7 @@ public sealed class TagLookup(TagPageStore tags, CareStore care, ShopStore shops
         if (tags.Racket(code) is not { } racket)
             return null;
         var stringings = tags.Stringings(code, 1 + TagView.MostEarlier);
-        return (racket, TagView.Of(code, racket, stringings, clock.Today, shops.Get().StartingValues) with { Guides = care.For(racket.RacketId), Spec = tags.Spec(code) });
+        return (racket, TagView.Of(code, racket, stringings, clock.Today, shops.Get().StartingValues) with { Guides = care.For(racket.RacketId), Spec = tags.Spec(code), Visits = tags.Visits(code, TagView.MostVisits) });
     }
 }
 

@@ -13,14 +13,18 @@ public static class BenchPages
         ("Hours", ["New", "Remove"]),
         ("Jobs", ["Back", "Cancel", "Condition", "DropOff", "Edit", "HandOut", "Index", "Move", "New", "Paid", "Photo", "PickUp", "Picture", "Ready", "ReadyAll", "Received", "Start", "Strung", "Together", "Undo"]),
         ("Labels", ["Desk", "Free", "Index", "Racket", "Roll", "Rolls", "Several", "Today"]),
+        ("Loans", ["Back", "Index", "Lend"]),
         ("Machines", ["Index", "Machine"]),
         ("Money", ["Charge", "Receipt", "Receipts"]),
         ("Pauses", ["Edit", "New"]),
         ("Players", ["Edit", "New", "Player"]),
+        ("Prepaid", ["Sell", "Use"]),
         ("Rackets", ["Card", "Edit", "HandOver", "Lost", "New", "Pendulum", "Spec", "SpecEdit", "WhatIf"]),
         ("Readings", ["Count", "New", "Remove"]),
         ("Search", ["Index"]),
+        ("Stops", ["Round"]),
         ("Strings", ["Edit", "Index", "New"]),
+        ("Visits", ["Edit", "Index", "New"]),
         ("Tags", ["Link", "New", "Qr", "Replace", "Retire"]),
     ];
 

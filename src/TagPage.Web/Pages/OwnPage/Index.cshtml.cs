@@ -3,13 +3,14 @@ using TagPage.Labels.Papers;
 using TagPage.Records.Money;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Players;
+using TagPage.Records.Prepaid;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Papers;
 
 namespace TagPage.Web.Pages.OwnPage;
 
-public sealed class IndexModel(ClientOnFileStore clients, OwnPageRacketStore rackets, OwedStore owed, PriceListStore prices, ShopStore shops, ShopClock clock) : OwnPageModel(clients)
+public sealed class IndexModel(ClientOnFileStore clients, OwnPageRacketStore rackets, OwedStore owed, PrepaidStore prepaid, PriceListStore prices, ShopStore shops, ShopClock clock) : OwnPageModel(clients)
 {
     public sealed record Player(long Id, string Name, IReadOnlyList<(OwnPageRacket Racket, RestringBy By)> Rackets);
 
@@ -18,6 +19,9 @@ public sealed class IndexModel(ClientOnFileStore clients, OwnPageRacketStore rac
     public ShopDetails Shop => shops.Get();
 
     public string DayOf(DateTimeOffset instant) => Spoken.Language.Day(clock.DayOf(instant));
+
+    /// <summary>Restrings paid in advance; null for a client who never had any.</summary>
+    public int? PrepaidLeft => prepaid.LeftOfClient(Myself);
 
     public OwedStore.Mine? Owed { get; private set; }
 

@@ -1,21 +1,28 @@
 using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.Rendering;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Players;
 using TagPage.Records.Reminders;
 using TagPage.Records.Shop;
+using TagPage.Records.Stops;
 using TagPage.Records.Storage;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.OwnPage;
 
 /// <summary>Asks for a restring.</summary>
-public sealed class OrderModel(ClientOnFileStore clients, OwnPageRacketStore rackets, OrderStore orders, ShopStore shops, ShopClock clock) : OwnRecordPage<OwnPageRacket>(clients)
+public sealed class OrderModel(ClientOnFileStore clients, OwnPageRacketStore rackets, OrderStore orders, StopStore stops, ShopStore shops, ShopClock clock) : OwnRecordPage<OwnPageRacket>(clients)
 {
     [BindProperty]
     public OrderInput Input { get; set; } = new();
 
     /// <summary>What is under way is shown instead of the form; what was sent meanwhile stays in the form.</summary>
     public bool IsUnderWay { get; private set; }
+
+    /// <summary>Where rackets can be left besides at the shop.</summary>
+    public IReadOnlyList<StopRow> Stops => stops.InUse();
+
+    public IReadOnlyList<SelectListItem> Places => [new SelectListItem(shops.Get().Name, ""), .. Stops.Select(stop => new SelectListItem(stop.Name, $"{stop.Id}"))];
 
     public string Player => GivenNames.Of(rackets.OfClient(Me.Id).Select(r => r.Player))[Saved.Player];
 
@@ -42,7 +49,7 @@ public sealed class OrderModel(ClientOnFileStore clients, OwnPageRacketStore rac
     public IActionResult OnPost()
     {
         var reader = new OrderReader(Spoken.Language, clock.Today);
-        var order = reader.Read(Input);
+        var order = reader.Read(Input, Stops.Count > 0);
         foreach (var (field, sentence) in reader.Faults)
             ModelState.AddModelError("Input." + field, sentence);
         return ModelState.IsValid

@@ -13,6 +13,7 @@ public sealed record OrderInput
     public string? Tension { get; init; }
     [DataType(DataType.MultilineText)]
     public string? Note { get; init; }
+    /// <summary>In their own words; where the shop has stops, the number of one or nothing.</summary>
     public string? Where { get; init; }
     public string? By { get; init; }
     public string? NeededBy { get; init; }

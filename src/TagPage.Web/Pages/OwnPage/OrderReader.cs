@@ -1,3 +1,4 @@
+using System.Globalization;
 using TagPage.Core.Text;
 using TagPage.Records.Jobs;
 using TagPage.Records.Reminders;
@@ -16,14 +17,20 @@ public sealed class OrderReader(Language language, DateOnly today)
 
     public IReadOnlyList<(string Field, string Sentence)> Faults => _faults;
 
-    public JobRequest Read(OrderInput input)
+    /// <param name="input">As typed.</param>
+    /// <param name="hasStops">The form offered the shop's stops.</param>
+    public JobRequest Read(OrderInput input, bool hasStops)
     {
         var by = Day(nameof(input.By), input.By);
         var needed = Day(nameof(input.NeededBy), input.NeededBy);
         if (needed < by)
             _faults.Add((nameof(input.NeededBy), _say.NeededTooEarly));
         Limit(nameof(input.Where), input.Where, OrderInput.LongestWhere);
-        return new JobRequest(AskedIn.OwnPage, Words(input)) { DropOffWhere = input.Where ?? "", DropOffBy = by, NeededBy = needed };
+        var request = new JobRequest(AskedIn.OwnPage, Words(input)) { DropOffBy = by, NeededBy = needed };
+        return !hasStops ? request with { DropOffWhere = input.Where ?? "" }
+            : string.IsNullOrEmpty(input.Where) ? request
+            // What is no number is no stop either, and the store says so.
+            : request with { StopId = long.TryParse(input.Where, NumberStyles.None, CultureInfo.InvariantCulture, out var stop) ? stop : 0 };
     }
 
     private string Words(OrderInput input)

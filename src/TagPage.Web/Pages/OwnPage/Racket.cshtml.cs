@@ -43,7 +43,7 @@ public sealed class RacketModel(
         NotDone = Say.Frame.NotSaved;
         By = racket.Work(today, values);
         // The household comes without a tag's code, and its page shows none.
-        View = TagView.Of(default, racket, rackets.Stringings(Me.Id, id, 1 + TagView.MostEarlier), today, values) with { Guides = care.For(id) };
+        View = TagView.Of(default, racket, rackets.Stringings(Me.Id, id, 1 + TagView.MostEarlier), today, values) with { Guides = care.For(id), Visits = rackets.Visits(Me.Id, id, TagView.MostVisits) };
         Felt = View.Latest is { } latest ? feels.Get(Myself, latest.JobId) : null;
         (Specs, Masses) = (rackets.Specs(Me.Id, id), rackets.Masses(Me.Id, id));
         Play = PlayCard.Of(this, Myself, racket, rackets, pauses, hours);

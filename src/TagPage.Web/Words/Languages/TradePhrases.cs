@@ -6,6 +6,14 @@ public sealed record TradePhrases
     public required string Racket { get; init; }
     public required string RacketInText { get; init; }
     public required string RacketOf { get; init; }
+    public required string Visits { get; init; }
+    public required string WorkGrip { get; init; }
+    public required string WorkGrommets { get; init; }
+    public required string WorkBumper { get; init; }
+    public required string WorkBalance { get; init; }
+    public required string WorkCheck { get; init; }
+    public required string WorkMeasuring { get; init; }
+    public required string WorkOther { get; init; }
     public required string Tennis { get; init; }
     public required string Badminton { get; init; }
     public required string Squash { get; init; }

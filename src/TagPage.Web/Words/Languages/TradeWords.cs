@@ -1,3 +1,4 @@
+using TagPage.Core.Jobs;
 using TagPage.Core.Sports;
 using TagPage.Core.Strings;
 using TagPage.Core.Units;
@@ -15,6 +16,21 @@ public static class TradeWords
             Sport.Tennis => words.Tennis,
             Sport.Badminton => words.Badminton,
             _ => words.Squash,
+        };
+    }
+
+    public static string Of(this Language language, VisitWork work)
+    {
+        var words = language.Phrases.Trade;
+        return work switch
+        {
+            VisitWork.Grip => words.WorkGrip,
+            VisitWork.Grommets => words.WorkGrommets,
+            VisitWork.Bumper => words.WorkBumper,
+            VisitWork.Balance => words.WorkBalance,
+            VisitWork.Check => words.WorkCheck,
+            VisitWork.Measuring => words.WorkMeasuring,
+            _ => words.WorkOther,
         };
     }
 

@@ -75,6 +75,7 @@ public sealed record OwnPageDetailsPhrases
     public required string NotDeleted { get; init; }
     public required string ForgetAsked { get; init; }
     public required string ForgetOpen { get; init; }
+    public required string ForgetLoan { get; init; }
     public required string ForgetPending { get; init; }
     public required string ForgetUndo { get; init; }
     public required string ForgetUndone { get; init; }

@@ -84,6 +84,10 @@ public sealed record OwnPageMailPhrases
     public required string Paid { get; init; }
     public required string ReadySms { get; init; }
 
+    /// <summary>Where it is, and where it is still to be brought.</summary>
+    public required string WaitsAt { get; init; }
+    public required string ComesTo { get; init; }
+
     /// <summary>The same for several rackets.</summary>
     public required string AllReadyBody { get; init; }
     public required string AllReadySms { get; init; }
@@ -103,6 +107,7 @@ public sealed record OwnPageHomePhrases
     public required string Heading { get; init; }
     public required string None { get; init; }
     public required string ToPay { get; init; }
+    public required string PrepaidLeft { get; init; }
     public required string PayByPhone { get; init; }
     public required string PayByTransfer { get; init; }
 }

@@ -22,6 +22,8 @@ public sealed record OwnPageRacketPhrases
     public required string Promised { get; init; }
     public required string Needed { get; init; }
     public required string DropOff { get; init; }
+    public required string CollectAt { get; init; }
+    public required string NotThereYet { get; init; }
     public required string Wish { get; init; }
     public required string Cancel { get; init; }
     public required string Order { get; init; }

@@ -1,5 +1,6 @@
 using TagPage.Core.Rackets;
 using TagPage.Core.Text;
+using TagPage.Records.Jobs;
 using TagPage.Records.LostAndFound;
 using TagPage.Records.OwnPages;
 using TagPage.Records.PlayTime;
@@ -19,7 +20,7 @@ public static class OwnPageRefusals
         return why switch
         {
             SavedMeanwhile => say.Frame.SavedMeanwhile,
-            FormKeyUnknown => say.Frame.SendAgain,
+            FormKeyUnknown or StopUnknown => say.Frame.SendAgain,
             FinderAnswered => language.Phrases.Answer.SentText,
             _ => OfRackets(why, say, language) ?? OfLost(why, say.Lost) ?? OfOrders(why, say.Order) ?? OfDetails(why, say.Details) ?? OfCodes(why, say.Code)
                 ?? throw new ArgumentOutOfRangeException(nameof(why), why.GetType().Name, "No words for this reason."),
@@ -68,6 +69,7 @@ public static class OwnPageRefusals
         SaidEnough { Most: var most } => say.PayerTooMany.Fill(("most", $"{most}")),
         TicketOpen => say.PassAtShop,
         TicketsOpen => say.ForgetOpen,
+        LoanOpen => say.ForgetLoan,
         _ => null,
     };
 

@@ -4,9 +4,11 @@ using TagPage.Records.Backups;
 using TagPage.Records.DueDates;
 using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
+using TagPage.Records.Loans;
 using TagPage.Records.Machines;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Shop;
+using TagPage.Records.Stops;
 using TagPage.Records.Troubles;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.SignIn;
@@ -14,7 +16,7 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Bench;
 
-public sealed class IndexModel(BenchStore bench, BackStore backs, JobMinutesStore minutes, FrameStore frames, DueStore due, ClientRequestStore requests, BackupStore backups, TroubleStore troubles, MachineStore machines, ShopStore shops, ShopClock clock) : PageModel
+public sealed class IndexModel(BenchStore bench, BackStore backs, JobMinutesStore minutes, FrameStore frames, DueStore due, ClientRequestStore requests, BackupStore backups, TroubleStore troubles, MachineStore machines, StopStore stops, LoanStore loans, ShopStore shops, ShopClock clock) : PageModel
 {
     private const int MostHouseholds = 8, MostRequests = 8;
 
@@ -54,6 +56,11 @@ public sealed class IndexModel(BenchStore bench, BackStore backs, JobMinutesStor
 
     /// <summary>The move that can be taken back here; null where the status line offers it already.</summary>
     public BackStore.Last? LastMove { get; private set; }
+
+    /// <summary>Rackets of the shop’s own that should have come back.</summary>
+    public IEnumerable<LoanRow> Loans => loans.Overdue(User.AtShop());
+
+    public bool HasStops => stops.InUse().Count > 0;
 
     public IReadOnlyList<Trouble> Troubles { get; private set; } = [];
 

@@ -33,6 +33,8 @@ internal static class DropOffFill
             Ticked = racket is { OpenIsExpected: true } or { OpenJobId: null, ReadyTicket: null, IsLost: false },
             Price = listed ? null : row.Price,
             ReceivedWhere = null,
+            LeftAtId = null,
+            CollectAtId = null,
         };
     }
 

@@ -19,6 +19,11 @@ public sealed record DropOffInput
     [StringLength(60, ErrorMessage = "Keep the place within 60 characters.")]
     public string? ReceivedWhere { get; init; }
 
+    /// <summary>As in <see cref="JobInput"/>.</summary>
+    public long? LeftAtId { get; init; }
+
+    public long? CollectAtId { get; init; }
+
     /// <summary>Those that are left out need not hold; the page looks at the others.</summary>
     [ValidateNever]
     public List<DropOffRacket> Rackets { get; init; } = [];
@@ -35,7 +40,7 @@ public sealed record DropOffInput
     public static string Place(int index) => FormattableString.Invariant($"{nameof(Rackets)}[{index}]");
 
     /// <summary>With the days and the place that all of them share.</summary>
-    public DropOffRacket Filled(DropOffRacket racket) => racket with { ReceivedOn = ReceivedOn, PromisedFor = PromisedFor, ReceivedWhere = ReceivedWhere };
+    public DropOffRacket Filled(DropOffRacket racket) => racket with { ReceivedOn = ReceivedOn, PromisedFor = PromisedFor, ReceivedWhere = ReceivedWhere, LeftAtId = LeftAtId, CollectAtId = CollectAtId };
 }
 
 /// <summary>One of the rackets.</summary>

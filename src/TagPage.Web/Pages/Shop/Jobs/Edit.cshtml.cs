@@ -23,7 +23,7 @@ public sealed class EditModel(EditJobStore store, JobStore jobs, FrameStore fram
     private bool IsConfirmed(JobOrder order) => (order.MainsTension, order.CrossesTension ?? order.MainsTension) == (Saved.Mains, Saved.Crosses)
         && Frame is { } frame && confirms.Of(Id).Any(confirmed => RangeConfirmStore.Says(confirmed, Saved, frame.Range));
 
-    public JobChoices Choices => choices.Of(Saved);
+    public JobChoices Choices => choices.OfTicket(Saved);
 
     protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
 

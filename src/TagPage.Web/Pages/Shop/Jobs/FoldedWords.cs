@@ -1,6 +1,7 @@
 using TagPage.Core.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
+using TagPage.Records.Stops;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
@@ -16,7 +17,7 @@ internal sealed record FoldedWords(string Words, bool IsUnusual)
         nameof(JobInput.Pieces), nameof(JobInput.NewString),
     ];
 
-    public static string[] ComingFields { get; } = [nameof(JobInput.ReceivedOn), nameof(JobInput.ReceivedWhere), nameof(JobInput.Price), nameof(JobInput.Note)];
+    public static string[] ComingFields { get; } = [nameof(JobInput.ReceivedOn), nameof(JobInput.ReceivedWhere), nameof(JobInput.LeftAtId), nameof(JobInput.CollectAtId), nameof(JobInput.Price), nameof(JobInput.Note)];
 
     /// <summary>"from the shop, two pieces".</summary>
     public static FoldedWords Strings(JobInput input)
@@ -43,14 +44,19 @@ internal sealed record FoldedWords(string Words, bool IsUnusual)
     /// <param name="shop">Whose currency it is.</param>
     /// <param name="today">Said as such.</param>
     /// <param name="listed">The price list knows what it costs.</param>
-    public static FoldedWords Coming(JobInput input, ShopDetails shop, DateOnly today, bool listed)
+    /// <param name="stops">Where it may have been left.</param>
+    public static FoldedWords Coming(JobInput input, ShopDetails shop, DateOnly today, bool listed, IReadOnlyList<StopRow> stops)
     {
+        string? Name(long? id) => stops.FirstOrDefault(stop => stop.Id == id)?.Name;
+        var (left, collect) = (Name(input.LeftAtId), input.CollectAtId is { } other ? Name(other) ?? StopWords.OwnBench : null);
         var words = string.Join(", ", new[]
         {
             input.ReceivedOn == today ? "today" : Formats.Day(input.ReceivedOn),
             string.IsNullOrWhiteSpace(input.ReceivedWhere) ? null : input.ReceivedWhere,
+            left is null ? null : $"left at {left}",
+            stops.Count == 0 || collect is null || collect == (left ?? StopWords.OwnBench) ? null : $"to be collected at {collect}",
             input.Price is { } price && Currencies.ToMinor(price, shop.Currency) is { } minor ? Formats.Money(minor, shop) : listed ? "price from the list" : "no price",
         }.OfType<string>());
-        return new FoldedWords(words, !string.IsNullOrWhiteSpace(input.Note) || (input.Price is null && !listed));
+        return new FoldedWords(words, !string.IsNullOrWhiteSpace(input.Note) || left is not null || (input.Price is null && !listed));
     }
 }

@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
+using TagPage.Records.Loans;
 using TagPage.Records.Money;
+using TagPage.Records.Prepaid;
 using TagPage.Records.Shop;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.SignIn;
@@ -10,10 +12,18 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class HandOutModel(JobStore jobs, MoveStore moves, PaymentStore payments, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
+public sealed class HandOutModel(JobStore jobs, MoveStore moves, PaymentStore payments, LoanStore loans, PrepaidStore prepaid, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
 {
     [BindProperty]
     public HandOutInput Input { get; set; } = new();
+
+    /// <summary>What the client has of the shop’s own rackets.</summary>
+    public IEnumerable<LoanRow> Loans => loans.OfClient(User.AtShop(), Saved.ClientId).Where(loan => loan.BackOn is null);
+
+    public DateOnly Today => clock.Today;
+
+    /// <summary>What whoever pays has left of restrings paid in advance.</summary>
+    public PrepaidStore.OfTicket? Prepaid => prepaid.ForJob(User.AtShop(), Id);
 
     public ShopDetails Shop => shops.Get();
 

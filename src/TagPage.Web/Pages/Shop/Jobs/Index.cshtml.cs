@@ -1,5 +1,7 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.Filters;
+using Microsoft.AspNetCore.Mvc.RazorPages;
 using TagPage.Core.Jobs;
 using TagPage.Core.Rackets;
 using TagPage.Records.Condition;
@@ -7,17 +9,19 @@ using TagPage.Records.Deeds;
 using TagPage.Records.Frames;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
+using TagPage.Records.Prepaid;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Stock;
 using TagPage.Records.Storage;
+using TagPage.Records.Visits;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Jobs;
 
-public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmStore confirms, FeelStore feels, ReadingStore readings, JobDeleteStore deletes, ChargeStore charges, PaymentStore payments, JobDeedStore deeds, ConditionStore conditions, StockStore stock, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
+public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmStore confirms, FeelStore feels, ReadingStore readings, JobDeleteStore deletes, ChargeStore charges, PaymentStore payments, JobDeedStore deeds, ConditionStore conditions, StockStore stock, VisitStore visits, PrepaidStore prepaid, ShopStore shops, ShopClock clock) : RecordPage<JobRow>
 {
     /// <summary>What the player said about the strings before these.</summary>
     public FeelStore.Row? Felt { get; private set; }
@@ -37,6 +41,8 @@ public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmSto
 
     /// <summary>What the racket looked like when it came in.</summary>
     public ConditionRow Condition { get; private set; } = new();
+
+    public PrepaidStore.OfTicket? Prepaid => prepaid.ForJob(User.AtShop(), Id);
 
     public ShopDetails Shop => shops.Get();
 
@@ -67,6 +73,15 @@ public sealed class IndexModel(JobStore jobs, FrameStore frames, RangeConfirmSto
     public bool IsConfirmed(TensionRange range) => Confirmed.Any(confirmed => RangeConfirmStore.Says(confirmed, Saved, range));
 
     protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
+
+    /// <summary>Tickets are looked for by number: that of a visit has a page of its own.</summary>
+    [NonHandler]
+    public override void OnPageHandlerExecuting(PageHandlerExecutingContext context)
+    {
+        base.OnPageHandlerExecuting(context);
+        if (context.Result is not null && visits.Get(User.AtShop(), Id) is not null)
+            context.Result = Redirect($"/shop/visits/{Id}");
+    }
 
     public void OnGet()
     {

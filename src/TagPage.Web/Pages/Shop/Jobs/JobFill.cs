@@ -57,6 +57,8 @@ internal static class JobFill
         CrossesPreStretch = job.CrossesPreStretch == job.MainsPreStretch ? null : job.CrossesPreStretch,
         Pieces = job.Pieces,
         ReceivedWhere = job.ReceivedWhere,
+        LeftAtId = job.LeftAtId,
+        CollectAtId = job.CollectAtId == job.LeftAtId ? null : job.CollectAtId ?? 0,
         Price = job.PriceMinor is { } minor ? Currencies.ToAmount(minor, shop.Currency) : null,
     };
 }

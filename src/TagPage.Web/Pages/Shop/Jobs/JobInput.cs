@@ -45,6 +45,12 @@ public record JobInput
     [StringLength(60, ErrorMessage = "Keep the place within 60 characters.")]
     public string? ReceivedWhere { get; init; }
 
+    /// <summary>The stop where it was left; null for the shop's own bench.</summary>
+    public long? LeftAtId { get; init; }
+
+    /// <summary>The stop where it is to be collected; 0 for the shop's own bench, null for where it was left.</summary>
+    public long? CollectAtId { get; init; }
+
     public DateOnly? PromisedFor { get; init; }
 
     /// <summary>In the shop's currency, 24.50.</summary>
@@ -70,6 +76,8 @@ public record JobInput
         Pieces = Pieces,
         ReceivedOn = ReceivedOn!.Value,
         ReceivedWhere = ReceivedWhere,
+        LeftAtId = LeftAtId,
+        CollectAtId = CollectAtId,
         PromisedFor = PromisedFor,
         Price = Price,
         Note = Note,

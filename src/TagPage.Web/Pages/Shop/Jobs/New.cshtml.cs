@@ -110,7 +110,12 @@ public sealed class NewModel(NewJobStore store, JobStore jobs, FrameStore frames
         return Save();
     }
 
-    private NewInput Filled(string formKey) => JobFill.New(Last, formKey, clock.Today, Shop, Prices.Prices(Saved.Sport)) with { OldInstrumentId = Measured?.InstrumentId };
+    private NewInput Filled(string formKey)
+    {
+        var input = JobFill.New(Last, formKey, clock.Today, Shop, Prices.Prices(Saved.Sport)) with { OldInstrumentId = Measured?.InstrumentId };
+        bool Has(long? stop) => stop is null or 0 || Choices.Stops.Any(known => known.Id == stop);
+        return Has(input.LeftAtId) && Has(input.CollectAtId) ? input : input with { LeftAtId = null, CollectAtId = null };
+    }
 
     private IActionResult Save()
     {

@@ -21,7 +21,7 @@ public sealed class PaidModel(JobStore jobs, PaymentStore payments, ShopStore sh
 
     public IReadOnlyList<PaymentStore.Row> Payments => payments.OfJob(User.AtShop(), Id);
 
-    protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
+    protected override JobRow? Find(long id) => jobs.GetWithVisits(User.AtShop(), id);
 
     public void OnGet() => Input = new PaidInput { FormKey = FormKey.New(), PaidOn = clock.Today };
 
@@ -30,7 +30,7 @@ public sealed class PaidModel(JobStore jobs, PaymentStore payments, ShopStore sh
         this.Minor(nameof(Input.Amount), Input.Amount, Shop);
         if (!ModelState.IsValid)
             return Page();
-        return this.After(payments.PayJob(User.AtShop(), Id, Input.ToEntry(Shop)), _ => this.GoOn($"/shop/jobs/{Id}", Done(jobs.Get(User.AtShop(), Id)!)));
+        return this.After(payments.PayJob(User.AtShop(), Id, Input.ToEntry(Shop)), _ => this.GoOn($"/shop/jobs/{Id}", Done(jobs.GetWithVisits(User.AtShop(), Id)!)));
     }
 
     private string Done(JobRow job) => job.PaidOn is not null

@@ -1,6 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
+using TagPage.Records.Loans;
+using TagPage.Records.Prepaid;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
@@ -11,10 +13,17 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Shop.Jobs;
 
 /// <summary>Hands out all that is ready of a household or of a payer's clients, with one payment.</summary>
-public sealed class PickUpModel(PickUpStore store, TogetherStore together, JobStore jobs, ShopStore shops, ShopClock clock) : TogetherPage(together)
+public sealed class PickUpModel(PickUpStore store, TogetherStore together, JobStore jobs, LoanStore loans, PrepaidStore prepaid, ShopStore shops, ShopClock clock) : TogetherPage(together)
 {
     [BindProperty]
     public PickUpInput Input { get; set; } = new();
+
+    /// <summary>What they have of the shop’s own rackets.</summary>
+    public IEnumerable<LoanRow> Loans => Shown.Select(job => job.ClientId).Distinct().SelectMany(client => loans.OfClient(User.AtShop(), client)).Where(loan => loan.BackOn is null);
+
+    public DateOnly Today => clock.Today;
+
+    public PrepaidStore.OfTicket? Prepaid(long job) => prepaid.ForJob(User.AtShop(), job);
 
     public ShopDetails Shop => shops.Get();
 

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Core.Money;
 using TagPage.Records.Money;
+using TagPage.Records.Prepaid;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
@@ -10,7 +11,7 @@ using TagPage.Web.Pages.Shop.Shared;
 namespace TagPage.Web.Pages.Shop.Money;
 
 /// <summary>What one who pays owes, has paid and was billed; a client's and a payer's are alike.</summary>
-public abstract class AccountPage(OwedStore owed, PaymentStore payments, BillStore bills, ShopStore shops, ShopClock clock) : RecordPage<OwedStore.Account>
+public abstract class AccountPage(OwedStore owed, PaymentStore payments, BillStore bills, PrepaidStore prepaid, ShopStore shops, ShopClock clock) : RecordPage<OwedStore.Account>
 {
     /// <summary>Of the form for a payment alone; the other buttons send nothing of it.</summary>
     public AccountInput Input { get; private set; } = new();
@@ -22,6 +23,11 @@ public abstract class AccountPage(OwedStore owed, PaymentStore payments, BillSto
     public IReadOnlyList<BillStore.Month> Months => bills.Months(User.AtShop(), PartyOf(Id));
 
     public IReadOnlyList<BillRow> Bills => bills.Of(User.AtShop(), PartyOf(Id));
+
+    /// <summary>Null where none were ever bought.</summary>
+    public int? PrepaidLeft => prepaid.Of(User.AtShop(), PartyOf(Id)) is { Count: > 0 } rows ? rows.Sum(row => row.Left) : null;
+
+    public string SellPrepaid => $"/shop/prepaid/sell/{Kind}/{Id}";
 
     /// <summary>Where the page itself is.</summary>
     public string Address => $"/shop/money/{Kind}/{Id}";

@@ -26,14 +26,19 @@ public sealed class ChargeModel(ChargeStore charges, PriceListStore prices, JobS
     public void OnGet(bool list)
     {
         var known = prices.Get();
-        Input = ChargeInput.Of(Saved.Version, list ? known.Lines(jobs.Get(User.AtShop(), Id)!.Priced, null) : Saved.Lines, Shop, known.TaxBp);
+        Input = ChargeInput.Of(Saved.Version, list && jobs.Get(User.AtShop(), Id) is { } job ? known.Lines(job.Priced, null) : Typed, Shop, known.TaxBp);
     }
+
+    /// <summary>All lines but what a prepaid restring took off, which is given back and not edited.</summary>
+    private IEnumerable<ChargeLine> Typed => Saved.Lines.Where(line => line.Kind != ChargeKind.Prepaid);
+
+    public IEnumerable<ChargeLine> Prepaid => Saved.Lines.Where(line => line.Kind == ChargeKind.Prepaid);
 
     public IActionResult OnPost()
     {
         if (!ModelState.IsValid)
             return Page();
-        List<ChargeLine> lines = [.. Input.Lines.Select(Line).OfType<ChargeLine>()];
+        List<ChargeLine> lines = [.. Input.Lines.Select(Line).OfType<ChargeLine>(), .. Prepaid];
         if (!ModelState.IsValid || this.Asks(Saved.Oddities("Lines[0].Amount", lines.Count == 0 ? null : lines.Sum(line => line.AmountMinor)), Input.Confirmed))
             return Page();
         return this.After(charges.Save(User.AtShop(), Id, Input.Version, lines),

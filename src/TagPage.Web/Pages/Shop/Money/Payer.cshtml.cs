@@ -1,9 +1,10 @@
 using TagPage.Records.Money;
+using TagPage.Records.Prepaid;
 using TagPage.Records.Shop;
 
 namespace TagPage.Web.Pages.Shop.Money;
 
-public sealed class PayerModel(OwedStore owed, PaymentStore payments, BillStore bills, ShopStore shops, ShopClock clock) : AccountPage(owed, payments, bills, shops, clock)
+public sealed class PayerModel(OwedStore owed, PaymentStore payments, BillStore bills, PrepaidStore prepaid, ShopStore shops, ShopClock clock) : AccountPage(owed, payments, bills, prepaid, shops, clock)
 {
     public override string OnFile => $"/shop/payers/edit/{Id}";
 

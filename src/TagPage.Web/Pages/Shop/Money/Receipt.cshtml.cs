@@ -13,7 +13,7 @@ public sealed class ReceiptModel(JobStore jobs, ChargeStore charges, PaymentStor
 {
     public Sheet Sheet => ReceiptPaper.Of([new(Saved, charges.Get(User.AtShop(), Id)!.Lines, payments.OfJob(User.AtShop(), Id))], shops.Get(), prices.Get());
 
-    protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
+    protected override JobRow? Find(long id) => jobs.GetWithVisits(User.AtShop(), id);
 
     public void OnGet()
     {

@@ -25,7 +25,7 @@ public sealed class ReceiptsModel(JobStore jobs, ChargeStore charges, PaymentSto
     [NonHandler]
     public override void OnPageHandlerExecuting(PageHandlerExecutingContext context)
     {
-        Saved = [.. Asked.Distinct().Take(TogetherStore.Most).Select(id => jobs.Get(User.AtShop(), id)).OfType<JobRow>()];
+        Saved = [.. Asked.Distinct().Take(TogetherStore.Most).Select(id => jobs.GetWithVisits(User.AtShop(), id)).OfType<JobRow>()];
         if (Saved.Count == 0 || Saved.Count < Asked.Distinct().Count() || Saved.Select(job => job.Payer ?? job.Client).Distinct().Count() > 1)
             context.Result = NotFound();
     }

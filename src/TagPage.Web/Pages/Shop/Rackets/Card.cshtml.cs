@@ -12,6 +12,7 @@ using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Specs;
 using TagPage.Records.Tags;
+using TagPage.Records.Visits;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
@@ -20,7 +21,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Shop.Rackets;
 
 public sealed class CardModel(
-    CardStore cards, SpecStore specs, FrameOnFileStore frames, TagStore tags, LostStore lost, FoundLogStore found, ReadingStore readings, HoursStore hours, ConditionStore conditions, ShopStore shops, ShopClock clock)
+    CardStore cards, SpecStore specs, FrameOnFileStore frames, TagStore tags, LostStore lost, FoundLogStore found, ReadingStore readings, HoursStore hours, ConditionStore conditions, VisitStore visits, ShopStore shops, ShopClock clock)
     : RecordPage<CardStore.Card>
 {
     public RestringBy Restring { get; private set; } = new() { State = RestringState.NotStrungYet };
@@ -43,6 +44,9 @@ public sealed class CardModel(
 
     /// <summary>What it looked like each time it came in, the newest first.</summary>
     public IReadOnlyList<ConditionRow> Conditions { get; private set; } = [];
+
+    /// <summary>Work without new strings, the newest first.</summary>
+    public IReadOnlyList<VisitRow> Visits => visits.OfRacket(User.AtShop(), Id);
 
     public ShopDetails Shop => shops.Get();
 

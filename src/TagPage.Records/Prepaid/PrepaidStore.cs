@@ -1,0 +1,126 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using TagPage.Core.Money;
+using TagPage.Records.Money;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Prepaid;
+
+/// <summary>Restrings that were paid in advance: sold, used and what is left of them. Only the shop may.</summary>
+public sealed class PrepaidStore(Database database, ShopClock clock)
+{
+    /// <summary>Sold at once.</summary>
+    public const int Most = 100;
+
+    /// <summary>What somebody bought, and how far it is used.</summary>
+    public sealed record Row
+    {
+        public long Id { get; init; }
+        public DateOnly BoughtOn { get; init; }
+        public int Restrings { get; init; }
+        public PrepaidCover Covers { get; init; }
+        public long AmountMinor { get; init; }
+        public long PaymentId { get; init; }
+        public int Used { get; init; }
+
+        /// <summary>The payment was taken back.</summary>
+        public bool IsUndone { get; init; }
+
+        public int Left => IsUndone ? 0 : Restrings - Used;
+    }
+
+    /// <summary>The oldest first, which are used first.</summary>
+    public IReadOnlyList<Row> Of(Who who, Party party) => database.Read(c => Of(c, who, party));
+
+    internal static IReadOnlyList<Row> Of(SqliteConnection connection, Who who, Party party) =>
+        connection.Query<Row>(OfSql, new { who.IsShop, party.ClientId, party.PayerId }).AsList();
+
+    private const string OfSql = """
+        SELECT b.id, b.bought_on, b.restrings, b.covers, b.amount_minor, b.payment_id,
+               (SELECT COUNT(*) FROM prepaid_use u WHERE u.prepaid_id = b.id AND u.given_back_at IS NULL) AS used,
+               EXISTS (SELECT 1 FROM payment p WHERE p.undoes_id = b.payment_id) AS is_undone
+        FROM prepaid b
+        WHERE (b.client_id = @ClientId OR b.payer_id = @PayerId) AND @IsShop
+        ORDER BY b.bought_on, b.id
+        """;
+
+    /// <summary>How many a client has left; null for one who never had any, and for whom somebody else pays.</summary>
+    public int? LeftOfClient(Who who) => database.Read(c => who.ClientId is not { } client || c.ExecuteScalar<bool>("SELECT payer_id IS NOT NULL FROM client WHERE id = @client", new { client })
+        ? null
+        : Of(c, Who.Shop, Party.Client(client)) is { Count: > 0 } rows ? rows.Sum(row => row.Left) : (int?)null);
+
+    /// <summary>The money is income on the day it is paid; it is laid against no ticket and is no credit.</summary>
+    public Outcome Sell(Who who, Party party, PrepaidEntry input)
+    {
+        var (now, today) = (clock.Now, clock.Today);
+        return database.WriteOnceAsShop(who, input.FormKey, now, c =>
+        {
+            if (!c.ExecuteScalar<bool>(IsThereSql, new { party.ClientId, party.PayerId }))
+                return new Outcome.Absent();
+            if (input.BoughtOn > today)
+                return new Outcome.Refused(new BoughtInFuture());
+            if (input.Restrings is < 1 or > Most)
+                return new Outcome.Refused(new RestringsUnlikely(Most));
+            if (input.AmountMinor is <= 0 or > MinorUnits.Most)
+                return new Outcome.Refused(new PrepaidAmountMissing());
+            var payment = PaymentLineStore.Add(c, party, input.BoughtOn, input.Method, input.AmountMinor, $"{input.Restrings} prepaid restrings", who, now);
+            return new Outcome.Done(c.ExecuteScalar<long>(SellSql, new
+            {
+                party.ClientId,
+                party.PayerId,
+                input.BoughtOn,
+                input.Restrings,
+                Covers = input.Covers.ToString(),
+                input.AmountMinor,
+                PriceListStore.Get(c).TaxBp,
+                payment,
+                Note = input.Note ?? "",
+                now,
+                who.Name,
+            }));
+        });
+    }
+
+    private const string IsThereSql = "SELECT EXISTS (SELECT 1 FROM client WHERE id = @ClientId) OR EXISTS (SELECT 1 FROM payer WHERE id = @PayerId)";
+
+    private const string SellSql = """
+        INSERT INTO prepaid (client_id, payer_id, bought_on, restrings, covers, amount_minor, tax_bp, payment_id, note, made_at, made_by)
+        VALUES (@ClientId, @PayerId, @BoughtOn, @Restrings, @Covers, @AmountMinor, @TaxBp, @payment, @Note, @now, @Name)
+        RETURNING id
+        """;
+
+    /// <summary>A ticket as far as prepaid restrings go.</summary>
+    /// <param name="Left">Of whoever pays for it.</param>
+    /// <param name="CoveredMinor">What one of them would take off its price, or has taken off.</param>
+    /// <param name="IsUsed">One is used for it.</param>
+    public sealed record OfTicket(int Left, long CoveredMinor, bool IsUsed);
+
+    /// <summary>Null where whoever pays never had any.</summary>
+    public OfTicket? ForJob(Who who, long job) => database.Read(c =>
+    {
+        if (!who.IsShop || ShareStore.Of(c, job) is not { } account || Of(c, who, account.Party) is not { Count: > 0 } rows)
+            return null;
+        var lines = ChargeLineStore.Of(c, job);
+        var used = lines.Where(line => line.Kind == ChargeKind.Prepaid).Sum(line => -line.AmountMinor);
+        return new OfTicket(rows.Sum(row => row.Left), used > 0 ? used : rows.FirstOrDefault(row => row.Left > 0) is { } next ? PrepaidUseStore.Covered(lines, next.Covers).Sum(line => line.AmountMinor) : 0, used > 0);
+    });
+
+    /// <summary>One of the oldest that are left takes what it covers off the ticket's price. Done tells the job.</summary>
+    public Outcome Use(Who who, long job)
+    {
+        var (now, today) = (clock.Now, clock.Today);
+        return database.WriteAsShop(who, c => ShareStore.Of(c, job) is not { } account ? new Outcome.Absent()
+            : PrepaidUseStore.Use(c, account, Of(c, who, account.Party).FirstOrDefault(row => row.Left > 0), who, (now, today)) is { } why ? new Outcome.Refused(why)
+            : new Outcome.Done(job));
+    }
+
+    /// <summary>It was not used for this ticket after all.</summary>
+    public Outcome GiveBack(Who who, long job)
+    {
+        var now = clock.Now;
+        return database.WriteAsShop(who, c => ShareStore.Of(c, job) is not { } account ? new Outcome.Absent()
+            : PrepaidUseStore.GiveBack(c, job, who, now) ? new Outcome.Done(job)
+            : new Outcome.Refused(new NoPrepaidOnIt(account.Ticket)));
+    }
+}

@@ -1,0 +1,17 @@
+using TagPage.Records.Storage;
+
+namespace TagPage.Records.Visits;
+
+public sealed record VisitInFuture() : Refusal(nameof(VisitEntry.DoneOn));
+
+/// <summary>Nothing was ticked.</summary>
+public sealed record NothingDone() : Refusal(nameof(VisitEntry.Works));
+
+/// <summary>Something else was done, and nobody said what.</summary>
+public sealed record OtherWorkUnsaid() : Refusal(nameof(VisitEntry.Note));
+
+/// <summary>No amount of the shop's currency.</summary>
+public sealed record VisitPriceUnlikely() : Refusal(nameof(VisitEntry.Price));
+
+/// <summary>Money came in for it, or it stands on a bill.</summary>
+public sealed record VisitInTheBooks() : Refusal;

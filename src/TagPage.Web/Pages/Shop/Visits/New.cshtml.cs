@@ -1,0 +1,34 @@
+using Microsoft.AspNetCore.Mvc;
+using TagPage.Records.Jobs;
+using TagPage.Records.Money;
+using TagPage.Records.Shop;
+using TagPage.Records.Storage;
+using TagPage.Records.Visits;
+using TagPage.Web.Http.Forms;
+using TagPage.Web.Http.SignIn;
+
+namespace TagPage.Web.Pages.Shop.Visits;
+
+/// <summary>Work on a racket whose strings stay in it.</summary>
+public sealed class NewModel(VisitStore store, NewJobStore rackets, PriceListStore prices, ShopStore shops, ShopClock clock) : RecordPage<NewJobStore.RacketRow>
+{
+    [BindProperty(SupportsGet = true, Name = "racket")]
+    public long RacketId { get; set; }
+
+    [BindProperty]
+    public VisitInput Input { get; set; } = new();
+
+    public ShopDetails Shop => shops.Get();
+
+    public PriceList Prices => prices.Get();
+
+    protected override long Asked => RacketId;
+
+    protected override NewJobStore.RacketRow? Find(long id) => rackets.Racket(User.AtShop(), id);
+
+    public void OnGet() => Input = new VisitInput { FormKey = FormKey.New(), DoneOn = clock.Today };
+
+    public IActionResult OnPost() => ModelState.IsValid
+        ? this.After(store.Add(User.AtShop(), RacketId, Input.ToEntry()), id => this.GoOn($"/shop/visits/{id}", $"Ticket {store.Get(User.AtShop(), id)!.Ticket} is noted as done."))
+        : Page();
+}

@@ -1,0 +1,30 @@
+using System.ComponentModel.DataAnnotations;
+using TagPage.Core.Jobs;
+using TagPage.Records.Visits;
+
+namespace TagPage.Web.Pages.Shop.Visits;
+
+/// <summary>What the visit forms post.</summary>
+public sealed record VisitInput
+{
+    public string FormKey { get; init; } = "";
+
+    public int Version { get; init; }
+
+    [Required(ErrorMessage = "Enter the day it was done.")]
+    public DateOnly? DoneOn { get; init; }
+
+    public List<VisitWork> Works { get; init; } = [];
+
+    [StringLength(500, ErrorMessage = "Keep the note within 500 characters.")]
+    [DataType(DataType.MultilineText)]
+    public string? Note { get; init; }
+
+    /// <summary>Numbers of what the price list has, as far as they were ticked.</summary>
+    public List<long> Extras { get; init; } = [];
+
+    /// <summary>In the shop's currency; null for what was ticked.</summary>
+    public decimal? Price { get; init; }
+
+    public VisitEntry ToEntry() => new() { FormKey = FormKey, Version = Version, DoneOn = DoneOn!.Value, Works = Works, Note = Note, Extras = Extras, Price = Price };
+}

@@ -1,0 +1,118 @@
+using System.Net;
+using TagPage.Core.Tags;
+using TagPage.Web.Tests.Cast;
+
+namespace TagPage.Web.Tests.Pages;
+
+/// <summary>Bram puts a new grip on Pim's racket.</summary>
+public sealed class VisitTests : IDisposable
+{
+    private readonly TestShop _shop = new();
+    private readonly long _client, _racket;
+    private readonly TagCode _code;
+
+    public VisitTests()
+    {
+        _shop.Records.Shop();
+        (_client, _, _racket, _code, _) = _shop.Records.Family();
+        _shop.Records.Change("INSERT INTO extra_price (id, kind, amount_minor) VALUES (7, 'Grip', 600)");
+    }
+
+    public void Dispose() => _shop.Dispose();
+
+    private async Task<string> Add(params (string, string)[] more)
+    {
+        var bram = _shop.Helper();
+        var answer = await bram.Send(await bram.Open($"/shop/visits/new?racket={_racket}"), [("Input.Works", "Grip"), .. more]);
+        return answer.Location!;
+    }
+
+    [Fact]
+    public async Task Helper_notes_it_and_it_stands_on_the_card_with_its_price_until_it_is_paid()
+    {
+        var bram = _shop.Helper();
+        var page = await Add(("Input.Extras", "7"), ("Input.Note", "white one"));
+
+        Assert.Contains("new grip", (await bram.Open(page)).Main, StringComparison.Ordinal);
+        var card = (await bram.Open($"/shop/rackets/{_racket}")).Document.QuerySelector("[aria-labelledby=visits]")!.TextContent;
+        Assert.Contains("£6.00", card, StringComparison.Ordinal);
+        Assert.Contains("not paid", card, StringComparison.Ordinal);
+
+        var paid = await bram.Send(await bram.Open("/shop/jobs/paid/2"), ("Input.How", "Cash"));
+        Assert.Contains("is paid", (await bram.Open((await bram.Open(paid.Location!)).Location!)).Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("not paid", (await bram.Open($"/shop/rackets/{_racket}")).Document.QuerySelector("[aria-labelledby=visits]")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Done", (await bram.Open("/shop/money/receipt/2")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Ticket_number_leads_to_the_visit()
+    {
+        var page = await Add();
+
+        var found = await _shop.Owner().Open("/shop/jobs/2");
+
+        Assert.Equal((HttpStatusCode.Found, page), (found.Status, found.Location));
+        Assert.Equal(HttpStatusCode.NotFound, (await _shop.Owner().Get("/shop/jobs/3")).StatusCode);
+    }
+
+    [Theory]
+    [InlineData("/shop/jobs/edit/2")]
+    [InlineData("/shop/jobs/strung/2")]
+    [InlineData("/shop/jobs/collect/2")]
+    [InlineData("/shop/jobs/back/2")]
+    [InlineData("/shop/jobs/move/2")]
+    [InlineData("/shop/jobs/delete/2")]
+    [InlineData("/shop/jobs/ready/2")]
+    [InlineData("/shop/readings/new/2")]
+    public async Task No_page_of_a_stringing_shows_it(string path)
+    {
+        await Add();
+
+        Assert.Equal(HttpStatusCode.NotFound, (await _shop.Owner().Get(path)).StatusCode);
+    }
+
+    [Fact]
+    public async Task Stranger_reads_day_and_kind_in_their_language_and_nothing_of_note_or_price()
+    {
+        await Add(("Input.Extras", "7"), ("Input.Note", "canary: white one"));
+        var stranger = _shop.Stranger();
+
+        var page = await stranger.Open($"/t/{_code}");
+        Assert.Contains("25 Nov 2026: new grip", page.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("canary", page.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("6.00", page.Text, StringComparison.Ordinal);
+        Assert.Contains("neues Griffband", (await stranger.Open($"/t/{_code}?lang=de")).Main, StringComparison.Ordinal);
+        Assert.Contains("new grip", (await (await _shop.OnOwnPage(_client)).Open($"/my/rackets/{_racket}")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Racket_without_visits_reads_nowhere_of_them()
+    {
+        Assert.DoesNotContain("Other work", (await _shop.Stranger().Open($"/t/{_code}")).Main, StringComparison.Ordinal);
+        Assert.Null((await _shop.Owner().Open($"/shop/rackets/{_racket}")).Document.QuerySelector("[aria-labelledby=visits]"));
+    }
+
+    [Fact]
+    public async Task Form_with_nothing_ticked_says_what_is_missing_and_keeps_what_was_typed()
+    {
+        var bram = _shop.Helper();
+
+        var answer = await bram.Send(await bram.Open($"/shop/visits/new?racket={_racket}"), ("Input.Note", "kept note"));
+
+        Assert.Contains("Tick what was done.", answer.Errors);
+        Assert.Contains("kept note", answer.Text, StringComparison.Ordinal);
+        Assert.Equal(1, _shop.Records.Count("job"));
+    }
+
+    [Fact]
+    public async Task Owner_deletes_one_that_was_a_mistake()
+    {
+        var page = await Add();
+        var runa = _shop.Owner();
+        Assert.Equal(HttpStatusCode.Forbidden, (await _shop.Helper().Get(page.Replace("visits/", "visits/delete/", StringComparison.Ordinal))).StatusCode);
+
+        await runa.Send(await runa.Open(page.Replace("visits/", "visits/delete/", StringComparison.Ordinal)));
+
+        Assert.Equal(1, _shop.Records.Count("job"));
+    }
+}
