@@ -39,6 +39,7 @@ internal static class ComingBack
 
     private static void KeepLive(SqliteConnection connection, LiveState live, DateTimeOffset now)
     {
+        KeepRequests(connection, live.ForgetAt);
         connection.Execute(NumberSql, live.Numbers);
         connection.Execute(TicketSql, new { live.LastTicket });
         connection.Execute("DELETE FROM audit");
@@ -51,6 +52,14 @@ internal static class ComingBack
         connection.Execute(AccountSql, live.Accounts);
         connection.Execute("INSERT INTO session (id, account_id, way, browser, made_at) VALUES (@Id, @Account, @Way, @Browser, @MadeAt)", live.Sessions);
         connection.Execute(PasskeySql, live.Passkeys);
+    }
+
+    /// <summary>Who asked to be forgotten since, or took that back, need not ask again.</summary>
+    private static void KeepRequests(SqliteConnection connection, IReadOnlyDictionary<string, string?> live)
+    {
+        var changed = connection.Query<(long Id, string Secret, string? At)>("SELECT id, secret, forget_at FROM client")
+            .Where(c => live.TryGetValue(c.Secret, out var at) && at != c.At).Select(c => new { c.Id, At = live[c.Secret] }).ToList();
+        connection.Execute("UPDATE client SET forget_at = @At WHERE id = @Id", changed);
     }
 
     // A number that was given out once is not given to somebody else.

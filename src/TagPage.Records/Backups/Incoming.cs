@@ -9,8 +9,6 @@ internal static class Incoming
     /// <summary>Bytes. What is larger was not made by a shop.</summary>
     public const long Most = 8_000_000_000;
 
-    private const int CannotOpen = 14;
-
     /// <exception cref="NotRestoredException">It is something else, and why.</exception>
     public static void Take(string file, DataFolder place, IReadOnlyList<Migration> known, string? passphrase)
     {
@@ -94,7 +92,8 @@ internal static class Incoming
             if (FullCheck.Loose(connection) is { } loose)
                 throw new NotRestoredException(RestoreFault.LooseRows, loose);
         }
-        catch (SqliteException e) when (DatabaseFault.IsDamage(e) || e.SqliteErrorCode == CannotOpen)
+        // Whatever a file that anybody may have made brings SQLite to say.
+        catch (SqliteException e) when (!DatabaseFault.IsFullDisk(e))
         {
             throw new NotRestoredException(RestoreFault.Damaged, e.Message);
         }

@@ -27,6 +27,9 @@ internal sealed record LiveState
 
     public IReadOnlyList<string> Marks { get; private init; } = [];
 
+    /// <summary>When each client is to be forgotten; null for those who are not.</summary>
+    public IReadOnlyDictionary<string, string?> ForgetAt { get; private init; } = new Dictionary<string, string?>();
+
     public IReadOnlyList<Number> Numbers { get; private init; } = [];
 
     /// <summary>The highest ticket that was given out.</summary>
@@ -43,6 +46,7 @@ internal sealed record LiveState
     public static LiveState Of(SqliteConnection connection) => new()
     {
         Marks = ForgottenMarks.All(connection),
+        ForgetAt = connection.Query<(string Secret, string? At)>("SELECT secret, forget_at FROM client").ToDictionary(c => c.Secret, c => c.At),
         Numbers = connection.Query<Number>("SELECT name AS \"table\", seq AS last FROM sqlite_sequence").AsList(),
         LastTicket = connection.ExecuteScalar<long>($"SELECT {RequestedJob.NextTicket} - 1"),
         Accounts = connection.Query<Account>(AccountsSql).AsList(),

@@ -24,11 +24,13 @@ internal static class CarriedKeys
     /// <summary>Writes them into a folder that has none; where there are keys, those stay.</summary>
     public static void Unpack(SqliteConnection connection, DataFolder folder)
     {
-        if (KeyFiles.Any(folder) || !connection.ExecuteScalar<bool>(IsThereSql))
+        if (KeyFiles.Any(folder) || !AreIn(connection))
             return;
         foreach (var (name, bytes) in connection.Query<(string Name, byte[] Bytes)>("SELECT name, bytes FROM carried_key").Where(k => IsPlain(k.Name)))
             KeyFiles.Write(Path.Combine(folder.Keys, name), bytes);
     }
+
+    public static bool AreIn(SqliteConnection connection) => connection.ExecuteScalar<bool>(IsThereSql);
 
     private const string IsThereSql = "SELECT EXISTS (SELECT 1 FROM sqlite_schema WHERE type = 'table' AND name = 'carried_key')";
 

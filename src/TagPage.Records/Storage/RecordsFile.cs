@@ -57,7 +57,7 @@ public static class RecordsFile
         connection.Open();
         if (isNew)
             connection.Execute($"PRAGMA journal_mode = MEMORY; PRAGMA application_id = {ApplicationId};");
-        else if (connection.ExecuteScalar<long>("PRAGMA user_version") == Copy)
+        else if (CarriedKeys.AreIn(connection) || connection.ExecuteScalar<long>("PRAGMA user_version") != 0)
         {
             CarriedKeys.Unpack(connection, folder);
             connection.Execute(CarriedKeys.DropSql + "PRAGMA user_version = 0");

@@ -34,8 +34,9 @@ internal static class SchemaCheck
     private static Dictionary<string, string> PartsOf(SqliteConnection connection) =>
         connection.Query<(string Name, string Sql)>(PartsSql).ToDictionary(p => p.Name, p => p.Sql);
 
-    // What SQLite makes for itself has its name.
+    // But for what SQLite makes for itself. Its beginning of a name alone says nothing: a file may hold a trigger with such a name.
     private const string PartsSql = """
-        SELECT type || ' ' || name, sql FROM sqlite_schema WHERE name NOT LIKE 'sqlite\_%' ESCAPE '\'
+        SELECT type || ' ' || name, COALESCE(sql, '') FROM sqlite_schema
+        WHERE NOT (type = 'index' AND sql IS NULL) AND NOT (type = 'table' AND name IN ('sqlite_sequence', 'sqlite_stat1', 'sqlite_stat4'))
         """;
 }

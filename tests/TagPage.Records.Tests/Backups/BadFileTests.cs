@@ -43,6 +43,9 @@ public sealed class BadFileTests : IDisposable
     [InlineData("an index dropped", RestoreFault.Changed)]
     [InlineData("a view more", RestoreFault.Changed)]
     [InlineData("a trigger of its own", RestoreFault.Changed)]
+    [InlineData("a trigger with a name like SQLite's own", RestoreFault.Changed)]
+    [InlineData("a search table dropped", RestoreFault.Damaged)]
+    [InlineData("a format of tables that nobody knows", RestoreFault.Damaged)]
     [InlineData("something behind its end", RestoreFault.Damaged)]
     [InlineData("a zeroed page", RestoreFault.Damaged)]
     [InlineData("a scribbled page", RestoreFault.Damaged)]
@@ -92,6 +95,11 @@ public sealed class BadFileTests : IDisposable
             case "an index dropped": Change("DROP INDEX account_by_name"); break;
             case "a view more": Change("CREATE VIEW recipe AS SELECT name FROM client"); break;
             case "a trigger of its own": Change("CREATE TRIGGER recipe AFTER INSERT ON audit BEGIN UPDATE client SET name = 'Nobody'; END"); break;
+            case "a trigger with a name like SQLite's own":
+                Change("PRAGMA writable_schema = ON; INSERT INTO sqlite_schema VALUES ('trigger', 'sqlite_recipe', 'client', 0, 'CREATE TRIGGER sqlite_recipe AFTER UPDATE ON client BEGIN DELETE FROM audit; END')");
+                break;
+            case "a search table dropped": Change("PRAGMA writable_schema = ON; DELETE FROM sqlite_schema WHERE name = 'search_config'"); break;
+            case "a format of tables that nobody knows": using (var file = new FileStream(_file, FileMode.Open) { Position = 47 }) file.WriteByte(9); break;
             case "something behind its end": File.AppendAllText(_file, "Dear diary,\n"); break;
             case "a zeroed page": Overwrite("client", 0); break;
             case "a scribbled page": Overwrite("racket", 0x5A); break;

@@ -129,6 +129,34 @@ public sealed class RestorerTests : IDisposable
         return written;
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(99)]
+    public void Backup_whose_head_says_no_more_that_it_is_one_leaves_no_keys_in_the_records_and_the_next_is_made(int version)
+    {
+        KeyFiles.Write(Path.Combine(Street.Folder.Keys, "links.key"), new byte[32]);
+        var file = _vault.BackUp();
+        using (var backup = new SqliteConnection($"Data Source={file};Pooling=False"))
+            backup.Execute($"PRAGMA user_version = {version}");
+
+        Restorer.Restore(file, null);
+
+        Assert.Equal(0, Street.Records.Count("sqlite_schema", "name = 'carried_key'"));
+        Assert.Null(_vault.Store.Make(BackupFile.ByHand));
+    }
+
+    [Fact]
+    public void Who_asked_to_be_forgotten_since_or_took_that_back_need_not_ask_again()
+    {
+        Street.Records.Change("UPDATE client SET forget_at = '2026-12-05T09:00:00.000Z' WHERE id = @Ewan", new { Street.Ewan });
+        var file = _vault.BackUp();
+        Street.Records.Change("UPDATE client SET forget_at = CASE WHEN id = @Ewan THEN NULL ELSE '2026-12-06T09:00:00.000Z' END", new { Street.Ewan });
+
+        Restorer.Restore(file, null);
+
+        Assert.Equal(["2026-12-06T09:00:00.000Z", null], Street.Database.Read(c => c.Query<string?>("SELECT forget_at FROM client ORDER BY id = @Ewan", new { Street.Ewan }).AsList()));
+    }
+
     [Fact]
     public void Backup_whose_keys_are_rubbish_is_refused_where_they_would_be_needed()
     {
