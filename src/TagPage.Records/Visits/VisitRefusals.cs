@@ -13,5 +13,8 @@ public sealed record OtherWorkUnsaid() : Refusal(nameof(VisitEntry.Note));
 /// <summary>No amount of the shop's currency.</summary>
 public sealed record VisitPriceUnlikely() : Refusal(nameof(VisitEntry.Price));
 
+/// <summary>A visit of this racket on this day is on file, as after Back and Save.</summary>
+public sealed record VisitSameDay(long Ticket, DateOnly On) : Oddity(nameof(VisitEntry.DoneOn));
+
 /// <summary>Money came in for it, or it stands on a bill.</summary>
 public sealed record VisitInTheBooks() : Refusal;

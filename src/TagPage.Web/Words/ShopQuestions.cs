@@ -9,6 +9,7 @@ using TagPage.Records.Rackets;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
+using TagPage.Records.Visits;
 
 namespace TagPage.Web.Words;
 
@@ -28,6 +29,8 @@ public static class ShopQuestions
             $"Ticket {ticket} for this racket is still ready to collect. Hand it out first, or tick below to open a second one.",
         OtherPlayers { Player: var player } => $"That racket is {player}’s. Price and payment go there too. Choose another racket, or tick below to move the ticket.",
         ReadBeforeStrung before => $"{Formats.Day(before.Day)} is before these strings went in, {Formats.Day(before.StrungOn)}. Correct it, or tick below to keep it.",
+        VisitSameDay { Ticket: var ticket, On: var on } =>
+            $"Ticket {ticket} is a visit of this racket on {Formats.Day(on)} already. To note another one of that day, tick below.",
         StrungSameDay { Ticket: var ticket, On: var on } =>
             $"Ticket {ticket} was strung on {Formats.Day(on)} too, so its strings would not have lasted a day. Correct the day, or tick below to keep it.",
         PromisedClosed closed => $"{Shut(closed)} Promise another day, or tick below to keep it.",

@@ -45,6 +45,43 @@ public sealed class VisitTests : IDisposable
     }
 
     [Fact]
+    public async Task Price_that_is_typed_is_no_restring_on_the_receipt()
+    {
+        await Add(("Input.Price", "12.34"));
+
+        var receipt = (await _shop.Owner().Open("/shop/money/receipt/2")).Main;
+
+        Assert.Contains("visit without stringing", receipt, StringComparison.Ordinal);
+        Assert.DoesNotContain("restring, all in one", receipt, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Second_visit_of_a_day_is_asked_about_once_and_the_same_form_sent_twice_is_one()
+    {
+        var bram = _shop.Helper();
+        var form = await bram.Open($"/shop/visits/new?racket={_racket}");
+        await bram.Send(form, ("Input.Works", "Grip"));
+        await bram.Send(form, ("Input.Works", "Grip"));
+
+        var asked = await bram.Send(await bram.Open($"/shop/visits/new?racket={_racket}"), ("Input.Works", "Grip"));
+
+        Assert.Null(asked.Location);
+        Assert.Contains("is a visit of this racket on", asked.Main, StringComparison.Ordinal);
+        Assert.Equal(1, _shop.Records.Count("job", "done_on IS NOT NULL"));
+    }
+
+    [Fact]
+    public async Task Year_that_is_a_slip_is_refused()
+    {
+        var bram = _shop.Helper();
+
+        var answer = await bram.Send(await bram.Open($"/shop/visits/new?racket={_racket}"), ("Input.Works", "Grip"), ("Input.DoneOn", "0001-01-01"));
+
+        Assert.Contains("Check the year.", answer.Main, StringComparison.Ordinal);
+        Assert.Equal(0, _shop.Records.Count("job", "done_on IS NOT NULL"));
+    }
+
+    [Fact]
     public async Task Ticket_number_leads_to_the_visit()
     {
         var page = await Add();

@@ -60,7 +60,9 @@ public sealed class OwnPageNames(PageLanguage spoken)
         return racket.Frame.Length > 0 ? $"{name}, {racket.Frame}" : name;
     }
 
-    public string? Job(OwnPageRacket racket) => Job(racket.JobState, racket.Expected);
+    public string? Job(OwnPageRacket racket) => racket is { JobState: JobState.Waiting, Expected: true, LeftAt: { } stop }
+        ? _say.JobExpectedAt.Fill(("stop", stop))
+        : Job(racket.JobState, racket.Expected);
 
     public string? Job(JobState? state, bool expected) => state switch
     {

@@ -15,6 +15,9 @@ public sealed record OwnPageRacketPhrases
     public required string RoleMissing { get; init; }
     public required string LabelSays { get; init; }
     public required string JobExpected { get; init; }
+
+    /// <summary>With {stop}.</summary>
+    public required string JobExpectedAt { get; init; }
     public required string JobWaiting { get; init; }
     public required string JobOnMachine { get; init; }
     public required string JobReady { get; init; }

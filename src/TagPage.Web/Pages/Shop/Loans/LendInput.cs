@@ -12,8 +12,10 @@ public sealed record LendInput
     public long? RacketId { get; init; }
 
     [Required(ErrorMessage = "Enter the day it was lent.")]
+    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
     public DateOnly? LentOn { get; init; }
 
+    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
     public DateOnly? DueOn { get; init; }
 
     [StringLength(200, ErrorMessage = "Keep the note within 200 characters.")]

@@ -28,7 +28,11 @@ public sealed class NewModel(VisitStore store, NewJobStore rackets, PriceListSto
 
     public void OnGet() => Input = new VisitInput { FormKey = FormKey.New(), DoneOn = clock.Today };
 
-    public IActionResult OnPost() => ModelState.IsValid
+    public IActionResult OnPost() => ModelState.IsValid && !this.Asks(SameDay, Input.Confirmed)
         ? this.After(store.Add(User.AtShop(), RacketId, Input.ToEntry()), id => this.GoOn($"/shop/visits/{id}", $"Ticket {store.Get(User.AtShop(), id)!.Ticket} is noted as done."))
         : Page();
+
+    /// <summary>The same form sent twice is one visit and is not asked about.</summary>
+    private IEnumerable<Oddity> SameDay => rackets.IsSent(Input.FormKey) ? []
+        : store.OfRacket(User.AtShop(), RacketId).Where(visit => visit.DoneOn == Input.DoneOn).Take(1).Select(visit => new VisitSameDay(visit.Ticket, visit.DoneOn));
 }

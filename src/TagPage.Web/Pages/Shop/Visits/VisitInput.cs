@@ -12,6 +12,7 @@ public sealed record VisitInput
     public int Version { get; init; }
 
     [Required(ErrorMessage = "Enter the day it was done.")]
+    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
     public DateOnly? DoneOn { get; init; }
 
     public List<VisitWork> Works { get; init; } = [];
@@ -25,6 +26,9 @@ public sealed record VisitInput
 
     /// <summary>In the shop's currency; null for what was ticked.</summary>
     public decimal? Price { get; init; }
+
+    /// <summary>What the form asked about and somebody confirmed.</summary>
+    public string? Confirmed { get; init; }
 
     public VisitEntry ToEntry() => new() { FormKey = FormKey, Version = Version, DoneOn = DoneOn!.Value, Works = Works, Note = Note, Extras = Extras, Price = Price };
 }
