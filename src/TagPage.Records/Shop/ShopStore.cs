@@ -57,4 +57,9 @@ public sealed class ShopStore(Database database)
     private const string ClosedSql = "SELECT id, from_on, to_on, note FROM closed_days ORDER BY from_on, id";
 
     private const string MessagesSql = "SELECT purpose, subject, words FROM message";
+
+    /// <summary>Whether there is an amount in the shop's currency, which would read as another's.</summary>
+    public bool HasMoney() => database.Read(c => c.ExecuteScalar<bool>(HasMoneySql));
+
+    private const string HasMoneySql = "SELECT EXISTS (SELECT 1 FROM charge) OR EXISTS (SELECT 1 FROM payment)";
 }

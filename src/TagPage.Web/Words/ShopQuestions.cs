@@ -29,6 +29,8 @@ public static class ShopQuestions
             $"Ticket {ticket} for this racket is still ready to collect. Hand it out first, or tick below to open a second one.",
         OtherPlayers { Player: var player } => $"That racket is {player}’s. Price and payment go there too. Choose another racket, or tick below to move the ticket.",
         ReadBeforeStrung before => $"{Formats.Day(before.Day)} is before these strings went in, {Formats.Day(before.StrungOn)}. Correct it, or tick below to keep it.",
+        CurrencyChanges { Was: var was, Is: var now } =>
+            $"Prices, payments and bills on file are in {was} and would all read as {now}: nothing is converted. Choose {was}, or tick below to change it.",
         VisitSameDay { Ticket: var ticket, On: var on } =>
             $"Ticket {ticket} is a visit of this racket on {Formats.Day(on)} already. To note another one of that day, tick below.",
         StrungSameDay { Ticket: var ticket, On: var on } =>

@@ -32,6 +32,21 @@ public sealed class SettingsTests : IDisposable
         Assert.Contains("Eastmere", (await _shop.Stranger().Open("/")).Main, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Other_currency_is_asked_about_once_where_amounts_are_on_file()
+    {
+        var owner = await OwnerOfAShop();
+        _shop.Records.Family();
+        _shop.Records.Change("INSERT INTO charge (job_id, kind, words, amount_minor, tax_bp) SELECT id, 'Labour', '', 1800, 0 FROM job LIMIT 1");
+
+        var asked = await owner.Send(await owner.Open("/shop/settings/shop"), ("Input.Currency", "CHF"));
+
+        Assert.Contains("are in GBP and would all read as CHF", asked.Main, StringComparison.Ordinal);
+        Assert.Equal("GBP", Shop.Currency);
+        Assert.Equal("/shop/settings", (await owner.Send(asked, ("Input.Confirmed", asked.Document.QuerySelector("[name='Input.Confirmed']")!.GetAttribute("value")!))).Location);
+        Assert.Equal("CHF", Shop.Currency);
+    }
+
     [Theory]
     [InlineData("Input.Name", "", "Enter the shop’s name as your clients know it.")]
     [InlineData("Input.Phone", "12", "This does not look like a phone number. Enter it with its area code, or with + and the country code.")]

@@ -43,6 +43,9 @@ public sealed record ShopInput : IValidatableObject
 
     public string? Currency { get; init; }
 
+    /// <summary>What the form asked about and the owner confirmed.</summary>
+    public string? Confirmed { get; init; }
+
     public TensionUnit TensionUnit { get; init; }
 
     [Required(ErrorMessage = "Enter a number of months.")]
