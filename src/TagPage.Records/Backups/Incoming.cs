@@ -66,10 +66,10 @@ internal static class Incoming
             throw new NotRestoredException(RestoreFault.NoBackup);
         if (!head.IsOurs)
             throw new NotRestoredException(RestoreFault.OtherProgram);
-        var whole = head.Pages * head.PageBytes;
-        if (new FileInfo(file).Length < whole)
+        var (bytes, whole) = (new FileInfo(file).Length, head.Pages * head.PageBytes);
+        if (bytes < whole)
             throw new NotRestoredException(RestoreFault.Cut);
-        if (new FileInfo(file).Length > whole)
+        if (bytes > whole)
             throw new NotRestoredException(RestoreFault.Damaged, "something was added behind its end");
         // The live file cannot take in pages of another size.
         if (head.PageBytes != 4096)

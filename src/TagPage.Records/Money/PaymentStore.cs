@@ -1,4 +1,5 @@
 using Dapper;
+using Microsoft.Data.Sqlite;
 using TagPage.Core.Money;
 using TagPage.Records.Accounts;
 using TagPage.Records.Shop;
@@ -95,7 +96,7 @@ public sealed class PaymentStore(Database database, ShopClock clock)
         var (now, today) = (clock.Now, clock.Today);
         return database.WriteAsOwner(who, c =>
         {
-            if (!c.ExecuteScalar<bool>(IsThereSql, new { party.ClientId, party.PayerId }))
+            if (!IsThere(c, party))
                 return new Outcome.Absent();
             return FormKeys.Once(c, who, input.FormKey, now, () =>
             {
@@ -110,6 +111,8 @@ public sealed class PaymentStore(Database database, ShopClock clock)
             });
         });
     }
+
+    internal static bool IsThere(SqliteConnection connection, Party party) => connection.ExecuteScalar<bool>(IsThereSql, new { party.ClientId, party.PayerId });
 
     private const string IsThereSql = "SELECT EXISTS (SELECT 1 FROM client WHERE id = @ClientId) OR EXISTS (SELECT 1 FROM payer WHERE id = @PayerId)";
 

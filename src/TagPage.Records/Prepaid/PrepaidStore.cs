@@ -56,7 +56,7 @@ public sealed class PrepaidStore(Database database, ShopClock clock)
         var (now, today) = (clock.Now, clock.Today);
         return database.WriteOnceAsShop(who, input.FormKey, now, c =>
         {
-            if (!c.ExecuteScalar<bool>(IsThereSql, new { party.ClientId, party.PayerId }))
+            if (!PaymentStore.IsThere(c, party))
                 return new Outcome.Absent();
             if (input.BoughtOn > today)
                 return new Outcome.Refused(new BoughtInFuture());
@@ -81,8 +81,6 @@ public sealed class PrepaidStore(Database database, ShopClock clock)
             }));
         });
     }
-
-    private const string IsThereSql = "SELECT EXISTS (SELECT 1 FROM client WHERE id = @ClientId) OR EXISTS (SELECT 1 FROM payer WHERE id = @PayerId)";
 
     private const string SellSql = """
         INSERT INTO prepaid (client_id, payer_id, bought_on, restrings, covers, amount_minor, tax_bp, payment_id, note, made_at, made_by)

@@ -2,6 +2,7 @@ using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Customising;
 using TagPage.Core.Units;
 using TagPage.Records.Customising;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Customising;
@@ -31,7 +32,7 @@ public sealed record PieceInput : IValidatableObject
     public AddedMaterial Material { get; init; }
 
     [Required(ErrorMessage = "Enter the day it was put on, or today if nobody knows.")]
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
+    [LikelyYear]
     public DateOnly? AddedOn { get; init; }
 
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)

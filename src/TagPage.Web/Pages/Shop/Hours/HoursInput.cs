@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Records.PlayTime;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Hours;
 
@@ -9,10 +10,10 @@ public sealed record HoursInput
     public string FormKey { get; init; } = "";
 
     [Required(ErrorMessage = "Enter the day.")]
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
+    [LikelyYear]
     public DateOnly? PlayedOn { get; init; }
 
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
+    [LikelyYear]
     public DateOnly? LastDay { get; init; }
 
     [Required(ErrorMessage = "Enter how many hours.")]

@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Records.Loans;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Loans;
 
@@ -12,10 +13,10 @@ public sealed record LendInput
     public long? RacketId { get; init; }
 
     [Required(ErrorMessage = "Enter the day it was lent.")]
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
+    [LikelyYear]
     public DateOnly? LentOn { get; init; }
 
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
+    [LikelyYear]
     public DateOnly? DueOn { get; init; }
 
     [StringLength(200, ErrorMessage = "Keep the note within 200 characters.")]

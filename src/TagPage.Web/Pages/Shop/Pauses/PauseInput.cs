@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Records.PlayTime;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Pauses;
 
@@ -9,10 +10,10 @@ public sealed record PauseInput
     public string FormKey { get; init; } = "";
 
     [Required(ErrorMessage = "Enter the first day without play.")]
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
+    [LikelyYear]
     public DateOnly? FromOn { get; init; }
 
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
+    [LikelyYear]
     public DateOnly? ToOn { get; init; }
 
     [StringLength(200, ErrorMessage = "Keep the note within 200 characters.")]

@@ -2,6 +2,7 @@ using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Rackets;
 using TagPage.Core.Sports;
 using TagPage.Records.Rackets;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
 
@@ -53,7 +54,7 @@ public sealed record RacketInput
     [StringLength(40, ErrorMessage = "Keep the grip within 40 characters.")]
     public string? Grip { get; init; }
 
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
+    [LikelyYear]
     public DateOnly? OwnDate { get; init; }
 
     [StringLength(200, ErrorMessage = "Keep the reason within 200 characters.")]

@@ -3,6 +3,7 @@ using TagPage.Core.Customising;
 using TagPage.Core.Sports;
 using TagPage.Core.Units;
 using TagPage.Records.Specs;
+using TagPage.Web.Http.Forms;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Rackets;
@@ -17,7 +18,7 @@ public sealed record SpecInput : IValidatableObject
     public string? Confirmed { get; init; }
 
     [Required(ErrorMessage = "Enter the day it was measured.")]
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
+    [LikelyYear]
     public DateOnly? MeasuredOn { get; init; }
 
     public SpecKind Kind { get; init; }

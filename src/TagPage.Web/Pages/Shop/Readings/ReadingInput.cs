@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Records.Readings;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Readings;
 
@@ -11,7 +12,7 @@ public sealed record ReadingInput
     public string? Confirmed { get; init; }
 
     [Required(ErrorMessage = "Enter the day it was read.")]
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
+    [LikelyYear]
     public DateOnly? TakenOn { get; init; }
 
     [RegularExpression(@"([01]?\d|2[0-3]):[0-5]\d", ErrorMessage = "Enter the time as 14:30, or leave it empty.")]

@@ -1,6 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Jobs;
 using TagPage.Records.Visits;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Visits;
 
@@ -12,7 +13,7 @@ public sealed record VisitInput
     public int Version { get; init; }
 
     [Required(ErrorMessage = "Enter the day it was done.")]
-    [Range(typeof(DateOnly), "1970-01-01", "2099-12-31", ParseLimitsInInvariantCulture = true, ConvertValueInInvariantCulture = true, ErrorMessage = "Check the year.")]
+    [LikelyYear]
     public DateOnly? DoneOn { get; init; }
 
     public List<VisitWork> Works { get; init; } = [];
