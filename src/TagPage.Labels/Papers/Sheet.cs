@@ -3,6 +3,9 @@ namespace TagPage.Labels.Papers;
 /// <summary>What a bill or a receipt says, in words that are ready to print.</summary>
 public sealed record Sheet
 {
+    /// <summary>ISO 639-1: what it is written in.</summary>
+    public string Language { get; init; } = "en";
+
     public string Title { get; init; } = "";
 
     /// <summary>Whose paper it is, a line each; the first stands out.</summary>

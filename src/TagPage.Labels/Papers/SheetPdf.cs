@@ -86,10 +86,11 @@ internal sealed class SheetPages(Sheet sheet, int pages) : IDisposable
         _y = Math.Max(_y, right) + 2 * Line + Large;
         Write(sheet.Title, Left, _y, Large, isBold: true);
         _y += 8;
+        var values = Left + Math.Max(110, (float)sheet.Facts.Select(fact => WidthOf(fact.Name, Text, false)).DefaultIfEmpty().Max() + 12);
         foreach (var (name, value) in sheet.Facts)
         {
             Write(name, Left, _y += Line, Text);
-            Write(value, Left + 110, _y, Text);
+            Write(value, values, _y, Text);
         }
         _y += Line;
     }
@@ -160,19 +161,7 @@ internal sealed class SheetPages(Sheet sheet, int pages) : IDisposable
         _canvas!.DrawLine(Left, _y, Right, _y, ink);
     }
 
-    private static List<string> Broken(string text, float width, bool isBold)
-    {
-        var lines = new List<string> { "" };
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-        {
-            var longer = lines[^1].Length == 0 ? word : $"{lines[^1]} {word}";
-            if (lines[^1].Length == 0 || WidthOf(longer, Text, isBold) <= width)
-                lines[^1] = longer;
-            else
-                lines.Add(word);
-        }
-        return lines;
-    }
+    private static List<string> Broken(string text, float width, bool isBold) => LineBreaks.Of(text, line => WidthOf(line, Text, isBold) <= width);
 
     private static double WidthOf(string text, int size, bool isBold) => Shaper.Shape(text, isBold).Runs.Sum(run => Scale(run, size) * run.Glyphs.Sum(g => (double)g.Advance));
 

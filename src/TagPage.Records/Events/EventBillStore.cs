@@ -36,10 +36,13 @@ public sealed class EventBillStore(Database database, ShopStore shops, ShopClock
         public long? ClientId { get; init; }
         public long? PayerId { get; init; }
         public string Name { get; init; } = "";
+
+        /// <summary>Null for somebody who pays for others.</summary>
+        public string? Language { get; init; }
     }
 
     private const string PayerSql = """
-        SELECT CASE WHEN y.id IS NULL THEN c.id END AS client_id, y.id AS payer_id, COALESCE(y.name, c.name) AS name
+        SELECT CASE WHEN y.id IS NULL THEN c.id END AS client_id, y.id AS payer_id, COALESCE(y.name, c.name) AS name, CASE WHEN y.id IS NULL THEN c.language END AS language
         FROM player p
         JOIN client c ON c.id = p.client_id
         LEFT JOIN payer y ON y.id = c.payer_id
@@ -58,8 +61,9 @@ public sealed class EventBillStore(Database database, ShopStore shops, ShopClock
             var lines = c.Query<BillLine>(LinesSql, new { who.IsOwner, eventId, input.Whose.PlayerId, Teams = Spellings(c, eventId, input.Whose), input.TeamToo }).AsList();
             if (lines.Count == 0)
                 return new Outcome.Refused(new NothingToBill());
-            var head = new BillHead(payer?.ClientId, payer?.PayerId, input.ToName, Lines(input.ToAddress), lines.Min(line => line.StrungOn), lines.Max(line => line.StrungOn));
-            return new Outcome.Done(BillLineStore.Write(c, head, lines, shops.Get(), who, (clock.Now, clock.Today)));
+            var shop = shops.Get();
+            var head = new BillHead(payer?.ClientId, payer?.PayerId, input.ToName, Lines(input.ToAddress), lines.Min(line => line.StrungOn), lines.Max(line => line.StrungOn)) { Language = payer?.Language ?? shop.Language };
+            return new Outcome.Done(BillLineStore.Write(c, head, lines, shop, who, (clock.Now, clock.Today)));
         });
     });
 
@@ -73,8 +77,7 @@ public sealed class EventBillStore(Database database, ShopStore shops, ShopClock
     // A team's bill goes to whoever looks after the team: a junior stands on it as on a label.
     private const string LinesSql = $"""
         SELECT j.id AS job_id, j.ticket, j.strung_on, h.kind, h.words, h.centimetres, h.metre_minor, h.amount_minor, h.tax_bp,
-               'no. ' || e.number || ', ' || CASE WHEN @PlayerId IS NULL AND p.junior THEN CASE p.label_name WHEN '' THEN 'a junior' ELSE p.label_name END ELSE p.name END
-                      || ', racket ' || r.number AS whose
+               CASE WHEN @PlayerId IS NULL AND p.junior THEN p.label_name ELSE p.name END AS whose, r.number AS racket, e.number AS desk
         FROM event_entry e
         JOIN job j ON j.id = e.job_id
         JOIN racket r ON r.id = j.racket_id

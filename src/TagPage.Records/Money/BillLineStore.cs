@@ -7,7 +7,11 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.Money;
 
 /// <summary>Whom a bill goes to, and for which days; at most one of the two is given.</summary>
-internal sealed record BillHead(long? ClientId, long? PayerId, string Name, string Address, DateOnly From, DateOnly To);
+internal sealed record BillHead(long? ClientId, long? PayerId, string Name, string Address, DateOnly From, DateOnly To)
+{
+    /// <summary>ISO 639-1.</summary>
+    public string Language { get; init; } = "en";
+}
 
 /// <summary>Writes bills with their lines, under the next number. Runs in the caller's transaction.</summary>
 internal static class BillLineStore
@@ -34,6 +38,7 @@ internal static class BillLineStore
             at.Today.Year,
             Shop = Sender(connection, shop),
             shop.Currency,
+            head.Language,
             paid,
             cancels = (long?)null,
             at.Now,
@@ -79,6 +84,7 @@ internal static class BillLineStore
             at.Today.Year,
             Shop = shop,
             bill.Currency,
+            bill.Language,
             paid = -bill.PaidMinor,
             cancels = (long?)bill.Id,
             at.Now,
@@ -90,8 +96,8 @@ internal static class BillLineStore
 
     // Within the transaction nobody else takes the next number, and one that is rolled back was never given.
     private const string NumberSql = """
-        INSERT INTO bill (year, number, client_id, payer_id, to_name, to_address, from_on, to_on, issued_on, shop, currency, paid_minor, cancels_id, made_at, made_by)
-        VALUES (@Year, (SELECT COALESCE(MAX(number), 0) + 1 FROM bill WHERE year = @Year), @ClientId, @PayerId, @Name, @Address, @From, @To, @Today, @Shop, @Currency, @paid,
+        INSERT INTO bill (year, number, client_id, payer_id, to_name, to_address, from_on, to_on, issued_on, shop, currency, language, paid_minor, cancels_id, made_at, made_by)
+        VALUES (@Year, (SELECT COALESCE(MAX(number), 0) + 1 FROM bill WHERE year = @Year), @ClientId, @PayerId, @Name, @Address, @From, @To, @Today, @Shop, @Currency, @Language, @paid,
                 @cancels, @Now, @By)
         RETURNING id
         """;
@@ -105,6 +111,8 @@ internal static class BillLineStore
         line.StrungOn,
         line.IsVisit,
         line.Whose,
+        line.Racket,
+        line.Desk,
         Kind = line.Kind.ToString(),
         line.Words,
         line.Centimetres,
@@ -114,7 +122,7 @@ internal static class BillLineStore
     }));
 
     private const string LineSql = """
-        INSERT INTO bill_line (bill_id, position, job_id, ticket, strung_on, is_visit, whose, kind, words, centimetres, metre_minor, amount_minor, tax_bp)
-        VALUES (@bill, @Position, @JobId, @Ticket, @StrungOn, @IsVisit, @Whose, @Kind, @Words, @Centimetres, @MetreMinor, @AmountMinor, @TaxBp)
+        INSERT INTO bill_line (bill_id, position, job_id, ticket, strung_on, is_visit, whose, racket, desk, kind, words, centimetres, metre_minor, amount_minor, tax_bp)
+        VALUES (@bill, @Position, @JobId, @Ticket, @StrungOn, @IsVisit, @Whose, @Racket, @Desk, @Kind, @Words, @Centimetres, @MetreMinor, @AmountMinor, @TaxBp)
         """;
 }

@@ -8,7 +8,7 @@ public sealed record BillRow
 {
     /// <summary>SQL: everything of bills b but their lines, to be followed by a condition.</summary>
     internal const string Select = """
-        SELECT b.id, b.year, b.number, b.client_id, b.payer_id, b.to_name, b.to_address, b.from_on, b.to_on, b.issued_on, b.shop AS sender_json, b.currency, b.paid_minor, b.cancels_id,
+        SELECT b.id, b.year, b.number, b.client_id, b.payer_id, b.to_name, b.to_address, b.from_on, b.to_on, b.issued_on, b.shop AS sender_json, b.currency, b.language, b.paid_minor, b.cancels_id,
                (SELECT x.id FROM bill x WHERE x.cancels_id = b.id) AS cancelled_by_id, o.year AS cancels_year, o.number AS cancels_number,
                (SELECT SUM(l.amount_minor) FROM bill_line l WHERE l.bill_id = b.id) AS total_minor, COALESCE(y.mail, c.mail) AS mail
         FROM bill b
@@ -33,6 +33,9 @@ public sealed record BillRow
     public DateOnly IssuedOn { get; init; }
     public string SenderJson { get; init; } = "{}";
     public string Currency { get; init; } = "";
+
+    /// <summary>ISO 639-1: what it is written in.</summary>
+    public string Language { get; init; } = "en";
     public long PaidMinor { get; init; }
 
     /// <summary>The bill that this one cancels, and that which cancels this one.</summary>
@@ -68,8 +71,12 @@ public sealed record BillLine
     /// <summary>Of work without new strings; then the day is that of the work.</summary>
     public bool IsVisit { get; init; }
 
-    /// <summary>Player and number of the racket; empty once their data was deleted.</summary>
+    /// <summary>The player; empty for a junior on a team’s bill, and once their data was deleted.</summary>
     public string Whose { get; init; } = "";
+
+    /// <summary>The racket’s number, and at an event its desk number; null once their data was deleted.</summary>
+    public int? Racket { get; init; }
+    public int? Desk { get; init; }
     public ChargeKind Kind { get; init; }
     public string Words { get; init; } = "";
 

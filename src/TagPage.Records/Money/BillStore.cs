@@ -45,7 +45,7 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
     internal const string GetSql = $"{BillRow.Select} WHERE b.id = @id AND @IsOwner";
 
     private const string LinesSql = """
-        SELECT job_id, ticket, strung_on, is_visit, whose, kind, words, centimetres, metre_minor, amount_minor, tax_bp FROM bill_line WHERE bill_id = @id ORDER BY position
+        SELECT job_id, ticket, strung_on, is_visit, whose, racket, desk, kind, words, centimetres, metre_minor, amount_minor, tax_bp FROM bill_line WHERE bill_id = @id ORDER BY position
         """;
 
     /// <summary>Of a party's rackets strung in a month, as far as they stand on no bill. Done tells the bill.</summary>
@@ -60,21 +60,30 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
         var to = from.Year == DateOnly.MaxValue.Year ? from : from.AddMonths(1).AddDays(-1);
         return database.WriteAsOwner(who, c =>
         {
-            if (c.ExecuteScalar<string?>(NameSql, new { party.ClientId, party.PayerId }) is not { } name)
+            if (c.QuerySingleOrDefault<Addressed>(ToSql, new { party.ClientId, party.PayerId }) is not { } addressed)
                 return new Outcome.Absent();
+            var shop = shops.Get();
             var values = new { who.IsOwner, party.ClientId, party.PayerId, from, to };
             var lines = c.Query<BillLine>(NewLinesSql, values).AsList();
             if (lines.Count == 0)
                 return new Outcome.Refused(new NothingToBill());
-            return new Outcome.Done(BillLineStore.Write(c, new BillHead(party.ClientId, party.PayerId, name, "", from, to), lines, shops.Get(), who, (now, today)));
+            return new Outcome.Done(BillLineStore.Write(c, new BillHead(party.ClientId, party.PayerId, addressed.Name, "", from, to) { Language = addressed.Language ?? shop.Language }, lines, shop, who, (now, today)));
         });
     }
 
-    private const string NameSql = "SELECT name FROM client WHERE id = @ClientId UNION ALL SELECT name FROM payer WHERE id = @PayerId";
+    private sealed record Addressed
+    {
+        public string Name { get; init; } = "";
+
+        /// <summary>Null where none is on file: then the shop’s.</summary>
+        public string? Language { get; init; }
+    }
+
+    private const string ToSql = "SELECT name, language FROM client WHERE id = @ClientId UNION ALL SELECT name, NULL FROM payer WHERE id = @PayerId";
 
     private const string NewLinesSql = $"""
-        SELECT n.id AS job_id, n.ticket, n.strung_on, n.is_visit, n.whose, h.kind, h.words, h.centimetres, h.metre_minor, h.amount_minor, h.tax_bp
-        FROM (SELECT j.id, j.ticket, COALESCE(j.strung_on, j.done_on) AS strung_on, j.done_on IS NOT NULL AS is_visit, p.name || ', ' || r.number AS whose {Unbilled} AND COALESCE(j.strung_on, j.done_on) BETWEEN @from AND @to) n
+        SELECT n.id AS job_id, n.ticket, n.strung_on, n.is_visit, n.whose, n.racket, h.kind, h.words, h.centimetres, h.metre_minor, h.amount_minor, h.tax_bp
+        FROM (SELECT j.id, j.ticket, COALESCE(j.strung_on, j.done_on) AS strung_on, j.done_on IS NOT NULL AS is_visit, p.name AS whose, r.number AS racket {Unbilled} AND COALESCE(j.strung_on, j.done_on) BETWEEN @from AND @to) n
         JOIN charge h ON h.job_id = n.id
         ORDER BY n.strung_on, n.id, h.id
         """;

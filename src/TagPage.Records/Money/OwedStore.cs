@@ -85,6 +85,9 @@ public sealed class OwedStore(Database database)
     {
         public string Name { get; init; } = "";
         public string? Mail { get; init; }
+
+        /// <summary>ISO 639-1; null for somebody who pays for others.</summary>
+        public string? Language { get; init; }
         public IReadOnlyList<Job> Jobs { get; init; } = [];
         public long CreditMinor { get; init; }
 
@@ -115,9 +118,9 @@ public sealed class OwedStore(Database database)
     private static object Values(Who who, Party party) => new { who.IsOwner, party.ClientId, party.PayerId, Most };
 
     private const string GetSql = """
-        SELECT name, mail FROM client WHERE id = @ClientId AND @IsOwner
+        SELECT name, mail, language FROM client WHERE id = @ClientId AND @IsOwner
         UNION ALL
-        SELECT name, mail FROM payer WHERE id = @PayerId AND @IsOwner
+        SELECT name, mail, NULL FROM payer WHERE id = @PayerId AND @IsOwner
         """;
 
     private const string JobsSql = """

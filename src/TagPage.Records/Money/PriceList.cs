@@ -63,7 +63,7 @@ public sealed record PriceList
         List<ChargeLine> lines = [.. Extras.Where(extra => extras.Contains(extra.Id)).Select(extra => Line(extra.Kind, extra.AmountMinor, extra.Name))];
         return agreed is not { } price ? lines
             : lines.Count > 0 ? [.. lines, .. Difference(price - lines.Sum(line => line.AmountMinor))]
-            : price == 0 ? [] : [Line(ChargeKind.Extra, price, "visit without stringing")];
+            : price == 0 ? [] : [Line(ChargeKind.Visit, price)];
     }
 
     /// <summary>Lines that come to another price by one that makes up the difference; one whole price stays one.</summary>

@@ -81,7 +81,7 @@ public sealed class EraseStore(Database database, MailFiles files, Uploads uploa
         UPDATE payment_share SET past_ticket = (SELECT ticket FROM job WHERE id = job_id), job_id = NULL WHERE job_id IN {Jobs};
         UPDATE payment SET client_id = NULL, note = '' WHERE client_id = @client;
         UPDATE prepaid SET client_id = NULL, note = '' WHERE client_id = @client;
-        UPDATE bill_line SET whose = '', words = '', job_id = NULL WHERE job_id IN {Jobs};
+        UPDATE bill_line SET whose = '', racket = NULL, desk = NULL, words = '', job_id = NULL WHERE job_id IN {Jobs};
         UPDATE bill SET client_id = NULL, to_name = '', to_address = '' WHERE client_id = @client;
         DELETE FROM photo WHERE job_id IN {Jobs};
         DELETE FROM condition WHERE job_id IN {Jobs};

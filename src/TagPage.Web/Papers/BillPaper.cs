@@ -1,40 +1,59 @@
 using TagPage.Core.Money;
+using TagPage.Core.Text;
 using TagPage.Labels.Papers;
 using TagPage.Records.Money;
+using TagPage.Records.Outbox;
 using TagPage.Records.Shop;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Papers;
 
-/// <summary>A bill in words, as its page and its PDF have them.</summary>
+/// <summary>A bill in words, as its page and its PDF have them, in the language it was written in.</summary>
 public static class BillPaper
 {
-    public static string Title(BillRow bill) => bill.CancelsId is null ? $"Bill {bill.Name}" : $"Bill {bill.Name}, cancelling {BillRow.NameOf(bill.CancelsYear!.Value, bill.CancelsNumber!.Value)}";
+    public static string Title(BillRow bill)
+    {
+        var say = PaperWords.In(bill.Language).Say;
+        return bill.CancelsId is null
+            ? say.Bill.Fill(("number", bill.Name))
+            : say.Cancelling.Fill(("number", bill.Name), ("other", BillRow.NameOf(bill.CancelsYear!.Value, bill.CancelsNumber!.Value)));
+    }
 
-    public static string FileName(BillRow bill) => $"bill-{bill.Name}.pdf";
+    public static string FileName(BillRow bill) => $"{Title(bill)}.pdf";
 
     public static byte[] Pdf(BillRow bill) => SheetPdf.Of(Of(bill));
 
+    /// <summary>The email that carries it.</summary>
+    public static WrittenMail Mail(BillRow bill)
+    {
+        var say = PaperWords.In(bill.Language).Say;
+        (string Name, string Value)[] values = [("title", Title(bill)), ("shop", bill.Sender.Name), ("name", bill.ToName)];
+        return new(say.MailSubject.Fill(values), MailText.Fill(say.MailBody, [.. values.Select(v => (v.Name, (MailText)v.Value))]));
+    }
+
     public static Sheet Of(BillRow bill)
     {
-        string Money(long minor) => Formats.Money(minor, bill.Currency);
+        var words = PaperWords.In(bill.Language);
+        var (say, title) = (words.Say, Title(bill));
+        string Money(long minor) => words.Language.Money(minor, bill.Currency);
         return new Sheet
         {
-            Title = Title(bill),
+            Language = words.Language.Code,
+            Title = title,
             From = From(bill.Sender),
             To = [.. bill.ToAddress.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Prepend(bill.ToName).Where(line => line.Length > 0)],
-            Facts = [.. Facts(bill)],
-            Rows = [.. bill.Lines.GroupBy(line => line.Ticket).SelectMany(ticket => Rows(ticket, bill.Currency))],
+            Facts = [.. Facts(bill, words)],
+            Rows = [.. bill.Lines.GroupBy(line => line.Ticket).SelectMany(ticket => Rows(ticket, bill.Currency, words))],
             Sums =
             [
-                .. bill.Taxes.Where(part => part.BasisPoints > 0).SelectMany(part => TaxRows(part, Money)),
-                ("Total", Money(bill.TotalMinor)),
-                .. bill.PaidMinor == 0 ? Array.Empty<(string, string)>() : [("Paid already", Money(-bill.PaidMinor)), ("To pay", Money(bill.ToPayMinor))],
+                .. words.Taxes(bill.Taxes, bill.Sender.Country, bill.Currency),
+                (say.Total, Money(bill.TotalMinor)),
+                .. bill.PaidMinor == 0 ? Array.Empty<(string, string)>() : [(say.PaidAlready, Money(-bill.PaidMinor)), (say.ToPay, Money(bill.ToPayMinor))],
             ],
-            Notes = [.. Notes(bill)],
-            Square = Payment.Square(bill.Sender, bill.Currency, IsToPay(bill) ? bill.ToPayMinor : 0, $"Bill {bill.Name}"),
-            SquareWords = ["Scan this with your bank’s app to pay:", Money(bill.ToPayMinor), $"for bill {bill.Name}", $"to {bill.Sender.AccountName}"],
-            PageOf = (page, of) => $"{Title(bill)}, page {page} of {of}",
+            Notes = [.. Notes(bill, words)],
+            Square = Payment.Square(bill.Sender, bill.Currency, IsToPay(bill) ? bill.ToPayMinor : 0, say.TransferText.Fill(("number", bill.Name))),
+            SquareWords = [say.Scan, Money(bill.ToPayMinor), say.ForBill.Fill(("number", bill.Name)), say.Payee.Fill(("name", bill.Sender.AccountName))],
+            PageOf = (page, of) => say.PageOf.Fill(("title", title), ("page", $"{page}"), ("of", $"{of}")),
         };
     }
 
@@ -44,35 +63,28 @@ public static class BillPaper
     internal static IReadOnlyList<string> From(BillSender shop) =>
         [.. new[] { shop.Name, shop.Street, shop.Town, shop.Phone is { } phone ? Phones.Shown(phone) : null, shop.Mail }.OfType<string>().Where(line => line.Length > 0)];
 
-    private static IEnumerable<(string, string)> Facts(BillRow bill)
+    private static IEnumerable<(string, string)> Facts(BillRow bill, PaperWords words)
     {
-        yield return ("Number", bill.Name);
-        yield return ("Date", Formats.Day(bill.IssuedOn));
-        yield return (bill.Lines.Any(line => line.IsVisit) ? "Work done" : "Rackets strung", Formats.Days(bill.FromOn, bill.ToOn));
+        yield return (words.Say.Number, bill.Name);
+        yield return (words.Say.Date, words.Language.Day(bill.IssuedOn));
+        yield return (bill.Lines.Any(line => line.IsVisit) ? words.Say.WorkDays : words.Say.StrungDays, words.Days(bill.FromOn, bill.ToOn));
         if (bill.Sender.TaxNumber.Length > 0)
-            yield return ("Tax number", bill.Sender.TaxNumber);
+            yield return (words.Say.TaxNumber, bill.Sender.TaxNumber);
     }
 
-    private static IEnumerable<SheetRow> Rows(IGrouping<long, BillLine> ticket, string currency)
+    private static IEnumerable<SheetRow> Rows(IGrouping<long, BillLine> ticket, string currency, PaperWords words)
     {
-        var first = ticket.First();
-        var whose = first.Whose.Length > 0 ? $", {first.Whose}" : "";
-        yield return new SheetRow($"Ticket {first.Ticket}, {(first.IsVisit ? "done" : "strung")} {Formats.Day(first.StrungOn)}{whose}", "") { IsHeading = true };
+        var (first, say) = (ticket.First(), words.Say);
+        yield return new SheetRow(words.List(say.Ticket.Fill(("ticket", $"{first.Ticket}")), words.On(first.IsVisit ? say.DoneOn : say.StrungOn, first.StrungOn), words.Whose(first)), "") { IsHeading = true };
         foreach (var line in ticket)
-            yield return new SheetRow(PriceWords.Of(line, currency), Formats.Money(line.AmountMinor, currency));
+            yield return new SheetRow(words.Of(line, currency), words.Language.Money(line.AmountMinor, currency));
     }
 
-    internal static IEnumerable<(string, string)> TaxRows(TaxPart part, Func<long, string> money)
-    {
-        yield return ($"Without tax of {PriceWords.Rate(part.BasisPoints)}", money(part.Net));
-        yield return ($"Tax of {PriceWords.Rate(part.BasisPoints)}", money(part.Amount));
-    }
-
-    private static IEnumerable<string> Notes(BillRow bill)
+    private static IEnumerable<string> Notes(BillRow bill, PaperWords words)
     {
         if (bill.CancelsId is not null)
-            yield return "This bill takes back the amounts of the one it names.";
+            yield return words.Say.TakesBack;
         if (IsToPay(bill) && bill.Sender.Iban is { } iban)
-            yield return $"Please pay to {bill.Sender.AccountName}, {Iban.Shown(iban)}, with the number {bill.Name}.";
+            yield return words.Say.PleasePay.Fill(("name", bill.Sender.AccountName), ("account", Iban.Shown(iban)), ("number", bill.Name));
     }
 }

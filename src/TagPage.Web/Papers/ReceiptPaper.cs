@@ -1,4 +1,5 @@
 using TagPage.Core.Money;
+using TagPage.Core.Text;
 using TagPage.Labels.Papers;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
@@ -7,7 +8,7 @@ using TagPage.Web.Words;
 
 namespace TagPage.Web.Papers;
 
-/// <summary>What a client takes along with a racket: what it cost, what was paid, what is still to be paid.</summary>
+/// <summary>What a client takes along with a racket, in their language: what it cost, what was paid, what is still to be paid.</summary>
 public static class ReceiptPaper
 {
     /// <summary>A ticket with what it cost and what of which payment is laid against it.</summary>
@@ -21,21 +22,24 @@ public static class ReceiptPaper
     /// <summary>Of one ticket, or of several that one party pays for; of several each stands under its heading.</summary>
     public static Sheet Of(IReadOnlyList<Ticket> tickets, ShopDetails shop, PriceList list)
     {
-        string Money(long minor) => Formats.Money(minor, shop);
         var (first, lines) = (tickets[0].Job, tickets.SelectMany(ticket => ticket.Lines).ToList());
+        var words = PaperWords.For(first.Payer, first.ClientLanguage, shop);
+        var say = words.Say;
+        string Money(long minor) => words.Language.Money(minor, shop);
         return new Sheet
         {
-            Title = tickets.Count == 1 ? $"Receipt for ticket {first.Ticket}" : $"Receipt for {tickets.Count} tickets",
+            Language = words.Language.Code,
+            Title = tickets.Count == 1 ? say.Receipt.Fill(("ticket", $"{first.Ticket}")) : say.Receipts.Fill(("n", $"{tickets.Count}")),
             From = BillPaper.From(new BillSender { Name = shop.Name, Street = shop.Street, Town = shop.Town, Phone = shop.Phone, Mail = shop.Mail }),
             To = [first.Payer ?? first.Client],
-            Facts = [.. tickets.Count == 1 ? Facts(first) : [], .. list.TaxNumber.Length > 0 ? [("Tax number", list.TaxNumber)] : Array.Empty<(string, string)>()],
-            Rows = [.. tickets.SelectMany(ticket => Rows(ticket, shop, withHeading: tickets.Count > 1))],
+            Facts = [.. tickets.Count == 1 ? Facts(first, words) : [], .. list.TaxNumber.Length > 0 ? [(say.TaxNumber, list.TaxNumber)] : Array.Empty<(string, string)>()],
+            Rows = [.. tickets.SelectMany(ticket => Rows(ticket, shop, words, withHeading: tickets.Count > 1))],
             Sums =
             [
-                .. Tax.Of(lines.Select(line => (line.AmountMinor, line.TaxBp))).Where(part => part.BasisPoints > 0).SelectMany(part => BillPaper.TaxRows(part, Money)),
-                ("Total", Money(lines.Sum(line => line.AmountMinor))),
-                .. Paid(tickets).Select(p => ($"Paid, {PriceWords.Of(p.Method)}, {Formats.Day(p.PaidOn)}", Money(-p.LaidMinor))),
-                ("To pay", Money(tickets.Sum(ticket => ticket.OpenMinor))),
+                .. words.Taxes(Tax.Of(lines.Select(line => (line.AmountMinor, line.TaxBp))), shop.Country, shop.Currency),
+                (say.Total, Money(lines.Sum(line => line.AmountMinor))),
+                .. Paid(tickets).Select(p => (say.Paid.Fill(("how", words.Of(p.Method)), ("day", words.Language.Day(p.PaidOn))), Money(-p.LaidMinor))),
+                (say.ToPay, Money(tickets.Sum(ticket => ticket.OpenMinor))),
             ],
         };
     }
@@ -46,22 +50,27 @@ public static class ReceiptPaper
         .GroupBy(p => p.Id)
         .Select(same => same.First() with { LaidMinor = same.Sum(p => p.LaidMinor) });
 
-    private static IEnumerable<SheetRow> Rows(Ticket ticket, ShopDetails shop, bool withHeading)
+    private static IEnumerable<SheetRow> Rows(Ticket ticket, ShopDetails shop, PaperWords words, bool withHeading)
     {
         if (withHeading)
-            yield return new SheetRow($"Ticket {ticket.Job.Ticket}, {string.Join(", ", Facts(ticket.Job).Select(fact => $"{fact.Name.ToLowerInvariant()} {fact.Value}"))}", "") { IsHeading = true };
+            yield return new SheetRow(words.List([words.Say.Ticket.Fill(("ticket", $"{ticket.Job.Ticket}")), words.Whose(ticket.Job.Player, ticket.Job.Number), .. Days(ticket.Job, words)]), "") { IsHeading = true };
         foreach (var line in ticket.Lines)
-            yield return new SheetRow(PriceWords.Of(line, shop), Formats.Money(line.AmountMinor, shop));
+            yield return new SheetRow(words.Of(line, shop.Currency), words.Language.Money(line.AmountMinor, shop));
     }
 
-    private static IEnumerable<(string Name, string Value)> Facts(JobRow job)
+    private static IEnumerable<string> Days(JobRow job, PaperWords words) =>
+        new[] { (words.Say.StrungOn, job.StrungOn), (words.Say.DoneOn, job.DoneOn), (words.Say.CollectedOn, job.DoneOn is null ? job.CollectedOn : null) }
+            .Where(day => day.Item2 is not null).Select(day => words.On(day.Item1, day.Item2!.Value));
+
+    private static IEnumerable<(string Name, string Value)> Facts(JobRow job, PaperWords words)
     {
-        yield return ("Racket", $"{job.Player}, {job.Number}");
+        var (say, language) = (words.Say, words.Language);
+        yield return (say.Racket, words.Whose(job.Player, job.Number));
         if (job.StrungOn is { } strung)
-            yield return ("Strung", Formats.Day(strung));
+            yield return (say.Strung, language.Day(strung));
         if (job.DoneOn is { } done)
-            yield return ("Done", Formats.Day(done));
+            yield return (say.Done, language.Day(done));
         else if (job.CollectedOn is { } collected)
-            yield return ("Collected", Formats.Day(collected));
+            yield return (say.Collected, language.Day(collected));
     }
 }

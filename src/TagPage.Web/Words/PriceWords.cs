@@ -12,6 +12,7 @@ public static class PriceWords
     public static string Of(ChargeKind kind) => kind switch
     {
         ChargeKind.Whole => "restring, all in one",
+        ChargeKind.Visit => "visit without stringing",
         ChargeKind.Labour => "labour",
         ChargeKind.Strings => "strings",
         ChargeKind.Mains => "mains",
@@ -33,20 +34,15 @@ public static class PriceWords
     };
 
     /// <summary>A line as it stands on the ticket: grip (overgrip), mains (6 m at 1.50 a metre).</summary>
-    public static string Of(ChargeLine line, ShopDetails shop) => Of(line.Kind, line.Words, line.Centimetres, line.MetreMinor, shop.Currency);
-
-    /// <summary>The same of a bill.</summary>
-    public static string Of(BillLine line, string currency) => Of(line.Kind, line.Words, line.Centimetres, line.MetreMinor, currency);
-
-    private static string Of(ChargeKind kind, string words, int? centimetres, long? metreMinor, string currency)
+    public static string Of(ChargeLine line, ShopDetails shop)
     {
         string?[] more =
         [
-            words.Length > 0 ? words : null,
-            centimetres is { } cm && metreMinor is { } metre ? $"{Formats.Number(cm / 100m)} m at {Formats.Money(metre, currency)} a metre" : null,
+            line.Words.Length > 0 ? line.Words : null,
+            line is { Centimetres: { } cm, MetreMinor: { } metre } ? $"{Formats.Number(cm / 100m)} m at {Formats.Money(metre, shop)} a metre" : null,
         ];
         var inBrackets = string.Join(", ", more.OfType<string>());
-        return kind == ChargeKind.Extra && words.Length > 0 ? words : inBrackets.Length > 0 ? $"{Of(kind)} ({inBrackets})" : Of(kind);
+        return line is { Kind: ChargeKind.Extra, Words.Length: > 0 } ? line.Words : inBrackets.Length > 0 ? $"{Of(line.Kind)} ({inBrackets})" : Of(line.Kind);
     }
 
     /// <summary>As the price list has it: under its own name, if it has one.</summary>
@@ -58,9 +54,6 @@ public static class PriceWords
     /// <param name="shop">Whose currency it is.</param>
     public static string OfStrings(long? price, long more, ShopDetails shop) =>
         $"{(price is { } stays ? $"Its price stays {Formats.Money(stays, shop)}" : "It has no price yet")}; by the price list its strings cost {Formats.Money(Math.Abs(more), shop)} {(more > 0 ? "more" : "less")} now.";
-
-    /// <summary>20 %, 7.7 %.</summary>
-    public static string Rate(int basisPoints) => $"{Formats.Number(basisPoints / 100m)} %";
 
     internal static string? Of(Refusal why) => why switch
     {

@@ -35,6 +35,20 @@ public sealed class SheetPdfTests
         Assert.Equal(Enumerable.Range(1, pages).Select(page => $"page {page} of {pages}"), Regex.Matches(text, @"page \d+ of \d+").Select(m => m.Value));
     }
 
+    /// <summary>Chinese and Japanese have no blanks; closing signs never begin a line (Unicode Standard Annex 14, class CL; from memory).</summary>
+    [Fact]
+    public void Long_lines_without_blanks_stay_on_the_paper()
+    {
+        var note = string.Concat(Enumerable.Repeat("お振込み先、番号をお書き添えください。", 12));
+        var pdf = SheetPdf.Of(Bill(1) with { Notes = [note], Rows = [new SheetRow(note, "1.50")] });
+
+        var lines = Text(pdf).Split('\n').Select(line => line.Trim()).Where(line => line.Length > 0).ToList();
+        Assert.Equal(24, string.Concat(lines).Replace("1.50", "", StringComparison.Ordinal).Split("お書き添えください。").Length - 1);
+        Assert.All(lines, line => Assert.DoesNotContain(line[0], "、。"));
+        var page = Rasters.OfPdf(pdf, 72)[0];
+        Assert.All(Enumerable.Range(540, page.Width - 540), x => Assert.All(Enumerable.Range(0, page.Height), y => Assert.True(page.Gray[y * page.Width + x] > 200)));
+    }
+
     [Fact]
     public void Square_on_the_paper_is_read_as_a_phone_would()
     {

@@ -28,7 +28,7 @@ public sealed class EventBillStoreTests : IDisposable
 
         Assert.Equal(("2026-0001", "Norden Racket Union", "Quay 3\n7100 Fjell", 2400L), (bill.Name, bill.ToName, bill.ToAddress, bill.TotalMinor));
         Assert.Equal((null, null), (bill.ClientId, bill.PayerId));
-        Assert.Equal(["no. 1, Tove Alling, racket 1", "no. 2, Tove Alling, racket 2"], bill.Lines.Select(line => line.Whose));
+        Assert.Equal([(1, "Tove Alling", 1), (2, "Tove Alling", 2)], bill.Lines.Select(line => (line.Desk!.Value, line.Whose, line.Racket!.Value)));
         Assert.Equal([1, 2], _fair.Bills.Of(Who.Shop, _fair.Id).Select(billed => billed.Number).Order());
         _fair.Street.Refused<NothingToBill>(() => _fair.Bills.Make(Who.Shop, _fair.Id, Hers(1) with { TeamToo = true }));
     }
@@ -42,6 +42,14 @@ public sealed class EventBillStoreTests : IDisposable
 
         Assert.Equal((2400L, _fair.Street.Records.Text("SELECT id FROM client WHERE name = 'Tove Alling'")), (bill.TotalMinor, $"{bill.ClientId}"));
         _fair.Street.Refused<NothingToBill>(() => _fair.Bills.Make(Who.Shop, _fair.Id, Norden("Norden", null)));
+    }
+
+    [Fact]
+    public void Team_is_billed_in_the_shops_language_and_a_player_in_their_own()
+    {
+        _fair.Street.Records.Change("UPDATE shop SET language = 'it'; UPDATE client SET language = 'ja'");
+
+        Assert.Equal(("it", "ja"), (Bill(Norden("Norden", null)).Language, Bill(Hers(3)).Language));
     }
 
     [Fact]
@@ -90,7 +98,9 @@ public sealed class EventBillStoreTests : IDisposable
     {
         _fair.Street.Records.Change("UPDATE player SET junior = 1 WHERE name = 'Tove Alling'");
 
-        Assert.Equal("no. 1, a junior, racket 1", Bill(Norden("Norden", null)).Lines[0].Whose);
+        var line = Bill(Norden("Norden", null)).Lines[0];
+
+        Assert.Equal((1, "", 1), (line.Desk, line.Whose, line.Racket));
     }
 
     private BillStore Shop => new(_fair.Street.Database, new ShopStore(_fair.Street.Database), _fair.Street.Clock);

@@ -37,7 +37,7 @@ public sealed class BillStoreTests : IDisposable
 
         Assert.Equal(("2026-0001", "Odalys Ferran", "GBP", 2400, 1000, 1400), (bill.Name, bill.ToName, bill.Currency, bill.TotalMinor, bill.PaidMinor, bill.ToPayMinor));
         Assert.Equal((new DateOnly(2026, 11, 1), new DateOnly(2026, 11, 30), Street.Today), (bill.FromOn, bill.ToOn, bill.IssuedOn));
-        Assert.Equal([("Pim Ferran, 1", ChargeKind.Labour, "", 1800), ("Pim Ferran, 1", ChargeKind.Grip, "white", 600)], bill.Lines.Select(l => (l.Whose, l.Kind, l.Words, l.AmountMinor)));
+        Assert.Equal([("Pim Ferran", 1, ChargeKind.Labour, "", 1800), ("Pim Ferran", 1, ChargeKind.Grip, "white", 600)], bill.Lines.Select(l => (l.Whose, l.Racket!.Value, l.Kind, l.Words, l.AmountMinor)));
         // 18.00 with 20 % is exactly 3.00, 6.00 with 5 % is 0.2857…
         Assert.Equal([new TaxPart(2000, 1800, 300), new TaxPart(500, 600, 29)], bill.Taxes);
         Assert.Equal([(new DateOnly(2026, 10, 1), 1)], Bills.Months(Who.Shop, Odalys).Select(m => (m.FromOn, m.Jobs)));
@@ -95,8 +95,23 @@ public sealed class BillStoreTests : IDisposable
         Assert.Equal((2450, "Ferrygate Racket Bench"), (later.TotalMinor, later.Sender.Name));
     }
 
+    [Fact]
+    public void Bill_is_written_in_the_clients_language_of_its_day_and_a_payers_in_the_shops()
+    {
+        _street.Records.Change("UPDATE shop SET language = 'fr'; UPDATE client SET language = 'de'");
+        var bill = Make(November);
+        _street.Records.Change("UPDATE client SET language = 'it'");
+
+        var counter = Assert.IsType<Outcome.Done>(Bills.Cancel(Who.Shop, bill.Id)).Id;
+
+        Assert.Equal(["de", "de"], new[] { bill.Id, counter }.Select(id => Bills.Get(Who.Shop, id)!.Language));
+        var academy = _till.Academy();
+        Assert.Equal("fr", Bills.Get(Who.Shop, Assert.IsType<Outcome.Done>(Bills.Make(Who.Shop, Party.Payer(academy), November)).Id)!.Language);
+    }
+
     [Theory]
     [InlineData("UPDATE bill SET number = 7")]
+    [InlineData("UPDATE bill SET language = 'fr'")]
     [InlineData("UPDATE bill_line SET amount_minor = 1")]
     [InlineData("DELETE FROM bill_line")]
     [InlineData("DELETE FROM bill")]

@@ -40,12 +40,12 @@ public sealed class ErasedMoneyTests : IDisposable
     public void Bills_keep_their_numbers_and_amounts_and_lose_whose_they_were()
     {
         new BillStore(_street.Database, new ShopStore(_street.Database), _street.Clock).Make(Who.Shop, Party.Client(_street.Odalys), Street.Today);
-        _street.Records.Change("UPDATE bill SET to_address = 'Quay 3'");
+        _street.Records.Change("UPDATE bill SET to_address = 'Quay 3'; UPDATE bill_line SET desk = 12");
 
         Erase();
 
         Assert.Equal(0, _street.Records.Count("bill", "to_address <> ''"));
-        Assert.Equal("1||1001||2450", _street.Records.Text("SELECT number || '|' || to_name || '|' || ticket || '|' || whose || '|' || amount_minor FROM bill JOIN bill_line ON bill_id = id WHERE client_id IS NULL AND job_id IS NULL"));
+        Assert.Equal("1||1001||2450", _street.Records.Text("SELECT number || '|' || to_name || '|' || ticket || '|' || whose || '|' || amount_minor FROM bill JOIN bill_line ON bill_id = id WHERE client_id IS NULL AND job_id IS NULL AND racket IS NULL AND desk IS NULL"));
     }
 
     [Fact]

@@ -74,7 +74,7 @@ public sealed class DeskMoneyTests : IDisposable
         var form = (IHtmlFormElement)page.Document.QuerySelector("[aria-labelledby=write] form")!;
         var made = await runa.Send(page, form, ("Input.ToName", "Norden Racket Union"), ("Input.ToAddress", "Quay 3\n7100 Fjell"));
         var bill = await runa.Open(made.Location!);
-        foreach (var words in (string[])["Bill 2026-0001", "Norden Racket Union", "7100 Fjell", "no. 1, Tove Alling, racket 1", "£12.00"])
+        foreach (var words in (string[])["Invoice 2026-0001", "Norden Racket Union", "7100 Fjell", "no. 1, Tove Alling, racket 1", "£12.00"])
             Assert.Contains(words, bill.Main, StringComparison.Ordinal);
         var pdf = await runa.Get(made.Location + "?handler=Pdf");
         Assert.Equal("application/pdf", pdf.Content.Headers.ContentType?.MediaType);

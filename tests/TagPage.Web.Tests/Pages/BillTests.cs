@@ -76,7 +76,7 @@ public sealed class BillTests : IDisposable
     {
         var address = await Write();
         var page = await _runa.Open(address);
-        foreach (var words in new[] { "Bill 2026-0001", "Ferrygate Racket Bench", "Odalys Ferran", "Pim Ferran, 1", "£24.50" })
+        foreach (var words in new[] { "Invoice 2026-0001", "Ferrygate Racket Bench", "Odalys Ferran", "Pim Ferran, 1", "£24.50" })
             Assert.Contains(words, page.Main, StringComparison.Ordinal);
         var pdf = await (await _runa.Get($"{address}?handler=Pdf")).Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken);
         Assert.Equal("%PDF-"u8.ToArray(), pdf[..5]);
@@ -85,12 +85,32 @@ public sealed class BillTests : IDisposable
 
         await _shop.Get<MailSender>().SendAll(TestContext.Current.CancellationToken);
         var mail = await MimeMessage.LoadAsync(Assert.Single(Directory.GetFiles(Path.Combine(_shop.Folder, "mail"), "*.eml")), TestContext.Current.CancellationToken);
-        Assert.Equal(("Bill 2026-0001 from Ferrygate Racket Bench", OnFile.CanaryMail), (mail.Subject, mail.To.Mailboxes.Single().Address));
+        Assert.Equal(("Invoice 2026-0001 from Ferrygate Racket Bench", OnFile.CanaryMail), (mail.Subject, mail.To.Mailboxes.Single().Address));
         var attached = Assert.IsType<MimePart>(Assert.Single(mail.Attachments));
-        Assert.Equal(("bill-2026-0001.pdf", "application/pdf"), (attached.FileName, attached.ContentType.MimeType));
+        Assert.Equal(("Invoice 2026-0001.pdf", "application/pdf"), (attached.FileName, attached.ContentType.MimeType));
         using var content = new MemoryStream();
         await attached.Content!.DecodeToAsync(content, TestContext.Current.CancellationToken);
         Assert.Equal("%PDF-"u8.ToArray(), content.ToArray()[..5]);
+    }
+
+    [Fact]
+    public async Task Bill_its_email_and_its_file_are_in_the_clients_language_and_the_owner_reads_which_before()
+    {
+        _shop.Records.Change("UPDATE client SET language = 'de'");
+        Assert.Contains("Written in Deutsch, their language on file", (await _runa.Open(Account)).Main, StringComparison.Ordinal);
+        var address = await Write();
+        var page = await _runa.Open(address);
+        Assert.Contains("It is written in Deutsch, the client’s language on file that day.", page.Main, StringComparison.Ordinal);
+        Assert.Equal("Rechnung 2026-0001", page.Document.QuerySelector("main .paper[lang=de] h1")!.TextContent);
+
+        await _runa.Send(page, page.Form($"{address}?handler=Mail"));
+
+        await _shop.Get<MailSender>().SendAll(TestContext.Current.CancellationToken);
+        var mail = await MimeMessage.LoadAsync(Assert.Single(Directory.GetFiles(Path.Combine(_shop.Folder, "mail"), "*.eml")), TestContext.Current.CancellationToken);
+        Assert.Equal(("Rechnung 2026-0001 von Ferrygate Racket Bench", "Rechnung 2026-0001.pdf"), (mail.Subject, Assert.IsType<MimePart>(Assert.Single(mail.Attachments)).FileName));
+        Assert.Equal("Guten Tag Odalys Ferran,\n\nim Anhang finden Sie: Rechnung 2026-0001.\n\nFreundliche Grüße\nFerrygate Racket Bench", mail.TextBody!.ReplaceLineEndings("\n").Trim());
+        var receipt = await _runa.Open($"/shop/money/receipt/{_job}");
+        Assert.Equal($"Beleg zu Auftrag {_shop.Get<JobStore>().Get(Who.Shop, _job)!.Ticket}", receipt.Document.QuerySelector("main .paper[lang=de] h1")!.TextContent);
     }
 
     [Fact]
@@ -108,7 +128,7 @@ public sealed class BillTests : IDisposable
     [Fact]
     public async Task Payers_bill_goes_to_the_payer()
     {
-        _shop.Records.Change("INSERT INTO payer (id, name, mail) VALUES (1, 'Hall Academy', 'office@hall.example'); UPDATE client SET payer_id = 1");
+        _shop.Records.Change("INSERT INTO payer (id, name, mail) VALUES (1, 'Hall Academy', 'office@hall.example'); UPDATE client SET payer_id = 1, language = 'de'; UPDATE shop SET language = 'pt'");
         var account = await _runa.Open("/shop/money/payer/1");
         var address = (await _runa.Post(account, account.Form("/shop/money/payer/1?handler=Bill"))).Location!;
         var page = await _runa.Open(address);
@@ -118,6 +138,7 @@ public sealed class BillTests : IDisposable
         await _shop.Get<MailSender>().SendAll(TestContext.Current.CancellationToken);
         var mail = await MimeMessage.LoadAsync(Assert.Single(Directory.GetFiles(Path.Combine(_shop.Folder, "mail"), "*.eml")), TestContext.Current.CancellationToken);
         Assert.Equal("office@hall.example", mail.To.Mailboxes.Single().Address);
+        Assert.Equal("Fatura 2026-0001 – Ferrygate Racket Bench", mail.Subject);
         Assert.Contains("Hall Academy", mail.TextBody, StringComparison.Ordinal);
     }
 

@@ -224,7 +224,7 @@ public sealed class TogetherTests : IDisposable
         Assert.Contains("2 rackets are handed out and paid.", there.Main, StringComparison.Ordinal);
         Assert.Equal(4900, Assert.Single(_shop.Get<PaymentStore>().OfParty(Who.Shop, Party.Client(_family.Client))).AmountMinor);
         var receipt = await owner.Open(there.Document.QuerySelector(".said a")!.GetAttribute("href")!);
-        foreach (var words in new[] { "Receipt for 2 tickets", "racket Pim Ferran, 1", "racket Pim Ferran, 2", "Paid, cash" })
+        foreach (var words in new[] { "Receipt for 2 tickets", ", Pim Ferran, 1, strung", ", Pim Ferran, 2, strung", "Paid, cash" })
             Assert.Contains(words, receipt.Main, StringComparison.Ordinal);
         Assert.Equal("£49.00", receipt.Document.QuerySelectorAll(".sums tfoot tr").Single(row => row.TextContent.Contains("Total", StringComparison.Ordinal)).QuerySelector("td")!.TextContent);
         Assert.Equal("£0.00", receipt.Document.QuerySelectorAll(".sums tfoot td")[^1].TextContent);

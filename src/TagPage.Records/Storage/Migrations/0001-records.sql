@@ -850,7 +850,7 @@ CREATE TABLE extra_price (
 CREATE TABLE charge (
   id           INTEGER PRIMARY KEY AUTOINCREMENT,
   job_id       INTEGER NOT NULL REFERENCES job (id) ON DELETE CASCADE,
-  kind         TEXT    NOT NULL CHECK (kind IN ('Whole', 'Labour', 'Strings', 'Mains', 'Crosses', 'Grip', 'Grommets', 'Rush', 'Extra', 'Adjustment', 'Prepaid')),
+  kind         TEXT    NOT NULL CHECK (kind IN ('Whole', 'Visit', 'Labour', 'Strings', 'Mains', 'Crosses', 'Grip', 'Grommets', 'Rush', 'Extra', 'Adjustment', 'Prepaid')),
   words        TEXT    NOT NULL DEFAULT '' CHECK (length(words) <= 60),
   centimetres  INTEGER CHECK (centimetres BETWEEN 1 AND 100000),
   metre_minor  INTEGER CHECK (metre_minor BETWEEN 0 AND 100000000),
@@ -991,6 +991,8 @@ CREATE TABLE bill (
   -- Name, address, tax number and account of the shop as they were, and its currency.
   shop       TEXT    NOT NULL CHECK (json_valid(shop)),
   currency   TEXT    NOT NULL CHECK (currency GLOB '[A-Z][A-Z][A-Z]'),
+  -- ISO 639-1: what it is written in.
+  language   TEXT    NOT NULL DEFAULT 'en' CHECK (language GLOB '[a-z][a-z]'),
   -- What of it was paid when it was written.
   paid_minor INTEGER NOT NULL,
   cancels_id INTEGER UNIQUE REFERENCES bill (id),
@@ -1012,6 +1014,9 @@ CREATE TABLE bill_line (
   is_visit     INTEGER NOT NULL DEFAULT 0 CHECK (is_visit IN (0, 1)),
   -- Whose racket; empty once their data was deleted.
   whose        TEXT    NOT NULL DEFAULT '' CHECK (length(whose) <= 120),
+  -- Its number within its player, and at an event its desk number; null once their data was deleted.
+  racket       INTEGER CHECK (racket > 0),
+  desk         INTEGER CHECK (desk > 0),
   kind         TEXT    NOT NULL,
   words        TEXT    NOT NULL DEFAULT '' CHECK (length(words) <= 120),
   -- Of string by the metre, with the price of a metre.
@@ -1023,7 +1028,7 @@ CREATE TABLE bill_line (
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX bill_line_by_job ON bill_line (job_id) WHERE job_id IS NOT NULL;
 
-CREATE TRIGGER bill_stays BEFORE UPDATE OF year, number, currency, paid_minor, cancels_id, shop ON bill BEGIN
+CREATE TRIGGER bill_stays BEFORE UPDATE OF year, number, currency, language, paid_minor, cancels_id, shop ON bill BEGIN
   SELECT RAISE(ABORT, 'A bill is never changed.');
 END;
 CREATE TRIGGER bill_never_goes BEFORE DELETE ON bill BEGIN

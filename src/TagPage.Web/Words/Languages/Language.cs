@@ -33,6 +33,9 @@ public sealed record Language(string Code, string Name, string DayPattern, Cultu
 
     public string Number(int value) => Number((decimal)value);
 
+    /// <summary>20 %, 20%: Unicode CLDR has which languages put a blank before the sign.</summary>
+    public string Percent(decimal value) => $"{Number(value)}{(Culture.NumberFormat.PercentPositivePattern == 0 ? "\u00A0" : "")}%";
+
     /// <summary>"1 week", "3 weeks", "2.5 times": a number with what it counts, to one place.</summary>
     public string Count(Counted counted, double n) =>
         (IsOne(Math.Round(n, 1)) ? counted.One : counted.Many).Fill(("n", Number(n, 1)));

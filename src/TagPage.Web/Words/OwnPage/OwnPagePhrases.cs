@@ -17,6 +17,7 @@ public sealed record OwnPagePhrases
     public required OwnPageCodePhrases Code { get; init; }
     public required OwnPageDetailsPhrases Details { get; init; }
     public required OwnPagePlayPhrases Play { get; init; }
+    public required OwnPagePaperPhrases Paper { get; init; }
 }
 
 /// <summary>What stands around every page of the own page.</summary>

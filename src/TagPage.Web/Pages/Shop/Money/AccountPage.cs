@@ -7,6 +7,8 @@ using TagPage.Records.Storage;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
+using TagPage.Web.Papers;
+using TagPage.Web.Words;
 
 namespace TagPage.Web.Pages.Shop.Money;
 
@@ -26,6 +28,9 @@ public abstract class AccountPage(OwedStore owed, PaymentStore payments, BillSto
 
     /// <summary>Null where none were ever bought.</summary>
     public int? PrepaidLeft => prepaid.Of(User.AtShop(), PartyOf(Id)) is { Count: > 0 } rows ? rows.Sum(row => row.Left) : null;
+
+    /// <summary>What the next bill is written in.</summary>
+    public Language BillLanguage => PaperWords.In(Saved.Language ?? Shop.Language).Language;
 
     public string SellPrepaid => $"/shop/prepaid/sell/{Kind}/{Id}";
 

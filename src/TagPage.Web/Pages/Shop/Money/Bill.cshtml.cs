@@ -1,7 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Labels.Papers;
 using TagPage.Records.Money;
-using TagPage.Records.Outbox;
 using TagPage.Records.Shop;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.SignIn;
@@ -23,11 +22,8 @@ public sealed class BillModel(BillStore bills, BillMailStore mails, ShopStore sh
 
     public IActionResult OnGetPdf() => File(BillPaper.Pdf(Saved), "application/pdf", BillPaper.FileName(Saved));
 
-    public IActionResult OnPostMail() => this.After(mails.Send(User.AtShop(), Id, Mail(), shops.Get().Mail is not null),
+    public IActionResult OnPostMail() => this.After(mails.Send(User.AtShop(), Id, BillPaper.Mail(Saved), shops.Get().Mail is not null),
         _ => this.GoOn($"/shop/money/bill/{Id}", $"The bill is on its way to {Saved.Mail}."));
-
-    private WrittenMail Mail() => new($"{BillPaper.Title(Saved)} from {Saved.Sender.Name}", MailText.Fill(
-        "Dear {name},\n\n{title} is attached.\n\nKind regards,\n{shop}\n", ("name", Saved.ToName), ("title", BillPaper.Title(Saved)), ("shop", Saved.Sender.Name)));
 
     public IActionResult OnPostCancel() => this.After(bills.Cancel(User.AtShop(), Id),
         id => this.GoOn($"/shop/money/bill/{id}", $"Bill {Saved.Name} is cancelled by this one. Its rackets can be billed again."));

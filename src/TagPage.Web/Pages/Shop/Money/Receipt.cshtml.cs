@@ -19,5 +19,9 @@ public sealed class ReceiptModel(JobStore jobs, ChargeStore charges, PaymentStor
     {
     }
 
-    public IActionResult OnGetPdf() => File(SheetPdf.Of(Sheet), "application/pdf", $"receipt-{Saved.Ticket}.pdf");
+    public IActionResult OnGetPdf()
+    {
+        var sheet = Sheet;
+        return File(SheetPdf.Of(sheet), "application/pdf", $"{sheet.Title}.pdf");
+    }
 }

@@ -34,5 +34,9 @@ public sealed class ReceiptsModel(JobStore jobs, ChargeStore charges, PaymentSto
     {
     }
 
-    public IActionResult OnGetPdf() => File(SheetPdf.Of(Sheet), "application/pdf", $"receipt-{Saved[0].Ticket}.pdf");
+    public IActionResult OnGetPdf()
+    {
+        var sheet = Sheet;
+        return File(SheetPdf.Of(sheet), "application/pdf", $"{sheet.Title}.pdf");
+    }
 }
