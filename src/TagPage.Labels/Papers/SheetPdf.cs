@@ -21,6 +21,10 @@ internal sealed class SheetPages(Sheet sheet, int pages) : IDisposable
     private const int Text = 10, Large = 20;
     private const float Line = 14, UsualSide = 110, SwissSide = 46 * 72 / 25.4f;
 
+    private float SumsHeight => 6 + sheet.Sums.Count * (Line + 2) + Line;
+
+    private float SquareHeight => SquareSide + 2 * Line;
+
     private float SquareSide => sheet.Square is { IsSwiss: true } ? SwissSide : UsualSide;
 
     private readonly MemoryStream _file = new();
@@ -110,9 +114,10 @@ internal sealed class SheetPages(Sheet sheet, int pages) : IDisposable
         _y += row.IsHeading ? 0 : 2;
     }
 
+    /// <summary>On one page with the square: nobody pays a square that stands alone without its total.</summary>
     private void Sums()
     {
-        Need(sheet.Sums.Count * Line + Line);
+        Need(SumsHeight + (sheet.Square is null ? 0 : SquareHeight));
         Rule();
         foreach (var (sum, i) in sheet.Sums.Select((sum, i) => (sum, i)))
         {
@@ -127,7 +132,6 @@ internal sealed class SheetPages(Sheet sheet, int pages) : IDisposable
     {
         if (sheet.Square is not { } square)
             return;
-        Need(SquareSide + 2 * Line);
         _y += Line;
         var module = SquareSide / square.Modules;
         using var path = new SKPathBuilder();

@@ -53,12 +53,13 @@ public sealed class TransferQr
     /// <param name="currency">CHF or EUR.</param>
     /// <param name="cents">What to pay.</param>
     /// <param name="text">What it is for, as both will read it.</param>
+    /// <param name="reference">27 digits for a QR-IBAN, which demands them; nothing to another account.</param>
     /// <exception cref="ArgumentOutOfRangeException">Nobody can transfer that amount.</exception>
-    public static TransferQr OfSwiss(SwissPayee payee, string currency, long cents, string text)
+    public static TransferQr OfSwiss(SwissPayee payee, string currency, long cents, string text, string reference)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(cents, LeastCents);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(cents, MostCents);
-        var payload = SwissPayload.Of(payee, currency, cents, text);
+        var payload = SwissPayload.Of(payee, currency, cents, text, reference);
         return new TransferQr(payload, QRCodeGenerator.GenerateQrCode(payload, QRCodeGenerator.ECCLevel.M, forceUtf8: true), isSwiss: true);
     }
 

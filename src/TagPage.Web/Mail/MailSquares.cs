@@ -26,12 +26,12 @@ public sealed class MailSquares(ReadyStore ready, PriceListStore prices, ShopSto
             return null;
         var (shop, tickets) = (shops.Get(), string.Join(", ", jobs.Where(job => job.PaidOn is null).Select(job => job.Ticket)));
         var payee = Payment.Payee(shop, prices.Get());
-        if (Payment.Square(payee, shop.Currency, open, tickets) is not { } square)
+        if (Payment.Square(payee, shop.Currency, open, tickets, Payment.ReferenceOf(tickets)) is not { } square)
             return null;
         var language = OwnPageWords.Fitting(Languages.OfOrEnglish(jobs[0].ClientLanguage));
         var (say, amount) = (OwnPageWords.Of(language).Home, language.Money(open, shop));
         return new MailSquare(
-            say.PayByTransfer.Fill(("amount", amount), ("name", payee.AccountName), ("account", Iban.Shown(payee.Iban!)), ("text", tickets)),
+            say.PayByTransfer.Fill(("amount", amount), ("name", payee.AccountName), ("account", Iban.Shown(payee.Iban!)), ("text", Payment.Names(payee, tickets, Payment.ReferenceOf(tickets)))),
             say.PayByPhone.Fill(("amount", amount)), square);
     }
 }

@@ -51,7 +51,7 @@ public static class BillPaper
                 .. bill.PaidMinor == 0 ? Array.Empty<(string, string)>() : [(say.PaidAlready, Money(-bill.PaidMinor)), (say.ToPay, Money(bill.ToPayMinor))],
             ],
             Notes = [.. Notes(bill, words)],
-            Square = Payment.Square(bill.Sender, bill.Currency, IsToPay(bill) ? bill.ToPayMinor : 0, say.TransferText.Fill(("number", bill.Name))),
+            Square = Payment.Square(bill.Sender, bill.Currency, IsToPay(bill) ? bill.ToPayMinor : 0, say.TransferText.Fill(("number", bill.Name)), Payment.ReferenceOf(bill)),
             SquareWords = [say.Scan, Money(bill.ToPayMinor), say.ForBill.Fill(("number", bill.Name)), say.Payee.Fill(("name", bill.Sender.AccountName))],
             PageOf = (page, of) => say.PageOf.Fill(("title", title), ("page", $"{page}"), ("of", $"{of}")),
         };
@@ -85,6 +85,6 @@ public static class BillPaper
         if (bill.CancelsId is not null)
             yield return words.Say.TakesBack;
         if (IsToPay(bill) && bill.Sender.Iban is { } iban)
-            yield return words.Say.PleasePay.Fill(("name", bill.Sender.AccountName), ("account", Iban.Shown(iban)), ("number", bill.Name));
+            yield return words.Say.PleasePay.Fill(("name", bill.Sender.AccountName), ("account", Iban.Shown(iban)), ("number", Payment.Names(bill.Sender, bill.Name, Payment.ReferenceOf(bill))));
     }
 }

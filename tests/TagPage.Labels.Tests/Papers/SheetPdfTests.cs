@@ -58,6 +58,16 @@ public sealed class SheetPdfTests
     }
 
     [Fact]
+    public void Square_never_stands_on_a_page_without_the_total()
+    {
+        var swiss = TransferQr.OfSwiss(SwissPayee.Of("CH9300762011623852957", "Ferrygate", "", "8004 Zürich", "CH")!, "CHF", 15451, "x", "");
+        var places = Enumerable.Range(1, 20).SelectMany(rows => new[] { Bill(rows), Bill(rows) with { Square = swiss } })
+            .Select(bill => Text(SheetPdf.Of(bill)).Split('\f').ToList().FindIndex(page => page.Contains("Scan this", StringComparison.Ordinal) && page.Contains("154.51 EUR", StringComparison.Ordinal)));
+
+        Assert.Equal([0, 1], places.Distinct().Order());
+    }
+
+    [Fact]
     public void Paper_is_A4()
     {
         var page = Assert.Single(Rasters.OfPdf(SheetPdf.Of(Bill(1)), 72));

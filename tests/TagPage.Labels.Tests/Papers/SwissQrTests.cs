@@ -24,7 +24,7 @@ public sealed class SwissQrTests
     [Fact]
     public void Square_says_field_by_field_what_the_guidelines_list()
     {
-        var (lines, level) = Scanned(TransferQr.OfSwiss(Payee, "CHF", 15451, "Bill 2026-0007"));
+        var (lines, level) = Scanned(TransferQr.OfSwiss(Payee, "CHF", 15451, "Bill 2026-0007", ""));
 
         Assert.Equal("M", level);
         Assert.InRange(lines.Length, 31, 34);
@@ -39,6 +39,18 @@ public sealed class SwissQrTests
         Assert.All(lines[31..], line => Assert.Equal("", line)); // bill information, other procedures
     }
 
+    /// <summary>Account and reference of the guidelines’ examples, whose bank number 31999 is one of a QR-IBAN.</summary>
+    [Fact]
+    public void QR_IBAN_goes_with_a_QR_reference()
+    {
+        var payee = SwissPayee.Of("CH4431999123000889012", "Ferrygate Racket Bench", "Seestrasse 12a", "8004 Zürich", "CH")!;
+
+        var (lines, _) = Scanned(TransferQr.OfSwiss(payee, "CHF", 15451, "Bill 2026-0007", "210000000003139471430009017"));
+
+        Assert.Equal("CH4431999123000889012", lines[3]);
+        Assert.Equal(["QRR", "210000000003139471430009017", "Bill 2026-0007", "EPD"], lines[27..31]);
+    }
+
     [Theory]
     [InlineData(1, "0.01")]
     [InlineData(100, "1.00")]
@@ -46,7 +58,7 @@ public sealed class SwissQrTests
     public void Amount_has_two_decimals_in_both_currencies(long cents, string amount)
     {
         foreach (var currency in new[] { "CHF", "EUR" })
-            Assert.Equal([amount, currency], Scanned(TransferQr.OfSwiss(Payee, currency, cents, "x")).Lines[18..20]);
+            Assert.Equal([amount, currency], Scanned(TransferQr.OfSwiss(Payee, currency, cents, "x", "")).Lines[18..20]);
     }
 
     [Theory]
@@ -57,25 +69,27 @@ public sealed class SwissQrTests
     public void Address_is_taken_apart(string street, string town, string parts)
     {
         var payee = SwissPayee.Of(Account, "Bench", street, town, "CH")!;
-        var lines = Scanned(TransferQr.OfSwiss(payee, "CHF", 100, "x")).Lines;
+        var lines = Scanned(TransferQr.OfSwiss(payee, "CHF", 100, "x", "")).Lines;
 
         Assert.Equal(parts, string.Join('|', lines[6..10]));
     }
 
     [Theory]
     [InlineData("DE89370400440532013000", "8004 Zürich")]
-    [InlineData("CH4431999123000889012", "8004 Zürich")]
     [InlineData(Account, "Zürich")]
     [InlineData(Account, "")]
     public void Without_a_usual_Swiss_account_and_a_whole_address_there_is_none(string iban, string town) =>
         Assert.Null(SwissPayee.Of(iban, "Bench", "Seestrasse 12", town, "CH"));
 
     [Fact]
+    public void Without_a_country_there_is_none() => Assert.Null(SwissPayee.Of(Account, "Bench", "Seestrasse 12", "8004 Zürich", ""));
+
+    [Fact]
     public void Any_letters_and_lengths_stay_within_what_a_bank_reads()
     {
         var payee = SwissPayee.Of(Account, string.Concat(Enumerable.Repeat("Łódź 鷺 Übersee\n", 9)), string.Concat(Enumerable.Repeat("Straße ", 20)), "8004 " + new string('é', 60), "CH")!;
 
-        var square = TransferQr.OfSwiss(payee, "CHF", 99_999_999_999, string.Concat(Enumerable.Repeat("Schläger 😀 neu ", 20)));
+        var square = TransferQr.OfSwiss(payee, "CHF", 99_999_999_999, string.Concat(Enumerable.Repeat("Schläger 😀 neu ", 20)), "");
 
         var lines = Scanned(square).Lines;
         Assert.StartsWith(".ódz . Übersee .ódz", lines[5], StringComparison.Ordinal);
@@ -87,7 +101,7 @@ public sealed class SwissQrTests
     [Fact]
     public void Swiss_cross_is_in_the_middle_of_picture_and_drawing()
     {
-        var square = TransferQr.OfSwiss(Payee, "CHF", 100, "x");
+        var square = TransferQr.OfSwiss(Payee, "CHF", 100, "x", "");
         var picture = PngReader.Read(square.Png(10));
         var (middle, unit) = (picture.Width / 2, square.Modules * 10 * 7 / 46.0 / 19.8);
 
@@ -103,7 +117,7 @@ public sealed class SwissQrTests
     [Fact]
     public void On_paper_it_is_46_millimetres_and_scans()
     {
-        var sheet = new Sheet { Title = "Bill", Square = TransferQr.OfSwiss(Payee, "CHF", 15451, "Bill 2026-0007") };
+        var sheet = new Sheet { Title = "Bill", Square = TransferQr.OfSwiss(Payee, "CHF", 15451, "Bill 2026-0007", "") };
 
         var page = Rasters.OfPdf(SheetPdf.Of(sheet), 150).Single();
 

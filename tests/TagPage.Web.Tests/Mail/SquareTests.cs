@@ -56,6 +56,15 @@ public sealed class SquareTests : IDisposable
         Assert.Same(picture, related[1]);
     }
 
+    [Fact]
+    public void Swiss_QR_account_is_paid_with_a_reference_in_square_and_words()
+    {
+        var mail = Mail("UPDATE shop SET currency = 'CHF', country = 'CH', town = '8004 Zürich'; UPDATE money_setting SET iban = 'CH4431999123000889012'");
+
+        Assert.NotNull(Picture(mail));
+        Assert.Matches(@"CH44 3199 9123 0008 8901 2, with “00 00000 00000 00000 00002 1001\d” as its reference\.", mail.TextBody!);
+    }
+
     [Theory]
     [InlineData("UPDATE job SET paid_on = '2026-11-25'")]
     [InlineData("UPDATE job SET price_minor = NULL")]

@@ -169,6 +169,57 @@ public sealed class BillTests : IDisposable
         Assert.Contains("DE89 3704 0044 0532 0130 00", page.Main, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("SELECT 1", "no account was entered when it was written")]
+    [InlineData("INSERT INTO money_setting (id, iban) VALUES (1, 'DE89370400440532013000')", "for euros and Swiss francs only, and the amount is in GBP")]
+    [InlineData("INSERT INTO money_setting (id, iban) VALUES (1, 'DE89370400440532013000'); UPDATE shop SET currency = 'CHF'", "into accounts in Switzerland and Liechtenstein only")]
+    [InlineData("INSERT INTO money_setting (id, iban) VALUES (1, 'CH9300762011623852957'); UPDATE shop SET currency = 'CHF', country = 'CH'", "the shop’s address needs a postcode")]
+    [InlineData("INSERT INTO money_setting (id, iban) VALUES (1, 'CH4431999123000889012'); UPDATE shop SET currency = 'EUR', country = 'CH'", "the shop’s address needs a postcode")]
+    [InlineData("UPDATE job SET price_minor = 2450, paid_on = '2026-11-25'; INSERT INTO payment (id, client_id, paid_on, method, amount_minor, made_at, made_by) VALUES (1, 1, '2026-11-25', 'Cash', 2450, '2026-11-25T09:00:00.000Z', 'x'); INSERT INTO payment_share (payment_id, job_id, amount_minor, made_at, made_by) SELECT 1, id, 2450, '2026-11-25T09:00:00.000Z', 'x' FROM job", "nothing is left to pay")]
+    public async Task Page_of_a_bill_says_why_it_has_no_square(string change, string why)
+    {
+        _shop.Records.Change(change);
+
+        var page = await _runa.Open(await Write());
+
+        Assert.Null(page.Document.QuerySelector("main .paper svg"));
+        Assert.Contains("It has no square to pay with: ", page.Main, StringComparison.Ordinal);
+        Assert.Contains(why, page.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("square", page.Document.QuerySelector("main .paper")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Cancelled_bill_says_that_it_has_no_square_for_that()
+    {
+        var address = await Write();
+        var page = await _runa.Open(address);
+        var counter = await _runa.Open((await _runa.Post(page, page.Form($"{address}?handler=Cancel"))).Location!);
+
+        foreach (var paper in new[] { counter, await _runa.Open(address) })
+            Assert.Contains("because it is cancelled or cancels another one", paper.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Bill_to_a_Swiss_QR_account_has_a_square_with_a_reference_that_its_words_name_too()
+    {
+        _shop.Records.Change("INSERT INTO money_setting (id, iban) VALUES (1, 'CH4431999123000889012'); UPDATE shop SET currency = 'CHF', country = 'CH', street = 'Seestrasse 12', town = '8004 Zürich'");
+
+        var page = await _runa.Open(await Write());
+
+        Assert.NotNull(page.Document.QuerySelector("main .paper svg"));
+        Assert.DoesNotContain("no square", page.Main, StringComparison.Ordinal);
+        Assert.Matches(@"CH44 3199 9123 0008 8901 2, with the number 00 00000 00000 00012 02600 0001\d\.", page.Main);
+    }
+
+    [Fact]
+    public async Task Prices_page_says_why_bills_will_have_no_square()
+    {
+        Assert.DoesNotContain("no square", (await _runa.Open("/shop/money/prices")).Main, StringComparison.Ordinal);
+        _shop.Records.Change("INSERT INTO money_setting (id, iban) VALUES (1, 'DE89370400440532013000')");
+
+        Assert.Contains("Bills have no square to pay with: banks’ apps read one for euros and Swiss francs only, and the amount is in GBP.", (await _runa.Open("/shop/money/prices")).Main, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Receipt_says_what_was_paid_and_what_is_left()
     {

@@ -31,9 +31,9 @@ public sealed class IndexModel(ClientOnFileStore clients, OwnPageRacketStore rac
     public void OnGet()
     {
         Owed = owed.OfClient(Who.Client(Me.Id));
-        Square = Payment.Square(Payment.Payee(Shop, prices.Get()), Shop.Currency, Owed?.OwedMinor ?? 0, Owed?.Tickets ?? "");
-        var (today, values, mine) = (clock.Today, Shop.StartingValues, rackets.OfClient(Me.Id));
-        var names = GivenNames.Of(mine.Select(r => r.Player));
-        Players = [.. mine.GroupBy(r => r.PlayerId).Select(p => new Player(p.Key, names[p.First().Player], [.. p.Select(r => (r, r.Work(today, values)))]))];
+        Square = Owed is { } mine ? Payment.Square(Payment.Payee(Shop, prices.Get()), Shop.Currency, mine.OwedMinor, mine.Tickets, Payment.ReferenceOf(mine.Tickets)) : null;
+        var (today, values, all) = (clock.Today, Shop.StartingValues, rackets.OfClient(Me.Id));
+        var names = GivenNames.Of(all.Select(r => r.Player));
+        Players = [.. all.GroupBy(r => r.PlayerId).Select(p => new Player(p.Key, names[p.First().Player], [.. p.Select(r => (r, r.Work(today, values)))]))];
     }
 }

@@ -7,6 +7,7 @@ using TagPage.Records.Strings;
 using TagPage.Web.Http.Forms;
 using TagPage.Web.Http.SignIn;
 using TagPage.Web.Pages.Shop.Shared;
+using TagPage.Web.Papers;
 
 namespace TagPage.Web.Pages.Shop.Money;
 
@@ -18,6 +19,9 @@ public sealed class PricesModel(PriceListStore prices, StringStore strings, Shop
     public ShopDetails Shop => shops.Get();
 
     public IReadOnlyDictionary<long, StringStore.Row> Catalogue { get; private set; } = new Dictionary<long, StringStore.Row>();
+
+    /// <summary>Why bills will have no square, as the shop and its account stand.</summary>
+    public string? NoSquares => SquareWords.Of(Payment.Payee(Shop, prices.Get()), Shop.Currency);
 
     public void OnGet()
     {
