@@ -14,6 +14,9 @@ public sealed record LoanRacketUnknown() : Refusal(nameof(LoanEntry.RacketId));
 /// <summary>Somebody else has it already.</summary>
 public sealed record LentAlready(string Racket, string Client) : Refusal(nameof(LoanEntry.RacketId));
 
+/// <summary>Somebody had it on days of this loan.</summary>
+public sealed record LentThen(string Racket, string Client, DateOnly BackOn) : Refusal(nameof(LoanEntry.LentOn));
+
 public sealed record LentInFuture() : Refusal(nameof(LoanEntry.LentOn));
 
 public sealed record DueBeforeLent() : Refusal(nameof(LoanEntry.DueOn));

@@ -50,13 +50,37 @@ public sealed class LoanStore(Database database, ShopClock clock)
             {
                 null or { IsEnded: true } => new Outcome.Refused(new LoanRacketUnknown()),
                 { Client: { } other } racket => new Outcome.Refused(new LentAlready(racket.Name, other)),
-                _ => new Outcome.Done(c.ExecuteScalar<long>(LendSql, new { client, input.RacketId, input.LentOn, input.DueOn, Note = input.Note ?? "", who.Name })),
+                _ => c.ExecuteScalar<long?>(LendSql, new { client, input.RacketId, input.LentOn, input.DueOn, Note = input.Note ?? "", who.Name }) is { } loan
+                    ? new Outcome.Done(loan)
+                    : HadIt(c, input.RacketId, 0, input.LentOn),
             };
         });
     }
 
-    private const string LendSql = """
-        INSERT INTO loan (loan_racket_id, client_id, lent_on, due_on, note, made_by) VALUES (@RacketId, @client, @LentOn, @DueOn, @Note, @Name) RETURNING id
+    private const string LendSql = $"""
+        INSERT INTO loan (loan_racket_id, client_id, lent_on, due_on, note, made_by)
+        SELECT @RacketId, @client, @LentOn, @DueOn, @Note, @Name
+        WHERE NOT EXISTS (SELECT 1 FROM loan o WHERE o.loan_racket_id = @RacketId AND {IsAfter})
+        RETURNING id
+        """;
+
+    /// <summary>SQL: that loan <c>o</c> lasted beyond @LentOn. On the day on which it is back, a racket can be lent again.</summary>
+    private const string IsAfter = "(o.back_on IS NULL OR o.back_on > @LentOn)";
+
+    private static Outcome.Refused HadIt(SqliteConnection connection, long racket, long loan, DateOnly lentOn)
+    {
+        var (name, client, back) = connection.QuerySingle<(string, string, DateOnly)>(HadItSql, new { racket, loan, LentOn = lentOn });
+        return new Outcome.Refused(new LentThen(name, client, back));
+    }
+
+    private const string HadItSql = $"""
+        SELECT r.name, c.name, o.back_on
+        FROM loan o
+        JOIN loan_racket r ON r.id = o.loan_racket_id
+        JOIN client c ON c.id = o.client_id
+        WHERE o.loan_racket_id = @racket AND o.id <> @loan AND {IsAfter}
+        ORDER BY o.back_on DESC
+        LIMIT 1
         """;
 
     public Outcome TakeBack(Who who, long id, DateOnly on)
@@ -77,16 +101,20 @@ public sealed class LoanStore(Database database, ShopClock clock)
         });
     }
 
-    /// <summary>It was not given back after all; unless somebody else has it by now.</summary>
+    /// <summary>It was not given back after all; unless somebody else had it since.</summary>
     public Outcome Reopen(Who who, long id) => database.WriteAsShop(who, c =>
     {
         if (Get(c, who, id) is not { } loan)
             return new Outcome.Absent();
         if (LoanRacketStore.Get(c, who, loan.LoanRacketId) is { Client: { } other } racket && racket.LoanId != id)
             return new Outcome.Refused(new LentAlready(racket.Name, other));
-        c.Execute("UPDATE loan SET back_on = NULL WHERE id = @id", new { id });
-        return new Outcome.Done(id);
+        return c.Execute(ReopenSql, new { id, loan.LoanRacketId, loan.LentOn }) == 1 ? new Outcome.Done(id) : HadIt(c, loan.LoanRacketId, id, loan.LentOn);
     });
+
+    private const string ReopenSql = $"""
+        UPDATE loan SET back_on = NULL
+        WHERE id = @id AND NOT EXISTS (SELECT 1 FROM loan o WHERE o.loan_racket_id = @LoanRacketId AND o.id <> @id AND {IsAfter})
+        """;
 
     /// <summary>In the caller's transaction.</summary>
     internal static bool HasOpen(SqliteConnection connection, long client) =>

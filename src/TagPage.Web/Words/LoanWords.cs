@@ -16,6 +16,7 @@ public static class LoanWords
         LentNow { Client: var client } => $"{client} has it. Note that it is back first.",
         LoanRacketUnknown => "Choose one of your own rackets.",
         LentAlready { Racket: var racket, Client: var client } => $"{client} has {racket} already, so nothing was changed.",
+        LentThen { Racket: var racket, Client: var client, BackOn: var back } => $"{client} had {racket} until {Formats.Day(back)}. It can be lent from that day on.",
         LentInFuture => "This day is in the future. Enter the day it was lent.",
         DueBeforeLent => "This is before the day it was lent. Enter a later day, or leave it empty.",
         BackInFuture => "This day is in the future. Enter the day it came back.",

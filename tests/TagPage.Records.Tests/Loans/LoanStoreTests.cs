@@ -26,6 +26,8 @@ public sealed class LoanStoreTests : IDisposable
 
     private long Lend(long client) => ((Outcome.Done)Loans.Lend(Who.Bench(null), client, ForAWeek)).Id;
 
+    private long LendOn(long client, int days) => ((Outcome.Done)Loans.Lend(Who.Shop, client, ForAWeek with { LentOn = Street.Today.AddDays(days) })).Id;
+
     public void Dispose() => _street.Dispose();
 
     [Fact]
@@ -61,6 +63,50 @@ public sealed class LoanStoreTests : IDisposable
 
         Assert.Throws<Microsoft.Data.Sqlite.SqliteException>(() =>
             _street.Records.Change("INSERT INTO loan (loan_racket_id, client_id, lent_on, made_by) VALUES (@_demo, @Ewan, '2026-11-25', 'Shop')", new { _demo, _street.Ewan }));
+    }
+
+    [Theory]
+    [InlineData(-6, false)]
+    [InlineData(-5, false)]
+    [InlineData(-3, false)]
+    [InlineData(-2, true)]
+    [InlineData(0, true)]
+    public void Racket_is_not_lent_from_a_day_on_which_somebody_had_it(int days, bool lent)
+    {
+        Loans.TakeBack(Who.Shop, LendOn(_street.Odalys, -5), Street.Today.AddDays(-2));
+        var again = ForAWeek with { LentOn = Street.Today.AddDays(days) };
+
+        if (lent)
+            _street.Check(true, () => Loans.Lend(Who.Shop, _street.Ewan, again));
+        else
+            Assert.Equal(new LentThen("Demo 1", "Odalys Ferran", Street.Today.AddDays(-2)), _street.Refused<LentThen>(() => Loans.Lend(Who.Shop, _street.Ewan, again)));
+    }
+
+    [Fact]
+    public void Of_two_tablets_that_note_a_loan_and_its_return_on_the_same_days_one_is_told()
+    {
+        var clients = new[] { _street.Odalys, _street.Ewan };
+        var outcomes = new Outcome[2];
+        Parallel.For(0, 2, tablet =>
+        {
+            outcomes[tablet] = Loans.Lend(Who.Shop, clients[tablet], ForAWeek with { LentOn = Street.Today.AddDays(-5) });
+            if (outcomes[tablet] is Outcome.Done { Id: var loan })
+                Loans.TakeBack(Who.Shop, loan, Street.Today.AddDays(-1));
+        });
+
+        Assert.Single(outcomes, outcome => outcome is Outcome.Done);
+        Assert.Single(outcomes, outcome => outcome is Outcome.Refused { Why: LentThen or LentAlready });
+        Assert.Equal(1, _street.Records.Count("loan"));
+    }
+
+    [Fact]
+    public void Loan_is_not_opened_again_where_somebody_had_the_racket_since()
+    {
+        var loan = LendOn(_street.Odalys, -5);
+        Loans.TakeBack(Who.Shop, loan, Street.Today.AddDays(-4));
+        Loans.TakeBack(Who.Shop, LendOn(_street.Ewan, -3), Street.Today.AddDays(-1));
+
+        Assert.Equal("Ewan Lockyer", _street.Refused<LentThen>(() => Loans.Reopen(Who.Shop, loan)).Client);
     }
 
     [Fact]
