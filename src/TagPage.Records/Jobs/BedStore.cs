@@ -70,7 +70,7 @@ public static class BedStore
 
     /// <summary>Strings that others have followed and whose end nobody noted ended, at the latest, when those went in.</summary>
     public static void EndFollowed(SqliteConnection connection, long racketId, BedEnd how) =>
-        connection.Execute(EndFollowedSql, new { racketId, how = how.ToString() });
+        Follow(connection, EndFollowedSql, new { racketId, how = how.ToString() });
 
     private const string EndFollowedSql = """
         UPDATE job SET ended_on = followed.next_on, ended_how = @how, version = version + 1
@@ -78,6 +78,7 @@ public static class BedStore
               FROM job
               WHERE racket_id = @racketId AND strung_on IS NOT NULL) followed
         WHERE job.id = followed.id AND job.ended_on IS NULL AND followed.next_on IS NOT NULL
+        RETURNING id
         """;
 
     /// <summary>
@@ -85,19 +86,23 @@ public static class BedStore
     /// it instead.
     /// </summary>
     public static void EndBefore(SqliteConnection connection, long racketId, long jobId, DateOnly strungOn) =>
-        connection.Execute(EndBeforeSql, new { racketId, jobId, strungOn });
+        Follow(connection, EndBeforeSql, new { racketId, jobId, strungOn });
 
     private const string EndBeforeSql = """
         UPDATE job SET ended_on = @strungOn, version = version + 1
         WHERE racket_id = @racketId AND id <> @jobId AND strung_on <= @strungOn AND ended_on > @strungOn AND ended_how IN ('CutOut', 'Unknown')
+        RETURNING id
         """;
 
     /// <summary>
     /// A job is about to leave the racket: strings that ended because it followed them end with the next ones, or are in again;
     /// its own that ended because others followed have not ended.
     /// </summary>
-    public static void Leave(SqliteConnection connection, long racketId, long jobId, DateOnly strungOn) =>
-        connection.Execute(LeaveSql, new { racketId, jobId, strungOn });
+    public static void Leave(SqliteConnection connection, long racketId, long jobId, DateOnly strungOn)
+    {
+        Follow(connection, LeaveSql, new { racketId, jobId, strungOn });
+        connection.Execute(NotEndedSql, new { racketId, jobId });
+    }
 
     private const string LeaveSql = """
         UPDATE job
@@ -105,18 +110,32 @@ public static class BedStore
         FROM (SELECT id, LEAD(strung_on) OVER (ORDER BY strung_on, id) AS next_on
               FROM job
               WHERE racket_id = @racketId AND strung_on IS NOT NULL AND id <> @jobId) followed
-        WHERE job.id = followed.id AND job.strung_on <= @strungOn AND job.ended_on = @strungOn AND job.ended_how IN ('CutOut', 'Unknown');
+        WHERE job.id = followed.id AND job.strung_on <= @strungOn AND job.ended_on = @strungOn AND job.ended_how IN ('CutOut', 'Unknown')
+        RETURNING id
+        """;
+
+    private const string NotEndedSql = """
         UPDATE job SET ended_on = NULL, ended_how = NULL
         WHERE id = @jobId AND ended_how IN ('CutOut', 'Unknown')
-          AND EXISTS (SELECT 1 FROM job n WHERE n.racket_id = @racketId AND n.id <> @jobId AND n.strung_on = job.ended_on);
+          AND EXISTS (SELECT 1 FROM job n WHERE n.racket_id = @racketId AND n.id <> @jobId AND n.strung_on = job.ended_on)
         """;
 
     /// <summary>Takes back that the strings before were cut out for a stringing on that day.</summary>
     public static void Reopen(SqliteConnection connection, long racketId, DateOnly strungOn) =>
-        connection.Execute(ReopenSql, new { racketId, strungOn });
+        Follow(connection, ReopenSql, new { racketId, strungOn });
 
     private const string ReopenSql = """
         UPDATE job SET ended_on = NULL, ended_how = NULL, version = version + 1
         WHERE id = (SELECT job_id FROM bed WHERE racket_id = @racketId) AND ended_on = @strungOn AND ended_how = 'CutOut'
+        RETURNING id
         """;
+
+    /// <summary>What follows for strings from another ticket is nobody’s change of theirs: a list that brought them can be taken back as before.</summary>
+    private static void Follow(SqliteConnection connection, string sql, object values)
+    {
+        foreach (var id in connection.Query<long>(sql, values).AsList())
+            connection.Execute(UnchangedSql, new { id });
+    }
+
+    private const string UnchangedSql = "UPDATE stringing_list_record SET version = version + 1 WHERE kind = 'job' AND record_id = @id";
 }

@@ -1,4 +1,7 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
+using TagPage.Core.Jobs;
+using TagPage.Records.Jobs;
 using TagPage.Records.Storage;
 using TagPage.Records.StringingLists;
 using TagPage.Web.Tests.Cast;
@@ -11,6 +14,8 @@ namespace TagPage.Web.Tests.StringingLists;
 public sealed partial class TakeBackTests : IDisposable
 {
     private const string List = "Client;Phone;Racket;Date;String;Tension;Price\nTamsin Quill;020 7946 0111;Pellmore Meadow 98;2025-03-14;Heron Spin 1.25;52;24.50\nTamsin Quill;;Another;2025-03-15;New String 1.30;50;\nIvo Bramante;;Dunmarrow;2025-04-01;New String 1.30;24 kg;20\n";
+
+    private const string Followed = "Client;Racket;Date;String;Tension\nTamsin Quill;Another;2025-03-14;New String 1.30;52\nTamsin Quill;Another;2025-05-15;New String 1.30;51\nTamsin Quill;Another;2025-07-16;New String 1.30;50\n";
 
     private readonly TestShop _shop = new();
 
@@ -110,6 +115,35 @@ public sealed partial class TakeBackTests : IDisposable
     }
 
     [Fact]
+    public async Task Of_strings_that_followed_each_other_the_ticket_that_was_changed_is_named_and_not_its_neighbour()
+    {
+        var list = Bring(Followed);
+        var (job, ticket) = (_shop.Records.Text("SELECT MIN(record_id) FROM stringing_list_record WHERE kind = 'job'"), _shop.Records.Text("SELECT ticket FROM job WHERE strung_on = '2025-03-14'"));
+        var owner = _shop.Owner();
+        await owner.Send(await owner.Open($"/shop/jobs/edit/{job}"), ("Input.Note", "brittle"));
+        Assert.Equal("2025-07-16", _shop.Records.Text("SELECT ended_on FROM job WHERE strung_on = '2025-05-15'"));
+
+        var by = Assert.Single(_shop.Get<TakeBackStore>().Stands(list));
+
+        Assert.Equal(("job", true, 1, ticket), (by.Table, by.IsChange, by.Rows, $"{Assert.Single(by.On).Number}"));
+    }
+
+    [Fact]
+    public void Job_that_was_strung_by_mistake_and_is_gone_again_leaves_nothing_in_the_way()
+    {
+        var list = Bring(Followed);
+        var job = _shop.Records.Job(long.Parse(_shop.Records.Text("SELECT MAX(id) FROM racket"), CultureInfo.InvariantCulture));
+        Assert.IsType<Outcome.Done>(_shop.Get<MoveStore>().MarkStrung(Who.Shop, job, new StrungEntry { StrungOn = TestShop.Today }));
+        Assert.IsType<Outcome.Refused>(Back(list));
+
+        Assert.IsType<Outcome.Done>(_shop.Get<BackStore>().Back(Who.Shop, job, JobState.Strung));
+        Assert.IsType<Outcome.Done>(_shop.Get<JobDeleteStore>().Delete(Who.Shop, job));
+
+        Assert.IsType<Outcome.Done>(Back(list));
+        Assert.Equal(0, _shop.Records.Count("job", "strung_on < '2026-01-01'"));
+    }
+
+    [Fact]
     public async Task Saving_a_ticket_without_a_change_is_none()
     {
         var before = Content();
@@ -147,7 +181,7 @@ public sealed partial class TakeBackTests : IDisposable
         Assert.Equal($"1205 list {list}: 3 lines, 1206 list {list}", _shop.Records.Text("SELECT group_concat(event || ' ' || detail, ', ' ORDER BY id) FROM audit"));
     }
 
-    private long Bring() => OldLists.Bring(_shop, List, s => s with { SettledBefore = new DateOnly(2026, 1, 1), Unit = TagPage.Core.Units.TensionUnit.Lb });
+    private long Bring(string list = List) => OldLists.Bring(_shop, list, s => s with { SettledBefore = new DateOnly(2026, 1, 1), Unit = TagPage.Core.Units.TensionUnit.Lb });
 
     private Outcome Back(long list)
     {
