@@ -1,3 +1,4 @@
+using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Jobs;
@@ -5,14 +6,11 @@ namespace TagPage.Records.Jobs;
 /// <summary>A day on which something happened cannot be in the future.</summary>
 public static class DayRule
 {
-    /// <summary>No shop's records reach further back; an earlier day is a typo in the year.</summary>
-    public static readonly DateOnly Earliest = new(1970, 1, 1);
-
     public static IEnumerable<Refusal> Faults(string place, DateOnly? day, DateOnly today)
     {
         if (day > today)
             yield return new DayToCome(place, today);
-        if (day < Earliest)
+        if (day < ShopClock.Earliest)
             yield return new YearUnlikely(place);
     }
 }

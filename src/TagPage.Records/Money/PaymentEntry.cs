@@ -1,4 +1,5 @@
 using TagPage.Core.Money;
+using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Money;
@@ -24,9 +25,7 @@ public sealed record PaymentEntry
 
     internal Refusal? Fault(DateOnly today) =>
         PaidOn > today ? new PaidInFuture(today)
-        : PaidOn < Earliest ? new PaidLongAgo()
+        : PaidOn < ShopClock.Earliest ? new PaidLongAgo()
         : AmountMinor <= 0 ? new AmountMissing()
         : null;
-
-    private static readonly DateOnly Earliest = new(1970, 1, 1);
 }

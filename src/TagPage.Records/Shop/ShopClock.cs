@@ -3,6 +3,9 @@ namespace TagPage.Records.Shop;
 /// <summary>Now and today as the clock on the shop's wall shows them.</summary>
 public sealed class ShopClock(TimeProvider clock, ShopStore shops)
 {
+    /// <summary>No shop's records reach further back; an earlier day is a typo in the year.</summary>
+    public static readonly DateOnly Earliest = new(1970, 1, 1);
+
     public DateTimeOffset Now => clock.GetUtcNow();
 
     public DateOnly Today => DayOf(Now);

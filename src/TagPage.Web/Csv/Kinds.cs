@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using TagPage.Core.Text;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Csv;
 
@@ -10,7 +11,6 @@ public static class Kinds
 {
     private const NumberStyles Plain = NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign;
 
-    private static readonly DateOnly FirstDay = new(1970, 1, 1);
     private static readonly DateOnly LastDay = new(2199, 12, 31);
 
     public static CellKind<string> Line(int most) => new($"one line, at most {most} characters", text =>
@@ -35,7 +35,7 @@ public static class Kinds
     public static CellKind<DateOnly?> Day { get; } = new("a date like 2027-03-14", text =>
         !DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
             ? Wrong<DateOnly?>($"Enter a date as 2027-03-14 (year-month-day), not “{Clip(text)}”.")
-        : day < FirstDay || day > LastDay ? Wrong<DateOnly?>("Enter a date between the years 1970 and 2199.")
+        : day < ShopClock.Earliest || day > LastDay ? Wrong<DateOnly?>($"Enter a date between the years {ShopClock.Earliest.Year} and 2199.")
         : new Cell<DateOnly?>(day, null));
 
     public static CellKind<int?> Whole(int least, int most) => new($"a whole number from {least} to {most}", text =>

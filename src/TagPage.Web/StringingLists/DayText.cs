@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.StringingLists;
 
@@ -91,7 +92,7 @@ public static partial class DayText
         var (y, m, d) = (int.Parse(year, CultureInfo.InvariantCulture), int.Parse(month, CultureInfo.InvariantCulture), int.Parse(day, CultureInfo.InvariantCulture));
         if (year.Length == 2)
             y += y <= (today?.Year ?? 2099) % 100 ? 2000 : 1900;
-        return y is >= 1970 and <= 2199 && m is >= 1 and <= 12 && d >= 1 && d <= DateTime.DaysInMonth(y, m) ? new DateOnly(y, m, d) : null;
+        return y >= ShopClock.Earliest.Year && y <= 2199 && m is >= 1 and <= 12 && d >= 1 && d <= DateTime.DaysInMonth(y, m) ? new DateOnly(y, m, d) : null;
     }
 
     private static bool IsKnown(string word) => Months.ContainsKey(word) || Fillers.Contains(word) || word is "年" or "月" or "日" || WeekDays.Contains(word);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.StringingLists;
 
@@ -12,7 +13,7 @@ public enum DayCount { Since1900, Since1904, NoDays }
 /// </summary>
 public static partial class SerialDay
 {
-    private static readonly DateOnly Since1900 = new(1899, 12, 30), Since1904 = new(1904, 1, 1), Earliest = new(1970, 1, 1);
+    private static readonly DateOnly Since1900 = new(1899, 12, 30), Since1904 = new(1904, 1, 1);
 
     /// <summary>A number alone, as long as one that counts days or writes day, month and year.</summary>
     public static bool IsNumber(string text) => Number().IsMatch(text);
@@ -26,7 +27,7 @@ public static partial class SerialDay
             return new Dictionary<DayCount, DateOnly>();
         var days = int.Parse(text[..5], CultureInfo.InvariantCulture);
         var found = new Dictionary<DayCount, DateOnly> { [DayCount.Since1900] = Since1900.AddDays(days), [DayCount.Since1904] = Since1904.AddDays(days) }
-            .Where(pair => pair.Value >= Earliest).ToDictionary();
+            .Where(pair => pair.Value >= ShopClock.Earliest).ToDictionary();
         var past = found.Where(pair => pair.Value <= today).ToDictionary();
         return past.Count > 0 ? past : found;
     }

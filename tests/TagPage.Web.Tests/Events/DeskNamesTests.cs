@@ -25,7 +25,7 @@ public sealed class DeskNamesTests : IDisposable
         Assert.Contains("late", board.Document.QuerySelector("[aria-labelledby=risk]")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("and 1 more", board.Document.QuerySelector("[aria-labelledby=risk]")!.TextContent, StringComparison.Ordinal);
         foreach (var name in (string[])["Pim", "Ferran", "Tove", "Norden"])
-            Assert.DoesNotContain(name, board.Text, StringComparison.Ordinal);
+            Assert.DoesNotContain(name, Written(board), StringComparison.Ordinal);
         Assert.NotNull(board.Document.QuerySelector("noscript"));
         Assert.Contains("http-equiv=\"refresh\"", board.Text, StringComparison.Ordinal);
     }
@@ -38,7 +38,7 @@ public sealed class DeskNamesTests : IDisposable
         var tablet = await fair.Tablet();
 
         foreach (var path in new[] { "", "/board", "/entry/1", "/out", "/sheet", $"/technician/{fair.Runa}" })
-            Assert.DoesNotContain("Pim", (await tablet.Open(fair.Home + path)).Text, StringComparison.Ordinal);
+            Assert.DoesNotContain("Pim", Written(await tablet.Open(fair.Home + path)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -55,12 +55,16 @@ public sealed class DeskNamesTests : IDisposable
         Assert.Contains("Pim Ferran, racket 1", Found(await runa.Open(fair.Home + "/in?q=Pim")), StringComparison.Ordinal);
         foreach (var path in new[] { $"/in/player/{player}", $"/in/racket/{racket}" })
         {
-            Assert.DoesNotContain("Pim", (await tablet.Open(fair.Home + path)).Text, StringComparison.Ordinal);
+            Assert.DoesNotContain("Pim", Written(await tablet.Open(fair.Home + path)), StringComparison.Ordinal);
             Assert.Contains("Pim Ferran", (await runa.Open(fair.Home + path)).Main, StringComparison.Ordinal);
         }
         _shop.Records.Change("UPDATE player SET label_name = 'Pimmy' WHERE name = 'Pim Ferran'");
         Assert.Contains("Pimmy, racket 2", (await tablet.Open($"{fair.Home}/in/player/{player}")).Main, StringComparison.Ordinal);
     }
+
+    /// <summary>The whole page but for the random letters of its forms, among which any name of three may stand.</summary>
+    private static string Written(WebPage page) => page.Document.QuerySelectorAll("input[name=__RequestVerificationToken], input[name$=FormKey]")
+        .Select(token => token.GetAttribute("value")!).Where(token => token.Length > 0).Aggregate(page.Text, (text, token) => text.Replace(token, "", StringComparison.Ordinal));
 
     private static string Found(WebPage page) => page.Document.QuerySelector("[aria-labelledby=found]")!.TextContent;
 }

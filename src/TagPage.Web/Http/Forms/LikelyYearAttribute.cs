@@ -1,4 +1,6 @@
 using System.ComponentModel.DataAnnotations;
+using System.Globalization;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Http.Forms;
 
@@ -6,6 +8,6 @@ namespace TagPage.Web.Http.Forms;
 [AttributeUsage(AttributeTargets.Property)]
 public sealed class LikelyYearAttribute : RangeAttribute
 {
-    public LikelyYearAttribute() : base(typeof(DateOnly), "1970-01-01", "2099-12-31") =>
+    public LikelyYearAttribute() : base(typeof(DateOnly), ShopClock.Earliest.ToString("O", CultureInfo.InvariantCulture), "2099-12-31") =>
         (ParseLimitsInInvariantCulture, ConvertValueInInvariantCulture, ErrorMessage) = (true, true, "Check the year.");
 }

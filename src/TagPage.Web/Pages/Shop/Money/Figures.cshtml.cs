@@ -10,13 +10,13 @@ namespace TagPage.Web.Pages.Shop.Money;
 
 public sealed class FiguresModel(FigureStore figures, ShopStore shops, ShopClock clock) : PageModel
 {
-    private const int First = 1970, Last = 9998;
+    private const int Last = 9998;
 
     /// <summary>Null, and what no calendar has, for this one.</summary>
     [BindProperty(SupportsGet = true, Name = "year")]
     public int? Asked { get; set; }
 
-    public int Year => Asked is >= First and <= Last ? Asked.Value : clock.Today.Year;
+    public int Year => Asked <= Last && Asked >= ShopClock.Earliest.Year ? Asked.Value : clock.Today.Year;
 
     public ShopDetails Shop => shops.Get();
 
