@@ -58,6 +58,9 @@ public sealed record WaitingFacts
     /// <summary>The day it is promised for.</summary>
     public string Promised { get; init; } = "";
 
+    /// <summary>What is to be done where the strings stay in; there is no tension then, and there are no strings.</summary>
+    public string Work { get; init; } = "";
+
     /// <summary>With its unit.</summary>
     public string Tension { get; init; } = "";
     public StringFact Mains { get; init; } = new("", "");

@@ -49,6 +49,7 @@ public static class Purposes
         new(Large("the ticket’s number", facts.Ticket, 0) is { } number ? number with { Caption = "Ticket" } : null,
         [
             new LabelLine("the tension", facts.Tension) { Rank = 2, IsBold = true, Stays = true },
+            new LabelLine("what is to be done", facts.Work) { Rank = 2, IsBold = true, MayBeCut = true, Parts = LabelLine.Words(facts.Work) },
             Whose(facts.Whose, 5),
         ]),
         new(Large("the day promised", facts.Promised, 1) is { } day ? day with { Caption = "Promised" } : null,

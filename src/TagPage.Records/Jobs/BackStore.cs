@@ -2,6 +2,7 @@ using Dapper;
 using Microsoft.Data.Sqlite;
 using TagPage.Core.Jobs;
 using TagPage.Records.Deeds;
+using TagPage.Records.Money;
 using TagPage.Records.Prepaid;
 using TagPage.Records.Storage;
 
@@ -22,14 +23,14 @@ public sealed class BackStore(Database database, TimeProvider clock)
 
     private static Outcome Back(SqliteConnection connection, Who who, IReadOnlyList<long> ids, JobState from, DateTimeOffset now)
     {
-        var jobs = ids.Distinct().Select(id => JobStore.Get(connection, who, id)).ToList();
+        var jobs = ids.Distinct().Select(id => JobStore.GetWithVisits(connection, who, id)).ToList();
         if (jobs.Count == 0 || jobs.Contains(null))
             return new Outcome.Absent();
         if (jobs.Select(job => WhyNot(job!, from)).FirstOrDefault(why => why is not null) is { } why)
             return new Outcome.Refused(why);
         foreach (var job in jobs)
         {
-            Back(connection, job!);
+            Back(connection, job!, who, now);
             if (job!.State == JobState.Collected)
                 PrepaidUseStore.GiveBack(connection, job.Id, who, now);
             JobDeedStore.Note(connection, who, job!.Id, JobDeed.TakenBack, now);
@@ -37,17 +38,20 @@ public sealed class BackStore(Database database, TimeProvider clock)
         return new Outcome.Done(jobs[0]!.Id);
     }
 
-    private static void Back(SqliteConnection connection, JobRow job)
+    private static void Back(SqliteConnection connection, JobRow job, Who who, DateTimeOffset now)
     {
-        connection.Execute(job.State == JobState.Strung ? UnstringSql : BackSql, new { job.Id });
-        if (job.State == JobState.Strung)
+        connection.Execute((job.State, job.IsVisit) switch { (JobState.Strung, true) => UndoneSql, (JobState.Strung, _) => UnstringSql, _ => BackSql }, new { job.Id });
+        // One that costs nothing was paid by being done.
+        if (job.IsVisit)
+            ShareStore.Settle(connection, job.Id, who, now);
+        else if (job.State == JobState.Strung)
             BedStore.Reopen(connection, job.RacketId, job.StrungOn!.Value);
     }
 
     private static Refusal? WhyNot(JobRow job, JobState from)
     {
         if (job.State != from || from == JobState.Waiting)
-            return new JobMovedOn(job.Ticket, job.State);
+            return JobMovedOn.Of(job);
         if (job is { State: JobState.Strung, EndedHow: { } how })
             return new StringsEnded(how, job.EndedOn);
         return null;
@@ -65,10 +69,15 @@ public sealed class BackStore(Database database, TimeProvider clock)
         UPDATE job SET state = 'OnMachine', strung_on = NULL, strung_at = NULL, moved_at = NULL, version = version + 1 WHERE id = @Id
         """;
 
+    private const string UndoneSql = "UPDATE job SET state = 'Waiting', done_on = NULL, moved_at = NULL, version = version + 1 WHERE id = @Id";
+
     /// <summary>What was moved last, and may be taken back.</summary>
     public sealed record Last
     {
         public JobState State { get; init; }
+
+        /// <summary>All of them are visits.</summary>
+        public bool IsVisit { get; init; }
 
         /// <summary>Several if they were handed out together.</summary>
         public IReadOnlyList<(long Id, long Ticket)> Jobs { get; init; } = [];
@@ -76,12 +85,12 @@ public sealed class BackStore(Database database, TimeProvider clock)
 
     /// <summary>Null where nothing was moved since then, and for everybody but the shop.</summary>
     public Last? LastMove(Who who, DateTimeOffset since) => database.Read(c =>
-        c.Query<(long Id, long Ticket, string State)>(LastSql, new { who.IsShop, since }).AsList() is [var first, ..] jobs
-            ? new Last { State = Enum.Parse<JobState>(first.State), Jobs = [.. jobs.Where(job => job.State == first.State).Select(job => (job.Id, job.Ticket))] }
+        c.Query<(long Id, long Ticket, string State, bool IsVisit)>(LastSql, new { who.IsShop, since }).AsList() is [var first, ..] all && all.Where(job => job.State == first.State).ToList() is var jobs
+            ? new Last { State = Enum.Parse<JobState>(first.State), IsVisit = jobs.All(job => job.IsVisit), Jobs = [.. jobs.Select(job => (job.Id, job.Ticket))] }
             : null);
 
     internal const string LastSql = """
-        SELECT id, ticket, state
+        SELECT id, ticket, state, mains_id IS NULL
         FROM job
         WHERE moved_at = (SELECT MAX(moved_at) FROM job WHERE moved_at IS NOT NULL) AND moved_at >= @since AND state IN ('OnMachine', 'Strung', 'Collected') AND @IsShop
         ORDER BY ticket

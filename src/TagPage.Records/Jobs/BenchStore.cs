@@ -32,21 +32,21 @@ public sealed class BenchStore(Database database)
         SELECT {JobRow.Columns}
         FROM job_card
         WHERE state IN ('Waiting', 'OnMachine', 'Strung') AND state = 'Strung'
-        ORDER BY strung_on, ticket
+        ORDER BY COALESCE(strung_on, done_on), ticket
         LIMIT @Most
         """;
 
     /// <summary>More than this are counted and not listed.</summary>
     public const int MostCameIn = 40;
 
-    /// <summary>How many came in on a day, and the newest of them.</summary>
+    /// <summary>How many came in on a day, and the newest of them; without visits that are over.</summary>
     public (int Count, IReadOnlyList<JobRow> Newest) CameIn(DateOnly day) => database.Read(c =>
         (c.ExecuteScalar<int>(CameInCountSql, new { day }), c.Query<JobRow>(CameInSql, new { day, Most = MostCameIn }).ToList()));
 
     private const string CameInCountSql = $"SELECT COUNT(*) FROM {CameInOf}";
 
     private const string CameInOf = """
-        job j WHERE j.received_on = @day AND j.state <> 'Cancelled' AND j.done_on IS NULL AND NOT EXISTS (SELECT 1 FROM job_request q WHERE q.job_id = j.id AND q.expected = 1)
+        job j WHERE j.received_on = @day AND j.state <> 'Cancelled' AND NOT (j.mains_id IS NULL AND j.state = 'Collected') AND NOT EXISTS (SELECT 1 FROM job_request q WHERE q.job_id = j.id AND q.expected = 1)
         """;
 
     // Only those that are shown are looked up with all that the card has.

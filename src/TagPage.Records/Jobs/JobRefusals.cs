@@ -5,7 +5,12 @@ using TagPage.Records.Storage;
 namespace TagPage.Records.Jobs;
 
 /// <summary>The job is not in a state in which this can be done.</summary>
-public sealed record JobMovedOn(long Ticket, JobState State) : Refusal;
+public sealed record JobMovedOn(long Ticket, JobState State) : Refusal
+{
+    public bool IsVisit { get; init; }
+
+    internal static JobMovedOn Of(JobRow job) => new(job.Ticket, job.State) { IsVisit = job.IsVisit };
+}
 
 /// <summary>Its strings have ended, so that it cannot go back to the machine.</summary>
 public sealed record StringsEnded(BedEnd How, DateOnly? On) : Refusal;

@@ -18,7 +18,7 @@ public sealed record JobRow
         mains_id, mains_name, mains_material, mains_gauge_mm, mains_supplied_by, mains_tension,
         crosses_id, crosses_name, crosses_material, crosses_gauge_mm, crosses_supplied_by, crosses_tension,
         tension_unit, mains_pre_stretch, crosses_pre_stretch, pieces, received_on, received_where, promised_for, strung_on, strung_by, machine,
-        told_ready_at, is_telling_failed, is_telling, started_at, strung_at, collected_on, done_on, price_minor, laid_minor, paid_on, note, ended_on, ended_how,
+        told_ready_at, is_telling_failed, is_telling, started_at, strung_at, collected_on, is_visit, done_on, work, price_minor, laid_minor, paid_on, note, ended_on, ended_how,
         asked_in, asked_words, expected, drop_off_where, drop_off_by, needed_by, reading, instrument_id, instrument,
         left_at_id, left_at, collect_at_id, collect_at, fetched_at, brought_at
         """;
@@ -76,8 +76,20 @@ public sealed record JobRow
     public string Machine { get; init; } = "";
     public DateOnly? CollectedOn { get; init; }
 
-    /// <summary>When the work of a visit was done, which has no strings; null for a stringing.</summary>
+
+    /// <summary>Work on a racket whose strings stay in it: no strings, no tensions.</summary>
+    public bool IsVisit { get; init; }
+
+    /// <summary>When the work of a visit was done; null while it waits, and for a stringing.</summary>
     public DateOnly? DoneOn { get; init; }
+
+    /// <summary>Of a visit, names with blanks.</summary>
+    public string? Work { get; init; }
+
+    public IReadOnlyList<VisitWork> Works => VisitWorks.Of(Work);
+
+    /// <summary>Since when it could be collected.</summary>
+    public DateOnly? ReadyOn => StrungOn ?? DoneOn;
     public long? PriceMinor { get; init; }
 
     /// <summary>What payments cover of it so far.</summary>
@@ -156,8 +168,6 @@ public sealed record JobRow
 
     /// <summary>Still to be paid; null without a price.</summary>
     public long? OpenMinor => PriceMinor - LaidMinor;
-
-    public bool IsVisit => DoneOn is not null;
 
     public bool IsOpen => State is JobState.Waiting or JobState.OnMachine;
 }

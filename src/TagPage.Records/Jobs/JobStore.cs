@@ -12,10 +12,12 @@ public sealed class JobStore(Database database)
 
     internal static JobRow? Get(SqliteConnection connection, Who who, long id) => connection.QuerySingleOrDefault<JobRow>(GetSql, new { who.IsShop, id });
 
-    internal const string GetSql = $"{GetWithVisitsSql} AND done_on IS NULL";
+    internal const string GetSql = $"{GetWithVisitsSql} AND NOT is_visit";
 
-    /// <summary>The same with visits, for what is paid: those have neither strings nor tensions.</summary>
-    public JobRow? GetWithVisits(Who who, long id) => database.Read(c => c.QuerySingleOrDefault<JobRow>(GetWithVisitsSql, new { who.IsShop, id }));
+    /// <summary>The same with visits, for what is promised, handed out and paid: those have neither strings nor tensions.</summary>
+    public JobRow? GetWithVisits(Who who, long id) => database.Read(c => GetWithVisits(c, who, id));
+
+    internal static JobRow? GetWithVisits(SqliteConnection connection, Who who, long id) => connection.QuerySingleOrDefault<JobRow>(GetWithVisitsSql, new { who.IsShop, id });
 
     private const string GetWithVisitsSql = $"SELECT {JobRow.Columns} FROM job_card WHERE id = @id AND @IsShop";
 }

@@ -83,13 +83,13 @@ public sealed class MoveStore(Database database, ShopClock clock)
         var (now, today) = (clock.Now, clock.Today);
         return Move(who, id, [JobState.Strung], JobDeed.HandedOut, (c, job) =>
         {
-            if (new JobDays { StrungOn = job.StrungOn, CollectedOn = input.CollectedOn }.Faults(today).FirstOrDefault() is { } why)
+            if (new JobDays { StrungOn = job.ReadyOn, CollectedOn = input.CollectedOn }.Faults(today).FirstOrDefault() is { } why)
                 return why;
             if (input.Payment is { } payment && job.PaidOn is null && PaymentLineStore.Pay(c, ShareStore.Of(c, id)!, payment, who, (now, today)) is { } unpaid)
                 return unpaid;
             Collect(c, id, input.CollectedOn, now);
             return null;
-        });
+        }, orVisit: true);
     }
 
     /// <summary>In the caller's transaction, for a job that is known to be ready.</summary>
@@ -111,7 +111,7 @@ public sealed class MoveStore(Database database, ShopClock clock)
             c.Execute(CancelSql, new { id });
             ShareStore.Settle(c, id, who, now);
             return null;
-        });
+        }, orVisit: true);
     }
 
     private const string CancelSql = "UPDATE job SET state = 'Cancelled', moved_at = NULL, version = version + 1 WHERE id = @id";
@@ -121,14 +121,15 @@ public sealed class MoveStore(Database database, ShopClock clock)
     /// <param name="from">The states in which this can be done.</param>
     /// <param name="deed">What it is called.</param>
     /// <param name="act">Does it, or says why not.</param>
-    private Outcome Move(Who who, long id, JobState[] from, JobDeed deed, Func<SqliteConnection, JobRow, Refusal?> act)
+    /// <param name="orVisit">It can be done to visits, too.</param>
+    private Outcome Move(Who who, long id, JobState[] from, JobDeed deed, Func<SqliteConnection, JobRow, Refusal?> act, bool orVisit = false)
     {
         var now = clock.Now;
         return database.Write<Outcome>(c =>
         {
-            if (JobStore.Get(c, who, id) is not { } job)
+            if ((orVisit ? JobStore.GetWithVisits(c, who, id) : JobStore.Get(c, who, id)) is not { } job)
                 return new Outcome.Absent();
-            if ((from.Contains(job.State) ? act(c, job) : new JobMovedOn(job.Ticket, job.State)) is { } why)
+            if ((from.Contains(job.State) ? act(c, job) : JobMovedOn.Of(job)) is { } why)
                 return new Outcome.Refused(why);
             JobDeedStore.Note(c, who, id, deed, now);
             return new Outcome.Done(id);

@@ -84,7 +84,7 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
                COALESCE(
                  {RequestedJob.Last},
                  (SELECT j.id FROM racket s JOIN job j ON j.racket_id = s.id
-                  WHERE s.player_id = r.player_id AND s.sport = r.sport AND j.state <> 'Cancelled' AND j.done_on IS NULL
+                  WHERE s.player_id = r.player_id AND s.sport = r.sport AND j.state <> 'Cancelled' AND j.mains_id IS NOT NULL
                   ORDER BY COALESCE(j.strung_on, j.received_on) DESC, j.id DESC LIMIT 1)) AS last_job_id
         FROM racket r
         JOIN player p ON p.id = r.player_id

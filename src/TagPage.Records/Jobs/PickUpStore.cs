@@ -24,7 +24,7 @@ public sealed class PickUpStore(Database database, ShopClock clock)
             List<long> ids = [.. input.Jobs.Distinct()];
             if (ids.Count == 0)
                 return new Outcome.Refused(new NoRacketChosen());
-            var jobs = ids.Select(id => JobStore.Get(c, who, id)).OfType<JobRow>().Where(job => c.ExecuteScalar<bool>(IsTheirsSql, new { job.ClientId, Client = party.ClientId, Payer = party.PayerId })).ToList();
+            var jobs = ids.Select(id => JobStore.GetWithVisits(c, who, id)).OfType<JobRow>().Where(job => c.ExecuteScalar<bool>(IsTheirsSql, new { job.ClientId, Client = party.ClientId, Payer = party.PayerId })).ToList();
             if (jobs.Count < ids.Count)
                 return new Outcome.Absent();
             if ((jobs.Select(job => WhyNot(job, input, today)).FirstOrDefault(why => why is not null) ?? Pay(c, jobs, input, who, (now, today))) is { } why)
@@ -42,8 +42,8 @@ public sealed class PickUpStore(Database database, ShopClock clock)
 
     private static Refusal? WhyNot(JobRow job, PickUpEntry input, DateOnly today) =>
         job.State != JobState.Strung
-            ? new JobMovedOn(job.Ticket, job.State) { Field = PickUpEntry.Place(job.Id) }
-            : new JobDays { StrungOn = job.StrungOn, CollectedOn = input.CollectedOn }.Faults(today).FirstOrDefault();
+            ? JobMovedOn.Of(job) with { Field = PickUpEntry.Place(job.Id) }
+            : new JobDays { StrungOn = job.ReadyOn, CollectedOn = input.CollectedOn }.Faults(today).FirstOrDefault();
 
     private static Refusal? Pay(SqliteConnection connection, List<JobRow> jobs, PickUpEntry input, Who who, (DateTimeOffset Now, DateOnly Today) at) =>
         jobs.Where(job => job.PaidOn is null).Select(job => ShareStore.Of(connection, job.Id)!).ToList() is { Count: > 0 } unpaid && input.Payment is { } payment

@@ -23,7 +23,7 @@ public sealed class ReadyStore(Database database, OutboxStore outbox, IJobMails 
         var now = clock.Now;
         return database.Write<Outcome>(c =>
         {
-            if (JobStore.Get(c, who, id) is not { } job)
+            if (JobStore.GetWithVisits(c, who, id) is not { } job)
                 return new Outcome.Absent();
             if (job.State != JobState.Strung)
                 return new Outcome.Refused(new NotReady());

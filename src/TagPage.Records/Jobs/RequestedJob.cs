@@ -33,7 +33,7 @@ internal static class RequestedJob
     private const string LastSql = $"SELECT {Last} FROM racket r WHERE r.id = @racketId";
 
     /// <summary>SQL: of the jobs of <c>racket r</c>, the one that "the same again" means.</summary>
-    internal const string Last = "(SELECT id FROM job WHERE racket_id = r.id AND state <> 'Cancelled' AND done_on IS NULL ORDER BY COALESCE(strung_on, received_on) DESC, id DESC LIMIT 1)";
+    internal const string Last = "(SELECT id FROM job WHERE racket_id = r.id AND state <> 'Cancelled' AND mains_id IS NOT NULL ORDER BY COALESCE(strung_on, received_on) DESC, id DESC LIMIT 1)";
 
     private const string MakeSql = $"""
         INSERT INTO job (ticket, racket_id, state, mains_id, crosses_id, mains_supplied_by, crosses_supplied_by,

@@ -1,3 +1,4 @@
+using TagPage.Core.Jobs;
 using TagPage.Core.Players;
 using TagPage.Core.Sports;
 using TagPage.Core.Tags;
@@ -40,7 +41,7 @@ public sealed record LabelRow
     /// <summary>The same without racket and ticket, where the label says the racket's number already.</summary>
     public string WhoseName => WhoseOnLabel.Name(Junior, PlayerName, LabelName);
 
-    /// <summary>An order that is still to be strung.</summary>
+    /// <summary>An order that is still to be strung, or a visit that waits.</summary>
     public sealed record WaitingPart
     {
         public long Id { get; init; }
@@ -56,6 +57,11 @@ public sealed record LabelRow
 
         /// <summary>In the client's own words; the bench's note is the shop's alone.</summary>
         public string Wish { get; init; } = "";
+
+        /// <summary>Of a visit, which has no strings: names with blanks.</summary>
+        public string? Work { get; init; }
+
+        public IReadOnlyList<VisitWork> Works => VisitWorks.Of(Work);
     }
 
     /// <summary>The job a label is about, or the newest that is strung.</summary>

@@ -47,10 +47,10 @@ public sealed class LabelStore(Database database)
 
     private const string WaitingSql = """
         SELECT j.id, j.ticket, j.promised_for, m.name AS mains_name, m.gauge_mm AS mains_gauge_mm, x.name AS crosses_name, x.gauge_mm AS crosses_gauge_mm,
-               j.mains_tension, j.crosses_tension, j.tension_unit, COALESCE(q.asked_words, '') AS wish
+               j.mains_tension, j.crosses_tension, j.tension_unit, COALESCE(q.asked_words, '') AS wish, (SELECT group_concat(w.work, ' ') FROM visit_work w WHERE w.job_id = j.id) AS work
         FROM job j
-        JOIN string_kind m ON m.id = j.mains_id
-        JOIN string_kind x ON x.id = j.crosses_id
+        LEFT JOIN string_kind m ON m.id = j.mains_id
+        LEFT JOIN string_kind x ON x.id = j.crosses_id
         LEFT JOIN job_request q ON q.job_id = j.id
         WHERE j.racket_id = @racket AND j.state IN ('Waiting', 'OnMachine') AND (@job IS NULL OR j.id = @job)
         ORDER BY j.id DESC

@@ -30,7 +30,7 @@ public sealed class OwedStore(Database database)
         WITH open AS (
           SELECT CASE WHEN c.payer_id IS NULL THEN c.id END AS client_id, c.payer_id,
                  j.price_minor - (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.job_id = j.id) AS minor,
-                 COALESCE(j.strung_on, j.received_on) AS day
+                 COALESCE(j.strung_on, j.done_on, j.received_on) AS day
           FROM job j
           JOIN racket r ON r.id = j.racket_id
           JOIN player p ON p.id = r.player_id
@@ -124,7 +124,7 @@ public sealed class OwedStore(Database database)
         """;
 
     private const string JobsSql = """
-        SELECT j.id, j.ticket, p.name || ', racket ' || r.number AS whose, COALESCE(j.strung_on, j.received_on) AS day, j.strung_on IS NOT NULL AS is_strung, j.done_on IS NOT NULL AS is_visit,
+        SELECT j.id, j.ticket, p.name || ', racket ' || r.number AS whose, COALESCE(j.strung_on, j.done_on, j.received_on) AS day, j.strung_on IS NOT NULL AS is_strung, j.done_on IS NOT NULL AS is_visit,
                j.price_minor - (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.job_id = j.id) AS open_minor
         FROM client c
         JOIN player p ON p.client_id = c.id

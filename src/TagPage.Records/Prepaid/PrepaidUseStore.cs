@@ -49,7 +49,7 @@ internal static class PrepaidUseStore
         return null;
     }
 
-    private const string IsStringingSql = "SELECT done_on IS NULL FROM job WHERE id = @Id";
+    private const string IsStringingSql = "SELECT mains_id IS NOT NULL FROM job WHERE id = @Id";
 
     private static bool IsUsed(SqliteConnection connection, long job) =>
         connection.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM prepaid_use WHERE job_id = @job AND given_back_at IS NULL)", new { job });

@@ -13,5 +13,5 @@ public sealed record VisitOfTag
     /// <summary>Names, with blanks.</summary>
     public string Work { get; init; } = "";
 
-    public IReadOnlyList<VisitWork> Works => [.. Work.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Enum.Parse<VisitWork>).Order()];
+    public IReadOnlyList<VisitWork> Works => VisitWorks.Of(Work);
 }

@@ -1,4 +1,5 @@
 using TagPage.Core.Jobs;
+using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 
@@ -9,7 +10,12 @@ public sealed record VisitEntry
 {
     public string FormKey { get; init; } = "";
     public int Version { get; init; }
-    public DateOnly DoneOn { get; init; }
+
+    /// <summary>Null for one that waits.</summary>
+    public DateOnly? DoneOn { get; init; }
+
+    /// <summary>Of one that waits; null where no day was promised.</summary>
+    public DateOnly? PromisedFor { get; init; }
     public IReadOnlyList<VisitWork> Works { get; init; } = [];
     public string? Note { get; init; }
 
@@ -17,10 +23,14 @@ public sealed record VisitEntry
     public IReadOnlyList<long> Extras { get; init; } = [];
     public decimal? Price { get; init; }
 
-    internal Refusal? Fault(DateOnly today, ShopDetails shop) =>
+    /// <param name="today">The shop’s day.</param>
+    /// <param name="shop">In whose currency the price is.</param>
+    /// <param name="receivedOn">The day it came in.</param>
+    internal Refusal? Fault(DateOnly today, ShopDetails shop, DateOnly receivedOn) =>
         DoneOn > today ? new VisitInFuture()
         : Works.Count == 0 ? new NothingDone()
         : Works.Contains(VisitWork.Other) && string.IsNullOrWhiteSpace(Note) ? new OtherWorkUnsaid()
         : Price is { } price && Currencies.ToMinor(price, shop.Currency) is not >= 0 ? new VisitPriceUnlikely()
+        : DoneOn is null ? new JobDays { ReceivedOn = receivedOn, PromisedFor = PromisedFor }.Faults(today).FirstOrDefault()
         : null;
 }

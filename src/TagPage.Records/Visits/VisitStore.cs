@@ -19,13 +19,14 @@ public sealed class VisitStore(Database database, ShopStore shops, ShopClock clo
 
     private static VisitRow? Get(SqliteConnection connection, Who who, long id) => connection.QuerySingleOrDefault<VisitRow>(GetSql, new { who.IsShop, id });
 
-    private const string GetSql = $"SELECT {VisitRow.Columns} FROM job j WHERE j.id = @id AND j.done_on IS NOT NULL AND @IsShop";
+    private const string GetSql = $"SELECT {VisitRow.Columns} FROM job j WHERE j.id = @id AND j.mains_id IS NULL AND @IsShop";
 
-    /// <summary>The newest first.</summary>
+    /// <summary>Those that wait first, then the newest.</summary>
     public IReadOnlyList<VisitRow> OfRacket(Who who, long racket) => database.Read(c => c.Query<VisitRow>(OfRacketSql, new { who.IsShop, racket }).AsList());
 
-    private const string OfRacketSql = $"SELECT {VisitRow.Columns} FROM job j WHERE j.racket_id = @racket AND j.done_on IS NOT NULL AND @IsShop ORDER BY j.done_on DESC, j.id DESC";
+    private const string OfRacketSql = $"SELECT {VisitRow.Columns} FROM job j WHERE j.racket_id = @racket AND j.mains_id IS NULL AND j.state <> 'Cancelled' AND @IsShop ORDER BY j.done_on IS NOT NULL, j.done_on DESC, j.id DESC";
 
+    /// <summary>One that waits on the bench, or one that was done while the client waited.</summary>
     public Outcome Add(Who who, long racket, VisitEntry input)
     {
         var (now, today, shop) = (clock.Now, clock.Today, shops.Get());
@@ -33,21 +34,21 @@ public sealed class VisitStore(Database database, ShopStore shops, ShopClock clo
         {
             if (NewJobStore.Racket(c, who, racket) is null)
                 return new Outcome.Absent();
-            if (input.Fault(today, shop) is { } why)
+            if (input.Fault(today, shop, today) is { } why)
                 return new Outcome.Refused(why);
-            var job = c.ExecuteScalar<long>(AddSql, new { racket, input.DoneOn, Note = input.Note ?? "" });
+            var job = c.ExecuteScalar<long>(AddSql, new { racket, input.DoneOn, Promised = input.DoneOn is null ? input.PromisedFor : null, Today = today, Note = input.Note ?? "" });
             SetWorks(c, job, input.Works);
             ChargeLineStore.Replace(c, job, PriceListStore.Get(c).OfVisit(input.Extras, input.Price is { } price ? Currencies.ToMinor(price, shop.Currency) : null), who, now);
             ShareStore.Settle(c, job, who, now);
-            JobDeedStore.Note(c, who, job, JobDeed.Done, now);
+            JobDeedStore.Note(c, who, job, input.DoneOn is null ? JobDeed.TakenIn : JobDeed.Done, now);
             return new Outcome.Done(job);
         });
     }
 
     // Who supplies strings, and in which unit, is asked of no visit; the columns are of every job.
     private const string AddSql = $"""
-        INSERT INTO job (ticket, racket_id, state, mains_supplied_by, crosses_supplied_by, tension_unit, received_on, collected_on, done_on, note)
-        VALUES ({RequestedJob.NextTicket}, @racket, 'Collected', 'Client', 'Client', 'Lb', @DoneOn, @DoneOn, @DoneOn, @Note)
+        INSERT INTO job (ticket, racket_id, state, mains_supplied_by, crosses_supplied_by, tension_unit, received_on, promised_for, collected_on, done_on, note)
+        VALUES ({RequestedJob.NextTicket}, @racket, CASE WHEN @DoneOn IS NULL THEN 'Waiting' ELSE 'Collected' END, 'Client', 'Client', 'Lb', COALESCE(@DoneOn, @Today), @Promised, @DoneOn, @DoneOn, @Note)
         RETURNING id
         """;
 
@@ -57,17 +58,42 @@ public sealed class VisitStore(Database database, ShopStore shops, ShopClock clo
         connection.Execute("INSERT INTO visit_work (job_id, work) VALUES (@job, @work)", works.Distinct().Select(work => new { job, work = work.ToString() }));
     }
 
-    /// <summary>What it cost is changed where that of every ticket is.</summary>
+    /// <summary>The work of one that waited is done, and the racket ready to be collected.</summary>
+    public Outcome Done(Who who, long id, DateOnly on)
+    {
+        var (now, today) = (clock.Now, clock.Today);
+        return database.WriteAsShop(who, c =>
+        {
+            if (Get(c, who, id) is not { } visit)
+                return new Outcome.Absent();
+            if (visit.State != JobState.Waiting)
+                return new Outcome.Refused(new JobMovedOn(visit.Ticket, visit.State) { IsVisit = true });
+            if (on > today)
+                return new Outcome.Refused(new VisitInFuture());
+            if (on < visit.ReceivedOn)
+                return new Outcome.Refused(new DoneOutOfOrder(visit.ReceivedOn, null));
+            c.Execute(DoneSql, new { id, on, now });
+            ShareStore.Settle(c, id, who, now);
+            JobDeedStore.Note(c, who, id, JobDeed.Done, now);
+            return new Outcome.Done(id);
+        });
+    }
+
+    private const string DoneSql = "UPDATE job SET state = 'Strung', done_on = @on, moved_at = @now, version = version + 1 WHERE id = @id";
+
+    /// <summary>What it cost is changed where that of every ticket is. One that was done in one go has its days moved together.</summary>
     public Outcome Change(Who who, long id, VisitEntry input)
     {
         var (now, today, shop) = (clock.Now, clock.Today, shops.Get());
         return database.WriteAsShop(who, c =>
         {
-            if (Get(c, who, id) is null)
+            if (Get(c, who, id) is not { } visit)
                 return new Outcome.Absent();
-            if (input.Fault(today, shop) is { } why)
+            if (input.Version != visit.Version)
+                return Outcome.Stale;
+            if ((DaysFault(visit, input) ?? input.Fault(today, shop, visit.ReceivedOn)) is { } why)
                 return new Outcome.Refused(why);
-            if (c.Execute(ChangeSql, new { id, input.Version, input.DoneOn, Note = input.Note ?? "" }) == 0)
+            if (c.Execute(ChangeSql, new { id, input.Version, input.DoneOn, input.PromisedFor, visit.IsOfOneDay, Note = input.Note ?? "" }) == 0)
                 return Outcome.Stale;
             SetWorks(c, id, input.Works);
             ShareStore.Settle(c, id, who, now);
@@ -76,8 +102,18 @@ public sealed class VisitStore(Database database, ShopStore shops, ShopClock clo
         });
     }
 
+    private static Refusal? DaysFault(VisitRow visit, VisitEntry input) =>
+        visit.DoneOn is null ? null
+        : input.DoneOn is not { } done ? new DoneWithoutDay()
+        : !visit.IsOfOneDay && (done < visit.ReceivedOn || done > visit.CollectedOn) ? new DoneOutOfOrder(visit.ReceivedOn, visit.CollectedOn)
+        : null;
+
     private const string ChangeSql = """
-        UPDATE job SET received_on = @DoneOn, collected_on = @DoneOn, done_on = @DoneOn, note = @Note, version = version + 1 WHERE id = @id AND version = @Version
+        UPDATE job
+        SET received_on = CASE WHEN @IsOfOneDay THEN @DoneOn ELSE received_on END, collected_on = CASE WHEN @IsOfOneDay THEN @DoneOn ELSE collected_on END,
+            promised_for = CASE WHEN done_on IS NULL THEN @PromisedFor ELSE promised_for END, done_on = CASE WHEN done_on IS NULL THEN NULL ELSE @DoneOn END,
+            note = @Note, version = version + 1
+        WHERE id = @id AND version = @Version
         """;
 
     /// <summary>One that was written by mistake, as long as no money came in for it and it is on no bill. Only the owner may. Done tells the racket.</summary>

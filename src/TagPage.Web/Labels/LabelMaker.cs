@@ -66,7 +66,7 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Sho
         LabelPurpose.Done when row.Job is null => "This racket has not been strung here yet.",
         LabelPurpose.Return when row.Code is null => "This racket has no tag yet. Make one first.",
         LabelPurpose.Measures when row.Spec is null => "This racket has not been measured yet.",
-        LabelPurpose.Waiting when row.Waiting is null => "No ticket of this racket is waiting to be strung.",
+        LabelPurpose.Waiting when row.Waiting is null => "No ticket of this racket is waiting.",
         _ => null,
     };
 
@@ -106,9 +106,10 @@ public sealed class LabelMaker(LabelSettingsStore settings, LogoStore logos, Sho
         {
             Ticket = job.Ticket.ToString(CultureInfo.InvariantCulture),
             Promised = job.PromisedFor is { } day ? Formats.Day(day) : "",
-            Tension = $"{Tension(job.MainsTension, job.CrossesTension)} {EnglishNames.Of(job.TensionUnit)}",
-            Mains = mains,
-            Crosses = mains == crosses ? new StringFact("", "") : crosses,
+            Work = job.Works.Count > 0 ? VisitWords.Of(job.Works) : "",
+            Tension = job.Works.Count > 0 ? "" : $"{Tension(job.MainsTension, job.CrossesTension)} {EnglishNames.Of(job.TensionUnit)}",
+            Mains = job.Works.Count > 0 ? new StringFact("", "") : mains,
+            Crosses = job.Works.Count > 0 || mains == crosses ? new StringFact("", "") : crosses,
             Wish = string.Join(' ', job.Wish.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)),
             Whose = whose,
         };

@@ -29,6 +29,9 @@ public sealed class JobMails(ShopStore shops, ShopClock clock) : IJobMails
     public Notice Ready(IReadOnlyList<JobRow> jobs)
     {
         var shop = shops.Get();
+        // The owner’s own words tell of new strings, as the product’s do.
+        if (jobs.Any(job => job.IsVisit))
+            return Of(jobs, shop, m => (m.DoneSubject, jobs.Count == 1 ? m.DoneBody : m.AllDoneBody, jobs.Count == 1 ? m.DoneSms : m.AllDoneSms), isReady: true);
         return Of(jobs, shop, m => (Or(shop.Ready.Subject, m.ReadySubject), Or(shop.Ready.Text, jobs.Count == 1 ? m.ReadyBody : m.AllReadyBody), jobs.Count == 1 ? m.ReadySms : m.AllReadySms), isReady: true);
     }
 

@@ -109,6 +109,8 @@ public static class EnglishNames
         _ => "cancelled",
     };
 
+    public static string Of(JobState state, bool isVisit) => isVisit && state == JobState.Strung ? "done" : Of(state);
+
     public static string Of(BedEnd end) => end switch
     {
         BedEnd.Wear => "broke from wear",

@@ -14,7 +14,7 @@ internal static class JobRefusalWords
 
     private static string? OfMoves(Refusal why) => why switch
     {
-        JobMovedOn moved => $"Ticket {moved.Ticket} is now {EnglishNames.Of(moved.State)}, so nothing was changed.",
+        JobMovedOn moved => $"Ticket {moved.Ticket} is now {EnglishNames.Of(moved.State, moved.IsVisit)}, so nothing was changed.",
         StringsEnded ended => $"These strings are noted as {EnglishNames.Of(ended.How)} on {Formats.Day(ended.On)}. Remove that under “Change the ticket” first.",
         TicketCancelled => "This ticket is cancelled. Take it back to waiting first.",
         NotReady => "This racket is not waiting to be collected.",
@@ -30,7 +30,10 @@ internal static class JobRefusalWords
     private static string? OfVisits(Refusal why) => why switch
     {
         VisitInFuture => "This day is in the future. Enter the day it was done.",
-        NothingDone => "Tick what was done.",
+        DoneOutOfOrder { ReceivedOn: var came, CollectedOn: { } collected } => $"Enter a day from {Formats.Day(came)}, when it came in, to {Formats.Day(collected)}, when it was collected.",
+        DoneOutOfOrder { ReceivedOn: var came } => $"It came in on {Formats.Day(came)}. Enter that day or a later one.",
+        DoneWithoutDay => "Enter the day it was done.",
+        NothingDone => "Tick what is to be done, or was.",
         OtherWorkUnsaid => "Say what the other work was.",
         VisitPriceUnlikely => "Enter a price like 24.50, or leave it empty.",
         VisitInTheBooks => "Money came in for this visit, or it is on a bill, so it stays. Change its price if it was wrong.",
@@ -61,7 +64,7 @@ internal static class JobRefusalWords
             $"It came in on {Formats.Day(received)} and is promised for {Formats.Day(promised)}, more than a year later. Check both years.",
         StrungBeforeIn { ReceivedOn: var received } => $"Enter a day on or after the day it came in, {Formats.Day(received)}.",
         CollectedUnstrung => "Enter the day of stringing too, since it was collected.",
-        CollectedBeforeStrung { StrungOn: var strung } => $"Enter a day on or after the day it was strung, {Formats.Day(strung)}.",
+        CollectedBeforeStrung { StrungOn: var strung } => $"Enter a day on or after the day it became ready, {Formats.Day(strung)}.",
         EndedUnstrung => "Enter the day of stringing too, since these strings have ended.",
         StrungOutOfOrder { Ticket: var ticket, On: var on } =>
             $"Ticket {ticket} was strung on {Formats.Day(on)}, and this day would change which strings came first. If that ticket’s day is wrong, correct it first.",

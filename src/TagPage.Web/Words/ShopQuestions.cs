@@ -31,6 +31,7 @@ public static class ShopQuestions
         ReadBeforeStrung before => $"{Formats.Day(before.Day)} is before these strings went in, {Formats.Day(before.StrungOn)}. Correct it, or tick below to keep it.",
         CurrencyChanges { Was: var was, Is: var now } =>
             $"Prices, payments and bills on file are in {was} and would all read as {now}: nothing is converted. Choose {was}, or tick below to change it.",
+        VisitSameDay { Ticket: var waits, On: null } => $"Ticket {waits}, a visit of this racket, waits on the bench already. To take it in once more, tick below.",
         VisitSameDay { Ticket: var ticket, On: var on } =>
             $"Ticket {ticket} is a visit of this racket on {Formats.Day(on)} already. To note another one of that day, tick below.",
         StrungSameDay { Ticket: var ticket, On: var on } =>

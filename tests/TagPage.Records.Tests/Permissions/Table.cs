@@ -108,6 +108,12 @@ internal static class Table
         INSERT INTO visit_work (job_id, work) VALUES (9, 'Grip');
         """;
 
+    private const string AWaitingVisit = """
+        INSERT INTO job (id, ticket, racket_id, state, mains_supplied_by, crosses_supplied_by, tension_unit, received_on)
+        VALUES (9, 1009, 1, 'Waiting', 'Client', 'Client', 'Lb', '2026-11-20');
+        INSERT INTO visit_work (job_id, work) VALUES (9, 'Grip');
+        """;
+
     private const string AStop = """
         INSERT INTO stop (name, kind, position) VALUES ('Lido desk', 'Desk', 1), ('Box', 'DropBox', 2);
         INSERT INTO job_stop (job_id, left_at, collect_at) VALUES (2, 1, 1);
@@ -295,6 +301,7 @@ internal static class Table
         new([Actor.Owner], (s, who) => s.Prepaid.LeftOfClient(who), APrepaid),
         new(Shop, (s, who) => s.Visits.Add(who, 1, new VisitEntry { FormKey = Scene.Key, DoneOn = Street.Today, Works = new[] { VisitWork.Grip } })),
         new(Shop, (s, who) => s.Visits.Change(who, 9, new VisitEntry { Version = 1, DoneOn = Street.Today, Works = new[] { VisitWork.Grip } }), AVisit),
+        new(Shop, (s, who) => s.Visits.Done(who, 9, Street.Today), AWaitingVisit),
         new(Owner, (s, who) => s.Visits.Delete(who, 9), AVisit),
         new(Shop, (s, who) => s.Visits.Get(who, 9), AVisit),
         new(Shop, (s, who) => s.Visits.OfRacket(who, 1), AVisit),

@@ -202,9 +202,136 @@ public sealed class VisitStoreTests : IDisposable
         Assert.Equal(0, _street.Records.Count("visit_work"));
     }
 
+    private static VisitEntry Later => Grip with { FormKey = FormKey.New(), DoneOn = null, PromisedFor = Street.Today.AddDays(2) };
+
+    private JobRow Job(long id) => new JobStore(_street.Database).GetWithVisits(Who.Shop, id)!;
+
+    private MoveStore Moves => new(_street.Database, _street.Clock);
+
+    private BackStore Backs => new(_street.Database, _street.Time);
+
+    [Fact]
+    public void One_that_waits_stands_on_the_bench_with_its_promise_until_it_is_done_and_then_among_what_is_ready()
+    {
+        var visit = Add(Later);
+        var bench = new BenchStore(_street.Database);
+        Assert.Equal((JobState.Waiting, Street.Today.AddDays(2), true, VisitWork.Grip), Assert.Single(bench.Open()) is var row ? (row.State, row.PromisedFor!.Value, row.IsVisit, Assert.Single(row.Works)) : default);
+        Assert.Equal(visit, Assert.Single(bench.CameIn(Street.Today).Newest).Id);
+
+        _street.Check(true, () => Store.Done(Who.Shop, visit, Street.Today));
+
+        Assert.Empty(bench.Open());
+        Assert.Equal((visit, Street.Today), Assert.Single(bench.Ready()) is var ready ? (ready.Id, ready.ReadyOn!.Value) : default);
+        Assert.Equal(new JobMovedOn(1002, JobState.Strung) { IsVisit = true }, _street.Refused<JobMovedOn>(() => Store.Done(Who.Shop, visit, Street.Today)));
+    }
+
+    [Fact]
+    public void One_that_waits_is_charged_on_the_day_it_is_done_and_handed_out_with_its_payment()
+    {
+        var before = Figures.Year(Who.Shop, 2026)[10];
+        var visit = Add(Later);
+        Assert.Equal((600L, null), (Visit(visit).PriceMinor!.Value, Visit(visit).PaidOn));
+        Assert.Equal(before, Figures.Year(Who.Shop, 2026)[10]);
+
+        Store.Done(Who.Shop, visit, Street.Today);
+        _street.Check(true, () => Moves.Collect(Who.Shop, visit, new HandOutEntry { CollectedOn = Street.Today, Payment = new PaymentEntry { PaidOn = Street.Today, Method = PaymentMethod.Cash } }));
+
+        Assert.Equal((JobState.Collected, Street.Today, Street.Today), (Visit(visit).State, Visit(visit).CollectedOn!.Value, Visit(visit).PaidOn!.Value));
+        Assert.Equal((before.Visits + 1, before.ChargedMinor + 600), Figures.Year(Who.Shop, 2026)[10] is var month ? (month.Visits, month.ChargedMinor) : default);
+    }
+
+    [Fact]
+    public void One_that_costs_nothing_counts_as_paid_once_it_is_done_and_not_while_it_waits()
+    {
+        var visit = Add(Later with { Extras = [] });
+        Assert.Null(Visit(visit).PaidOn);
+
+        Store.Done(Who.Shop, visit, Street.Today);
+        Assert.Equal(Street.Today, Visit(visit).PaidOn);
+
+        Backs.Back(Who.Shop, visit, JobState.Strung);
+        Assert.Null(Visit(visit).PaidOn);
+    }
+
+    [Fact]
+    public void Its_moves_are_taken_back_one_by_one_and_a_cancelled_one_waits_again()
+    {
+        var visit = Add(Later);
+        Store.Done(Who.Shop, visit, Street.Today);
+        Moves.Collect(Who.Shop, visit, new HandOutEntry { CollectedOn = Street.Today });
+
+        Assert.Equal((JobState.Collected, true), Backs.LastMove(Who.Shop, DateTimeOffset.MinValue) is { } last ? (last.State, last.IsVisit) : default);
+        _street.Check(true, () => Backs.Back(Who.Shop, visit, JobState.Collected));
+        Assert.Equal(JobState.Strung, Visit(visit).State);
+        _street.Check(true, () => Backs.Back(Who.Shop, visit, JobState.Strung));
+        Assert.Equal((JobState.Waiting, null), (Visit(visit).State, Visit(visit).DoneOn));
+        _street.Check(true, () => Moves.Cancel(Who.Shop, visit));
+        _street.Check(true, () => Backs.Back(Who.Shop, visit, JobState.Cancelled));
+        Assert.Equal(JobState.Waiting, Visit(visit).State);
+    }
+
+    [Fact]
+    public void Nobody_strings_one_that_waits_or_puts_it_on_the_machine()
+    {
+        var visit = Add(Later);
+
+        _street.Check(false, () => Moves.Start(Who.Shop, visit));
+        _street.Check(false, () => Moves.MarkStrung(Who.Shop, visit, new StrungEntry { StrungOn = Street.Today }));
+        Assert.Equal(_street.Strung, new NewJobStore(_street.Database, new ShopStore(_street.Database), _street.Clock).Racket(Who.Shop, _street.Racket)!.LastJobId);
+        Assert.Empty(new TagPageStore(_street.Database).Visits(TagCode.Parse(_street.Records.Text("SELECT code FROM tag WHERE state = 'Live'")), 5));
+    }
+
+    [Fact]
+    public void Days_of_one_that_waited_keep_their_order()
+    {
+        _street.Refused<PromisedBeforeIn>(() => Store.Add(Who.Shop, _street.Racket, Later with { PromisedFor = Street.Today.AddDays(-1) }));
+        var visit = Add(Later);
+        _street.Refused<DoneOutOfOrder>(() => Store.Done(Who.Shop, visit, Street.Today.AddDays(-1)));
+        _street.Refused<VisitInFuture>(() => Store.Done(Who.Shop, visit, Street.Today.AddDays(1)));
+
+        _street.Check(true, () => Store.Change(Who.Shop, visit, Later with { Version = Visit(visit).Version, PromisedFor = Street.Today.AddDays(3), Works = [VisitWork.Grommets] }));
+        Assert.Equal((JobState.Waiting, Street.Today.AddDays(3), VisitWork.Grommets), (Visit(visit).State, Visit(visit).PromisedFor!.Value, Assert.Single(Visit(visit).Works)));
+        Store.Done(Who.Shop, visit, Street.Today);
+        _street.Refused<DoneWithoutDay>(() => Store.Change(Who.Shop, visit, Later with { Version = Visit(visit).Version }));
+        _street.Refused<DoneOutOfOrder>(() => Store.Change(Who.Shop, visit, Grip with { Version = Visit(visit).Version, DoneOn = Street.Today.AddDays(-1) }));
+        _street.Time.Advance(TimeSpan.FromDays(2));
+        Assert.Equal(Street.Today, _street.Refused<CollectedBeforeStrung>(() => Moves.Collect(Who.Shop, visit, new HandOutEntry { CollectedOn = Street.Today.AddDays(-1) })).StrungOn);
+    }
+
+    [Fact]
+    public void Client_is_told_once_that_it_is_ready_and_is_not_forgotten_before_it_is_collected()
+    {
+        var outbox = new Records.Outbox.OutboxStore(_street.Database, _street.Time);
+        var ready = new ReadyStore(_street.Database, outbox, new Mails(), new ShopStore(_street.Database), _street.Clock);
+        var forgets = new ForgetStore(_street.Database, outbox, new Mails(), _street.Clock);
+        _street.Records.Change("UPDATE job SET paid_on = '2026-11-20'");
+        var visit = Add(Later);
+        _street.Refused<NotReady>(() => ready.Tell(Who.Shop, visit));
+        Store.Done(Who.Shop, visit, Street.Today);
+
+        _street.Check(true, () => ready.Tell(Who.Shop, visit));
+        _street.Refused<ToldReadyAlready>(() => ready.Tell(Who.Shop, visit));
+        Assert.IsNotType<Outcome.Done>(forgets.Ask(Who.Shop, _street.Odalys));
+    }
+
+    [Fact]
+    public void Rackets_of_one_household_are_handed_out_together_whatever_was_done_on_them()
+    {
+        var visit = Add(Later);
+        Store.Done(Who.Shop, visit, Street.Today);
+        var strung = _street.Records.Job(_street.Racket);
+        Moves.MarkStrung(Who.Shop, strung, new StrungEntry { StrungOn = Street.Today });
+
+        var pickUp = new PickUpStore(_street.Database, _street.Clock);
+        Assert.IsType<Outcome.Done>(pickUp.Collect(Who.Shop, Party.Client(_street.Odalys), new PickUpEntry { FormKey = FormKey.New(), CollectedOn = Street.Today, Jobs = [visit, strung] }));
+
+        Assert.Equal((JobState.Collected, JobState.Collected), (Job(visit).State, Job(strung).State));
+    }
+
     [Theory]
     [InlineData("UPDATE job SET strung_on = '2026-11-20' WHERE done_on IS NOT NULL")]
     [InlineData("UPDATE job SET state = 'Waiting', collected_on = NULL WHERE done_on IS NOT NULL")]
+    [InlineData("UPDATE job SET state = 'OnMachine', collected_on = NULL, done_on = NULL WHERE done_on IS NOT NULL")]
     [InlineData("UPDATE job SET mains_id = 1 WHERE done_on IS NOT NULL")]
     [InlineData("UPDATE job SET mains_tension = 50 WHERE done_on IS NOT NULL")]
     [InlineData("UPDATE job SET done_on = '2026-11-20' WHERE done_on IS NULL")]

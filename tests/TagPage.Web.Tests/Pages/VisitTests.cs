@@ -1,4 +1,6 @@
 using System.Net;
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
 using TagPage.Core.Tags;
 using TagPage.Web.Tests.Cast;
 
@@ -95,11 +97,10 @@ public sealed class VisitTests : IDisposable
     [Theory]
     [InlineData("/shop/jobs/edit/2")]
     [InlineData("/shop/jobs/strung/2")]
-    [InlineData("/shop/jobs/collect/2")]
-    [InlineData("/shop/jobs/back/2")]
     [InlineData("/shop/jobs/move/2")]
     [InlineData("/shop/jobs/delete/2")]
-    [InlineData("/shop/jobs/ready/2")]
+    [InlineData("/shop/jobs/start/2")]
+    [InlineData("/shop/prepaid/use/2")]
     [InlineData("/shop/readings/new/2")]
     public async Task No_page_of_a_stringing_shows_it(string path)
     {
@@ -136,9 +137,74 @@ public sealed class VisitTests : IDisposable
 
         var answer = await bram.Send(await bram.Open($"/shop/visits/new?racket={_racket}"), ("Input.Note", "kept note"));
 
-        Assert.Contains("Tick what was done.", answer.Errors);
+        Assert.Contains("Tick what is to be done, or was.", answer.Errors);
         Assert.Contains("kept note", answer.Text, StringComparison.Ordinal);
         Assert.Equal(1, _shop.Records.Count("job"));
+    }
+
+    [Fact]
+    public async Task One_that_waits_goes_from_the_bench_to_paid_and_is_taken_back_with_one_press()
+    {
+        var bram = _shop.Helper();
+        var page = await Add(("Input.Waits", "true"), ("Input.PromisedFor", "2026-11-27"), ("Input.Extras", "7"));
+        Assert.Contains("is waiting at the bench", (await bram.Open(page)).Main, StringComparison.Ordinal);
+
+        var bench = await bram.Open("/shop");
+        var row = bench.Document.QuerySelector(".bench li.job")!.TextContent;
+        Assert.Contains("New grip", row, StringComparison.Ordinal);
+        Assert.Contains("promised in 2 days, 27 Nov 2026", row, StringComparison.Ordinal);
+        Assert.Contains("At the shop, waiting its turn", (await (await _shop.OnOwnPage(_client)).Open($"/my/rackets/{_racket}")).Main, StringComparison.Ordinal);
+
+        var done = await bram.Open((await bram.Send(bench, bench.Document.QuerySelector<IHtmlFormElement>("form[action='/shop/visits/done/2']")!)).Location!);
+        Assert.Contains("Ticket 2 is done and ready to collect.", done.Main, StringComparison.Ordinal);
+        await bram.Send(done, done.Document.QuerySelector<IHtmlFormElement>("form.undo")!);
+        Assert.Equal(1, _shop.Records.Count("job", "state = 'Waiting' AND done_on IS NULL"));
+
+        await bram.Send(await bram.Open("/shop/visits/done/2"));
+        Assert.Contains("done today", (await bram.Open("/shop")).Document.QuerySelector("[aria-labelledby=ready] li.job")!.TextContent, StringComparison.Ordinal);
+        await bram.Send(await bram.Open("/shop/jobs/collect/2"), ("Input.How", "Cash"));
+        Assert.Equal(1, _shop.Records.Count("job", "id = 2 AND state = 'Collected' AND paid_on = '2026-11-25'"));
+    }
+
+    [Fact]
+    public async Task Email_that_it_is_ready_speaks_of_no_strings_in_any_language()
+    {
+        _shop.Records.OwnWords("Ready", "Freshly strung: {racket}");
+        await Add(("Input.Waits", "true"));
+        var bram = _shop.Helper();
+        await bram.Send(await bram.Open("/shop/visits/done/2"));
+        foreach (var (language, said) in new[] { ("en", "the work is done"), ("de", "Die Arbeit ist erledigt"), ("ja", "作業が完了しました") })
+        {
+            _shop.Records.Change("UPDATE client SET language = @language", new { language });
+            var ready = (await bram.Open("/shop/jobs/ready/2")).Main;
+            Assert.Contains(said, ready, StringComparison.Ordinal);
+            Assert.DoesNotContain("strung", ready, StringComparison.OrdinalIgnoreCase);
+        }
+    }
+
+    [Fact]
+    public async Task Label_for_the_bag_says_what_is_to_be_done()
+    {
+        await Add(("Input.Waits", "true"), ("Input.Works", "Grip"), ("Input.PromisedFor", "2026-11-27"));
+
+        var label = (await _shop.Helper().Open($"/shop/labels/racket/{_racket}?job=2")).Document.QuerySelector("[aria-labelledby=look]")!.TextContent;
+
+        Assert.Contains("New grip", label, StringComparison.Ordinal);
+        Assert.Contains("27 Nov 2026", label, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Promise_for_a_closed_day_and_a_second_one_that_waits_are_asked_about()
+    {
+        await Add(("Input.Waits", "true"));
+        _shop.Records.Change("INSERT INTO closed_days (from_on, to_on, note) VALUES ('2026-11-27', '2026-11-27', 'stocktaking')");
+        var bram = _shop.Helper();
+
+        var asked = await bram.Send(await bram.Open($"/shop/visits/new?racket={_racket}"), ("Input.Works", "Grip"), ("Input.Waits", "true"), ("Input.PromisedFor", "2026-11-27"));
+
+        Assert.Contains("waits on the bench already", asked.Main, StringComparison.Ordinal);
+        Assert.Contains("stocktaking", asked.Main, StringComparison.Ordinal);
+        Assert.Equal(1, _shop.Records.Count("job", "mains_id IS NULL"));
     }
 
     [Fact]

@@ -571,7 +571,7 @@ CREATE TABLE job (
   strung_at           TEXT,
   moved_at            TEXT,
   collected_on        TEXT    CHECK (collected_on GLOB '????-??-??'),
-  -- Of a visit.
+  -- Of a visit, once it is done.
   done_on             TEXT    CHECK (done_on GLOB '????-??-??'),
   -- The sum of its charge lines, and the day on which payments came to cover it: both follow from those, kept for lists.
   price_minor         INTEGER CHECK (price_minor BETWEEN 0 AND 100000000),
@@ -583,8 +583,9 @@ CREATE TABLE job (
   hours_played        REAL    CHECK (hours_played >= 0),
   version             INTEGER NOT NULL DEFAULT 1,
   CHECK ((state IN ('Strung', 'Collected')) = (COALESCE(strung_on, done_on) IS NOT NULL)),
-  CHECK (done_on IS NULL OR (strung_on IS NULL AND state = 'Collected')),
-  CHECK ((mains_id IS NULL) = (done_on IS NOT NULL) AND (crosses_id IS NULL) = (mains_id IS NULL)),
+  -- A visit has no strings and is never on the machine.
+  CHECK (CASE WHEN mains_id IS NULL THEN strung_on IS NULL AND state <> 'OnMachine' ELSE done_on IS NULL END),
+  CHECK ((crosses_id IS NULL) = (mains_id IS NULL)),
   CHECK ((mains_tension IS NULL) = (mains_id IS NULL) AND (crosses_tension IS NULL) = (mains_id IS NULL)),
   CHECK ((state = 'Collected') = (collected_on IS NOT NULL)),
   CHECK ((ended_on IS NULL) = (ended_how IS NULL)),
@@ -604,7 +605,7 @@ CREATE INDEX job_by_crosses ON job (crosses_id);
 CREATE INDEX job_visits     ON job (racket_id, done_on DESC) WHERE done_on IS NOT NULL;
 CREATE INDEX job_done       ON job (done_on) WHERE done_on IS NOT NULL;
 
--- What was done at a visit.
+-- What is to be done at a visit, or was.
 CREATE TABLE visit_work (
   job_id INTEGER NOT NULL REFERENCES job (id) ON DELETE CASCADE,
   work   TEXT    NOT NULL CHECK (work IN ('Grip', 'Grommets', 'Bumper', 'Balance', 'Check', 'Measuring', 'Other')),
@@ -1177,7 +1178,8 @@ SELECT j.id, j.ticket, j.state, j.version, j.racket_id, r.number, r.frame, r.tap
        j.crosses_id, x.name AS crosses_name, x.material AS crosses_material, x.gauge_mm AS crosses_gauge_mm, j.crosses_supplied_by,
        j.crosses_tension, j.tension_unit, j.mains_pre_stretch, j.crosses_pre_stretch, j.pieces,
        j.received_on, j.received_where, j.promised_for, j.strung_on, j.strung_by, j.machine,
-       CASE WHEN o.state IS NOT 'Failed' THEN j.told_ready_at END AS told_ready_at, j.told_ready_at IS NOT NULL AND o.state IS 'Failed' AS is_telling_failed, o.state IN ('Queued', 'Leaving') AS is_telling, j.started_at, j.strung_at, j.collected_on, j.done_on,
+       CASE WHEN o.state IS NOT 'Failed' THEN j.told_ready_at END AS told_ready_at, j.told_ready_at IS NOT NULL AND o.state IS 'Failed' AS is_telling_failed, o.state IN ('Queued', 'Leaving') AS is_telling, j.started_at, j.strung_at, j.collected_on,
+       j.mains_id IS NULL AS is_visit, j.done_on, (SELECT group_concat(w.work, ' ') FROM visit_work w WHERE w.job_id = j.id) AS work,
        j.price_minor, (SELECT COALESCE(SUM(s.amount_minor), 0) FROM payment_share s WHERE s.job_id = j.id) AS laid_minor, j.paid_on, j.note, j.ended_on, j.ended_how,
        q.asked_in, COALESCE(q.asked_words, '') AS asked_words, COALESCE(q.expected, 0) AS expected,
        COALESCE(q.drop_off_where, '') AS drop_off_where, q.drop_off_by, q.needed_by,

@@ -24,7 +24,7 @@ public static class BenchPages
         ("Search", ["Index"]),
         ("Stops", ["Round"]),
         ("Strings", ["Edit", "Index", "New"]),
-        ("Visits", ["Edit", "Index", "New"]),
+        ("Visits", ["Done", "Edit", "Index", "New"]),
         ("Tags", ["Link", "New", "Qr", "Replace", "Retire"]),
     ];
 

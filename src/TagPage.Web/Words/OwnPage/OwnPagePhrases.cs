@@ -92,6 +92,13 @@ public sealed record OwnPageMailPhrases
     /// <summary>The same for several rackets.</summary>
     public required string AllReadyBody { get; init; }
     public required string AllReadySms { get; init; }
+
+    /// <summary>The same after a visit, of which no strings are new.</summary>
+    public required string DoneSubject { get; init; }
+    public required string DoneBody { get; init; }
+    public required string DoneSms { get; init; }
+    public required string AllDoneBody { get; init; }
+    public required string AllDoneSms { get; init; }
     public required string ContactSubject { get; init; }
     public required string ContactBody { get; init; }
     public required string ForgetSubject { get; init; }

@@ -13,7 +13,7 @@ public sealed class BackModel(JobStore jobs, BackStore store) : RecordPage<JobRo
     [BindProperty]
     public JobState From { get; set; }
 
-    protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
+    protected override JobRow? Find(long id) => jobs.GetWithVisits(User.AtShop(), id);
 
     public void OnGet() => From = Saved.State;
 
@@ -22,6 +22,6 @@ public sealed class BackModel(JobStore jobs, BackStore store) : RecordPage<JobRo
         if (!ModelState.IsValid)
             return Page();
         return this.After(store.Back(User.AtShop(), Id, From),
-            _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is {EnglishNames.Of(Find(Id)!.State)} again."));
+            _ => this.GoOn($"/shop/jobs/{Id}", $"Ticket {Saved.Ticket} is {EnglishNames.Of(Find(Id)!.State, Saved.IsVisit)} again."));
     }
 }

@@ -23,14 +23,14 @@ public sealed class HandOutModel(JobStore jobs, MoveStore moves, PaymentStore pa
     public DateOnly Today => clock.Today;
 
     /// <summary>What whoever pays has left of restrings paid in advance.</summary>
-    public PrepaidStore.OfTicket? Prepaid => prepaid.ForJob(User.AtShop(), Id);
+    public PrepaidStore.OfTicket? Prepaid => Saved.IsVisit ? null : prepaid.ForJob(User.AtShop(), Id);
 
     public ShopDetails Shop => shops.Get();
 
     /// <summary>What whoever pays has in credit.</summary>
     public long? Credit => payments.CreditFor(User.AtShop(), Id);
 
-    protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
+    protected override JobRow? Find(long id) => jobs.GetWithVisits(User.AtShop(), id);
 
     public void OnGet() => Input = new HandOutInput { CollectedOn = clock.Today };
 
@@ -42,7 +42,7 @@ public sealed class HandOutModel(JobStore jobs, MoveStore moves, PaymentStore pa
         return this.After(moves.Collect(User.AtShop(), Id, Input.ToEntry(Shop)), _ =>
         {
             this.CanBeUndone(UndoLink.Of(JobState.Collected, Id));
-            return this.GoOn("/shop", $"Ticket {Saved.Ticket} is handed out{Paid(jobs.Get(User.AtShop(), Id)!)}.");
+            return this.GoOn("/shop", $"Ticket {Saved.Ticket} is handed out{Paid(jobs.GetWithVisits(User.AtShop(), Id)!)}.");
         });
     }
 

@@ -31,7 +31,7 @@ public sealed class PickUpModel(PickUpStore store, TogetherStore together, JobSt
 
     /// <summary>What is ready, and what was ticked and is so no more.</summary>
     public IReadOnlyList<JobRow> Shown =>
-        [.. Saved.Ready, .. Input.Jobs.Except(Saved.Ready.Select(job => job.Id)).Select(id => jobs.Get(User.AtShop(), id)).OfType<JobRow>().Where(job => IsRefused(job.Id))];
+        [.. Saved.Ready, .. Input.Jobs.Except(Saved.Ready.Select(job => job.Id)).Select(id => jobs.GetWithVisits(User.AtShop(), id)).OfType<JobRow>().Where(job => IsRefused(job.Id))];
 
     public bool IsRefused(long job) => ModelState.ContainsKey($"{nameof(Input)}.{PickUpEntry.Place(job)}");
 
@@ -47,7 +47,7 @@ public sealed class PickUpModel(PickUpStore store, TogetherStore together, JobSt
         return this.After(store.Collect(User.AtShop(), Party, Input.ToEntry(Shop)), _ =>
         {
             this.CanBeUndone(UndoLink.Of(JobState.Collected, Input.Jobs.Distinct()));
-            return this.GoOn(Home, Said([.. Input.Jobs.Distinct().Select(id => jobs.Get(User.AtShop(), id)!)]), "Receipt", $"/shop/money/receipts?{string.Join('&', Input.Jobs.Distinct().Select(id => $"job={id}"))}");
+            return this.GoOn(Home, Said([.. Input.Jobs.Distinct().Select(id => jobs.GetWithVisits(User.AtShop(), id)!)]), "Receipt", $"/shop/money/receipts?{string.Join('&', Input.Jobs.Distinct().Select(id => $"job={id}"))}");
         });
     }
 

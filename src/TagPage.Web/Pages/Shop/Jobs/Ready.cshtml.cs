@@ -13,7 +13,7 @@ public sealed class ReadyModel(JobStore jobs, ReadyStore store, JobMails notices
 
     public bool HasShopMail => shops.Get().Mail is not null;
 
-    protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
+    protected override JobRow? Find(long id) => jobs.GetWithVisits(User.AtShop(), id);
 
     public IActionResult OnPost() => this.After(store.Tell(User.AtShop(), Id),
         _ => this.GoOn($"/shop/jobs/{Id}", $"The email that ticket {Saved.Ticket} is ready is on its way."));

@@ -24,7 +24,7 @@ public sealed class UndoModel(JobStore jobs, BackStore store) : PageModel
     [NonHandler]
     public override void OnPageHandlerExecuting(PageHandlerExecutingContext context)
     {
-        Saved = [.. Asked.Distinct().Take(TogetherStore.Most).Select(id => jobs.Get(User.AtShop(), id)).OfType<JobRow>()];
+        Saved = [.. Asked.Distinct().Take(TogetherStore.Most).Select(id => jobs.GetWithVisits(User.AtShop(), id)).OfType<JobRow>()];
         if (Saved.Count == 0 || Saved.Count < Asked.Distinct().Count())
             context.Result = NotFound();
     }
@@ -37,7 +37,7 @@ public sealed class UndoModel(JobStore jobs, BackStore store) : PageModel
 
     private RedirectResult Done(long first)
     {
-        var state = EnglishNames.Of(jobs.Get(User.AtShop(), first)!.State);
+        var state = jobs.GetWithVisits(User.AtShop(), first) is { } job ? EnglishNames.Of(job.State, job.IsVisit) : "";
         var what = Saved.Count == 1 ? $"Ticket {Saved[0].Ticket} is" : $"Tickets {string.Join(", ", Saved.Select(job => job.Ticket))} are";
         this.Say($"{what} {state} again.{(Saved.Any(job => job.PaidOn is not null) ? " What was paid stays noted." : "")}");
         return Redirect("/shop");

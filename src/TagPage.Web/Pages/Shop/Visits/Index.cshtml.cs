@@ -8,7 +8,7 @@ using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Visits;
 
-public sealed class IndexModel(VisitStore store, JobStore jobs, ChargeStore charges, PaymentStore payments, JobDeedStore deeds, ShopStore shops) : RecordPage<VisitRow>
+public sealed class IndexModel(VisitStore store, JobStore jobs, ChargeStore charges, PaymentStore payments, JobDeedStore deeds, ShopStore shops, ShopClock clock) : RecordPage<VisitRow>
 {
     /// <summary>Whose racket it is, and what was paid.</summary>
     public JobRow Job { get; private set; } = new();
@@ -22,6 +22,10 @@ public sealed class IndexModel(VisitStore store, JobStore jobs, ChargeStore char
 
     public ShopDetails Shop => shops.Get();
 
+    public DateOnly Today => clock.Today;
+
+    public DateOnly DayOf(DateTimeOffset instant) => clock.DayOf(instant);
+
     protected override VisitRow? Find(long id) => store.Get(User.AtShop(), id);
 
     public void OnGet()
@@ -29,6 +33,6 @@ public sealed class IndexModel(VisitStore store, JobStore jobs, ChargeStore char
         Job = jobs.GetWithVisits(User.AtShop(), Id)!;
         Lines = charges.Get(User.AtShop(), Id)!.Lines;
         Payments = payments.OfJob(User.AtShop(), Id);
-        By = deeds.Of(User.AtShop(), Id) is [var first, ..] ? first.By : null;
+        By = deeds.Of(User.AtShop(), Id).LastOrDefault(deed => deed.Deed == JobDeed.Done)?.By;
     }
 }

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
@@ -28,11 +29,17 @@ public sealed class NewModel(VisitStore store, NewJobStore rackets, PriceListSto
 
     public void OnGet() => Input = new VisitInput { FormKey = FormKey.New(), DoneOn = clock.Today };
 
-    public IActionResult OnPost() => ModelState.IsValid && !this.Asks(SameDay, Input.Confirmed)
-        ? this.After(store.Add(User.AtShop(), RacketId, Input.ToEntry()), id => this.GoOn($"/shop/visits/{id}", $"Ticket {store.Get(User.AtShop(), id)!.Ticket} is noted as done."))
-        : Page();
+    public IActionResult OnPost()
+    {
+        if (Input is { Waits: false, DoneOn: null })
+            ModelState.AddModelError("Input.DoneOn", "Enter the day it was done.");
+        if (!ModelState.IsValid || this.Asks([.. SameDay, .. Input.ToDays().Oddities(Shop.Opening)], Input.Confirmed))
+            return Page();
+        return this.After(store.Add(User.AtShop(), RacketId, Input.ToEntry()),
+            id => this.GoOn($"/shop/visits/{id}", $"Ticket {store.Get(User.AtShop(), id)!.Ticket} is {(Input.Waits ? "waiting at the bench" : "noted as done")}."));
+    }
 
     /// <summary>The same form sent twice is one visit and is not asked about.</summary>
     private IEnumerable<Oddity> SameDay => rackets.IsSent(Input.FormKey) ? []
-        : store.OfRacket(User.AtShop(), RacketId).Where(visit => visit.DoneOn == Input.DoneOn).Take(1).Select(visit => new VisitSameDay(visit.Ticket, visit.DoneOn));
+        : store.OfRacket(User.AtShop(), RacketId).Where(visit => Input.Waits ? visit.State == JobState.Waiting : visit.DoneOn == Input.DoneOn).Take(1).Select(visit => new VisitSameDay(visit.Ticket, visit.DoneOn));
 }

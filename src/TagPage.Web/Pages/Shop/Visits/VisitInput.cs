@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Jobs;
+using TagPage.Records.Jobs;
 using TagPage.Records.Visits;
 using TagPage.Web.Http.Forms;
 
@@ -12,9 +13,14 @@ public sealed record VisitInput
 
     public int Version { get; init; }
 
-    [Required(ErrorMessage = "Enter the day it was done.")]
+    /// <summary>Of a new one: it waits on the bench, whatever the day says on which it was done.</summary>
+    public bool Waits { get; init; }
+
     [LikelyYear]
     public DateOnly? DoneOn { get; init; }
+
+    [LikelyYear]
+    public DateOnly? PromisedFor { get; init; }
 
     public List<VisitWork> Works { get; init; } = [];
 
@@ -31,5 +37,8 @@ public sealed record VisitInput
     /// <summary>What the form asked about and somebody confirmed.</summary>
     public string? Confirmed { get; init; }
 
-    public VisitEntry ToEntry() => new() { FormKey = FormKey, Version = Version, DoneOn = DoneOn!.Value, Works = Works, Note = Note, Extras = Extras, Price = Price };
+    /// <summary>As far as it was typed.</summary>
+    public JobDays ToDays() => new() { PromisedFor = Waits ? PromisedFor : null };
+
+    public VisitEntry ToEntry() => new() { FormKey = FormKey, Version = Version, DoneOn = Waits ? null : DoneOn, PromisedFor = PromisedFor, Works = Works, Note = Note, Extras = Extras, Price = Price };
 }
