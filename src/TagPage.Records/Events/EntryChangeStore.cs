@@ -64,7 +64,6 @@ public sealed class EntryChangeStore(Database database, ShopStore shops, ShopClo
     /// <summary>What the desk does not ask for stays; a price that nobody typed follows the event's price list.</summary>
     private JobEntry Job(EventRow desk, EntryRow entry, IntakeEntry input) => input.Order with
     {
-        CrossesSuppliedBy = input.Order.MainsSuppliedBy == entry.MainsSuppliedBy ? entry.CrossesSuppliedBy : null,
         MainsPreStretch = entry.MainsPreStretch,
         CrossesPreStretch = entry.CrossesPreStretch,
         Pieces = input.Order.CrossesId is null && input.Order.NewString.Place == NewStringPlace.Both ? entry.Pieces : 2,

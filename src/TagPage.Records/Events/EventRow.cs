@@ -1,4 +1,5 @@
 using TagPage.Core.Jobs;
+using TagPage.Core.Money;
 
 namespace TagPage.Records.Events;
 
@@ -31,8 +32,9 @@ public sealed record EventRow
 
     public bool IsOpen => ClosedAt is null;
 
-    /// <summary>What a racket costs with strings of the player's or the desk's; null where it was not said.</summary>
-    public long? PriceMinor(Supplier strings) => strings == Supplier.Shop ? PriceDeskMinor : PriceOwnMinor;
+    /// <summary>What a racket costs with strings of the player's or the desk's, or half of each; null where it was not said.</summary>
+    public long? PriceMinor(Supplier mains, Supplier crosses) =>
+        mains == crosses ? (mains == Supplier.Shop ? PriceDeskMinor : PriceOwnMinor) : (PriceOwnMinor, PriceDeskMinor) is ({ } own, { } desk) ? StringPrice.HalfOf(own + desk) : null;
 
     public IEnumerable<DateOnly> Days => Enumerable.Range(0, ToOn.DayNumber - FromOn.DayNumber + 1).Select(FromOn.AddDays);
 }

@@ -36,5 +36,5 @@ internal static class IntakeRules
 
     /// <summary>As the event's price list has it; null where it has nothing.</summary>
     public static decimal? Price(EventRow desk, IntakeEntry input, ShopDetails shop) =>
-        desk.PriceMinor(input.Order.MainsSuppliedBy) is { } minor ? Currencies.ToAmount(minor, shop.Currency) : null;
+        desk.PriceMinor(input.Order.MainsSuppliedBy, input.Order.CrossesSuppliedBy ?? input.Order.MainsSuppliedBy) is { } minor ? Currencies.ToAmount(minor, shop.Currency) : null;
 }

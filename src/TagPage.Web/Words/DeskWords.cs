@@ -31,6 +31,15 @@ public static class DeskWords
         ? $"{Formats.StringName(entry.MainsName, entry.MainsGaugeMm)} / {Formats.StringName(entry.CrossesName, entry.CrossesGaugeMm)}"
         : Formats.StringName(entry.MainsName, entry.MainsGaugeMm);
 
+    /// <summary>Whose strings they are.</summary>
+    public static string From(EntryRow entry) => (entry.MainsSuppliedBy, entry.CrossesSuppliedBy) switch
+    {
+        (Supplier.Client, Supplier.Client) => "the player’s own",
+        (Supplier.Shop, Supplier.Shop) => "from the desk",
+        (Supplier.Client, _) => "mains the player’s own, crosses from the desk",
+        _ => "mains from the desk, crosses the player’s own",
+    };
+
     /// <summary>Whose racket comes in: a helper reads of a junior what a guardian agreed to, or the number they have here.</summary>
     public static string Player(bool isHelper, bool junior, string name, string agreedName, int? number) =>
         !isHelper || !junior ? name

@@ -51,6 +51,29 @@ public sealed class IntakeStoreTests : IDisposable
         Assert.Equal(1, _fair.Street.Records.Count("job", $"id = {entry.JobId} AND received_on = '2026-11-25' AND promised_for = '2026-11-25' AND price_minor = 1200"));
     }
 
+    [Theory]
+    [InlineData(Supplier.Client, null, 1200)]
+    [InlineData(Supplier.Shop, null, 2000)]
+    [InlineData(Supplier.Client, Supplier.Shop, 1600)]
+    [InlineData(Supplier.Shop, Supplier.Client, 1600)]
+    public void Price_follows_whose_strings_they_are_when_it_comes_in_and_when_that_is_changed(Supplier mains, Supplier? crosses, long price)
+    {
+        IntakeEntry With(IntakeEntry entry) => entry with { FormKey = FormKey.New(), Order = entry.Order with { MainsSuppliedBy = mains, CrossesSuppliedBy = crosses } };
+        var (asked, changed) = (_fair.TakeIn(but: With), _fair.TakeIn("Ilse Marrow"));
+
+        Fair.Done(_fair.Changes.Change(_fair.Helper, _fair.Id, changed, _fair.Of(changed).Version, With(_fair.Entry("Ilse Marrow"))));
+
+        Assert.All(new[] { asked, changed }, number => Assert.Equal((mains, crosses ?? mains, price), _fair.Of(number) is var entry ? (entry.MainsSuppliedBy, entry.CrossesSuppliedBy, entry.PriceMinor!.Value) : default));
+    }
+
+    [Fact]
+    public void Half_of_each_has_no_price_where_the_event_has_but_one()
+    {
+        _fair.Street.Records.Change("UPDATE event SET price_own_minor = NULL");
+
+        Assert.Null(_fair.Of(_fair.TakeIn(but: entry => entry with { Order = entry.Order with { MainsSuppliedBy = Supplier.Shop, CrossesSuppliedBy = Supplier.Client } })).PriceMinor);
+    }
+
     [Fact]
     public void Desks_string_costs_what_the_events_price_list_says()
     {

@@ -38,6 +38,24 @@ public sealed class DeskMoneyTests : IDisposable
     }
 
     [Fact]
+    public async Task String_that_the_shop_sells_is_asked_about_where_a_player_is_said_to_bring_it_and_the_price_follows_the_answer()
+    {
+        var fair = new Fairground(_shop);
+        var kind = _shop.Records.Kind();
+        _shop.Records.Change("INSERT INTO string_price (string_id, set_minor) VALUES (@kind, 900)", new { kind });
+        var tablet = await fair.Tablet();
+        var form = await tablet.Open(fair.Home + "/in/visitor");
+
+        var asked = await tablet.Send(form, ("Input.Visitor.Name", "Tove Alling"), ("Input.MainsTension", "52"), ("Input.MainsId", $"{kind}"));
+        Assert.Contains("You sell this string, but it is said to come from the client", asked.Main, StringComparison.Ordinal);
+        Assert.Empty(fair.Board.Entries);
+
+        await tablet.Send(asked, ("Input.MainsSuppliedBy", "Shop"), ("Input.CrossesSuppliedBy", "Client"), ("Input.Confirmed", asked.Document.QuerySelector("[name='Input.Confirmed']")!.GetAttribute("value")!));
+        Assert.Equal(1600, fair.Board.Entries.Single().PriceMinor);
+        Assert.Contains("mains from the desk, crosses the player’s own", (await tablet.Open(fair.Home + "/entry/1")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Day_sheet_as_csv_runs_no_formula_and_bills_are_by_player_and_team()
     {
         var fair = new Fairground(_shop);

@@ -7,6 +7,7 @@ using TagPage.Core.Sports;
 using TagPage.Records.Events;
 using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
+using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
@@ -15,8 +16,8 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Desk;
 
 /// <summary>A racket that waits is wanted otherwise: another match, another tension, other strings.</summary>
-public sealed class ChangeModel(DeskStore desks, LiveDesks live, IntakeStore intakes, StringPickStore strings, ShopStore shops, EntryChangeStore changes, JobStore jobs)
-    : IntakePage(desks, live, intakes, strings, shops)
+public sealed class ChangeModel(DeskStore desks, LiveDesks live, IntakeStore intakes, StringPickStore strings, StockStore stock, ShopStore shops, EntryChangeStore changes, JobStore jobs)
+    : IntakePage(desks, live, intakes, strings, stock, shops)
 {
     public sealed record ChangeInput : IntakeInput
     {
@@ -67,7 +68,7 @@ public sealed class ChangeModel(DeskStore desks, LiveDesks live, IntakeStore int
             return Redirect(Here);
         Input = (ChangeInput)IntakeInput.Of(new ChangeInput { Version = Racket.Version }, Racket, ItsDay) with
         {
-            Price = Racket.PriceMinor is { } price && price != Saved.Event.PriceMinor(Racket.MainsSuppliedBy) ? Currencies.ToAmount(price, Shop.Currency) : null,
+            Price = Racket.PriceMinor is { } price && price != Saved.Event.PriceMinor(Racket.MainsSuppliedBy, Racket.CrossesSuppliedBy) ? Currencies.ToAmount(price, Shop.Currency) : null,
         };
         return Page();
     }

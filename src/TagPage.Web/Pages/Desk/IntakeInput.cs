@@ -29,6 +29,9 @@ public record IntakeInput
 
     public Supplier MainsSuppliedBy { get; init; } = Supplier.Client;
 
+    /// <summary>Null for the mains'.</summary>
+    public Supplier? CrossesSuppliedBy { get; init; }
+
     [Required(ErrorMessage = "Enter the tension of the mains.")]
     public decimal? MainsTension { get; init; }
 
@@ -80,6 +83,8 @@ public record IntakeInput
         MainsId = MainsId,
         CrossesId = CrossesId,
         NewString = NewString.ToEntry(),
+        MainsSuppliedBy = MainsSuppliedBy,
+        CrossesSuppliedBy = CrossesSuppliedBy,
         MainsTension = MainsTension is { } mains ? new Tension(mains, TensionUnit) : null,
         CrossesTension = CrossesTension is { } crosses ? new Tension(crosses, TensionUnit) : null,
         Price = Price,
@@ -96,6 +101,7 @@ public record IntakeInput
             CrossesId = CrossesId,
             NewString = NewString.ToEntry(),
             MainsSuppliedBy = MainsSuppliedBy,
+            CrossesSuppliedBy = CrossesSuppliedBy,
             MainsTension = MainsTension ?? 0,
             CrossesTension = CrossesTension,
             TensionUnit = TensionUnit,
@@ -124,6 +130,7 @@ public record IntakeInput
             MainsId = last.MainsId,
             CrossesId = last.IsHybrid ? last.CrossesId : null,
             MainsSuppliedBy = last.MainsSuppliedBy,
+            CrossesSuppliedBy = last.CrossesSuppliedBy == last.MainsSuppliedBy ? null : last.CrossesSuppliedBy,
             MainsTension = last.MainsTension,
             CrossesTension = last.CrossesTension == last.MainsTension ? null : last.CrossesTension,
             TensionUnit = last.TensionUnit,
@@ -148,6 +155,7 @@ public record IntakeInput
         MainsId = round.MainsId,
         CrossesId = round.IsHybrid ? round.CrossesId : null,
         MainsSuppliedBy = round.MainsSuppliedBy,
+        CrossesSuppliedBy = round.CrossesSuppliedBy == round.MainsSuppliedBy ? null : round.CrossesSuppliedBy,
         MainsTension = round.MainsTension,
         CrossesTension = round.CrossesTension == round.MainsTension ? null : round.CrossesTension,
         TensionUnit = round.TensionUnit,

@@ -36,7 +36,7 @@ public sealed record DaySheet(IReadOnlyList<EntryRow> Rackets, ShopDetails Shop,
 
     /// <summary>Strings that were used, each with how many beds took it and how many of those came from the desk; half a bed for each of a hybrid.</summary>
     public IEnumerable<(string String, decimal Beds, decimal FromDesk)> Strings =>
-        Done.SelectMany(entry => entry.IsHybrid
+        Done.SelectMany(entry => entry.IsHybrid || entry.MainsSuppliedBy != entry.CrossesSuppliedBy
                 ? [(Name: Formats.StringName(entry.MainsName, entry.MainsGaugeMm), Beds: 0.5m, Desk: entry.MainsSuppliedBy == Supplier.Shop),
                     (Formats.StringName(entry.CrossesName, entry.CrossesGaugeMm), 0.5m, entry.CrossesSuppliedBy == Supplier.Shop)]
                 : new[] { (Name: Formats.StringName(entry.MainsName, entry.MainsGaugeMm), Beds: 1m, Desk: entry.MainsSuppliedBy == Supplier.Shop) })
