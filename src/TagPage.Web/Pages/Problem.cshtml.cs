@@ -26,7 +26,8 @@ public sealed class ProblemModel(PublicAddress address, ILogger<ProblemModel> lo
     {
         var broken = HttpContext.Features.Get<IExceptionHandlerFeature>()?.Error;
         var refused = HttpContext.Features.Get<IStatusCodeReExecuteFeature>();
-        Language = Spoken(refused?.OriginalPath ?? HttpContext.Features.Get<IExceptionHandlerPathFeature>()?.Path);
+        // Taken as it is: a text that becomes a path by itself is read as an address once more.
+        Language = Spoken(new PathString(refused?.OriginalPath ?? HttpContext.Features.Get<IExceptionHandlerPathFeature>()?.Path));
         // Typed into the address bar this is a page like any other that is not there.
         if (broken is null && refused is null)
             Response.StatusCode = StatusCodes.Status404NotFound;

@@ -193,6 +193,13 @@ public sealed class TagLanguageTests : IDisposable
         Assert.Equal(Languages.Of(expected)!.Phrases.Problem.Absent, page.Document.QuerySelector("h1")!.TextContent);
     }
 
+    [Theory]
+    [InlineData("/%2500")]
+    [InlineData("/t/%2500")]
+    [InlineData("/my/%25ff")]
+    public async Task Address_that_was_written_as_one_twice_is_a_page_that_is_not_there(string address) =>
+        Assert.Equal(HttpStatusCode.NotFound, (await _shop.Stranger().Get(address)).StatusCode);
+
     [Fact]
     public async Task Shop_area_stays_English_whatever_the_browser_asks_for()
     {
