@@ -88,10 +88,12 @@ internal static class Services
         services.AddSingleton<DemoStock>();
         services.AddSingleton<DemoStops>();
         services.AddSingleton<DemoLoans>();
+        services.AddSingleton<DemoMachines>();
+        services.AddSingleton<DemoCounter>();
         services.AddSingleton<DemoShop>();
         services.AddSingleton<DemoReminder>();
         services.AddSingleton<DemoOwnPage>();
-        services.AddScoped<DemoOwner>();
+        services.AddScoped<DemoPeople>();
         services.AddMail(configuration);
         services.AddSingleton<ReminderMails>();
         services.AddSingleton<BatchReminder>();

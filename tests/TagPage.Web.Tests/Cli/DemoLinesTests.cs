@@ -2,6 +2,7 @@ using Microsoft.Extensions.Configuration;
 using TagPage.Web.Http;
 using TagPage.Web.Start;
 using TagPage.Web.Start.CommandLine;
+using TagPage.Web.Start.Demo;
 
 namespace TagPage.Web.Tests.Cli;
 
@@ -15,6 +16,7 @@ public sealed class DemoLinesTests
         [
             "Shop       http://localhost:5080/",
             "Sign in    http://localhost:5080/account/sign-in  name runa, password abcd",
+            "As helper  http://localhost:5080/account/sign-in  name bram, password efgh",
             "Tag page   http://localhost:5080/t/0MWF2SBY7KE",
             "Found page http://localhost:5080/t/3CKZ477SBMG/found",
             "Reminder   http://localhost:5080/n/7-abc",
@@ -28,6 +30,7 @@ public sealed class DemoLinesTests
         [
             "Shop       http://192.168.1.7:5080/",
             "Sign in    http://localhost:5080/account/sign-in  name runa, the password printed at the first start (demo --new-password makes another)",
+            "As helper  http://localhost:5080/account/sign-in  name bram, the password printed at the first start (demo --new-password makes another)",
             "Tag page   http://192.168.1.7:5080/t/0MWF2SBY7KE",
             "Found page http://192.168.1.7:5080/t/3CKZ477SBMG/found",
             "Reminder   http://192.168.1.7:5080/n/7-abc",
@@ -41,6 +44,7 @@ public sealed class DemoLinesTests
         [
             "Shop       https://tag.example/",
             "Sign in    https://tag.example/account/sign-in  name runa, password abcd",
+            "As helper  https://tag.example/account/sign-in  name bram, password efgh",
             "Tag page   https://tag.example/t/0MWF2SBY7KE",
             "Found page https://tag.example/t/3CKZ477SBMG/found",
             "Reminder   https://tag.example/n/7-abc",
@@ -52,6 +56,6 @@ public sealed class DemoLinesTests
     {
         var address = new PublicAddress(new ConfiguredAddress(new ConfigurationBuilder().AddInMemoryCollection([new("TagPage:Address", configured)]).Build()), () => null);
         address.UseListening(listening.FromOutside ?? listening.AtThisMachine);
-        return DemoCommand.Lines(listening, address, "0MWF2SBY7KE", "3CKZ477SBMG", "/n/7-abc", "/my/9-def", password);
+        return DemoCommand.Lines(listening, address, "0MWF2SBY7KE", "3CKZ477SBMG", "/n/7-abc", "/my/9-def", password is null ? null : new DemoPeople.Passwords(password, "efgh"));
     }
 }

@@ -30,7 +30,7 @@ public sealed class DemoTests : IDisposable
     {
         Demo.Prepare();
 
-        Assert.Equal("client:20 payer:2 player:25 string_kind:18 racket:42 tag:42 spec:24 frame_place:6 added_mass:8 job:224 reading:195 instrument:2", ImportedRows.Count(_shop.Database));
+        Assert.Equal("client:20 payer:2 player:25 string_kind:18 racket:42 tag:42 spec:24 frame_place:6 added_mass:8 job:226 reading:195 instrument:2", ImportedRows.Count(_shop.Database));
         Assert.Equal("Ferrygate Racket Bench", _shop.Get<ShopStore>().Get().Name);
         Assert.StartsWith("I am Runa", _shop.Get<ShopStore>().Get().HomeMarkdown, StringComparison.Ordinal);
         Assert.Equal("0MWF2SBY7KE", Demo.Showcase.ToString());
@@ -111,7 +111,7 @@ public sealed class DemoTests : IDisposable
             var opening = _shop.Get<ShopStore>().Get().Opening;
             var open = _shop.Get<BenchStore>().Open().Where(job => job.PromisedFor is not null).ToList();
 
-            Assert.Equal(4, open.Count);
+            Assert.Equal(5, open.Count);
             Assert.All(open, job => Assert.True(opening.IsOpen(job.PromisedFor!.Value), $"Ticket {job.Ticket}: {job.PromisedFor:dddd d MMM}"));
             Assert.All(open, job => Assert.InRange(job.PromisedFor!.Value.DayNumber - job.ReceivedOn.DayNumber, 1, 5));
             _shop.Clock.Advance(TimeSpan.FromDays(1));
@@ -150,7 +150,7 @@ public sealed class DemoTests : IDisposable
             .Select(r => r.Work(AsOf, shop.StartingValues).State).CountBy(s => s).ToDictionary();
 
         Assert.Equal((7, 5), (states[RestringState.Past], states[RestringState.DueSoon]));
-        Assert.Equal(4, Count("SELECT COUNT(*) FROM job WHERE state IN ('Waiting', 'OnMachine')"));
+        Assert.Equal(5, Count("SELECT COUNT(*) FROM job WHERE state IN ('Waiting', 'OnMachine')"));
         Assert.Equal(3, Count("SELECT COUNT(*) FROM job WHERE state = 'Strung'"));
     }
 
@@ -189,7 +189,36 @@ public sealed class DemoTests : IDisposable
         Assert.Empty(FilesWith(password!));
         Assert.DoesNotContain(_shop.Log.All, l => l.Contains(password!, StringComparison.Ordinal));
         // The search would find it: the owner's name is in the database.
-        Assert.NotEmpty(FilesWith(DemoOwner.Name));
+        Assert.NotEmpty(FilesWith(DemoPeople.Owner));
+    }
+
+    [Fact]
+    public async Task Helper_signs_in_with_a_password_of_their_own_and_is_no_owner()
+    {
+        Demo.Prepare();
+        using var scope = _shop.Services.CreateScope();
+        var told = await scope.ServiceProvider.GetRequiredService<DemoPeople>().Draw(renew: false);
+
+        Assert.NotEqual(told!.Owner, told.Helper);
+        var bram = _shop.Stranger();
+        await bram.Send(await bram.Open("/account/sign-in"), ("Input.Name", DemoPeople.Helper), ("Input.Password", told.Helper));
+        Assert.Contains("Bench", (await bram.Open("/shop")).Main, StringComparison.Ordinal);
+        Assert.Equal(System.Net.HttpStatusCode.Forbidden, (await bram.Get("/shop/people")).StatusCode);
+    }
+
+    [Fact]
+    public async Task Every_room_of_the_shop_has_something_to_see()
+    {
+        Demo.Prepare();
+        var runa = _shop.Owner();
+
+        foreach (var (page, says) in new[]
+        {
+            ("/shop/machines", "constant pull"), ("/shop", "drop-weight"), ("/shop", "New grip, grommets"), ("/shop/loans", "demo 1"), ("/shop/round", "Club desk, Lido Lane"),
+            ("/shop/rackets/2", "Visits without stringing"), ("/shop/money/accounts", "prepaid"), ("/shop/stock", "left"), ("/shop/lost-and-found", "desk of the sports hall"),
+        })
+            Assert.Contains(says, (await runa.Open(page)).Main, StringComparison.Ordinal);
+        Assert.Equal((1, 1, 4, 1), (_shop.Records.Count("photo"), _shop.Records.Count("condition"), _shop.Records.Count("machine_check"), _shop.Records.Count("prepaid")));
     }
 
     [Fact]
@@ -213,14 +242,14 @@ public sealed class DemoTests : IDisposable
     private async Task<string?> Password(bool renew = false)
     {
         using var scope = _shop.Services.CreateScope();
-        return await scope.ServiceProvider.GetRequiredService<DemoOwner>().Password(renew);
+        return (await scope.ServiceProvider.GetRequiredService<DemoPeople>().Draw(renew))?.Owner;
     }
 
     private async Task<bool> Fits(string password)
     {
         using var scope = _shop.Services.CreateScope();
         var users = scope.ServiceProvider.GetRequiredService<UserManager<Account>>();
-        return await users.CheckPasswordAsync((await users.FindByNameAsync(DemoOwner.Name))!, password);
+        return await users.CheckPasswordAsync((await users.FindByNameAsync(DemoPeople.Owner))!, password);
     }
 
     private IEnumerable<string> FilesWith(string text) =>

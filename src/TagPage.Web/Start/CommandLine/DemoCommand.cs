@@ -18,24 +18,24 @@ public static class DemoCommand
         var app = App.Build(builder, serves: true);
         var demo = app.Services.GetRequiredService<DemoShop>();
         demo.Prepare();
-        var password = await Password(app.Services, newPassword);
+        var passwords = await Passwords(app.Services, newPassword);
         var reminder = app.Services.GetRequiredService<DemoReminder>();
         var ownPage = app.Services.GetRequiredService<DemoOwnPage>();
         await Server.Run(app, listening =>
         {
             var output = app.Services.GetRequiredService<TextWriter>();
             var address = app.Services.GetRequiredService<PublicAddress>();
-            foreach (var line in Lines(listening, address, demo.Showcase.ToString(), demo.Lost?.ToString(), reminder.Path(), ownPage.Path(), password))
+            foreach (var line in Lines(listening, address, demo.Showcase.ToString(), demo.Lost?.ToString(), reminder.Path(), ownPage.Path(), passwords))
                 output.WriteLine(line);
             app.Services.GetRequiredService<DemoStore>().SetTold(true);
             output.WriteLine(Announcement.Qr(address.Of($"/t/{demo.Showcase}"), colours: !Console.IsOutputRedirected));
         });
     }
 
-    private static async Task<string?> Password(IServiceProvider services, bool renew)
+    private static async Task<DemoPeople.Passwords?> Passwords(IServiceProvider services, bool renew)
     {
         using var scope = services.CreateScope();
-        return await scope.ServiceProvider.GetRequiredService<DemoOwner>().Password(renew);
+        return await scope.ServiceProvider.GetRequiredService<DemoPeople>().Draw(renew);
     }
 
     /// <param name="listening">Where the program answers.</param>
@@ -44,14 +44,15 @@ public static class DemoCommand
     /// <param name="lost">Of the tag of the lost racket; null when it is back.</param>
     /// <param name="reminder">Path of a household's private page; null where nobody is due.</param>
     /// <param name="ownPage">Path of a client's private link to the own page; null without clients.</param>
-    /// <param name="password">Null where it was told at an earlier start.</param>
-    public static IEnumerable<string> Lines(Listening listening, PublicAddress address, string code, string? lost, string? reminder, string? ownPage, string? password)
+    /// <param name="passwords">Null where they were told at an earlier start.</param>
+    public static IEnumerable<string> Lines(Listening listening, PublicAddress address, string code, string? lost, string? reminder, string? ownPage, DemoPeople.Passwords? passwords)
     {
         // Passwords stay off unencrypted networks: without https the owner signs in at this machine only.
         var signIn = address.IsHttps ? address.Base : listening.AtThisMachine;
-        var secret = password is null ? "the password printed at the first start (demo --new-password makes another)" : $"password {password}";
+        string Secret(string? password) => password is null ? "the password printed at the first start (demo --new-password makes another)" : $"password {password}";
         yield return Announcement.Line("Shop", address.Of("/"));
-        yield return Announcement.Line("Sign in", $"{signIn}/account/sign-in  name {DemoOwner.Name}, {secret}");
+        yield return Announcement.Line("Sign in", $"{signIn}/account/sign-in  name {DemoPeople.Owner}, {Secret(passwords?.Owner)}");
+        yield return Announcement.Line("As helper", $"{signIn}/account/sign-in  name {DemoPeople.Helper}, {Secret(passwords?.Helper)}");
         yield return Announcement.Line("Tag page", address.Of($"/t/{code}"));
         if (lost is not null)
             yield return Announcement.Line("Found page", address.Of($"/t/{lost}/found"));

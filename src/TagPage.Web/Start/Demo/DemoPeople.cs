@@ -6,27 +6,34 @@ using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Start.Demo;
 
-/// <summary>Who signs in to the demo. The password is random, shown once and kept only as a hash.</summary>
-public sealed class DemoOwner(DemoStore demo, Owners owners, UserManager<Account> users)
+/// <summary>Who signs in to the demo: the owner and a helper. Their passwords are random, shown once and kept only as hashes.</summary>
+public sealed class DemoPeople(DemoStore demo, Owners owners, AccountStore accounts, UserManager<Account> users)
 {
-    public const string Name = "runa";
+    public const string Owner = "runa", Helper = "bram";
 
     /// <summary>Easy to read aloud and to type: no letter that looks like a digit.</summary>
     private const string Letters = "abcdefghjkmnpqrstuvwxyz23456789";
 
     private const int Groups = 4, GroupLength = 4;
 
-    /// <summary>A new password if none has been shown yet or a new one is asked for; otherwise null.</summary>
-    public async Task<string?> Password(bool renew)
+    public sealed record Passwords(string Owner, string Helper);
+
+    /// <summary>New passwords if none have been shown yet or new ones are asked for; otherwise null.</summary>
+    public async Task<Passwords?> Draw(bool renew)
     {
         if (!renew && demo.IsTold)
             return null;
         demo.SetTold(false);
-        var password = Draw();
-        if (await users.FindByNameAsync(Name) is { } account)
+        return new Passwords(await Draw(Owner, Roles.Owner), await Draw(Helper, Roles.Bench));
+    }
+
+    private async Task<string> Draw(string name, string role)
+    {
+        var password = string.Join('-', Enumerable.Range(0, Groups).Select(_ => RandomNumberGenerator.GetString(Letters, GroupLength)));
+        if (await users.FindByNameAsync(name) is { } account)
             await Change(account, password);
         else
-            await owners.Add(Name, password);
+            Add(new Account { Name = name, NormalizedName = users.NormalizeName(name)!, Role = role }, password);
         return password;
     }
 
@@ -36,6 +43,9 @@ public sealed class DemoOwner(DemoStore demo, Owners owners, UserManager<Account
         await users.UpdateSecurityStampAsync(account);
     }
 
-    private static string Draw() =>
-        string.Join('-', Enumerable.Range(0, Groups).Select(_ => RandomNumberGenerator.GetString(Letters, GroupLength)));
+    private void Add(Account account, string password)
+    {
+        owners.SetPassword(account, password);
+        accounts.Add(account);
+    }
 }
