@@ -155,7 +155,7 @@ public sealed class VisitTests : IDisposable
         Assert.Contains("At the shop, waiting its turn", (await (await _shop.OnOwnPage(_client)).Open($"/my/rackets/{_racket}")).Main, StringComparison.Ordinal);
 
         var done = await bram.Open((await bram.Send(bench, bench.Document.QuerySelector<IHtmlFormElement>("form[action='/shop/visits/done/2']")!)).Location!);
-        Assert.Contains("Ticket 2 is done and ready to collect.", done.Main, StringComparison.Ordinal);
+        Assert.Contains("Ticket 1002 is done and ready to collect.", done.Main, StringComparison.Ordinal);
         await bram.Send(done, done.Document.QuerySelector<IHtmlFormElement>("form.undo")!);
         Assert.Equal(1, _shop.Records.Count("job", "state = 'Waiting' AND done_on IS NULL"));
 

@@ -946,7 +946,11 @@ CREATE TABLE prepaid (
 CREATE INDEX prepaid_by_client ON prepaid (client_id) WHERE client_id IS NOT NULL;
 CREATE INDEX prepaid_by_payer  ON prepaid (payer_id) WHERE payer_id IS NOT NULL;
 
-CREATE TRIGGER prepaid_stays BEFORE UPDATE OF bought_on, restrings, covers, amount_minor, tax_bp, payment_id ON prepaid BEGIN
+CREATE TRIGGER prepaid_stays BEFORE UPDATE OF restrings, covers, amount_minor, tax_bp, payment_id ON prepaid BEGIN
+  SELECT RAISE(ABORT, 'What was paid in advance is never changed.');
+END;
+-- Only the demo's days move on.
+CREATE TRIGGER prepaid_day_stays BEFORE UPDATE OF bought_on ON prepaid WHEN NOT EXISTS (SELECT 1 FROM demo) BEGIN
   SELECT RAISE(ABORT, 'What was paid in advance is never changed.');
 END;
 CREATE TRIGGER prepaid_never_goes BEFORE DELETE ON prepaid BEGIN
