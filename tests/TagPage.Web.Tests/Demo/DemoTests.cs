@@ -215,7 +215,7 @@ public sealed class DemoTests : IDisposable
         foreach (var (page, says) in new[]
         {
             ("/shop/machines", "constant pull"), ("/shop", "drop-weight"), ("/shop", "New grip"), ("/shop/loans", "demo 1"), ("/shop/round", "Club desk, Lido Lane"),
-            ("/shop/rackets/2", "Visits without stringing"), ("/shop/stock", "left"), ("/shop/found", "desk of the sports hall"),
+            ("/shop/rackets/2", "Visits without stringing"), ("/shop/stock", "Tarnholm Slate"), ("/shop/found", "desk of the sports hall"),
         })
             Assert.Contains(says, (await runa.Open(page)).Main, StringComparison.Ordinal);
         Assert.Equal((1, 1, 4, 1), (_shop.Records.Count("photo"), _shop.Records.Count("condition"), _shop.Records.Count("machine_check"), _shop.Records.Count("prepaid")));

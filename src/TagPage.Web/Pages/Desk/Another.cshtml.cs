@@ -5,7 +5,6 @@ using TagPage.Core.Sports;
 using TagPage.Records.Events;
 using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
-using TagPage.Records.Stock;
 using TagPage.Web.Http;
 using TagPage.Web.Http.SignIn;
 using TagPage.Web.Words;
@@ -13,8 +12,8 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Desk;
 
 /// <summary>A racket that is not on file, of a player who is: as their last one at this event.</summary>
-public sealed class AnotherModel(DeskStore desks, LiveDesks live, IntakeStore intakes, StringPickStore strings, StockStore stock, ShopStore shops)
-    : IntakePage(desks, live, intakes, strings, stock, shops)
+public sealed class AnotherModel(DeskStore desks, LiveDesks live, IntakeStore intakes, StringPickStore strings, ShopStore shops)
+    : IntakePage(desks, live, intakes, strings, shops)
 {
     public sealed record AnotherInput : IntakeInput
     {

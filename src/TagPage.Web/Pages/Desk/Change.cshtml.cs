@@ -7,7 +7,6 @@ using TagPage.Core.Sports;
 using TagPage.Records.Events;
 using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
-using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
@@ -16,8 +15,8 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Desk;
 
 /// <summary>A racket that waits is wanted otherwise: another match, another tension, other strings.</summary>
-public sealed class ChangeModel(DeskStore desks, LiveDesks live, IntakeStore intakes, StringPickStore strings, StockStore stock, ShopStore shops, EntryChangeStore changes, JobStore jobs)
-    : IntakePage(desks, live, intakes, strings, stock, shops)
+public sealed class ChangeModel(DeskStore desks, LiveDesks live, IntakeStore intakes, StringPickStore strings, ShopStore shops, EntryChangeStore changes, JobStore jobs)
+    : IntakePage(desks, live, intakes, strings, shops)
 {
     public sealed record ChangeInput : IntakeInput
     {

@@ -5,7 +5,6 @@ using TagPage.Core.Sports;
 using TagPage.Records.Events;
 using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
-using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.Forms;
@@ -14,7 +13,7 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Desk;
 
 /// <summary>What forms about a racket at the desk have in common: nothing is promised that hurts others without saying so first.</summary>
-public abstract class IntakePage(DeskStore desks, LiveDesks live, IntakeStore intakes, StringPickStore strings, StockStore stock, ShopStore shops) : DeskPage(desks, live)
+public abstract class IntakePage(DeskStore desks, LiveDesks live, IntakeStore intakes, StringPickStore strings, ShopStore shops) : DeskPage(desks, live)
 {
     /// <summary>Set where there is something to choose: what can be promised, and who would slip.</summary>
     public WhatIf? Offer { get; private set; }
@@ -84,7 +83,7 @@ public abstract class IntakePage(DeskStore desks, LiveDesks live, IntakeStore in
     /// <param name="input">As posted.</param>
     /// <param name="entry">What it asks for.</param>
     /// <param name="sport">The racket's.</param>
-    /// <param name="last">Tensions like these, and strings brought like these, are not asked about.</param>
+    /// <param name="last">Tensions like these are not asked about.</param>
     /// <param name="answer">What the desk chose to promise, once it was asked: later, or anyway.</param>
     protected IActionResult Save(IntakeInput input, IntakeEntry entry, Sport sport, JobRow? last, string? answer)
     {
@@ -94,7 +93,7 @@ public abstract class IntakePage(DeskStore desks, LiveDesks live, IntakeStore in
         this.Note(input.ToOrder().Faults(sport, Shop));
         if (Unkeepable(entry) is { } why)
             this.Note([why with { Field = nameof(input.NeededAt) }]);
-        if (!ModelState.IsValid || this.Asks([.. input.ToOrder().Oddities(sport, last), .. input.ToOrder().Brought(last, stock.Sold())], input.Confirmed))
+        if (!ModelState.IsValid || this.Asks(input.ToOrder().Oddities(sport, last), input.Confirmed))
             return Page();
         if (answer is null && Ask(entry, sport) is { } whatIf && whatIf.Asks(entry.NeededBy))
         {

@@ -4,7 +4,6 @@ using TagPage.Core.Sports;
 using TagPage.Records.Events;
 using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
-using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Web.Http;
 using TagPage.Web.Http.SignIn;
@@ -13,8 +12,8 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Pages.Desk;
 
 /// <summary>A racket on file comes to the desk: one press for the same as last round.</summary>
-public sealed class RacketModel(DeskStore desks, LiveDesks live, IntakeStore intakes, StringPickStore strings, StockStore stock, ShopStore shops, DeskFindStore finds, JobStore jobs)
-    : IntakePage(desks, live, intakes, strings, stock, shops)
+public sealed class RacketModel(DeskStore desks, LiveDesks live, IntakeStore intakes, StringPickStore strings, ShopStore shops, DeskFindStore finds, JobStore jobs)
+    : IntakePage(desks, live, intakes, strings, shops)
 {
     [BindProperty]
     public IntakeInput Input { get; set; } = new();

@@ -4,14 +4,13 @@ using TagPage.Core.Sports;
 using TagPage.Records.Events;
 using TagPage.Records.Jobs;
 using TagPage.Records.Shop;
-using TagPage.Records.Stock;
 using TagPage.Web.Http;
 
 namespace TagPage.Web.Pages.Desk;
 
 /// <summary>Somebody who is not on file yet, with their first racket.</summary>
-public sealed class VisitorModel(DeskStore desks, LiveDesks live, IntakeStore intakes, StringPickStore strings, StockStore stock, ShopStore shops)
-    : IntakePage(desks, live, intakes, strings, stock, shops)
+public sealed class VisitorModel(DeskStore desks, LiveDesks live, IntakeStore intakes, StringPickStore strings, ShopStore shops)
+    : IntakePage(desks, live, intakes, strings, shops)
 {
     public sealed record VisitorInput : IntakeInput
     {
