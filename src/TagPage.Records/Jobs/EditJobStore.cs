@@ -39,13 +39,13 @@ public sealed class EditJobStore(Database database, ShopStore shops, ShopClock c
     /// <summary>Something is changed that is kept beside the ticket: its price, where it is left and collected, or its first reading.</summary>
     private static bool IsMore(JobRow job, ChangedJobEntry input, string currency) =>
         job.PriceMinor != (input.Price is { } price ? Currencies.ToMinor(price, currency) : null)
-        || job.LeftAtId != input.LeftAt || job.CollectAtId != input.CollectAt
+        || job.LeftAtId != input.Stops.LeftAt || job.CollectAtId != input.Stops.CollectAt
         || job.Reading != input.Reading || (input.Reading is not null && job.InstrumentId != input.InstrumentId);
 
     private static void Follow(SqliteConnection connection, Who who, JobRow job, ChangedJobValues values, DateTimeOffset now)
     {
         var input = values.Changed;
-        JobStopStore.Set(connection, job.Id, input.LeftAt, input.CollectAt);
+        JobStopStore.Set(connection, job.Id, input.Stops);
         if (values.PriceMinor != job.PriceMinor)
             ChargeLineStore.Replace(connection, job.Id, PriceListStore.Get(connection).Agreed(ChargeLineStore.Of(connection, job.Id), values.PriceMinor), who, now);
         ReadingStore.SetFirst(connection, job.Id, input.StrungOn ?? input.ReceivedOn, input.Reading, input.InstrumentId);
@@ -62,7 +62,7 @@ public sealed class EditJobStore(Database database, ShopStore shops, ShopClock c
         : input.Order.Faults(job.Sport, shops.Get()).Concat(input.Days.Faults(today)).FirstOrDefault()
             ?? OutOfOrder(connection, job, input)
             ?? ReadingStore.FirstFault(connection, input.Reading, input.InstrumentId)
-            ?? JobStopStore.WhyNot(connection, input, job);
+            ?? JobStopStore.WhyNot(connection, input.Stops, job);
 
     private static StrungOutOfOrder? OutOfOrder(SqliteConnection connection, JobRow job, ChangedJobEntry input) =>
         job.StrungOn is { } was && input.StrungOn is { } on && BedStore.Passed(connection, job.RacketId, job.Id, was, on) is { } passed

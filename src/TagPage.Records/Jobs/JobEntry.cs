@@ -41,9 +41,7 @@ public record JobEntry
     /// <summary>The form asked about what looks odd, and it was confirmed: kept if a tension is outside the frame's range.</summary>
     public bool Confirmed { get; init; }
 
-    internal long? LeftAt => LeftAtId is > 0 ? LeftAtId : null;
-
-    internal long? CollectAt => CollectAtId is null ? LeftAt : CollectAtId is > 0 ? CollectAtId : null;
+    internal StopChoice Stops => new(LeftAtId, CollectAtId);
 
     internal JobOrder Order => new()
     {

@@ -10,9 +10,9 @@ internal static class JobStopStore
 {
     /// <summary>What stands against the stops of a ticket.</summary>
     /// <param name="connection">Of the transaction.</param>
-    /// <param name="input">The ticket as entered.</param>
+    /// <param name="input">As entered.</param>
     /// <param name="was">As it stood, whose stops may stay although they are no longer used; null for a new one.</param>
-    public static Refusal? WhyNot(SqliteConnection connection, JobEntry input, JobRow? was)
+    public static Refusal? WhyNot(SqliteConnection connection, StopChoice input, JobRow? was)
     {
         if (IsUnknown(connection, input.LeftAt, was))
             return new StopUnknown(nameof(input.LeftAtId));
@@ -31,6 +31,8 @@ internal static class JobStopStore
     private const string IsUsedSql = "SELECT EXISTS (SELECT 1 FROM stop WHERE id = @id AND is_ended = 0)";
 
     /// <summary>What was fetched or brought stays so where the stop stays the same.</summary>
+    public static void Set(SqliteConnection connection, long job, StopChoice stops) => Set(connection, job, stops.LeftAt, stops.CollectAt);
+
     public static void Set(SqliteConnection connection, long job, long? left, long? collect) =>
         connection.Execute(left is null && collect is null ? "DELETE FROM job_stop WHERE job_id = @job" : SetSql, new { job, left, collect });
 

@@ -115,7 +115,7 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
             BedStore.End(connection, bed.JobId, input.OldEndedOn ?? input.ReceivedOn, how);
         var values = new NewJobValues(racket.Id, input, strings, shop);
         var job = connection.ExecuteScalar<long>(AddSql, values);
-        JobStopStore.Set(connection, job, input.LeftAt, input.CollectAt);
+        JobStopStore.Set(connection, job, input.Stops);
         var list = PriceListStore.Get(connection);
         ChargeLineStore.Replace(connection, job, input.IsPricedWhole && values.PriceMinor is { } whole ? [list.Whole(whole)] : list.Lines(Priced(racket.Sport, input, values), values.PriceMinor), who, at.Now);
         if (input.Confirmed)
@@ -132,7 +132,7 @@ public sealed class NewJobStore(Database database, ShopStore shops, ShopClock cl
         ?? (Refusal?)(input.OldReading is not null && !ReadingStore.HasInstrument(connection, input.OldInstrumentId) ? new InstrumentUnknown(nameof(input.OldInstrumentId)) : null)
         ?? (Refusal?)(input.Photos.Count > PhotoStore.MostOfJob ? new TooManyPhotos(PhotoStore.MostOfJob, PhotoStore.MostOfJob) : null)
         ?? StringPickStore.WhyUnknown(connection, input)
-        ?? JobStopStore.WhyNot(connection, input, null);
+        ?? JobStopStore.WhyNot(connection, input.Stops, null);
 
     private static PricedJob Priced(Sport sport, NewJobEntry input, NewJobValues values) => new()
     {

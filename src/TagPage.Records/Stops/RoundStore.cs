@@ -84,7 +84,7 @@ public sealed class RoundStore(Database database, ShopClock clock)
         (DateTimeOffset Now, DateOnly Today) at = (clock.Now, clock.Today);
         return database.WriteAsShop(who, c =>
         {
-            var jobs = ids.Distinct().Take(Most).Select(id => JobStore.Get(c, who, id)).ToList();
+            var jobs = ids.Distinct().Take(Most).Select(id => JobStore.GetWithVisits(c, who, id)).ToList();
             if (jobs.Count == 0)
                 return new Outcome.Refused(new NoRacketChosen());
             if (jobs.Contains(null))

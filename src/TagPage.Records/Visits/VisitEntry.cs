@@ -16,12 +16,17 @@ public sealed record VisitEntry
 
     /// <summary>Of one that waits; null where no day was promised.</summary>
     public DateOnly? PromisedFor { get; init; }
+    /// <summary>Of one that waits, as of any job.</summary>
+    public long? LeftAtId { get; init; }
+    public long? CollectAtId { get; init; }
     public IReadOnlyList<VisitWork> Works { get; init; } = [];
     public string? Note { get; init; }
 
     /// <summary>Of a new one: numbers of what the price list has, and the price in the shop's currency, null for that of the list.</summary>
     public IReadOnlyList<long> Extras { get; init; } = [];
     public decimal? Price { get; init; }
+
+    internal StopChoice Stops => new(LeftAtId, CollectAtId);
 
     /// <param name="today">The shop’s day.</param>
     /// <param name="shop">In whose currency the price is.</param>

@@ -34,10 +34,12 @@ public sealed class VisitStore(Database database, ShopStore shops, ShopClock clo
         {
             if (NewJobStore.Racket(c, who, racket) is null)
                 return new Outcome.Absent();
-            if (input.Fault(today, shop, today) is { } why)
+            if ((input.Fault(today, shop, today) ?? (input.DoneOn is null ? JobStopStore.WhyNot(c, input.Stops, null) : null)) is { } why)
                 return new Outcome.Refused(why);
             var job = c.ExecuteScalar<long>(AddSql, new { racket, input.DoneOn, Promised = input.DoneOn is null ? input.PromisedFor : null, Today = today, Note = input.Note ?? "" });
             SetWorks(c, job, input.Works);
+            if (input.DoneOn is null)
+                JobStopStore.Set(c, job, input.Stops);
             ChargeLineStore.Replace(c, job, PriceListStore.Get(c).OfVisit(input.Extras, input.Price is { } price ? Currencies.ToMinor(price, shop.Currency) : null), who, now);
             ShareStore.Settle(c, job, who, now);
             JobDeedStore.Note(c, who, job, input.DoneOn is null ? JobDeed.TakenIn : JobDeed.Done, now);
@@ -72,6 +74,7 @@ public sealed class VisitStore(Database database, ShopStore shops, ShopClock clo
                 return new Outcome.Refused(new VisitInFuture());
             if (on < visit.ReceivedOn)
                 return new Outcome.Refused(new DoneOutOfOrder(visit.ReceivedOn, null));
+            JobStopStore.Fetched(c, id, now);
             c.Execute(DoneSql, new { id, on, now });
             ShareStore.Settle(c, id, who, now);
             JobDeedStore.Note(c, who, id, JobDeed.Done, now);
@@ -91,11 +94,14 @@ public sealed class VisitStore(Database database, ShopStore shops, ShopClock clo
                 return new Outcome.Absent();
             if (input.Version != visit.Version)
                 return Outcome.Stale;
-            if ((DaysFault(visit, input) ?? input.Fault(today, shop, visit.ReceivedOn)) is { } why)
+            var waits = visit.State == JobState.Waiting;
+            if ((DaysFault(visit, input) ?? input.Fault(today, shop, visit.ReceivedOn) ?? (waits ? JobStopStore.WhyNot(c, input.Stops, JobStore.GetWithVisits(c, who, id)) : null)) is { } why)
                 return new Outcome.Refused(why);
             if (c.Execute(ChangeSql, new { id, input.Version, input.DoneOn, input.PromisedFor, visit.IsOfOneDay, Note = input.Note ?? "" }) == 0)
                 return Outcome.Stale;
             SetWorks(c, id, input.Works);
+            if (waits)
+                JobStopStore.Set(c, id, input.Stops);
             ShareStore.Settle(c, id, who, now);
             JobDeedStore.Note(c, who, id, JobDeed.Changed, now);
             return new Outcome.Done(id);
@@ -116,13 +122,15 @@ public sealed class VisitStore(Database database, ShopStore shops, ShopClock clo
         WHERE id = @id AND version = @Version
         """;
 
-    /// <summary>One that was written by mistake, as long as no money came in for it and it is on no bill. Only the owner may. Done tells the racket.</summary>
+    /// <summary>One that was written by mistake, as long as no money came in for it, it is on no bill and has no photos. Only the owner may. Done tells the racket.</summary>
     public Outcome Delete(Who who, long id) => database.WriteAsOwner(who, c =>
     {
         if (Get(c, who, id) is not { } visit)
             return new Outcome.Absent();
         if (c.ExecuteScalar<bool>(InTheBooksSql, new { id }))
             return new Outcome.Refused(new VisitInTheBooks());
+        if (c.ExecuteScalar<bool>("SELECT EXISTS (SELECT 1 FROM photo WHERE job_id = @id)", new { id }))
+            return new Outcome.Refused(new PhotosOnIt());
         c.Execute(DeleteSql, new { id, visit.Ticket });
         return new Outcome.Done(visit.RacketId);
     });

@@ -1,12 +1,14 @@
 using TagPage.Core.Jobs;
 using TagPage.Core.Money;
 using TagPage.Core.Tags;
+using TagPage.Records.Condition;
 using TagPage.Records.DueDates;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Privacy;
 using TagPage.Records.Shop;
+using TagPage.Records.Stops;
 using TagPage.Records.Storage;
 using TagPage.Records.Tags;
 using TagPage.Records.Tests.Cast;
@@ -326,6 +328,41 @@ public sealed class VisitStoreTests : IDisposable
         Assert.IsType<Outcome.Done>(pickUp.Collect(Who.Shop, Party.Client(_street.Odalys), new PickUpEntry { FormKey = FormKey.New(), CollectedOn = Street.Today, Jobs = [visit, strung] }));
 
         Assert.Equal((JobState.Collected, JobState.Collected), (Job(visit).State, Job(strung).State));
+    }
+
+    [Fact]
+    public void One_that_is_left_at_a_stop_is_fetched_done_and_brought_on_the_round()
+    {
+        var stops = new StopStore(_street.Database, _street.Clock);
+        var desk = ((Outcome.Done)stops.Add(Who.Shop, new StopEntry { FormKey = FormKey.New(), Name = "Academy desk", Kind = StopKind.Desk })).Id;
+        var rounds = new RoundStore(_street.Database, _street.Clock);
+        _street.Refused<StopUnknown>(() => Store.Add(Who.Shop, _street.Racket, Later with { LeftAtId = 99 }));
+        var visit = Add(Later with { LeftAtId = desk });
+        Assert.Equal(visit, Assert.Single(rounds.Parts(Who.Shop).Single().ToFetch).Id);
+
+        _street.Check(true, () => rounds.Fetch(Who.Shop, [visit]));
+        _street.Check(true, () => rounds.Unfetch(Who.Shop, [visit]));
+        Store.Done(Who.Shop, visit, Street.Today);
+        Assert.Empty(rounds.Parts(Who.Shop).Single().ToFetch);
+        _street.Check(true, () => rounds.Bring(Who.Shop, [visit]));
+
+        Assert.Equal("Academy desk", Job(visit).IsAt);
+        Assert.Equal((desk, desk), (Visit(visit).LeftAtId!.Value, Visit(visit).CollectAtId!.Value));
+        Store.Change(Who.Shop, visit, Grip with { Version = Visit(visit).Version });
+        Assert.Equal(desk, Visit(visit).CollectAtId);
+    }
+
+    [Fact]
+    public void One_that_waits_can_be_collected_elsewhere_and_one_with_photos_is_not_deleted()
+    {
+        var stops = new StopStore(_street.Database, _street.Clock);
+        var desk = ((Outcome.Done)stops.Add(Who.Shop, new StopEntry { FormKey = FormKey.New(), Name = "Academy desk", Kind = StopKind.Desk })).Id;
+        var visit = Add(Later with { LeftAtId = desk });
+        _street.Check(true, () => Store.Change(Who.Shop, visit, Later with { Version = Visit(visit).Version, CollectAtId = desk }));
+        Assert.Equal((null, desk), (Visit(visit).LeftAtId, Visit(visit).CollectAtId!.Value));
+
+        new PhotoStore(_street.Database, _street.Time).Add(Who.Shop, visit, FormKey.New(), [new PhotoEntry { Width = 1, Height = 1, Small = [0xFF, 0xD8, 0xFF], Picture = [0xFF, 0xD8, 0xFF] }]);
+        _street.Refused<PhotosOnIt>(() => Store.Delete(Who.Shop, visit));
     }
 
     [Theory]

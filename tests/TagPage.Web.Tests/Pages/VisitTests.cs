@@ -193,6 +193,23 @@ public sealed class VisitTests : IDisposable
     }
 
     [Fact]
+    public async Task Racket_that_waits_for_a_visit_is_left_at_a_stop_and_looked_at_as_it_comes_in()
+    {
+        _shop.Records.Change("INSERT INTO stop (id, name, kind, position) VALUES (5, 'Lido desk', 'Desk', 1)");
+        var page = await Add(("Input.Waits", "true"), ("Input.LeftAtId", "5"));
+        var bram = _shop.Helper();
+
+        Assert.Contains("to be fetched from Lido desk", (await bram.Open(page)).Main, StringComparison.Ordinal);
+        var round = await bram.Open("/shop/round");
+        var fetched = await bram.Send(round, round.Document.QuerySelector<IHtmlFormElement>("form[action='/shop/round?handler=Fetch']")!, ("job", "2"));
+        Assert.Contains("Ticket 1002 is fetched from Lido desk.", (await bram.Open(fetched.Location!)).Main, StringComparison.Ordinal);
+
+        await bram.Send(await bram.Open("/shop/jobs/condition/2"), ("Input.GripWords", "torn at the end"));
+        Assert.Contains("torn at the end", (await bram.Open(page)).Main, StringComparison.Ordinal);
+        Assert.Equal("5", (await bram.Open(page.Replace("visits/", "visits/edit/", StringComparison.Ordinal))).Document.QuerySelector<IHtmlSelectElement>("[name='Input.LeftAtId']")!.Value);
+    }
+
+    [Fact]
     public async Task Promise_for_a_closed_day_and_a_second_one_that_waits_are_asked_about()
     {
         await Add(("Input.Waits", "true"));

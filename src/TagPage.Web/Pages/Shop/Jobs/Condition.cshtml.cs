@@ -22,7 +22,7 @@ public sealed class ConditionModel(JobStore jobs, ConditionStore conditions, Pho
 
     public ConditionRow Condition => conditions.OfJob(User.AtShop(), Id)!;
 
-    protected override JobRow? Find(long id) => jobs.Get(User.AtShop(), id);
+    protected override JobRow? Find(long id) => jobs.GetWithVisits(User.AtShop(), id);
 
     public void OnGet()
     {

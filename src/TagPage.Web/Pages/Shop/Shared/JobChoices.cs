@@ -12,9 +12,13 @@ public sealed record JobChoices(
     /// <summary>Where rackets are left and collected besides the shop's own bench; none where it has no such places.</summary>
     public IReadOnlyList<StopRow> Stops { get; init; } = [];
 
-    public IReadOnlyList<SelectListItem> LeftAt => [new SelectListItem(StopWords.OwnBench, ""), .. Stops.Select(ToItem)];
+    public IReadOnlyList<SelectListItem> LeftAt => LeftAtOf(Stops);
 
-    public IReadOnlyList<SelectListItem> CollectAt => [new SelectListItem("the same place", ""), new SelectListItem(StopWords.OwnBench, "0"), .. Stops.Select(ToItem)];
+    public IReadOnlyList<SelectListItem> CollectAt => CollectAtOf(Stops);
+
+    public static IReadOnlyList<SelectListItem> LeftAtOf(IEnumerable<StopRow> stops) => [new SelectListItem(StopWords.OwnBench, ""), .. stops.Select(ToItem)];
+
+    public static IReadOnlyList<SelectListItem> CollectAtOf(IEnumerable<StopRow> stops) => [new SelectListItem("the same place", ""), new SelectListItem(StopWords.OwnBench, "0"), .. stops.Select(ToItem)];
 
     private static SelectListItem ToItem(StopRow stop) => new(stop.Name, $"{stop.Id}");
 }

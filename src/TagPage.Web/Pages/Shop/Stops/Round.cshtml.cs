@@ -47,13 +47,13 @@ public sealed class RoundModel(RoundStore store, JobStore jobs, ShopClock clock)
 
     public static string Tickets(IEnumerable<long> tickets) => tickets.ToList() is [var one] ? $"ticket {one}" : $"tickets {string.Join(", ", tickets)}";
 
-    private string Said => $"{Tickets(Pressed.Distinct().Select(id => jobs.Get(User.AtShop(), id)!.Ticket))} {(Pressed.Distinct().Count() == 1 ? "is" : "are")}";
+    private string Said => $"{Tickets(Pressed.Distinct().Select(id => jobs.GetWithVisits(User.AtShop(), id)!.Ticket))} {(Pressed.Distinct().Count() == 1 ? "is" : "are")}";
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     private IActionResult After(Outcome outcome, JobDeed deed, Func<JobRow, string> what) => this.After(outcome, first =>
     {
         this.CanBeUndone(Undo(deed, Pressed.Distinct()));
-        return this.GoOn("/shop/round", $"{Capital(Said)} {what(jobs.Get(User.AtShop(), first)!)}.");
+        return this.GoOn("/shop/round", $"{Capital(Said)} {what(jobs.GetWithVisits(User.AtShop(), first)!)}.");
     });
 }

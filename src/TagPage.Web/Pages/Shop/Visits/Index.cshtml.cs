@@ -1,3 +1,4 @@
+using TagPage.Records.Condition;
 using TagPage.Records.Deeds;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
@@ -8,7 +9,7 @@ using TagPage.Web.Http.SignIn;
 
 namespace TagPage.Web.Pages.Shop.Visits;
 
-public sealed class IndexModel(VisitStore store, JobStore jobs, ChargeStore charges, PaymentStore payments, JobDeedStore deeds, ShopStore shops, ShopClock clock) : RecordPage<VisitRow>
+public sealed class IndexModel(VisitStore store, JobStore jobs, ChargeStore charges, PaymentStore payments, JobDeedStore deeds, ConditionStore conditions, ShopStore shops, ShopClock clock) : RecordPage<VisitRow>
 {
     /// <summary>Whose racket it is, and what was paid.</summary>
     public JobRow Job { get; private set; } = new();
@@ -19,6 +20,9 @@ public sealed class IndexModel(VisitStore store, JobStore jobs, ChargeStore char
 
     /// <summary>Who noted it; null where one person alone signs in.</summary>
     public string? By { get; private set; }
+
+    /// <summary>What the racket looked like when it came in.</summary>
+    public ConditionRow Condition => conditions.OfJob(User.AtShop(), Id)!;
 
     public ShopDetails Shop => shops.Get();
 

@@ -3,6 +3,7 @@ using TagPage.Core.Jobs;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Shop;
+using TagPage.Records.Stops;
 using TagPage.Records.Storage;
 using TagPage.Records.Visits;
 using TagPage.Web.Http.Forms;
@@ -11,7 +12,7 @@ using TagPage.Web.Http.SignIn;
 namespace TagPage.Web.Pages.Shop.Visits;
 
 /// <summary>Work on a racket whose strings stay in it.</summary>
-public sealed class NewModel(VisitStore store, NewJobStore rackets, PriceListStore prices, ShopStore shops, ShopClock clock) : RecordPage<NewJobStore.RacketRow>
+public sealed class NewModel(VisitStore store, NewJobStore rackets, PriceListStore prices, StopStore stops, ShopStore shops, ShopClock clock) : RecordPage<NewJobStore.RacketRow>
 {
     [BindProperty(SupportsGet = true, Name = "racket")]
     public long RacketId { get; set; }
@@ -22,6 +23,8 @@ public sealed class NewModel(VisitStore store, NewJobStore rackets, PriceListSto
     public ShopDetails Shop => shops.Get();
 
     public PriceList Prices => prices.Get();
+
+    public IReadOnlyList<StopRow> Stops => stops.InUse();
 
     protected override long Asked => RacketId;
 

@@ -22,6 +22,10 @@ public sealed record VisitInput
     [LikelyYear]
     public DateOnly? PromisedFor { get; init; }
 
+    public long? LeftAtId { get; init; }
+
+    public long? CollectAtId { get; init; }
+
     public List<VisitWork> Works { get; init; } = [];
 
     [StringLength(500, ErrorMessage = "Keep the note within 500 characters.")]
@@ -40,5 +44,5 @@ public sealed record VisitInput
     /// <summary>As far as it was typed.</summary>
     public JobDays ToDays() => new() { PromisedFor = Waits ? PromisedFor : null };
 
-    public VisitEntry ToEntry() => new() { FormKey = FormKey, Version = Version, DoneOn = Waits ? null : DoneOn, PromisedFor = PromisedFor, Works = Works, Note = Note, Extras = Extras, Price = Price };
+    public VisitEntry ToEntry() => new() { FormKey = FormKey, Version = Version, DoneOn = Waits ? null : DoneOn, PromisedFor = PromisedFor, LeftAtId = LeftAtId, CollectAtId = CollectAtId, Works = Works, Note = Note, Extras = Extras, Price = Price };
 }
