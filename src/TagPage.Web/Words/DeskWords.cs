@@ -2,6 +2,7 @@ using System.Globalization;
 using TagPage.Core.EventDesk;
 using TagPage.Core.Jobs;
 using TagPage.Records.Events;
+using TagPage.Records.Shop;
 
 namespace TagPage.Web.Words;
 
@@ -39,6 +40,11 @@ public static class DeskWords
         (Supplier.Client, _) => "mains the player’s own, crosses from the desk",
         _ => "mains from the desk, crosses the player’s own",
     };
+
+    /// <summary>What a racket costs by whose strings they are; null where the event has no two prices.</summary>
+    public static string? Prices(EventRow desk, ShopDetails shop) => desk is { PriceOwnMinor: { } own, PriceDeskMinor: { } ours }
+        ? $"{Formats.Money(own, shop)} with the player’s, {Formats.Money(ours, shop)} with the desk’s"
+        : null;
 
     /// <summary>Whose racket comes in: a helper reads of a junior what a guardian agreed to, or the number they have here.</summary>
     public static string Player(bool isHelper, bool junior, string name, string agreedName, int? number) =>

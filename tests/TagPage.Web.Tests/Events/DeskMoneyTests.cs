@@ -43,8 +43,10 @@ public sealed class DeskMoneyTests : IDisposable
         var fair = new Fairground(_shop);
         var kind = _shop.Records.Kind();
         var tablet = await fair.Tablet();
+        var form = await tablet.Open(fair.Home + "/in/visitor");
+        Assert.Contains("£12.00 with the player’s, £20.00 with the desk’s", form.Main, StringComparison.Ordinal);
 
-        await tablet.Send(await tablet.Open(fair.Home + "/in/visitor"),
+        await tablet.Send(form,
             ("Input.Visitor.Name", "Tove Alling"), ("Input.MainsTension", "52"), ("Input.MainsId", $"{kind}"), ("Input.MainsSuppliedBy", "Shop"), ("Input.CrossesSuppliedBy", "Client"));
         Assert.Equal(1600, fair.Board.Entries.Single().PriceMinor);
         Assert.Contains("mains from the desk, crosses the player’s own", (await tablet.Open(fair.Home + "/entry/1")).Main, StringComparison.Ordinal);
