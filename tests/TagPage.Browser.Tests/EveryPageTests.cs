@@ -2,6 +2,9 @@ using SkiaSharp;
 using TagPage.Core.Rackets;
 using TagPage.Records.Condition;
 using TagPage.Records.Demo;
+using TagPage.Records.Money;
+using TagPage.Records.Prepaid;
+using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Start.Demo;
 
@@ -29,7 +32,7 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
         "/shop/events", "/shop/events/new", "/shop/events/1", "/shop/events/edit/1", "/shop/events/1/technician/1", "/shop/events/day/1",
         "/desk/1", "/desk/1/board", "/desk/1/technician/1", "/desk/1/in?q=a", "/desk/1/in/visitor", "/desk/1/in/racket/1", "/desk/1/in/player/1", "/desk/1/out?q=9", "/desk/1/shift", "/desk/1/sheet",
         "/desk/1/entry/1", "/desk/1/entry/2", "/desk/1/entry/1/change", "/desk/1/left", "/shop/events/bill/1?team=Norden",
-        "/shop/settings/messages", "/shop/settings/reminders", "/shop/import", "/shop/import/list", "/shop/whole", "/shop/help", "/shop/help/restring-by", "/shop/help/licences", "/shop/help/licence-texts/MIT.txt", "/account/password", "/account/security", "/shop/audit", "/shop/people", "/shop/machines", "/shop/machines/new", "/shop/stops", "/shop/stops/new", "/shop/stops/edit/1", "/shop/round", "/shop/prepaid/sell/client/1", "/shop/prepaid/sell/payer/1", "/shop/prepaid/use/1", "/shop/loans", "/shop/loans/new", "/shop/loans/edit/1", "/shop/loans/lend?client=1", "/shop/loans/back/1", "/shop/visits/new?racket=1", "/shop/visits/226", "/shop/visits/done/226", "/shop/visits/edit/226", "/shop/people/invite", "/shop/people/tablets", "/shop/privacy", "/account/second-step", "/account/passkeys",
+        "/shop/settings/messages", "/shop/settings/reminders", "/shop/import", "/shop/import/list", "/shop/whole", "/shop/help", "/shop/help/restring-by", "/shop/help/licences", "/shop/help/licence-texts/MIT.txt", "/account/password", "/account/security", "/shop/audit", "/shop/people", "/shop/machines", "/shop/machines/new", "/shop/stops", "/shop/stops/new", "/shop/stops/edit/1", "/shop/round", "/shop/prepaid/sell/client/1", "/shop/prepaid/sell/payer/1", "/shop/prepaid/receipt/1", "/shop/prepaid/use/1", "/shop/loans", "/shop/loans/new", "/shop/loans/edit/1", "/shop/loans/lend?client=1", "/shop/loans/back/1", "/shop/visits/new?racket=1", "/shop/visits/226", "/shop/visits/done/226", "/shop/visits/edit/226", "/shop/people/invite", "/shop/people/tablets", "/shop/privacy", "/account/second-step", "/account/passkeys",
     ];
 
     [Fact]
@@ -46,8 +49,12 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
         await runa.SignIn();
         BusyDesk.Fill(stage);
         Photograph();
-        await Walk(runa, [.. SignedIn, $"/shop/rackets/{stage.Get<DemoStore>().Lost!.RacketId}", $"/shop/tags/finders/{stage.Get<DemoShop>().Showcase}"]);
+        var sale = Assert.IsType<Outcome.Done>(stage.Get<PrepaidStore>().Sell(Who.Shop, Party.Client(Juergen), new PrepaidEntry { FormKey = FormKey.New(), BoughtOn = stage.Get<ShopClock>().Today, Restrings = 5, AmountMinor = 8000 })).Id;
+        await Walk(runa, [.. SignedIn, $"/shop/prepaid/receipt/{sale}", $"/shop/rackets/{stage.Get<DemoStore>().Lost!.RacketId}", $"/shop/tags/finders/{stage.Get<DemoShop>().Showcase}"]);
     }
+
+    /// <summary>He reads German, whose words are long.</summary>
+    private const long Juergen = 5;
 
     private void Photograph()
     {

@@ -65,6 +65,7 @@ public sealed class Journey : IAsyncDisposable
     public async Task FitsTheScreen()
     {
         var size = Page.ViewportSize!;
+        await Page.FitsAndBreaksNoWord("as it is");
         await Page.SetViewportSizeAsync(320, size.Height);
         await Page.FitsAndBreaksNoWord("at 320 pixels");
         await Page.SetViewportSizeAsync(360, size.Height);

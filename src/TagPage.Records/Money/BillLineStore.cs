@@ -17,15 +17,17 @@ internal sealed record BillHead(long? ClientId, long? PayerId, string Name, stri
 internal static class BillLineStore
 {
     /// <summary>SQL: no bill that holds has job j.</summary>
-    internal const string StandsOnNone = """
-        NOT EXISTS (SELECT 1 FROM bill_line l JOIN bill b ON b.id = l.bill_id
-                    WHERE l.job_id = j.id AND b.cancels_id IS NULL AND NOT EXISTS (SELECT 1 FROM bill x WHERE x.cancels_id = b.id))
+    internal const string StandsOnNone = $"""
+        NOT EXISTS (SELECT 1 FROM bill_line l JOIN bill b ON b.id = l.bill_id WHERE l.job_id = j.id AND {Holds})
         """;
+
+    /// <summary>SQL: bill b neither cancels another nor is cancelled.</summary>
+    internal const string Holds = "b.cancels_id IS NULL AND NOT EXISTS (SELECT 1 FROM bill x WHERE x.cancels_id = b.id)";
 
     /// <summary>The new bill's id.</summary>
     internal static long Write(SqliteConnection connection, BillHead head, IReadOnlyList<BillLine> lines, ShopDetails shop, Who who, (DateTimeOffset Now, DateOnly Today) at)
     {
-        var paid = connection.ExecuteScalar<long>(PaidSql, new { ids = JsonSerializer.Serialize(lines.Select(line => line.JobId).Distinct()) });
+        var paid = connection.ExecuteScalar<long>(PaidSql, new { jobs = Ids(lines.Select(line => line.JobId)), sales = Ids(lines.Select(line => line.PrepaidId)) });
         var bill = connection.ExecuteScalar<long>(NumberSql, new
         {
             head.ClientId,
@@ -49,8 +51,11 @@ internal static class BillLineStore
     }
 
     private const string PaidSql = """
-        SELECT COALESCE(SUM(amount_minor), 0) FROM payment_share WHERE job_id IN (SELECT value FROM json_each(@ids))
+        SELECT (SELECT COALESCE(SUM(amount_minor), 0) FROM payment_share WHERE job_id IN (SELECT value FROM json_each(@jobs)))
+             + (SELECT COALESCE(SUM(amount_minor), 0) FROM prepaid WHERE id IN (SELECT value FROM json_each(@sales)))
         """;
+
+    private static string Ids(IEnumerable<long?> ids) => JsonSerializer.Serialize(ids.OfType<long>().Distinct());
 
     private static string Sender(SqliteConnection connection, ShopDetails shop)
     {
@@ -107,6 +112,7 @@ internal static class BillLineStore
         bill,
         Position = i + 1,
         line.JobId,
+        line.PrepaidId,
         line.Ticket,
         line.StrungOn,
         line.IsVisit,
@@ -122,7 +128,7 @@ internal static class BillLineStore
     }));
 
     private const string LineSql = """
-        INSERT INTO bill_line (bill_id, position, job_id, ticket, strung_on, is_visit, whose, racket, desk, kind, words, centimetres, metre_minor, amount_minor, tax_bp)
-        VALUES (@bill, @Position, @JobId, @Ticket, @StrungOn, @IsVisit, @Whose, @Racket, @Desk, @Kind, @Words, @Centimetres, @MetreMinor, @AmountMinor, @TaxBp)
+        INSERT INTO bill_line (bill_id, position, job_id, prepaid_id, ticket, strung_on, is_visit, whose, racket, desk, kind, words, centimetres, metre_minor, amount_minor, tax_bp)
+        VALUES (@bill, @Position, @JobId, @PrepaidId, @Ticket, @StrungOn, @IsVisit, @Whose, @Racket, @Desk, @Kind, @Words, @Centimetres, @MetreMinor, @AmountMinor, @TaxBp)
         """;
 }

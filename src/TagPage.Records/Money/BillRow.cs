@@ -65,7 +65,12 @@ public sealed record BillRow
 public sealed record BillLine
 {
     public long? JobId { get; init; }
-    public long Ticket { get; init; }
+
+    /// <summary>Restrings sold in advance, how many and what each covers; then there is no ticket, and the day is that of the sale.</summary>
+    public long? PrepaidId { get; init; }
+    public int? Restrings { get; init; }
+    public PrepaidCover? Covers { get; init; }
+    public long? Ticket { get; init; }
     public DateOnly StrungOn { get; init; }
 
     /// <summary>Of work without new strings; then the day is that of the work.</summary>

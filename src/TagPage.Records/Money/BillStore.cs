@@ -45,7 +45,11 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
     internal const string GetSql = $"{BillRow.Select} WHERE b.id = @id AND @IsOwner";
 
     private const string LinesSql = """
-        SELECT job_id, ticket, strung_on, is_visit, whose, racket, desk, kind, words, centimetres, metre_minor, amount_minor, tax_bp FROM bill_line WHERE bill_id = @id ORDER BY position
+        SELECT l.job_id, l.prepaid_id, s.restrings, s.covers, l.ticket, l.strung_on, l.is_visit, l.whose, l.racket, l.desk, l.kind, l.words, l.centimetres, l.metre_minor, l.amount_minor, l.tax_bp
+        FROM bill_line l
+        LEFT JOIN prepaid s ON s.id = l.prepaid_id
+        WHERE l.bill_id = @id
+        ORDER BY l.position
         """;
 
     /// <summary>Of a party's rackets strung in a month, as far as they stand on no bill. Done tells the bill.</summary>
@@ -86,6 +90,32 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
         FROM (SELECT j.id, j.ticket, COALESCE(j.strung_on, j.done_on) AS strung_on, j.done_on IS NOT NULL AS is_visit, p.name AS whose, r.number AS racket {Unbilled} AND COALESCE(j.strung_on, j.done_on) BETWEEN @from AND @to) n
         JOIN charge h ON h.job_id = n.id
         ORDER BY n.strung_on, n.id, h.id
+        """;
+
+    /// <summary>Of restrings that were sold in advance, as long as they stand on no bill and were not taken back. Done tells the bill.</summary>
+    public Outcome MakePrepaid(Who who, Party party, long prepaid)
+    {
+        var (now, today) = (clock.Now, clock.Today);
+        return database.WriteAsOwner(who, c =>
+        {
+            var values = new { who.IsOwner, party.ClientId, party.PayerId, prepaid };
+            if (c.QuerySingleOrDefault<Addressed>(ToSql, values) is not { } addressed || !c.ExecuteScalar<bool>(IsTheirsSql, values))
+                return new Outcome.Absent();
+            if (c.Query<BillLine>(PrepaidLinesSql, values).AsList() is not [var line])
+                return new Outcome.Refused(new NothingToBill());
+            var shop = shops.Get();
+            var head = new BillHead(party.ClientId, party.PayerId, addressed.Name, "", line.StrungOn, line.StrungOn) { Language = addressed.Language ?? shop.Language };
+            return new Outcome.Done(BillLineStore.Write(c, head, [line], shop, who, (now, today)));
+        });
+    }
+
+    private const string IsTheirsSql = "SELECT EXISTS (SELECT 1 FROM prepaid WHERE id = @prepaid AND (client_id = @ClientId OR payer_id = @PayerId))";
+
+    private const string PrepaidLinesSql = $"""
+        SELECT p.id AS prepaid_id, p.bought_on AS strung_on, 'Prepaid' AS kind, p.amount_minor, p.tax_bp
+        FROM prepaid p
+        WHERE p.id = @prepaid AND @IsOwner AND NOT EXISTS (SELECT 1 FROM payment u WHERE u.undoes_id = p.payment_id)
+          AND NOT EXISTS (SELECT 1 FROM bill_line l JOIN bill b ON b.id = l.bill_id WHERE l.prepaid_id = p.id AND {BillLineStore.Holds})
         """;
 
     /// <summary>Cancels a bill by another one with its amounts below zero; its rackets can be billed again. Done tells the new one.</summary>

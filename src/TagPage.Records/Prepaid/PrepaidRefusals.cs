@@ -4,6 +4,9 @@ namespace TagPage.Records.Prepaid;
 
 public sealed record BoughtInFuture() : Refusal(nameof(PrepaidEntry.BoughtOn));
 
+/// <summary>The year must be wrong.</summary>
+public sealed record BoughtLongAgo() : Refusal(nameof(PrepaidEntry.BoughtOn));
+
 public sealed record RestringsUnlikely(int Most) : Refusal(nameof(PrepaidEntry.Restrings));
 
 public sealed record PrepaidAmountMissing() : Refusal("Amount");

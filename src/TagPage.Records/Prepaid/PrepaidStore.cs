@@ -27,6 +27,9 @@ public sealed class PrepaidStore(Database database, ShopClock clock)
         /// <summary>The payment was taken back.</summary>
         public bool IsUndone { get; init; }
 
+        /// <summary>A bill of it holds.</summary>
+        public bool IsBilled { get; init; }
+
         public int Left => IsUndone ? 0 : Restrings - Used;
     }
 
@@ -39,10 +42,57 @@ public sealed class PrepaidStore(Database database, ShopClock clock)
     private const string OfSql = """
         SELECT b.id, b.bought_on, b.restrings, b.covers, b.amount_minor, b.payment_id,
                (SELECT COUNT(*) FROM prepaid_use u WHERE u.prepaid_id = b.id AND u.given_back_at IS NULL) AS used,
-               EXISTS (SELECT 1 FROM payment p WHERE p.undoes_id = b.payment_id) AS is_undone
+               EXISTS (SELECT 1 FROM payment p WHERE p.undoes_id = b.payment_id) AS is_undone,
+               EXISTS (SELECT 1 FROM bill_line l JOIN bill ON bill.id = l.bill_id WHERE l.prepaid_id = b.id AND bill.cancels_id IS NULL AND NOT EXISTS (SELECT 1 FROM bill x WHERE x.cancels_id = bill.id)) AS is_billed
         FROM prepaid b
         WHERE (b.client_id = @ClientId OR b.payer_id = @PayerId) AND @IsShop
         ORDER BY b.bought_on, b.id
+        """;
+
+    /// <summary>A sale, for its receipt.</summary>
+    public sealed record Sale
+    {
+        public long Id { get; init; }
+        public DateOnly BoughtOn { get; init; }
+        public int Restrings { get; init; }
+        public PrepaidCover Covers { get; init; }
+        public long AmountMinor { get; init; }
+        public int TaxBp { get; init; }
+        public PaymentMethod Method { get; init; }
+        public long? ClientId { get; init; }
+        public long? PayerId { get; init; }
+        public string Name { get; init; } = "";
+
+        /// <summary>ISO 639-1; null for somebody who pays for others.</summary>
+        public string? Language { get; init; }
+    }
+
+    /// <summary>Null where the payment was taken back, and where whose it was is no longer on file.</summary>
+    public Sale? Get(Who who, long id) => database.Read(c => c.QuerySingleOrDefault<Sale>(SaleSql, new { who.IsShop, id }));
+
+    private const string SaleSql = """
+        SELECT b.id, b.bought_on, b.restrings, b.covers, b.amount_minor, b.tax_bp, p.method, b.client_id, b.payer_id, COALESCE(y.name, c.name) AS name, c.language
+        FROM prepaid b
+        JOIN payment p ON p.id = b.payment_id
+        LEFT JOIN client c ON c.id = b.client_id
+        LEFT JOIN payer y ON y.id = b.payer_id
+        WHERE b.id = @id AND @IsShop AND COALESCE(y.id, c.id) IS NOT NULL AND NOT EXISTS (SELECT 1 FROM payment u WHERE u.undoes_id = b.payment_id)
+        """;
+
+    /// <summary>
+    /// How many would be lost with a client’s data: their own, and to the shop also those of somebody who pays for nobody else. Null for
+    /// whoever may not delete it.
+    /// </summary>
+    public int? LostWith(Who who, long client) => database.Read(c =>
+    {
+        if (!who.IsOwner && who.ClientId != client)
+            return (int?)null;
+        var parties = c.ExecuteScalar<long?>(OnlyPayerSql, new { client }) is { } payer && who.IsOwner ? new[] { Party.Client(client), Party.Payer(payer) } : [Party.Client(client)];
+        return parties.Sum(party => Of(c, Who.Shop, party).Sum(row => row.Left));
+    });
+
+    private const string OnlyPayerSql = """
+        SELECT payer_id FROM client WHERE id = @client AND NOT EXISTS (SELECT 1 FROM client o WHERE o.payer_id = client.payer_id AND o.id <> client.id)
         """;
 
     /// <summary>How many a client has left; null for one who never had any, and for whom somebody else pays.</summary>
@@ -60,6 +110,8 @@ public sealed class PrepaidStore(Database database, ShopClock clock)
                 return new Outcome.Absent();
             if (input.BoughtOn > today)
                 return new Outcome.Refused(new BoughtInFuture());
+            if (input.BoughtOn < ShopClock.Earliest)
+                return new Outcome.Refused(new BoughtLongAgo());
             if (input.Restrings is < 1 or > Most)
                 return new Outcome.Refused(new RestringsUnlikely(Most));
             if (input.AmountMinor is <= 0 or > MinorUnits.Most)

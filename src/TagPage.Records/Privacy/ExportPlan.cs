@@ -60,7 +60,7 @@ public static class ExportPlan
         new("prepaid", "client_id = @client", "id bought_on restrings covers amount_minor tax_bp payment_id note made_at", "client_id payer_id made_by"),
         new("prepaid_use", "prepaid_id IN (SELECT id FROM prepaid WHERE client_id = @client)", "prepaid_id job_id ticket used_on given_back_at made_at", "id made_by"),
         new("bill", "client_id = @client", "id year number to_name to_address from_on to_on issued_on currency language paid_minor cancels_id", "client_id payer_id shop made_at made_by"),
-        new("bill_line", "bill_id IN (SELECT id FROM bill WHERE client_id = @client)", "bill_id position ticket strung_on is_visit whose racket desk kind words centimetres metre_minor amount_minor tax_bp", "job_id"),
+        new("bill_line", "bill_id IN (SELECT id FROM bill WHERE client_id = @client)", "bill_id position prepaid_id ticket strung_on is_visit whose racket desk kind words centimetres metre_minor amount_minor tax_bp", "job_id"),
         new("job_request", $"job_id IN ({Jobs})", "job_id asked_in asked_words expected drop_off_where drop_off_by needed_by"),
         new("job_stop", $"job_id IN ({Jobs})", "job_id left_at collect_at fetched_at brought_at"),
         new("stop", $"id IN (SELECT left_at FROM job_stop WHERE job_id IN ({Jobs}) UNION SELECT collect_at FROM job_stop WHERE job_id IN ({Jobs}))", "id name kind", "position is_ended version"),

@@ -5,6 +5,7 @@ using TagPage.Records.Money;
 using TagPage.Records.Outbox;
 using TagPage.Records.Shop;
 using TagPage.Web.Words;
+using TagPage.Web.Words.OwnPage;
 
 namespace TagPage.Web.Papers;
 
@@ -67,15 +68,19 @@ public static class BillPaper
     {
         yield return (words.Say.Number, bill.Name);
         yield return (words.Say.Date, words.Language.Day(bill.IssuedOn));
-        yield return (bill.Lines.Any(line => line.IsVisit) ? words.Say.WorkDays : words.Say.StrungDays, words.Days(bill.FromOn, bill.ToOn));
+        yield return (Days(bill, words.Say), words.Days(bill.FromOn, bill.ToOn));
         if (bill.Sender.TaxNumber.Length > 0)
             yield return (words.Say.TaxNumber, bill.Sender.TaxNumber);
     }
 
-    private static IEnumerable<SheetRow> Rows(IGrouping<long, BillLine> ticket, string currency, PaperWords words)
+    private static string Days(BillRow bill, OwnPagePaperPhrases say) =>
+        bill.Lines.All(line => line.PrepaidId is not null) ? say.Bought : bill.Lines.Any(line => line.IsVisit) ? say.WorkDays : say.StrungDays;
+
+    private static IEnumerable<SheetRow> Rows(IGrouping<long?, BillLine> ticket, string currency, PaperWords words)
     {
         var (first, say) = (ticket.First(), words.Say);
-        yield return new SheetRow(words.List(say.Ticket.Fill(("ticket", $"{first.Ticket}")), words.On(first.IsVisit ? say.DoneOn : say.StrungOn, first.StrungOn), words.Whose(first)), "") { IsHeading = true };
+        if (ticket.Key is not null)
+            yield return new SheetRow(words.List(say.Ticket.Fill(("ticket", $"{first.Ticket}")), words.On(first.IsVisit ? say.DoneOn : say.StrungOn, first.StrungOn), words.Whose(first)), "") { IsHeading = true };
         foreach (var line in ticket)
             yield return new SheetRow(words.Of(line, currency), words.Language.Money(line.AmountMinor, currency));
     }

@@ -36,7 +36,11 @@ public sealed class PaperWords(Language language)
         _ => line.Whose,
     };
 
-    public string Of(BillLine line, string currency) => Line(line.Kind, line.Words, line.Centimetres, line.MetreMinor, currency);
+    public string Of(BillLine line, string currency) => line is { Restrings: { } restrings, Covers: { } covers } ? Restrings(restrings, covers) : Line(line.Kind, line.Words, line.Centimetres, line.MetreMinor, currency);
+
+    /// <summary>Sold in advance.</summary>
+    public string Restrings(int restrings, PrepaidCover covers) =>
+        List(Say.Restrings.Fill(("n", $"{restrings}")), covers == PrepaidCover.Labour ? Say.CoversLabour : Say.CoversBoth);
 
     public string Of(ChargeLine line, string currency) => Line(line.Kind, line.Words, line.Centimetres, line.MetreMinor, currency);
 

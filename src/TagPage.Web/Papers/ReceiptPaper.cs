@@ -3,8 +3,10 @@ using TagPage.Core.Text;
 using TagPage.Labels.Papers;
 using TagPage.Records.Jobs;
 using TagPage.Records.Money;
+using TagPage.Records.Prepaid;
 using TagPage.Records.Shop;
 using TagPage.Web.Words;
+using TagPage.Web.Words.OwnPage;
 
 namespace TagPage.Web.Papers;
 
@@ -30,9 +32,9 @@ public static class ReceiptPaper
         {
             Language = words.Language.Code,
             Title = tickets.Count == 1 ? say.Receipt.Fill(("ticket", $"{first.Ticket}")) : say.Receipts.Fill(("n", $"{tickets.Count}")),
-            From = BillPaper.From(new BillSender { Name = shop.Name, Street = shop.Street, Town = shop.Town, Phone = shop.Phone, Mail = shop.Mail }),
+            From = From(shop),
             To = [first.Payer ?? first.Client],
-            Facts = [.. tickets.Count == 1 ? Facts(first, words) : [], .. list.TaxNumber.Length > 0 ? [(say.TaxNumber, list.TaxNumber)] : Array.Empty<(string, string)>()],
+            Facts = [.. tickets.Count == 1 ? Facts(first, words) : [], .. TaxNumber(list, say)],
             Rows = [.. tickets.SelectMany(ticket => Rows(ticket, shop, words, withHeading: tickets.Count > 1))],
             Sums =
             [
@@ -43,6 +45,35 @@ public static class ReceiptPaper
             ],
         };
     }
+
+    /// <summary>Of restrings that were sold in advance.</summary>
+    public static Sheet Of(PrepaidStore.Sale sale, ShopDetails shop, PriceList list)
+    {
+        var words = PaperWords.In(sale.Language ?? shop.Language);
+        var say = words.Say;
+        var (amount, day) = (words.Language.Money(sale.AmountMinor, shop), words.Language.Day(sale.BoughtOn));
+        return new Sheet
+        {
+            Language = words.Language.Code,
+            Title = say.PrepaidReceipt,
+            From = From(shop),
+            To = [sale.Name],
+            Facts = [(say.Bought, day), .. TaxNumber(list, say)],
+            Rows = [new SheetRow(words.Restrings(sale.Restrings, sale.Covers), amount)],
+            Sums =
+            [
+                .. words.Taxes(Tax.Of([(sale.AmountMinor, sale.TaxBp)]), shop.Country, shop.Currency),
+                (say.Total, amount),
+                (say.Paid.Fill(("how", words.Of(sale.Method)), ("day", day)), words.Language.Money(-sale.AmountMinor, shop)),
+                (say.ToPay, words.Language.Money(0, shop)),
+            ],
+        };
+    }
+
+    private static IReadOnlyList<string> From(ShopDetails shop) =>
+        BillPaper.From(new BillSender { Name = shop.Name, Street = shop.Street, Town = shop.Town, Phone = shop.Phone, Mail = shop.Mail });
+
+    private static (string, string)[] TaxNumber(PriceList list, OwnPagePaperPhrases say) => list.TaxNumber.Length > 0 ? [(say.TaxNumber, list.TaxNumber)] : [];
 
     /// <summary>A payment for several tickets is one line.</summary>
     private static IEnumerable<PaymentStore.Row> Paid(IEnumerable<Ticket> tickets) => tickets.SelectMany(ticket => ticket.Payments)

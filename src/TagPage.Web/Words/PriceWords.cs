@@ -66,6 +66,7 @@ public static class PriceWords
         CreditTooSmall small => $"There is {Formats.Money(small.FreeMinor, small.Currency)} in credit, which is less than what is still to be paid. Choose another way to pay, or pay a part from credit.",
         PrepaidUsed { Count: var used } => $"{(used == 1 ? "One restring" : $"{used} restrings")} that this payment bought in advance {(used == 1 ? "is" : "are")} used already. Give that back on the ticket first.",
         BoughtInFuture => "This day is in the future. Enter the day it was paid.",
+        BoughtLongAgo => "Check the year.",
         RestringsUnlikely { Most: var most } => $"Enter how many restrings: 1 to {most}.",
         PrepaidAmountMissing => "Enter an amount above zero.",
         NoPrepaidLeft => "No restring that was paid in advance is left.",

@@ -4,6 +4,7 @@ using TagPage.Records.Jobs;
 using TagPage.Records.Money;
 using TagPage.Records.Prepaid;
 using TagPage.Records.Privacy;
+using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Records.Tests.Cast;
 using TagPage.Records.Tests.Money;
@@ -183,6 +184,7 @@ public sealed class PrepaidStoreTests : IDisposable
     public void What_does_not_fit_is_refused_and_a_form_sent_twice_sells_once()
     {
         _street.Refused<BoughtInFuture>(() => Store.Sell(Who.Shop, Party, Two with { BoughtOn = Street.Today.AddDays(1) }));
+        _street.Refused<BoughtLongAgo>(() => Store.Sell(Who.Shop, Party, Two with { BoughtOn = new(1926, 11, 25) }));
         _street.Refused<RestringsUnlikely>(() => Store.Sell(Who.Shop, Party, Two with { Restrings = 0 }));
         _street.Refused<RestringsUnlikely>(() => Store.Sell(Who.Shop, Party, Two with { Restrings = 101 }));
         _street.Refused<PrepaidAmountMissing>(() => Store.Sell(Who.Shop, Party, Two with { AmountMinor = 0 }));
@@ -190,6 +192,80 @@ public sealed class PrepaidStoreTests : IDisposable
         Assert.Equal(Store.Sell(Who.Shop, Party, twice), Store.Sell(Who.Shop, Party, twice));
         Assert.Equal(4, Left);
     }
+
+    [Fact]
+    public void Sale_has_a_bill_of_its_own_that_is_paid_and_can_be_cancelled()
+    {
+        _street.Records.Change("UPDATE client SET language = 'de'");
+        var bill = Bills.Get(Who.Shop, Assert.IsType<Outcome.Done>(Bills.MakePrepaid(Who.Shop, Party, 1)).Id)!;
+
+        Assert.Equal(("2026-0001", "Odalys Ferran", "de", 3200L, 3200L, 0L), (bill.Name, bill.ToName, bill.Language, bill.TotalMinor, bill.PaidMinor, bill.ToPayMinor));
+        Assert.Equal((Street.Today, Street.Today), (bill.FromOn, bill.ToOn));
+        var line = Assert.Single(bill.Lines);
+        Assert.Equal((1L, 2, PrepaidCover.Labour, null, 2000), (line.PrepaidId!.Value, line.Restrings!.Value, line.Covers!.Value, line.Ticket, line.TaxBp));
+        // 32.00 with 20 % is 5.3333…
+        Assert.Equal([new TaxPart(2000, 3200, 533)], bill.Taxes);
+        Assert.True(Store.Of(Who.Shop, Party)[0].IsBilled);
+        _street.Refused<NothingToBill>(() => Bills.MakePrepaid(Who.Shop, Party, 1));
+
+        var counter = Bills.Get(Who.Shop, Assert.IsType<Outcome.Done>(Bills.Cancel(Who.Shop, bill.Id)).Id)!;
+        Assert.Equal((-3200L, -3200L, 2), (counter.TotalMinor, counter.PaidMinor, counter.Lines[0].Restrings!.Value));
+        Assert.False(Store.Of(Who.Shop, Party)[0].IsBilled);
+        Assert.IsType<Outcome.Done>(Bills.MakePrepaid(Who.Shop, Party, 1));
+    }
+
+    [Fact]
+    public void Nothing_is_billed_of_a_sale_that_was_taken_back_or_is_somebody_elses()
+    {
+        Assert.IsType<Outcome.Absent>(Bills.MakePrepaid(Who.Shop, Party.Client(_street.Ewan), 1));
+        Assert.IsType<Outcome.Absent>(Bills.MakePrepaid(Who.Shop, Party, 99));
+        Assert.Equal((2, "Odalys Ferran", PaymentMethod.Card), Store.Get(Who.Shop, 1) is { } sale ? (sale.Restrings, sale.Name, sale.Method) : default);
+
+        _till.Payments.TakeBack(Who.Shop, Store.Of(Who.Shop, Party)[0].PaymentId);
+
+        _street.Refused<NothingToBill>(() => Bills.MakePrepaid(Who.Shop, Party, 1));
+        Assert.Null(Store.Get(Who.Shop, 1));
+        Assert.Equal(0, _street.Records.Count("bill"));
+    }
+
+    [Fact]
+    public void Month_bills_no_sale_and_a_sale_no_month()
+    {
+        Bills.MakePrepaid(Who.Shop, Party, 1);
+
+        var month = Bills.Get(Who.Shop, Assert.IsType<Outcome.Done>(Bills.Make(Who.Shop, Party, Street.Today)).Id)!;
+
+        Assert.All(month.Lines, line => Assert.Null(line.PrepaidId));
+    }
+
+    [Fact]
+    public void What_would_be_lost_with_the_data_counts_a_payers_only_where_nobody_else_is_left()
+    {
+        Store.Use(Who.Shop, _job);
+        Assert.Equal((1, 1, null), (Lost(Who.Shop), Lost(Who.Client(_street.Odalys)), Lost(Who.Client(_street.Ewan))));
+
+        var academy = _till.Academy();
+        Assert.IsType<Outcome.Done>(Store.Sell(Who.Shop, Party.Payer(academy), Two));
+        Assert.Equal((3, 1), (Lost(Who.Shop), Lost(Who.Client(_street.Odalys))));
+        _street.Records.Change("UPDATE client SET payer_id = @academy", new { academy });
+        Assert.Equal(1, Lost(Who.Shop));
+
+        int? Lost(Who who) => Store.LostWith(who, _street.Odalys);
+    }
+
+    [Fact]
+    public void Bill_of_a_sale_keeps_number_and_amounts_when_the_data_is_deleted()
+    {
+        Bills.MakePrepaid(Who.Shop, Party, 1);
+
+        _street.Database.Write(c => EraseStore.EraseRecords(c, _street.Odalys, _street.Clock.Now));
+
+        var bill = Bills.Get(Who.Shop, 1)!;
+        Assert.Equal(("", null, 3200L, 2), (bill.ToName, bill.ClientId, bill.TotalMinor, bill.Lines[0].Restrings!.Value));
+        Assert.Null(Store.Get(Who.Shop, 1));
+    }
+
+    private BillStore Bills => new(_street.Database, new ShopStore(_street.Database), _street.Clock);
 
     [Fact]
     public void Nothing_of_a_sale_is_ever_edited_or_deleted()

@@ -25,11 +25,10 @@ public sealed class PrepaidTests : IDisposable
 
     public void Dispose() => _shop.Dispose();
 
-    private async Task<WebPage> Sell(params (string, string)[] fields)
-    {
-        var bram = _shop.Helper();
-        return await bram.Send(await bram.Open($"/shop/prepaid/sell/client/{_client}"), [("Input.Restrings", "5"), ("Input.Amount", "80"), ("Input.How", "Card"), .. fields]);
-    }
+    private Task<WebPage> Sell(params (string, string)[] fields) => Sell(_shop.Helper(), fields);
+
+    private async Task<WebPage> Sell(Visitor bram, params (string, string)[] fields) =>
+        await bram.Send(await bram.Open($"/shop/prepaid/sell/client/{_client}"), [("Input.Restrings", "5"), ("Input.Amount", "80"), ("Input.How", "Card"), .. fields]);
 
     private static Task<WebPage> Press(Visitor visitor, WebPage page, string form) => visitor.Send(page, page.Document.QuerySelector<IHtmlFormElement>(form)!);
 
@@ -52,6 +51,59 @@ public sealed class PrepaidTests : IDisposable
     }
 
     [Fact]
+    public async Task Sale_has_a_receipt_and_a_bill_in_the_clients_language()
+    {
+        _shop.Records.Change("UPDATE client SET language = 'de'");
+        var bram = _shop.Helper();
+        var sold = await bram.Open((await Sell(bram)).Location!);
+        var receipt = await bram.Open(sold.Document.QuerySelector(".said a")!.GetAttribute("href")!);
+        foreach (var words in new[] { "Beleg zu im Voraus bezahlten Bespannungen", "Im Voraus bezahlte Bespannungen: 5, jede umfasst die Arbeit", "80,00 £", "Bezahlt mit Karte, 25. Nov. 2026" })
+            Assert.Contains(words, receipt.Main.Replace('\u00A0', ' '), StringComparison.Ordinal);
+        Assert.Equal("application/pdf", (await bram.Get(receipt.Document.QuerySelector("main a.primary")!.GetAttribute("href")!)).Content.Headers.ContentType!.MediaType);
+
+        var runa = _shop.Owner();
+        var account = await runa.Open($"/shop/money/client/{_client}");
+        var bill = await runa.Open((await runa.Post(account, account.Form($"/shop/money/client/{_client}?handler=Sale"))).Location!);
+
+        foreach (var words in new[] { "Rechnung 2026-0001", "Gekauft am", "Im Voraus bezahlte Bespannungen: 5", "Bereits bezahlt", "nothing is left to pay" })
+            Assert.Contains(words, bill.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("Write its bill", (await runa.Open($"/shop/money/client/{_client}")).Main, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.NotFound, (await bram.Get("/shop/prepaid/receipt/99")).StatusCode);
+    }
+
+    [Fact]
+    public async Task Question_on_taking_a_hand_out_back_says_that_a_prepaid_restring_goes_back_and_so_does_the_one_press()
+    {
+        await Sell();
+        var bram = _shop.Helper();
+        var used = await bram.Open((await Press(bram, await bram.Open($"/shop/jobs/collect/{_job}"), "form[action^='/shop/prepaid/use']")).Location!);
+        Assert.DoesNotContain("prepaid", (await bram.Open($"/shop/jobs/back/{_job}")).Main, StringComparison.Ordinal);
+        await bram.Send(used, used.Document.QuerySelector<IHtmlFormElement>("form.card")!, ("Input.How", "Cash"));
+
+        Assert.Contains("The prepaid restring that was used for it goes back: 5 left then, and £18.00 are on the ticket’s price again.", (await bram.Open($"/shop/jobs/back/{_job}")).Main, StringComparison.Ordinal);
+
+        var question = await bram.Open($"/shop/jobs/undo?from=Collected&job={_job}");
+        Assert.Contains("The prepaid restring that was used goes back", question.Main, StringComparison.Ordinal);
+        var done = await bram.Open((await bram.Send(question)).Location!);
+        Assert.Contains("The prepaid restring is given back.", done.Document.QuerySelector(".said")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(0, _shop.Records.Count("prepaid_use", "given_back_at IS NULL"));
+    }
+
+    [Fact]
+    public async Task Whoever_deletes_a_clients_data_reads_first_what_is_lost()
+    {
+        _shop.Records.Change("UPDATE job SET paid_on = strung_on, state = 'Collected', collected_on = strung_on");
+        var (runa, phone) = (_shop.Owner(), await _shop.OnOwnPage(_client));
+        await phone.ProvesToBe(_shop);
+        Assert.DoesNotContain("repaid", (await runa.Open($"/shop/corner/{_client}")).Main + (await phone.Open("/my/forget")).Main, StringComparison.Ordinal);
+
+        await Sell();
+
+        Assert.Contains("5 prepaid restrings are not used yet and would be lost.", (await runa.Open($"/shop/corner/{_client}")).Main, StringComparison.Ordinal);
+        Assert.Contains("Prepaid restrings left: 5. They are lost with your data.", (await phone.Open("/my/forget")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Client_reads_what_is_left_in_their_language()
     {
         var phone = await _shop.OnOwnPage(_client);
@@ -69,6 +121,7 @@ public sealed class PrepaidTests : IDisposable
         var answer = await Sell(("Input.Restrings", "0"));
 
         Assert.Contains("Enter how many restrings: 1 to 100.", answer.Errors);
+        Assert.Contains("Check the year.", (await Sell(("Input.BoughtOn", "1926-11-25"))).Errors);
         Assert.Equal(0, _shop.Records.Count("payment"));
         Assert.Equal(HttpStatusCode.NotFound, (await _shop.Helper().Get($"/shop/prepaid/sell/nobody/{_client}")).StatusCode);
     }

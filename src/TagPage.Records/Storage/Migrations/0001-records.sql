@@ -1013,7 +1013,9 @@ CREATE TABLE bill_line (
   bill_id      INTEGER NOT NULL REFERENCES bill (id),
   position     INTEGER NOT NULL CHECK (position > 0),
   job_id       INTEGER REFERENCES job (id) ON DELETE SET NULL,
-  ticket       INTEGER NOT NULL,
+  -- Of restrings that were sold in advance, which are on no ticket; then the day is that of the sale.
+  prepaid_id   INTEGER REFERENCES prepaid (id),
+  ticket       INTEGER,
   strung_on    TEXT    NOT NULL CHECK (strung_on GLOB '????-??-??'),
   -- Work without new strings, done on that day.
   is_visit     INTEGER NOT NULL DEFAULT 0 CHECK (is_visit IN (0, 1)),
@@ -1029,9 +1031,11 @@ CREATE TABLE bill_line (
   metre_minor  INTEGER CHECK (metre_minor >= 0),
   amount_minor INTEGER NOT NULL,
   tax_bp       INTEGER NOT NULL CHECK (tax_bp BETWEEN 0 AND 10000),
-  PRIMARY KEY (bill_id, position)
+  PRIMARY KEY (bill_id, position),
+  CHECK ((ticket IS NULL) = (prepaid_id IS NOT NULL))
 ) STRICT, WITHOUT ROWID;
-CREATE INDEX bill_line_by_job ON bill_line (job_id) WHERE job_id IS NOT NULL;
+CREATE INDEX bill_line_by_job     ON bill_line (job_id) WHERE job_id IS NOT NULL;
+CREATE INDEX bill_line_by_prepaid ON bill_line (prepaid_id) WHERE prepaid_id IS NOT NULL;
 
 CREATE TRIGGER bill_stays BEFORE UPDATE OF year, number, currency, language, paid_minor, cancels_id, shop ON bill BEGIN
   SELECT RAISE(ABORT, 'A bill is never changed.');
@@ -1039,7 +1043,7 @@ END;
 CREATE TRIGGER bill_never_goes BEFORE DELETE ON bill BEGIN
   SELECT RAISE(ABORT, 'A bill is never deleted.');
 END;
-CREATE TRIGGER bill_line_stays BEFORE UPDATE OF bill_id, position, ticket, amount_minor, tax_bp ON bill_line BEGIN
+CREATE TRIGGER bill_line_stays BEFORE UPDATE OF bill_id, position, prepaid_id, ticket, amount_minor, tax_bp ON bill_line BEGIN
   SELECT RAISE(ABORT, 'A bill is never changed.');
 END;
 CREATE TRIGGER bill_line_never_goes BEFORE DELETE ON bill_line BEGIN

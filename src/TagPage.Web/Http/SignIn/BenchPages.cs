@@ -18,7 +18,7 @@ public static class BenchPages
         ("Money", ["Charge", "Receipt", "Receipts"]),
         ("Pauses", ["Edit", "New"]),
         ("Players", ["Edit", "New", "Player"]),
-        ("Prepaid", ["Sell", "Use"]),
+        ("Prepaid", ["Receipt", "Sell", "Use"]),
         ("Rackets", ["Card", "Edit", "HandOver", "Lost", "New", "Pendulum", "Spec", "SpecEdit", "WhatIf"]),
         ("Readings", ["Count", "New", "Remove"]),
         ("Search", ["Index"]),

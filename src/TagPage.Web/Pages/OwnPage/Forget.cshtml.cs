@@ -3,6 +3,7 @@ using TagPage.Core.Jobs;
 using TagPage.Core.Text;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Players;
+using TagPage.Records.Prepaid;
 using TagPage.Records.Privacy;
 
 namespace TagPage.Web.Pages.OwnPage;
@@ -10,12 +11,15 @@ namespace TagPage.Web.Pages.OwnPage;
 /// <summary>
 /// Asks to be forgotten: what is in the way and what the shop keeps is said first, and for seven days it can be undone.
 /// </summary>
-public sealed class ForgetModel(ClientOnFileStore clients, OwnPageCodeStore codes, ForgetStore store, OrderStore orders) : OwnPageModel(clients)
+public sealed class ForgetModel(ClientOnFileStore clients, OwnPageCodeStore codes, ForgetStore store, PrepaidStore prepaid, OrderStore orders) : OwnPageModel(clients)
 {
     /// <summary>The heading of what is wrong: what the press was for, and did not do.</summary>
     public string NotDone { get; private set; } = "";
 
     public IReadOnlyList<OpenTicket> Open => store.Open(Me.Id);
+
+    /// <summary>Restrings paid in advance that go with the client’s data.</summary>
+    public int? PrepaidLost => prepaid.LostWith(Myself, Me.Id);
 
     public IActionResult OnGet() => AskForCode(codes) ?? Page();
 

@@ -70,6 +70,7 @@ public sealed record OwnPageDetailsPhrases
     public required string ForgetKept { get; init; }
     public required string ForgetGoneHeading { get; init; }
     public required string ForgetGone { get; init; }
+    public required string ForgetPrepaid { get; init; }
     public required string ForgetGrace { get; init; }
     public required string ForgetSend { get; init; }
     public required string NotDeleted { get; init; }

@@ -26,8 +26,8 @@ public abstract class AccountPage(OwedStore owed, PaymentStore payments, BillSto
 
     public IReadOnlyList<BillRow> Bills => bills.Of(User.AtShop(), PartyOf(Id));
 
-    /// <summary>Null where none were ever bought.</summary>
-    public int? PrepaidLeft => prepaid.Of(User.AtShop(), PartyOf(Id)) is { Count: > 0 } rows ? rows.Sum(row => row.Left) : null;
+    /// <summary>What they paid in advance; those taken back are left out.</summary>
+    public IReadOnlyList<PrepaidStore.Row> Prepaid => [.. prepaid.Of(User.AtShop(), PartyOf(Id)).Where(row => !row.IsUndone)];
 
     /// <summary>What the next bill is written in.</summary>
     public Language BillLanguage => PaperWords.In(Saved.Language ?? Shop.Language).Language;
@@ -70,6 +70,9 @@ public abstract class AccountPage(OwedStore owed, PaymentStore payments, BillSto
     public IActionResult OnPostCredit(string? formKey) => this.After(
         payments.PayAccount(User.AtShop(), PartyOf(Id), new PaymentEntry { FormKey = formKey ?? "", PaidOn = clock.Today }),
         _ => this.GoOn(Address, "The credit goes towards what is owed, oldest first."));
+
+    /// <param name="sale">Of restrings in advance.</param>
+    public IActionResult OnPostSale(long sale) => this.After(bills.MakePrepaid(User.AtShop(), PartyOf(Id), sale), id => this.GoOn($"/shop/money/bill/{id}", "The bill is written."));
 
     /// <param name="month">Any day of it.</param>
     public IActionResult OnPostBill(DateOnly month) => this.After(bills.Make(User.AtShop(), PartyOf(Id), month), id => this.GoOn($"/shop/money/bill/{id}", "The bill is written."));

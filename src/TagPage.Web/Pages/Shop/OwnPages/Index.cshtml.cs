@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using TagPage.Records.OwnPages;
+using TagPage.Records.Prepaid;
 using TagPage.Records.Privacy;
 using TagPage.Records.Shop;
 using TagPage.Web.Http.Forms;
@@ -8,12 +9,15 @@ using TagPage.Web.Http.SignIn;
 namespace TagPage.Web.Pages.Shop.OwnPages;
 
 /// <summary>One client's own page: the private links to it, and forgetting the client.</summary>
-public sealed class IndexModel(ClientOnFileStore clients, OwnPageLinkStore links, OwnPageSessionStore sessions, ForgetStore forget, ShopClock clock)
+public sealed class IndexModel(ClientOnFileStore clients, OwnPageLinkStore links, OwnPageSessionStore sessions, ForgetStore forget, PrepaidStore prepaid, ShopClock clock)
     : RecordPage<ClientOnFileStore.Row>
 {
     public IReadOnlyList<OwnPageLinkStore.Row> Links => links.OfClient(Id);
 
     public int Browsers => sessions.Count(Id);
+
+    /// <summary>Restrings paid in advance that go with the client’s data.</summary>
+    public int? PrepaidLost => prepaid.LostWith(User.AtShop(), Id);
 
     public bool IsLive(OwnPageLinkStore.Row link) => links.IsLive(link);
 

@@ -46,6 +46,6 @@ public sealed class SellModel(PrepaidStore store, TogetherStore together, ShopSt
             BoughtOn = Input.BoughtOn!.Value,
             Method = Input.How,
             Note = Input.Note,
-        }), _ => this.GoOn(OnFile, $"{Input.Restrings} prepaid restrings are sold to {Saved.Name}."));
+        }), id => this.GoOn(OnFile, $"{Input.Restrings} prepaid restrings are sold to {Saved.Name}.", "Receipt", $"/shop/prepaid/receipt/{id}"));
     }
 }

@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using TagPage.Core.Money;
+using TagPage.Web.Http.Forms;
 
 namespace TagPage.Web.Pages.Shop.Prepaid;
 
@@ -17,6 +18,7 @@ public sealed record SellInput
     public PrepaidCover Covers { get; init; }
 
     [Required(ErrorMessage = "Enter the day it was paid.")]
+    [LikelyYear]
     public DateOnly? BoughtOn { get; init; }
 
     public PaymentMethod How { get; init; }
