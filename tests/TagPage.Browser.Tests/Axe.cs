@@ -4,9 +4,9 @@ using Microsoft.Playwright;
 namespace TagPage.Browser.Tests;
 
 /// <summary>
-/// axe-core on the loaded page. It is handed over once a page and called directly: Deque's own call for Playwright hands
-/// it over three times and opens a second page to join the findings of frames, which the pages here do not have; that
-/// took ten times as long as the look itself. All rules look at the page in light; in dark only those of colour look
+/// axe-core on the loaded page. It is handed over once, to be there on each page from then on, and called directly: Deque's
+/// own call for Playwright hands it over three times a page and opens a second page to join the findings of frames, which
+/// the pages here do not have; that took ten times as long as the look itself. All rules look at the page in light; in dark only those of colour look
 /// again, because nothing but colours differs.
 /// </summary>
 internal static class Axe
@@ -27,7 +27,11 @@ internal static class Axe
     public static async Task HasNoAxeViolation(this IPage page)
     {
         Assert.Single(page.Frames);
-        await page.EvaluateAsync(Script);
+        if (!await page.EvaluateAsync<bool>("() => 'axe' in window"))
+        {
+            await page.AddInitScriptAsync(Script);
+            await page.EvaluateAsync(Script);
+        }
         foreach (var scheme in new[] { ColorScheme.Light, ColorScheme.Dark })
         {
             await page.EmulateMediaAsync(new() { ColorScheme = scheme });
