@@ -59,6 +59,11 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
         return Places(c, (today, today.AddMonths(-shops.Get().UnseenMonths), false), after: null, most).ConvertAll(place => place.ClientId);
     });
 
+    /// <summary>What is due of some clients by the dates kept, the most urgent first, without the reasons.</summary>
+    public ILookup<long, KeptDue> Kept(IReadOnlyCollection<long> clients) => database.Read(c => c
+        .Query<KeptDue>(KeptSql, new { clients = JsonSerializer.Serialize(clients), today = clock.Today })
+        .ToLookup(racket => racket.ClientId));
+
     private static List<DueKey> Places(SqliteConnection connection, (DateOnly Today, DateOnly SeenSince, bool WithUnseen) who, DueKey? after, int most)
     {
         var asked = new { today = who.Today, seenSince = who.SeenSince, withUnseen = who.WithUnseen, due = after?.Due ?? DateOnly.MinValue, client = after?.ClientId ?? 0, most };
@@ -87,6 +92,14 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
             WHERE q.client_id = c.id AND e.due_soon_on <= @today AND (e.due_on, e.id) < (r.due_on, r.id) AND {Free("e")})
         ORDER BY r.due_on, c.id
         LIMIT @most
+        """;
+
+    private static readonly string KeptSql = $"""
+        SELECT p.client_id, p.name AS player, r.number, r.due_on
+        FROM player p
+        CROSS JOIN racket r ON r.player_id = p.id
+        WHERE p.client_id IN (SELECT value FROM json_each(@clients)) AND r.due_on IS NOT NULL AND r.due_soon_on <= @today AND {Free("r")}
+        ORDER BY r.due_on, r.id
         """;
 
     // Each kind is counted up to its own limit, so that many of one kind do not spoil the count of another.

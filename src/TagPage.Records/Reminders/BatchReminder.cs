@@ -10,11 +10,11 @@ namespace TagPage.Records.Reminders;
 public sealed class BatchReminder(NewReminderStore news, OutboxStore outbox, IReminderMails mails, ShopStore shops, ShopClock clock)
 {
     /// <summary>Why a household cannot be put into a batch now; null where it can.</summary>
-    public LeftOut? WhyNot(NewReminderStore.Household household) => household.BatchId is null ? WhyNotNow(household) : LeftOut.Waits;
+    public LeftOut? WhyNot(NewReminderStore.Household household, bool isDue) => household.BatchId is null ? WhyNotNow(household, isDue) : LeftOut.Waits;
 
-    private LeftOut? WhyNotNow(NewReminderStore.Household household) => household switch
+    private LeftOut? WhyNotNow(NewReminderStore.Household household, bool isDue) => household switch
     {
-        { Due.Count: 0 } => LeftOut.NothingDue,
+        _ when !isDue => LeftOut.NothingDue,
         { Reminders: false } => LeftOut.NoReminders,
         { RemindBy: RemindBy.Sms } => LeftOut.WishesSms,
         { Mail: null } => LeftOut.NoMail,
@@ -29,7 +29,7 @@ public sealed class BatchReminder(NewReminderStore news, OutboxStore outbox, IRe
     {
         if (news.Get(connection, client) is not { } household)
             return (null, LeftOut.NotOnFile);
-        if (WhyNotNow(household) is { } why)
+        if (WhyNotNow(household, household.Due.Count > 0) is { } why)
             return (null, why);
         var id = NewReminderStore.Insert(connection, household, clock.Now, byPhone: false);
         var mail = mails.Reminder(id, household);

@@ -32,26 +32,30 @@ public sealed class NewReminderStore(Database database, ShopStore shops, ShopClo
         /// <summary>The batch under way in which it waits for its reminder, or null.</summary>
         public long? BatchId { get; init; }
 
+        /// <summary>Worked out with the reasons; empty where they were not asked for.</summary>
         public IReadOnlyList<DueRacket> Due { get; init; } = [];
     }
 
     public Household? Get(long client) => database.Read(c => Get(c, client));
 
-    internal Household? Get(SqliteConnection connection, long client) => Get(connection, [client]).SingleOrDefault();
-
-    /// <summary>In the order asked for; those that are no clients are left out.</summary>
-    public IReadOnlyList<Household> Get(IReadOnlyCollection<long> clients) => database.Read(c => Get(c, clients));
-
-    private List<Household> Get(SqliteConnection connection, IReadOnlyCollection<long> asked)
+    internal Household? Get(SqliteConnection connection, long client)
     {
-        var (today, values, clients) = (clock.Today, shops.Get().StartingValues, JsonSerializer.Serialize(asked));
-        var due = Histories.Into(connection, connection.Query<DueRow>(DueStore.OfClientsSql, new { clients, today, seenSince = today }))
-            .Select(row => new DueRacket(row, row.Work(today, values)))
-            .Where(racket => racket.By.IsDue)
-            .OrderBy(racket => racket.By.DaysLeft).ThenBy(racket => racket.Racket.RacketId)
-            .ToLookup(racket => racket.Racket.ClientId);
-        return [.. connection.Query<Household>(ClientsSql, new { clients }).Select(household => household with { Due = [.. due[household.Id]] })];
+        var (today, values, clients) = (clock.Today, shops.Get().StartingValues, JsonSerializer.Serialize((long[])[client]));
+        return connection.QuerySingleOrDefault<Household>(ClientsSql, new { clients }) is not { } household ? null : household with
+        {
+            Due =
+            [
+                .. Histories.Into(connection, connection.Query<DueRow>(DueStore.OfClientsSql, new { clients, today, seenSince = today }))
+                    .Select(row => new DueRacket(row, row.Work(today, values)))
+                    .Where(racket => racket.By.IsDue)
+                    .OrderBy(racket => racket.By.DaysLeft).ThenBy(racket => racket.Racket.RacketId),
+            ],
+        };
     }
+
+    /// <summary>In the order asked for, without what is due of them; those that are no clients are left out.</summary>
+    public IReadOnlyList<Household> WithoutDates(IReadOnlyCollection<long> clients) =>
+        database.Read(c => c.Query<Household>(ClientsSql, new { clients = JsonSerializer.Serialize(clients) }).AsList());
 
     private const string ClientsSql = $"""
         SELECT c.id, c.name, c.language, c.phone, c.mail, c.reminders, c.remind_by, c.quiet_months,

@@ -55,6 +55,27 @@ public sealed class DueStoreTests : IDisposable
     }
 
     [Fact]
+    public void What_is_kept_of_a_household_is_what_the_list_works_out()
+    {
+        var family = Strung("Odalys", Street.Today.AddDays(-60));
+        var pim = _street.Records.Player(family.Client, "Pim", junior: true);
+        _street.Records.Job(_street.Records.Racket(pim), strungOn: Street.Today.AddDays(-90));
+        var away = _street.Records.Racket(pim, number: 2);
+        _street.Records.Job(away, strungOn: Street.Today.AddDays(-90));
+        _street.Records.Change($"UPDATE racket SET not_before = '{Street.Today.AddDays(1):yyyy-MM-dd}' WHERE id = {away}");
+        _street.Records.Job(_street.Records.Racket(pim, number: 3), strungOn: Street.Today.AddDays(-3));
+        Strung("Ewan", Street.Today.AddDays(-60));
+        Strung("Good", Street.Today.AddDays(-3));
+
+        var kept = Store.Kept(Store.Clients(10));
+
+        Assert.Equal(2, kept.Count);
+        Assert.All(Due.Households, household => Assert.Equal(
+            household.Rackets.Select(r => (r.Racket.Player, r.Racket.Number, r.By.Due!.Value)),
+            kept[household.Client.ClientId].Select(r => (r.Player, r.Number, r.DueOn))));
+    }
+
+    [Fact]
     public void Client_unseen_for_a_year_is_left_out_and_counted()
     {
         Strung("Long gone", Street.Today.AddMonths(-12).AddDays(-1));

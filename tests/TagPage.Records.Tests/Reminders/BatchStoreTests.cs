@@ -187,7 +187,7 @@ public sealed class BatchStoreTests : IDisposable
     public void Quiet_hours_begin_with_the_first_and_end_before_the_last(int from, int until, int hour, bool quiet) =>
         Assert.Equal(quiet, BatchWorker.IsWithin(hour, from, until));
 
-    private LeftOut? WhyNot() => _reminder.WhyNot(_news.Get(_street.Odalys)!);
+    private LeftOut? WhyNot() => _reminder.WhyNot(_news.WithoutDates([_street.Odalys]).Single(), isDue: true);
 
     private long Make(params long[] clients) => Assert.IsType<Outcome.Done>(_store.Make(Who.Shop, FormKey.New(), clients)).Id;
 

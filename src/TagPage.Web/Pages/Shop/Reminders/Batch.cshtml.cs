@@ -23,14 +23,14 @@ public sealed class BatchModel(DueStore due, NewReminderStore news, BatchReminde
     private const int MostHouseholds = 300;
 
     /// <param name="Household">Who is due.</param>
+    /// <param name="Due">Its rackets that are due.</param>
     /// <param name="WhyNot">Why it is left out; null where it can be reminded.</param>
-    public sealed record Line(NewReminderStore.Household Household, LeftOut? WhyNot);
+    public sealed record Line(NewReminderStore.Household Household, IReadOnlyList<KeptDue> Due, LeftOut? WhyNot);
 
     [BindProperty]
     public Fields Input { get; set; } = new();
 
-    public IReadOnlyList<Line> Lines => field ??= [.. news.Get([.. due.Clients(MostHouseholds)])
-        .Select(h => new Line(h, reminder.WhyNot(h)))];
+    public IReadOnlyList<Line> Lines => field ??= Look();
 
     public long? Running => store.Running();
 
@@ -38,6 +38,13 @@ public sealed class BatchModel(DueStore due, NewReminderStore news, BatchReminde
 
     public void OnGet() =>
         Input = new Fields { FormKey = FormKey.New(), Clients = [.. Lines.Where(l => l.WhyNot is null).Select(l => l.Household.Id)] };
+
+    private List<Line> Look()
+    {
+        var clients = due.Clients(MostHouseholds);
+        var rackets = due.Kept(clients);
+        return [.. news.WithoutDates(clients).Select(h => new Line(h, [.. rackets[h.Id]], reminder.WhyNot(h, rackets.Contains(h.Id))))];
+    }
 
     public IActionResult OnPost() => ModelState.IsValid
         ? this.After(store.Make(User.AtShop(), Input.FormKey, [.. Input.Clients.Intersect(Lines.Select(l => l.Household.Id))]), id => Redirect($"/shop/nudges/batch/{id}"))
