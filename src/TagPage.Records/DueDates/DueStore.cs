@@ -94,11 +94,12 @@ public sealed class DueStore(Database database, ShopStore shops, ShopClock clock
         LIMIT @most
         """;
 
-    private static readonly string KeptSql = $"""
+    // By player: asking for due_on as well would tempt the planner to walk along all dates for each of them.
+    internal static readonly string KeptSql = $"""
         SELECT p.client_id, p.name AS player, r.number, r.due_on
         FROM player p
         CROSS JOIN racket r ON r.player_id = p.id
-        WHERE p.client_id IN (SELECT value FROM json_each(@clients)) AND r.due_on IS NOT NULL AND r.due_soon_on <= @today AND {Free("r")}
+        WHERE p.client_id IN (SELECT value FROM json_each(@clients)) AND r.due_soon_on <= @today AND {Free("r")}
         ORDER BY r.due_on, r.id
         """;
 
