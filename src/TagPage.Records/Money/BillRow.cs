@@ -7,10 +7,19 @@ namespace TagPage.Records.Money;
 public sealed record BillRow
 {
     /// <summary>SQL: everything of bills b but their lines, to be followed by a condition.</summary>
-    internal const string Select = """
+    internal const string Select = $"""
         SELECT b.id, b.year, b.number, b.client_id, b.payer_id, b.to_name, b.to_address, b.from_on, b.to_on, b.issued_on, b.shop AS sender_json, b.currency, b.language, b.paid_minor, b.cancels_id,
                (SELECT x.id FROM bill x WHERE x.cancels_id = b.id) AS cancelled_by_id, o.year AS cancels_year, o.number AS cancels_number,
-               (SELECT SUM(l.amount_minor) FROM bill_line l WHERE l.bill_id = b.id) AS total_minor, COALESCE(y.mail, c.mail) AS mail
+               (SELECT SUM(l.amount_minor) FROM bill_line l WHERE l.bill_id = b.id) AS total_minor, COALESCE(y.mail, c.mail) AS mail,
+               CASE WHEN {BillLineStore.Holds} THEN
+                 (SELECT group_concat(d.ticket, ', ') FROM (
+                   SELECT l.ticket
+                   FROM bill_line l JOIN job j ON j.id = l.job_id
+                   WHERE l.bill_id = b.id
+                   GROUP BY l.job_id
+                   HAVING SUM(l.amount_minor) <> COALESCE(j.price_minor, 0)
+                   ORDER BY l.ticket) d)
+               END AS changed_tickets
         FROM bill b
         LEFT JOIN bill o ON o.id = b.cancels_id
         LEFT JOIN client c ON c.id = b.client_id
@@ -44,6 +53,9 @@ public sealed record BillRow
     public int? CancelsNumber { get; init; }
     public long? CancelledById { get; init; }
     public long TotalMinor { get; init; }
+
+    /// <summary>Those whose price is another one now, parted by commas; null for none, and for a bill that does not hold.</summary>
+    public string? ChangedTickets { get; init; }
 
     /// <summary>Where it can be sent today.</summary>
     public string? Mail { get; init; }

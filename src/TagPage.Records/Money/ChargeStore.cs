@@ -18,27 +18,42 @@ public sealed class ChargeStore(Database database, ShopClock clock)
         public DateOnly? PaidOn { get; init; }
         public string Currency { get; init; } = "";
 
+        /// <summary>Of the bill that the job is on; null for none.</summary>
+        public int? BillYear { get; init; }
+        public int? BillNumber { get; init; }
+
+        /// <summary>2026-0007; null where it is on no bill.</summary>
+        public string? Bill => BillYear is { } year && BillNumber is { } number ? BillRow.NameOf(year, number) : null;
+
         /// <summary>The job's.</summary>
         public int Version { get; init; }
         public IReadOnlyList<ChargeLine> Lines { get; init; } = [];
 
         public long OpenMinor => (PriceMinor ?? 0) - LaidMinor;
 
-        /// <summary>Asked before the amount of something paid changes.</summary>
+        /// <summary>Asked before the amount of something changes that is paid or on a bill.</summary>
         /// <param name="place">Of the amount in the form.</param>
         /// <param name="price">The new one.</param>
-        public IEnumerable<Oddity> Oddities(string place, long? price) => LaidMinor > 0 && price != PriceMinor
-            ? [new PaidPriceChanges(place, Ticket, PriceMinor ?? 0, price ?? 0, LaidMinor, Currency)]
-            : [];
+        public IEnumerable<Oddity> Oddities(string place, long? price)
+        {
+            if (price == PriceMinor)
+                yield break;
+            if (LaidMinor > 0)
+                yield return new PaidPriceChanges(place, Ticket, PriceMinor ?? 0, price ?? 0, LaidMinor, Currency);
+            if (Bill is { } bill)
+                yield return new BilledPriceChanges(place, Ticket, bill);
+        }
     }
 
     public Sheet? Get(Who who, long job) => database.Read(c =>
         c.QuerySingleOrDefault<Sheet>(GetSql, new { who.IsShop, job }) is { } sheet ? sheet with { Lines = ChargeLineStore.Of(c, job) } : null);
 
-    private const string GetSql = """
+    private const string GetSql = $"""
         SELECT j.id AS job_id, j.ticket, j.price_minor, j.paid_on, j.version, COALESCE((SELECT currency FROM shop), 'GBP') AS currency,
-               (SELECT COALESCE(SUM(amount_minor), 0) FROM payment_share WHERE job_id = j.id) AS laid_minor
+               (SELECT COALESCE(SUM(amount_minor), 0) FROM payment_share WHERE job_id = j.id) AS laid_minor,
+               b.year AS bill_year, b.number AS bill_number
         FROM job j
+        LEFT JOIN bill b ON b.id = (SELECT b.id FROM bill_line l JOIN bill b ON b.id = l.bill_id WHERE l.job_id = j.id AND {BillLineStore.Holds} LIMIT 1)
         WHERE j.id = @job AND @IsShop
         """;
 

@@ -49,3 +49,9 @@ public sealed record PriceImpossible() : Refusal;
 
 /// <summary>The amount of a job that was paid for, in whole or in part, is about to change.</summary>
 public sealed record PaidPriceChanges(string Place, long Ticket, long WasMinor, long IsMinor, long LaidMinor, string Currency) : Oddity(Place);
+
+/// <summary>The amount of a job is about to change that stands on a bill, which keeps it as it was.</summary>
+/// <param name="Place">Of the amount in the form.</param>
+/// <param name="Ticket">Of the job.</param>
+/// <param name="Bill">2026-0007.</param>
+public sealed record BilledPriceChanges(string Place, long Ticket, string Bill) : Oddity(Place);

@@ -22,6 +22,8 @@ public static class ShopQuestions
         TensionUnusual { Tension: var tension } unusual => Of(unusual.Sport, tension),
         TensionOutOfRange far => FrameWords.Of(far),
         PaidPriceChanges changes => PriceWords.Of(changes),
+        BilledPriceChanges { Ticket: var ticket, Bill: var bill } =>
+            $"Ticket {ticket} is on bill {bill}, which keeps its amounts. To bill the new price, cancel that bill afterwards and write it again. Correct the price, or tick below to change it.",
         OnBenchAlready { Ticket: var ticket } =>
             $"This racket is on the bench already, with ticket {ticket}. Change that ticket, or tick below to open a second one.",
         SoldButBrought => "You sell this string, but it is said to come from the client: then it costs nothing and takes nothing from the stock. Choose the shop, or tick below to keep it.",

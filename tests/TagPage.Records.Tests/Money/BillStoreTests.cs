@@ -45,6 +45,20 @@ public sealed class BillStoreTests : IDisposable
     }
 
     [Fact]
+    public void Bill_names_the_tickets_whose_price_has_changed_since_and_one_written_anew_names_none()
+    {
+        var bill = Make(November);
+        Assert.Null(bill.ChangedTickets);
+
+        _till.Reprice(_street.Strung, 3000);
+
+        Assert.Equal($"{_till.Job(_street.Strung).Ticket}", Bills.Get(Who.Shop, bill.Id)!.ChangedTickets);
+        Bills.Cancel(Who.Shop, bill.Id);
+        Make(November);
+        Assert.All(Bills.Of(Who.Shop, Odalys), b => Assert.Null(b.ChangedTickets));
+    }
+
+    [Fact]
     public void Nothing_is_billed_twice()
     {
         Make(November);

@@ -91,6 +91,21 @@ public sealed class ChargeStoreTests : IDisposable
     }
 
     [Fact]
+    public void Change_of_an_amount_on_a_bill_is_asked_about_until_the_bill_is_cancelled()
+    {
+        var bills = new BillStore(_street.Database, new ShopStore(_street.Database), _street.Clock);
+        var bill = Assert.IsType<Outcome.Done>(bills.Make(Who.Shop, Party.Client(_street.Odalys), Street.Today)).Id;
+
+        var sheet = _till.Sheet(_street.Strung);
+        Assert.Empty(sheet.Oddities("Price", sheet.PriceMinor));
+        Assert.Equal(new BilledPriceChanges("Price", sheet.Ticket, "2026-0001"), Assert.Single(sheet.Oddities("Price", 3000)));
+        Assert.Empty(_till.Sheet(_job).Oddities("Price", 3000));
+        bills.Cancel(Who.Shop, bill);
+
+        Assert.Empty(_till.Sheet(_street.Strung).Oddities("Price", 3000));
+    }
+
+    [Fact]
     public void Price_below_nothing_and_an_outdated_form_are_refused()
     {
         _street.Refused<PriceImpossible>(() => Save(Till.Line(ChargeKind.Labour, 100), Till.Line(ChargeKind.Adjustment, -101)));
