@@ -30,8 +30,6 @@ public sealed class MailSquares(ReadyStore ready, PriceListStore prices, ShopSto
             return null;
         var language = OwnPageWords.Fitting(Languages.OfOrEnglish(jobs[0].ClientLanguage));
         var (say, amount) = (OwnPageWords.Of(language).Home, language.Money(open, shop));
-        return new MailSquare(
-            say.PayByTransfer.Fill(("amount", amount), ("name", payee.AccountName), ("account", Iban.Shown(payee.Iban!)), ("text", Payment.Names(payee, tickets, Payment.ReferenceOf(tickets)))),
-            say.PayByPhone.Fill(("amount", amount)), square);
+        return new MailSquare(TransferWords.Of(say, amount, payee, tickets), say.PayByPhone.Fill(("amount", amount)), square);
     }
 }

@@ -88,6 +88,7 @@ internal static class Services
         services.AddSingleton<DemoStock>();
         services.AddSingleton<DemoStops>();
         services.AddSingleton<DemoLoans>();
+        services.AddSingleton<DemoFrames>();
         services.AddSingleton<DemoMachines>();
         services.AddSingleton<DemoCounter>();
         services.AddSingleton<DemoShop>();

@@ -66,6 +66,7 @@ public sealed class FiguresTests : IDisposable
         Assert.Null(page.Document.QuerySelector("main .pay"));
 
         _shop.Records.Change("UPDATE shop SET currency = 'EUR'; INSERT INTO money_setting (id, iban) VALUES (1, 'DE89370400440532013000')");
+        Assert.Contains("To pay by transfer: €24.50 to", (await odalys.Open("/my")).Text, StringComparison.Ordinal);
         Assert.Contains("€24.50", (await odalys.Open("/my")).Document.QuerySelector("main .pay")!.GetAttribute("aria-label"), StringComparison.Ordinal);
 
         _shop.Records.Change("INSERT INTO payer (id, name) VALUES (1, 'Hall Academy'); UPDATE client SET payer_id = 1");

@@ -28,10 +28,13 @@ public sealed class IndexModel(ClientOnFileStore clients, OwnPageRacketStore rac
     /// <summary>Pays it by phone; null where nothing can.</summary>
     public TransferQr? Square { get; private set; }
 
+    /// <summary>Who is paid, where there is a square.</summary>
+    public BillSender Payee => Payment.Payee(Shop, prices.Get());
+
     public void OnGet()
     {
         Owed = owed.OfClient(Who.Client(Me.Id));
-        Square = Owed is { } mine ? Payment.Square(Payment.Payee(Shop, prices.Get()), Shop.Currency, mine.OwedMinor, mine.Tickets, Payment.ReferenceOf(mine.Tickets)) : null;
+        Square = Owed is { } mine ? Payment.Square(Payee, Shop.Currency, mine.OwedMinor, mine.Tickets, Payment.ReferenceOf(mine.Tickets)) : null;
         var (today, values, all) = (clock.Today, Shop.StartingValues, rackets.OfClient(Me.Id));
         var names = GivenNames.Of(all.Select(r => r.Player));
         Players = [.. all.GroupBy(r => r.PlayerId).Select(p => new Player(p.Key, names[p.First().Player], [.. p.Select(r => (r, r.Work(today, values)))]))];

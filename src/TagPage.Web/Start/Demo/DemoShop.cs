@@ -7,7 +7,7 @@ using TagPage.Web.Import;
 namespace TagPage.Web.Start.Demo;
 
 /// <summary>The invented shop: its records come in at the first start, and their dates move on at later ones.</summary>
-public sealed class DemoShop(DemoStore demo, DemoFinder finder, DemoGuides guides, DemoReadings readings, DemoEvent fair, DemoMoney money, DemoStock stock, DemoStops stops, DemoLoans loans, DemoMachines machines, DemoCounter counter, ShopStore shops, ShopClock clock, DataFolder folder)
+public sealed class DemoShop(DemoStore demo, DemoFinder finder, DemoGuides guides, DemoReadings readings, DemoEvent fair, DemoMoney money, DemoStock stock, DemoStops stops, DemoLoans loans, DemoMachines machines, DemoFrames frames, DemoCounter counter, ShopStore shops, ShopClock clock, DataFolder folder)
 {
     /// <summary>Where the files lie, beside the program.</summary>
     public static string Seed { get; } = Path.Combine(AppContext.BaseDirectory, "seed-demo");
@@ -37,6 +37,7 @@ public sealed class DemoShop(DemoStore demo, DemoFinder finder, DemoGuides guide
         stops.Set();
         loans.Set();
         machines.Set();
+        frames.Set();
         counter.Set();
         finder.Tell();
         fair.Open();
