@@ -77,7 +77,9 @@ public sealed class PaperWords(Language language)
         _ => Say.Before,
     };
 
-    /// <summary>What each rate is worked out from, and what comes of it; nothing where prices hold no tax.</summary>
+    /// <summary>
+    /// What each rate is worked out from, and what comes of it, so that all of it adds up to the total; nothing where prices hold no tax.
+    /// </summary>
     public IEnumerable<(string, string)> Taxes(IEnumerable<TaxPart> parts, string country, string currency)
     {
         var name = SalesTaxes.Of(country) switch
@@ -86,7 +88,8 @@ public sealed class PaperWords(Language language)
             SalesTax.Consumption => Say.ConsumptionTax,
             _ => Say.Tax,
         };
-        foreach (var part in parts.Where(part => part.BasisPoints > 0))
+        var rates = parts.Where(part => part.BasisPoints > 0 || part.Gross != 0).ToList();
+        foreach (var part in rates.Any(part => part.BasisPoints > 0) ? rates : [])
         {
             var rate = language.Percent(part.BasisPoints / 100m);
             yield return (Say.Taxable.Fill(("rate", rate)), language.Money(part.Net, currency));

@@ -1,7 +1,9 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using TagPage.Core.Money;
+using TagPage.Core.Text;
 using TagPage.Labels.Papers;
 using TagPage.Labels.Tests.Cast;
 using TagPage.Records.Jobs;
@@ -91,6 +93,31 @@ public sealed partial class PaperLanguageTests
 
         Assert.Contains(name, BillPaper.Of(bill with { SenderJson = bill.SenderJson.Replace("\"DE\"", $"\"{country}\"", StringComparison.Ordinal) }).Sums.Select(sum => sum.Name));
     }
+
+    [Theory]
+    [MemberData(nameof(Codes))]
+    public void Bases_and_taxes_add_up_to_the_total_where_a_part_bears_no_tax(string code)
+    {
+        var sheet = BillPaper.Of(Charging(code, (6319, 2000), (2800, 0), (2800, 0)));
+        var amounts = Amounts(sheet);
+
+        Assert.Equal([5266, 1053, 5600, 0, 11919], amounts);
+        Assert.Equal(amounts[^1], amounts[..^1].Sum());
+        Assert.Equal(PaperWords.In(code).Say.Taxable.Fill(("rate", PaperWords.In(code).Language.Percent(0))), sheet.Sums[2].Name);
+        Assert.All(sheet.Sums, sum => Assert.Contains(Tight(sum.Name), Tight(Text(sheet)), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Bill_without_any_tax_has_its_total_alone() => Assert.Equal([5600], Amounts(BillPaper.Of(Charging("en", (2800, 0), (2800, 0)))));
+
+    private static BillRow Charging(string code, params (long Minor, int TaxBp)[] lines) => Bill(code) with
+    {
+        PaidMinor = 0,
+        TotalMinor = lines.Sum(line => line.Minor),
+        Lines = [.. lines.Select((line, i) => new BillLine { JobId = i, Ticket = 1001 + i, StrungOn = new(2026, 11, 3), Whose = "Pim Ferrán", Racket = 2, Kind = ChargeKind.Whole, AmountMinor = line.Minor, TaxBp = line.TaxBp })],
+    };
+
+    private static long[] Amounts(Sheet sheet) => [.. sheet.Sums.Select(sum => long.Parse(string.Concat(sum.Value.Where(char.IsAsciiDigit)), CultureInfo.InvariantCulture))];
 
     private static BillRow Bill(string code) => new()
     {
