@@ -35,7 +35,7 @@ public static class ShopRefusals
         NothingPlanned => "There is nothing to add or to take off.",
         StockTooLong => "That is more string than can be kept account of. Check the number.",
         FrameNameTaken => "The catalogue already has a frame of this name for this sport. Change that one, or enter another name.",
-        ListInUse { By: var by } => $"Something stands on what this list brought: {StringingListWords.Of(by)}. Remove what was added since and delete tickets that were changed, or leave the list as it is.",
+        ListInUse { By: var by } => $"Something stands on what this list brought: {StringingListWords.Of(by)}. {StringingListWords.Advice(by)}",
         ShopInUse => "This shop has records of its own already. Records that were moved out can only be taken in by a shop that has none yet.",
         ShopFileWrong wrong => WholeShopWords.Of(wrong),
         AddedLater => "It was put on after that day. Enter the day it came off.",

@@ -8,6 +8,11 @@ public static class StringingListWords
     /// <summary>What stands on a list that was to be taken back.</summary>
     public static string Of(IEnumerable<StandsOnIt> by) => string.Join(", ", by.Select(Of));
 
+    /// <summary>What can be done about it; a change can never be undone.</summary>
+    public static string Advice(IEnumerable<StandsOnIt> by) => by.Any(on => on.IsChange)
+        ? "What was changed stays changed, so the list stays."
+        : "Delete what was added since, where its own page lets you, and press again, or leave the list as it is.";
+
     private static string Of(StandsOnIt on) => $"{What(on)} ({string.Join(", ", on.On.Select(Name))}{(on.Rows > on.On.Count ? ", …" : "")})";
 
     /// <summary>“2 jobs changed since”, “1 tag”.</summary>

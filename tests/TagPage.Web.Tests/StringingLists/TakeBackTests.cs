@@ -114,6 +114,25 @@ public sealed partial class TakeBackTests : IDisposable
         Assert.Equal($"ticket {ticket}", refused.Document.QuerySelector($"main a[href='/shop/jobs/{job}']")!.TextContent);
     }
 
+    [Theory]
+    [InlineData("UPDATE job SET note = 'x', version = version + 1 WHERE ticket = (SELECT MAX(ticket) FROM job)", "What was changed stays changed, so the list stays.", "elete")]
+    [InlineData("UPDATE job SET note = 'x', version = version + 1 WHERE ticket = (SELECT MAX(ticket) FROM job); INSERT INTO player (client_id, name, junior) SELECT MAX(id), 'Pip', 1 FROM client", "What was changed stays changed, so the list stays.", "elete")]
+    [InlineData("INSERT INTO player (client_id, name, junior) SELECT MAX(id), 'Pip', 1 FROM client", "Delete what was added since, where its own page lets you, and press again, or leave the list as it is.", "stays changed")]
+    public async Task Nobody_is_told_to_delete_what_cannot_be_deleted(string sql, string says, string not)
+    {
+        var list = Bring();
+        _shop.Records.Change(sql);
+        var owner = _shop.Owner();
+
+        var refused = await owner.Send(await owner.Open($"/shop/import/list/{list}"));
+        _shop.Records.Change("UPDATE stringing_list SET state = 'Held'");
+        var held = await owner.Open($"/shop/import/list/{list}");
+
+        Assert.All([refused, held], page => Assert.Contains(says, page.Main, StringComparison.Ordinal));
+        Assert.All([refused, held], page => Assert.DoesNotContain(not, page.Main, StringComparison.Ordinal));
+        Assert.IsType<Outcome.Refused>(_shop.Get<JobDeleteStore>().Delete(Who.Shop, long.Parse(_shop.Records.Text("SELECT MAX(id) FROM job"), CultureInfo.InvariantCulture)));
+    }
+
     [Fact]
     public async Task Of_strings_that_followed_each_other_the_ticket_that_was_changed_is_named_and_not_its_neighbour()
     {

@@ -14,7 +14,9 @@ public sealed class ListModel(StringingListStore store, TakeBackStore backs, Sho
 
     public DateOnly Day => clock.DayOf(Saved.MadeAt);
 
-    public IReadOnlyList<StandsOnIt> Stands => backs.Stands(Id);
+    private IReadOnlyList<StandsOnIt>? _stands;
+
+    public IReadOnlyList<StandsOnIt> Stands => _stands ??= backs.Stands(Id);
 
     protected override StringingListRow? Find(long id) => store.Get(id);
 
