@@ -37,13 +37,17 @@ public sealed class PaymentStore(Database database, ShopClock clock)
 
         /// <summary>Jobs it is laid against.</summary>
         public int Jobs { get; init; }
+
+        /// <summary>Bought in advance with it; null for none.</summary>
+        public int? Restrings { get; init; }
     }
 
     private const string Columns = $"""
         p.id, p.paid_on, p.method, p.amount_minor, p.note, p.made_by, (SELECT a.name FROM account a WHERE a.id = p.made_by AND {AccountStore.Several}) AS by, p.made_at, p.undoes_id,
         EXISTS (SELECT 1 FROM payment u WHERE u.undoes_id = p.id) AS is_undone,
         COALESCE(y.name, c.name, '') AS from_name,
-        (SELECT COUNT(DISTINCT o.job_id) FROM payment_share o WHERE o.payment_id = p.id) AS jobs
+        (SELECT COUNT(DISTINCT o.job_id) FROM payment_share o WHERE o.payment_id = p.id) AS jobs,
+        (SELECT b.restrings FROM prepaid b WHERE b.payment_id = p.id) AS restrings
         """;
 
     /// <summary>Those laid against a job, counter-entries too.</summary>

@@ -55,6 +55,15 @@ public static class PriceWords
     public static string OfStrings(long? price, long more, ShopDetails shop) =>
         $"{(price is { } stays ? $"Its price stays {Formats.Money(stays, shop)}" : "It has no price yet")}; by the price list its strings cost {Formats.Money(Math.Abs(more), shop)} {(more > 0 ? "more" : "less")} now.";
 
+    /// <summary>What follows when the payment is taken back.</summary>
+    public static string OnTakingBack(PaymentStore.Row payment) => payment switch
+    {
+        { Restrings: { } n } => n == 1 ? "It paid for one prepaid restring, which can no longer be used then." : $"It paid for {n} prepaid restrings, which can no longer be used then.",
+        { Jobs: 0 } => "No ticket on file was paid with it.",
+        { Jobs: 1 } => "Its ticket will be owed again.",
+        _ => $"It paid for {payment.Jobs} tickets, which will be owed again.",
+    };
+
     internal static string? Of(Refusal why) => why switch
     {
         PaidAlready paid => $"Ticket {paid.Ticket} was already paid on {Formats.Day(paid.On)}. Nothing was changed.",

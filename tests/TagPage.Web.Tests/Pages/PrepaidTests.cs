@@ -104,6 +104,31 @@ public sealed class PrepaidTests : IDisposable
     }
 
     [Fact]
+    public async Task Question_on_taking_the_payment_of_a_sale_back_says_what_becomes_of_the_restrings()
+    {
+        await Sell();
+        var runa = _shop.Owner();
+        var question = await runa.Open($"/shop/money/back/{_shop.Records.Text("SELECT payment_id FROM prepaid")}");
+
+        Assert.Contains("It paid for 5 prepaid restrings, which can no longer be used then.", question.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("owed", question.Main, StringComparison.Ordinal);
+
+        await runa.Send(question);
+        Assert.DoesNotContain("5 left", (await runa.Open($"/shop/clients/{_client}")).Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Question_on_taking_back_what_is_all_in_credit_names_no_ticket()
+    {
+        _shop.Records.Change("INSERT INTO payment (client_id, paid_on, method, amount_minor, made_at, made_by) SELECT @_client, '2026-11-20', 'Cash', 500, '2026-11-20T10:00:00.000Z', 'Shop'", new { _client });
+
+        var question = await _shop.Owner().Open($"/shop/money/back/{_shop.Records.Text("SELECT MAX(id) FROM payment")}");
+
+        Assert.Contains("No ticket on file was paid with it.", question.Main, StringComparison.Ordinal);
+        Assert.DoesNotContain("owed", question.Main, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Client_reads_what_is_left_in_their_language()
     {
         var phone = await _shop.OnOwnPage(_client);
