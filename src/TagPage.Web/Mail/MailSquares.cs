@@ -1,4 +1,3 @@
-using TagPage.Core.Money;
 using TagPage.Core.Text;
 using TagPage.Labels.Papers;
 using TagPage.Records.Jobs;
