@@ -61,8 +61,8 @@ if ! find_chromium; then
   fi
 fi
 
-results=$(mktemp -d)
-trap 'rm -rf "$results"' EXIT
+log=$(mktemp)
+trap 'rm -f "$log"' EXIT
 
 # No other packages than those of the lock files; after a change of packages "dotnet restore" writes these anew.
 if ! dotnet build TagPage.sln -c Release --nologo -v quiet -p:RestoreLockedMode=true; then
@@ -81,7 +81,7 @@ memory=""
 if [ -w /dev/shm ] && [ "$(df -Pk /dev/shm | awk 'NR == 2 { print $4 }')" -gt 2000000 ]; then
   # Open to others: some tests start the program as somebody without rights.
   memory=$(mktemp -d /dev/shm/tests.XXXXXX) && chmod a+rx "$memory"
-  trap 'rm -rf "$results" "$memory"' EXIT
+  trap 'rm -rf "$log" "$memory"' EXIT
 fi
 
 # The browser's tests start programs from their folder, which memory may not allow.
@@ -89,44 +89,43 @@ folder_for() {
   case $1 in *Browser*) echo "${TMPDIR:-/tmp}" ;; *) echo "${memory:-${TMPDIR:-/tmp}}" ;; esac
 }
 
+passed=0 failed=0 skipped=0 left_out=""
+
 tests_of() {
   dotnet test --project "$1" -c Release --no-build --list-tests 2> /dev/null | sed -n 's/^Discovered \([0-9]*\) tests\.$/\1/p'
 }
 
 # What was reported, also by a project that was ended: its last summary.
 count() {
-  awk -v what="  $2:" 'index($0, what) == 1 { n = $2 } END { print n + 0 }' "$1"
+  awk -v what="  $1:" 'index($0, what) == 1 { n = $2 } END { print n + 0 }' "$log"
 }
 
 # A project that hangs is ended after ten minutes. One that names no failed test and still says no has one all the same.
-# Leaves "passed failed skipped" beside its log, and what did not run.
 run_project() {
-  local name log listed code missing f
+  local name listed code missing f
   name=$(basename "$1")
-  log=$results/$name.log
-  TMPDIR=$(folder_for "$name") dotnet test --project "$1" -c Release --no-build --no-progress --timeout 10m > "$log" 2>&1
-  code=$?
-  f=$(count "$log" failed)
-  listed=$(count "$log" total)
+  TMPDIR=$(folder_for "$name") dotnet test --project "$1" -c Release --no-build --no-progress --timeout 10m 2>&1 | tee "$log"
+  code=${PIPESTATUS[0]}
+  f=$(count failed)
+  listed=$(count total)
   # Only a run that came to its end knows how many there were.
   { [ "$code" != 0 ] || [ "$listed" = 0 ]; } && listed=$(tests_of "$1")
-  missing=$((${listed:-0} - $(count "$log" succeeded) - f - $(count "$log" skipped)))
-  cat "$log"
+  missing=$((${listed:-0} - $(count succeeded) - f - $(count skipped)))
   if [ "$missing" -gt 0 ]; then
     echo "$name ended early: $missing of its $listed tests did not run and count as failed."
-    echo "$missing of $name did not run" > "$results/$name.missing"
+    left_out="$left_out${left_out:+, }$missing of $name did not run"
     f=$((f + missing))
   elif { [ "$code" != 0 ] || [ "${listed:-0}" = 0 ]; } && [ "$f" = 0 ]; then
     echo "$name failed as a whole (exit code $code, ${listed:-no} tests listed)."
     f=1
   fi
-  echo "$(count "$log" succeeded) $f $(count "$log" skipped)" > "$results/$name.counts"
+  passed=$((passed + $(count succeeded))) failed=$((failed + f)) skipped=$((skipped + $(count skipped)))
 }
 
 # Traces slow every browser test down, so they are recorded when those that failed run once more; the verdict stands.
 trace_failures() {
   local method filters=()
-  for method in $(sed -n 's/^failed \(TagPage\.Browser\.Tests\.[A-Za-z0-9_.]*\).*/\1/p' "$results/TagPage.Browser.Tests.log" | sort -u); do
+  for method in $(sed -n 's/^failed \(TagPage\.Browser\.Tests\.[A-Za-z0-9_.]*\).*/\1/p' "$log" | sort -u); do
     filters+=(--filter-method "$method")
   done
   [ ${#filters[@]} = 0 ] && return
@@ -134,20 +133,11 @@ trace_failures() {
   TRACES=1 dotnet test --project tests/TagPage.Browser.Tests -c Release --no-build --no-progress --timeout 10m "${filters[@]}" > /dev/null 2>&1
 }
 
-# The browser waits for its pages often enough that the other projects, one after the other, run beside it.
-run_project tests/TagPage.Browser.Tests &
-browser=$!
+# One project after the other: the browser needs the machine for itself.
 for project in tests/*.Tests; do
-  [ "$project" = tests/TagPage.Browser.Tests ] || run_project "$project"
+  run_project "$project"
+  [ "$project" = tests/TagPage.Browser.Tests ] && trace_failures
 done
-wait "$browser"
-trace_failures
-for project in tests/*.Tests; do
-  [ -f "$results/$(basename "$project").counts" ] || echo "0 1 0" > "$results/$(basename "$project").counts"
-done
-
-read -r passed failed skipped < <(cat "$results"/*.counts | awk '{ p += $1; f += $2; s += $3 } END { print p + 0, f + 0, s + 0 }')
-left_out=$(cat "$results"/*.missing 2> /dev/null | paste -sd ';' | sed 's/;/, /g')
 
 bash tests/advisories.sh
 printf '%d passed, %d failed' "$passed" "$failed"
