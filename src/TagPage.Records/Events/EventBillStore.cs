@@ -19,12 +19,12 @@ public sealed class EventBillStore(Database database, ShopStore shops, ShopClock
     public IReadOnlyList<Billed> Of(Who who, long eventId) => database.Read(c =>
         c.Query<(int Number, long Bill, int Year, int BillNumber)>(OfSql, new { who.IsOwner, eventId }).Select(row => new Billed(row.Number, row.Bill, BillRow.NameOf(row.Year, row.BillNumber))).ToList());
 
-    private const string OfSql = """
+    private const string OfSql = $"""
         SELECT DISTINCT e.number, b.id, b.year, b.number
         FROM event_entry e
         JOIN bill_line l ON l.job_id = e.job_id
         JOIN bill b ON b.id = l.bill_id
-        WHERE e.event_id = @eventId AND @IsOwner AND b.cancels_id IS NULL AND NOT EXISTS (SELECT 1 FROM bill x WHERE x.cancels_id = b.id)
+        WHERE e.event_id = @eventId AND @IsOwner AND {BillLineStore.Holds}
         """;
 
     /// <summary>Who pays for a player of the event.</summary>

@@ -21,6 +21,11 @@ internal static class BillLineStore
         NOT EXISTS (SELECT 1 FROM bill_line l JOIN bill b ON b.id = l.bill_id WHERE l.job_id = j.id AND {Holds})
         """;
 
+    /// <summary>SQL: a bill that holds has sale p of restrings paid in advance.</summary>
+    internal const string HasSale = $"""
+        EXISTS (SELECT 1 FROM bill_line l JOIN bill b ON b.id = l.bill_id WHERE l.prepaid_id = p.id AND {Holds})
+        """;
+
     /// <summary>SQL: bill b neither cancels another nor is cancelled.</summary>
     internal const string Holds = "b.cancels_id IS NULL AND NOT EXISTS (SELECT 1 FROM bill x WHERE x.cancels_id = b.id)";
 

@@ -115,7 +115,7 @@ public sealed class BillStore(Database database, ShopStore shops, ShopClock cloc
         SELECT p.id AS prepaid_id, p.bought_on AS strung_on, 'Prepaid' AS kind, p.amount_minor, p.tax_bp
         FROM prepaid p
         WHERE p.id = @prepaid AND @IsOwner AND NOT EXISTS (SELECT 1 FROM payment u WHERE u.undoes_id = p.payment_id)
-          AND NOT EXISTS (SELECT 1 FROM bill_line l JOIN bill b ON b.id = l.bill_id WHERE l.prepaid_id = p.id AND {BillLineStore.Holds})
+          AND NOT {BillLineStore.HasSale}
         """;
 
     /// <summary>Cancels a bill by another one with its amounts below zero; its rackets can be billed again. Done tells the new one.</summary>

@@ -39,14 +39,14 @@ public sealed class PrepaidStore(Database database, ShopClock clock)
     internal static IReadOnlyList<Row> Of(SqliteConnection connection, Who who, Party party) =>
         connection.Query<Row>(OfSql, new { who.IsShop, party.ClientId, party.PayerId }).AsList();
 
-    private const string OfSql = """
-        SELECT b.id, b.bought_on, b.restrings, b.covers, b.amount_minor, b.payment_id,
-               (SELECT COUNT(*) FROM prepaid_use u WHERE u.prepaid_id = b.id AND u.given_back_at IS NULL) AS used,
-               EXISTS (SELECT 1 FROM payment p WHERE p.undoes_id = b.payment_id) AS is_undone,
-               EXISTS (SELECT 1 FROM bill_line l JOIN bill ON bill.id = l.bill_id WHERE l.prepaid_id = b.id AND bill.cancels_id IS NULL AND NOT EXISTS (SELECT 1 FROM bill x WHERE x.cancels_id = bill.id)) AS is_billed
-        FROM prepaid b
-        WHERE (b.client_id = @ClientId OR b.payer_id = @PayerId) AND @IsShop
-        ORDER BY b.bought_on, b.id
+    private const string OfSql = $"""
+        SELECT p.id, p.bought_on, p.restrings, p.covers, p.amount_minor, p.payment_id,
+               (SELECT COUNT(*) FROM prepaid_use u WHERE u.prepaid_id = p.id AND u.given_back_at IS NULL) AS used,
+               EXISTS (SELECT 1 FROM payment t WHERE t.undoes_id = p.payment_id) AS is_undone,
+               {BillLineStore.HasSale} AS is_billed
+        FROM prepaid p
+        WHERE (p.client_id = @ClientId OR p.payer_id = @PayerId) AND @IsShop
+        ORDER BY p.bought_on, p.id
         """;
 
     /// <summary>A sale, for its receipt.</summary>
