@@ -9,6 +9,7 @@ using TagPage.Records.Prepaid;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Records.Visits;
+using static TagPage.Web.Start.Demo.DemoWrites;
 
 namespace TagPage.Web.Start.Demo;
 
@@ -47,11 +48,5 @@ public sealed class DemoCounter(VisitStore visits, PrepaidStore prepaid, Conditi
         if (photo is null)
             throw new InvalidOperationException($"The demo's photo was refused: {fault}");
         Done(photos.Add(Who.Shop, job.Id, FormKey.New(), [new PhotoEntry { Width = photo.Width, Height = photo.Height, Picture = photo.Picture, Small = photo.Small }]));
-    }
-
-    private static void Done(Outcome outcome)
-    {
-        if (outcome is not Outcome.Done)
-            throw new InvalidOperationException($"What the demo's counter did was not saved: {outcome}.");
     }
 }

@@ -1,6 +1,7 @@
 using TagPage.Records.Events;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
+using static TagPage.Web.Start.Demo.DemoWrites;
 
 namespace TagPage.Web.Start.Demo;
 
@@ -9,7 +10,7 @@ public sealed class DemoEvent(EventStore events, TechnicianStore technicians, Sh
 {
     public void Open()
     {
-        var id = Expect(events.Add(Who.Shop, new EventEntry
+        var id = Done(events.Add(Who.Shop, new EventEntry
         {
             FormKey = FormKey.New(),
             Name = "Ferrygate Open",
@@ -20,10 +21,7 @@ public sealed class DemoEvent(EventStore events, TechnicianStore technicians, Sh
             PriceDesk = 22,
         }));
         // Whatever the hour at which somebody tries it.
-        Expect(technicians.Add(Who.Shop, id, new TechnicianEntry { FormKey = FormKey.New(), Name = "Runa", Machine = "Drop-weight", Hours = "0:00-24:00" }));
-        Expect(technicians.Add(Who.Shop, id, new TechnicianEntry { FormKey = FormKey.New(), Name = "Bram", Machine = "Lock-out", Hours = "0:00-24:00" }));
+        Done(technicians.Add(Who.Shop, id, new TechnicianEntry { FormKey = FormKey.New(), Name = "Runa", Machine = "Drop-weight", Hours = "0:00-24:00" }));
+        Done(technicians.Add(Who.Shop, id, new TechnicianEntry { FormKey = FormKey.New(), Name = "Bram", Machine = "Lock-out", Hours = "0:00-24:00" }));
     }
-
-    private static long Expect(Outcome outcome) =>
-        outcome is Outcome.Done done ? done.Id : throw new InvalidOperationException($"The demo's event was refused: {outcome}");
 }

@@ -2,6 +2,7 @@ using TagPage.Core.Sports;
 using TagPage.Core.Units;
 using TagPage.Records.Frames;
 using TagPage.Records.Storage;
+using static TagPage.Web.Start.Demo.DemoWrites;
 
 namespace TagPage.Web.Start.Demo;
 
@@ -15,9 +16,5 @@ public sealed class DemoFrames(FrameStore frames)
         Add(new FrameEntry { Sport = Sport.Badminton, Name = "Lindwicke Bramble 7", PatternMains = 22, PatternCrosses = 21, LeastTension = 9, MostTension = 12, TensionUnit = TensionUnit.Kg });
     }
 
-    private void Add(FrameEntry frame)
-    {
-        if (frames.Add(Who.Shop, frame with { FormKey = FormKey.New() }) is not Outcome.Done and var outcome)
-            throw new InvalidOperationException($"The demo's frames were not saved: {outcome}.");
-    }
+    private void Add(FrameEntry frame) => Done(frames.Add(Who.Shop, frame with { FormKey = FormKey.New() }));
 }

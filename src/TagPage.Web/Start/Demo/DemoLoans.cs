@@ -1,6 +1,7 @@
 using TagPage.Records.Loans;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
+using static TagPage.Web.Start.Demo.DemoWrites;
 
 namespace TagPage.Web.Start.Demo;
 
@@ -13,7 +14,4 @@ public sealed class DemoLoans(LoanRacketStore rackets, LoanStore loans, ShopCloc
         Done(rackets.Add(Who.Shop, new LoanRacketEntry { FormKey = FormKey.New(), Name = "Corvane Gable 125, demo 2" }));
         Done(loans.Lend(Who.Shop, 1, new LoanEntry { FormKey = FormKey.New(), RacketId = first, LentOn = clock.Today.AddDays(-2), DueOn = clock.Today.AddDays(5), Note = "for a test" }));
     }
-
-    private static long Done(Outcome outcome) =>
-        outcome is Outcome.Done { Id: var id } ? id : throw new InvalidOperationException($"The demo's loans were not saved: {outcome}.");
 }

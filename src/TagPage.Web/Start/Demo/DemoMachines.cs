@@ -2,6 +2,7 @@ using TagPage.Core.Units;
 using TagPage.Records.Machines;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
+using static TagPage.Web.Start.Demo.DemoWrites;
 
 namespace TagPage.Web.Start.Demo;
 
@@ -28,7 +29,4 @@ public sealed class DemoMachines(MachineStore machines, ShopClock clock)
         Unit = TensionUnit.Lb,
         Note = note,
     }));
-
-    private static long Done(Outcome outcome) =>
-        outcome is Outcome.Done { Id: var id } ? id : throw new InvalidOperationException($"The demo's machines were not saved: {outcome}.");
 }

@@ -7,6 +7,7 @@ using TagPage.Records.Money;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Records.Strings;
+using static TagPage.Web.Start.Demo.DemoWrites;
 
 namespace TagPage.Web.Start.Demo;
 
@@ -70,10 +71,4 @@ public sealed class DemoMoney(PriceListStore prices, StringStore strings, BenchS
         MainsByShop = job.MainsSuppliedBy == Supplier.Shop,
         CrossesByShop = job.CrossesSuppliedBy == Supplier.Shop,
     };
-
-    private static void Done(Outcome outcome)
-    {
-        if (outcome is not Outcome.Done)
-            throw new InvalidOperationException($"The demo's money was refused: {outcome}");
-    }
 }

@@ -2,6 +2,7 @@ using TagPage.Records.Demo;
 using TagPage.Records.Readings;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
+using static TagPage.Web.Start.Demo.DemoWrites;
 
 namespace TagPage.Web.Start.Demo;
 
@@ -24,15 +25,13 @@ public sealed class DemoReadings(DemoStore demo, ReadingStore readings, ShopCloc
 
     private void Take(DemoStore.Bed bed, DateOnly day, decimal lostPercent, string note)
     {
-        var outcome = readings.Add(Who.Shop, bed.JobId, new ReadingEntry
+        Done(readings.Add(Who.Shop, bed.JobId, new ReadingEntry
         {
             FormKey = FormKey.New(),
             TakenOn = day,
             Value = Math.Round(bed.First * (100 - lostPercent) / 100),
             InstrumentId = bed.InstrumentId,
             Note = note,
-        });
-        if (outcome is not Outcome.Done)
-            throw new InvalidOperationException($"The demo's reading was refused: {outcome}");
+        }));
     }
 }

@@ -1,6 +1,7 @@
 using TagPage.Records.Demo;
 using TagPage.Records.Stops;
 using TagPage.Records.Storage;
+using static TagPage.Web.Start.Demo.DemoWrites;
 
 namespace TagPage.Web.Start.Demo;
 
@@ -14,9 +15,5 @@ public sealed class DemoStops(StopStore stops, DemoStore demo)
         demo.UseStop();
     }
 
-    private void Add(string name, StopKind kind)
-    {
-        if (stops.Add(Who.Shop, new StopEntry { FormKey = FormKey.New(), Name = name, Kind = kind }) is not Outcome.Done)
-            throw new InvalidOperationException($"The demo's stop {name} was not saved.");
-    }
+    private void Add(string name, StopKind kind) => Done(stops.Add(Who.Shop, new StopEntry { FormKey = FormKey.New(), Name = name, Kind = kind }));
 }
