@@ -29,7 +29,7 @@ public sealed class IndexModel(ClientOnFileStore clients, OwnPageRacketStore rac
     public TransferQr? Square { get; private set; }
 
     /// <summary>Who is paid, where there is a square.</summary>
-    public BillSender Payee => Payment.Payee(Shop, prices.Get());
+    public BillSender Payee => field ??= Payment.Payee(Shop, prices.Get());
 
     public void OnGet()
     {
