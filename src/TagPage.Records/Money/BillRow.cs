@@ -19,7 +19,11 @@ public sealed record BillRow
                    GROUP BY l.job_id
                    HAVING SUM(l.amount_minor) <> COALESCE(j.price_minor, 0)
                    ORDER BY l.ticket) d)
-               END AS changed_tickets
+               END AS changed_tickets,
+               {BillLineStore.Holds} AND EXISTS (
+                 SELECT 1
+                 FROM bill_line l JOIN prepaid p ON p.id = l.prepaid_id JOIN payment u ON u.undoes_id = p.payment_id
+                 WHERE l.bill_id = b.id) AS is_sale_undone
         FROM bill b
         LEFT JOIN bill o ON o.id = b.cancels_id
         LEFT JOIN client c ON c.id = b.client_id
@@ -56,6 +60,9 @@ public sealed record BillRow
 
     /// <summary>Those whose price is another one now, parted by commas; null for none, and for a bill that does not hold.</summary>
     public string? ChangedTickets { get; init; }
+
+    /// <summary>It is of restrings sold in advance whose payment was taken back; false for a bill that does not hold.</summary>
+    public bool IsSaleUndone { get; init; }
 
     /// <summary>Where it can be sent today.</summary>
     public string? Mail { get; init; }

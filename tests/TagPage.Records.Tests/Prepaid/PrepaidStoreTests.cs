@@ -215,6 +215,19 @@ public sealed class PrepaidStoreTests : IDisposable
     }
 
     [Fact]
+    public void Bill_says_that_the_payment_of_its_sale_was_taken_back_until_it_is_cancelled()
+    {
+        var bill = Assert.IsType<Outcome.Done>(Bills.MakePrepaid(Who.Shop, Party, 1)).Id;
+        Assert.False(Bills.Get(Who.Shop, bill)!.IsSaleUndone);
+
+        _till.Payments.TakeBack(Who.Shop, Store.Of(Who.Shop, Party)[0].PaymentId);
+
+        Assert.True(Bills.Get(Who.Shop, bill)!.IsSaleUndone);
+        Bills.Cancel(Who.Shop, bill);
+        Assert.All(Bills.Of(Who.Shop, Party), b => Assert.False(b.IsSaleUndone));
+    }
+
+    [Fact]
     public void Nothing_is_billed_of_a_sale_that_was_taken_back_or_is_somebody_elses()
     {
         Assert.IsType<Outcome.Absent>(Bills.MakePrepaid(Who.Shop, Party.Client(_street.Ewan), 1));

@@ -26,5 +26,5 @@ public sealed class BillModel(BillStore bills, BillMailStore mails, ShopStore sh
         _ => this.GoOn($"/shop/money/bill/{Id}", $"The bill is on its way to {Saved.Mail}."));
 
     public IActionResult OnPostCancel() => this.After(bills.Cancel(User.AtShop(), Id),
-        id => this.GoOn($"/shop/money/bill/{id}", $"Bill {Saved.Name} is cancelled by this one. Its rackets can be billed again."));
+        id => this.GoOn($"/shop/money/bill/{id}", $"Bill {Saved.Name} is cancelled by this one.{(Saved.IsSaleUndone ? "" : " What stood on it can be billed again.")}"));
 }
