@@ -1,11 +1,15 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 using TagPage.Records.Storage;
 
 namespace TagPage.Records.Tests.Storage;
 
 public sealed class KeepingConnectionTests : IDisposable
 {
+    /// <summary>SQLITE_STMTSTATUS_REPREPARE, https://www.sqlite.org/c3ref/c_stmtstatus_counter.html.</summary>
+    private const int TimesPlannedAnew = 5;
+
     private readonly KeepingConnection _connection = new("Data Source=:memory:");
 
     public KeepingConnectionTests()
@@ -28,6 +32,23 @@ public sealed class KeepingConnectionTests : IDisposable
         Assert.Null(Name(3));
         Assert.Equal("Loop", Name(1));
         Assert.Equal(kept, _connection.Kept);
+    }
+
+    [Fact]
+    public void Statement_keeps_its_plan_whatever_number_of_rows_is_asked_for()
+    {
+        raw.sqlite3_prepare_v2(_connection.Handle, "SELECT name FROM racket ORDER BY id LIMIT @most", out var statement);
+        using (statement)
+        {
+            foreach (var most in new[] { 1, 2, 3 })
+            {
+                raw.sqlite3_bind_int(statement, 1, most);
+                Assert.Equal(raw.SQLITE_ROW, raw.sqlite3_step(statement));
+                raw.sqlite3_reset(statement);
+            }
+
+            Assert.Equal(0, raw.sqlite3_stmt_status(statement, TimesPlannedAnew, 0));
+        }
     }
 
     [Fact]
