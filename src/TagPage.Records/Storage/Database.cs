@@ -45,6 +45,23 @@ public sealed class Database : IDisposable
 
     public T Read<T>(Func<SqliteConnection, T> work) => Volatile.Read(ref _readers).Lend(work);
 
+    /// <summary>Several reads that go together: all of them see the records of one moment, whatever is written meanwhile.</summary>
+    public T ReadTogether<T>(Func<T> reads) =>
+        Read(connection =>
+        {
+            if (!connection.IsAtRest())
+                return reads();
+            connection.Execute("BEGIN DEFERRED");
+            try
+            {
+                return reads();
+            }
+            finally
+            {
+                connection.Execute("COMMIT");
+            }
+        });
+
     /// <summary>Reads what is on the disk now: a connection that is open may still know pages as they were.</summary>
     public T ReadFromDisk<T>(Func<SqliteConnection, T> work)
     {

@@ -27,7 +27,7 @@ internal sealed class KeepingConnection(string connectionString) : SqliteConnect
     public override SqliteCommand CreateCommand() => new Borrower(this) { Connection = this, CommandTimeout = DefaultTimeout, Transaction = Transaction };
 
     /// <summary>
-    /// SQLite’s query planner stability guarantee: without it a statement is planned anew whenever a value it looked at while planning,
+    /// SQLite's query planner stability guarantee: without it a statement is planned anew whenever a value it looked at while planning,
     /// such as a LIMIT's, is given again (https://www.sqlite.org/c3ref/c_dbconfig_defensive.html).
     /// </summary>
     private void KeepPlans() => SqliteException.ThrowExceptionForRC(raw.sqlite3_db_config(Handle, raw.SQLITE_DBCONFIG_ENABLE_QPSG, 1, out _), Handle);

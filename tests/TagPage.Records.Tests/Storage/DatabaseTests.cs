@@ -60,6 +60,31 @@ public sealed class DatabaseTests : IDisposable
     }
 
     [Fact]
+    public void Reads_that_go_together_see_one_moment_and_the_next_ones_see_what_was_written_meanwhile()
+    {
+        Add();
+
+        var (first, second) = Database.ReadTogether(() =>
+        {
+            var before = Count();
+            Task.Run(Add).Wait();
+            return (before, Database.ReadTogether(Count));
+        });
+
+        Assert.Equal((1, 1), (first, second));
+        Assert.Equal(2, Count());
+    }
+
+    [Fact]
+    public void Reads_that_break_half_way_hold_nothing_up()
+    {
+        Assert.Throws<InvalidOperationException>(() => Database.ReadTogether<int>(() => throw new InvalidOperationException($"broken after {Count()}")));
+
+        Add();
+        Assert.Equal(1, Database.ReadTogether(Count));
+    }
+
+    [Fact]
     public async Task Writers_pass_one_lane_and_lose_nothing()
     {
         Database.Write(c => c.Execute("CREATE TABLE counted (n INTEGER NOT NULL) STRICT; INSERT INTO counted VALUES (0);"));
@@ -107,6 +132,8 @@ public sealed class DatabaseTests : IDisposable
 
         Assert.DoesNotContain(Phone, File.ReadAllText(copy, System.Text.Encoding.Latin1), StringComparison.Ordinal);
     }
+
+    private void Add() => Database.Write(c => c.Execute("INSERT INTO client (name) VALUES ('Odalys')"));
 
     private long Count() => Database.Read(c => c.ExecuteScalar<long>("SELECT COUNT(*) FROM client"));
 }

@@ -142,8 +142,7 @@ public sealed class TagCacheTests : IDisposable
     }
 
     [Theory]
-    [InlineData("br")]
-    [InlineData("gzip")]
+    [InlineData("gzip, br")]
     [InlineData("")]
     public async Task Browser_that_has_the_page_is_told_so_in_few_bytes(string encoding)
     {
@@ -161,8 +160,7 @@ public sealed class TagCacheTests : IDisposable
     }
 
     [Theory]
-    [InlineData("br")]
-    [InlineData("gzip")]
+    [InlineData("gzip, br")]
     [InlineData("")]
     public async Task Head_says_what_get_would_send(string encoding)
     {
@@ -179,19 +177,15 @@ public sealed class TagCacheTests : IDisposable
     [Fact]
     public async Task Encoding_follows_what_the_browser_takes()
     {
-        Assert.Equal(["br"], (await Ask(HttpMethod.Get, "gzip, deflate, br")).Content.Headers.ContentEncoding);
-        Assert.Equal(["gzip"], (await Ask(HttpMethod.Get, "gzip, br;q=0")).Content.Headers.ContentEncoding);
-        Assert.Empty((await Ask(HttpMethod.Get, "zstd, br;q=0")).Content.Headers.ContentEncoding);
+        Assert.Equal(["gzip"], (await Ask(HttpMethod.Get, "GZip, deflate, br")).Content.Headers.ContentEncoding);
+        Assert.Empty((await Ask(HttpMethod.Get, "br, gzip;q=0")).Content.Headers.ContentEncoding);
 
         var plain = await (await Ask(HttpMethod.Get, "")).Content.ReadAsStringAsync(Token);
-        Assert.Equal(plain, await Unpacked("br"));
-        Assert.Equal(plain, await Unpacked("gzip"));
+        Assert.Equal(plain, await Unpacked());
     }
 
-    [Theory]
-    [InlineData("br")]
-    [InlineData("gzip")]
-    public async Task Page_of_a_racket_with_thirty_jobs_fits_into_8_KB_with_its_style(string encoding)
+    [Fact]
+    public async Task Page_of_a_racket_with_thirty_jobs_fits_into_8_KB_with_its_style()
     {
         var soft = _shop.Records.Kind("Gannet Soft Multifilament", "Multifilament", 1.30m);
         foreach (var n in Enumerable.Range(1, 29))
@@ -199,7 +193,7 @@ public sealed class TagCacheTests : IDisposable
         _shop.Records.Change("UPDATE job SET crosses_id = @soft, crosses_tension = 40 + id * 0.5 WHERE id % 2 = 0", new { soft });
         _shop.Records.Change("UPDATE shop SET accent = '#7A1F4D'");
 
-        var sent = await (await Ask(HttpMethod.Get, encoding)).Content.ReadAsByteArrayAsync(Token);
+        var sent = await (await Ask(HttpMethod.Get, "gzip")).Content.ReadAsByteArrayAsync(Token);
 
         Assert.InRange(sent.Length, 1000, 8 * 1024);
     }
@@ -230,10 +224,10 @@ public sealed class TagCacheTests : IDisposable
         return await _shop.Stranger().Client.SendAsync(request, Token);
     }
 
-    private async Task<string> Unpacked(string encoding)
+    private async Task<string> Unpacked()
     {
-        await using var packed = await (await Ask(HttpMethod.Get, encoding)).Content.ReadAsStreamAsync(Token);
-        await using Stream plain = encoding == "br" ? new BrotliStream(packed, CompressionMode.Decompress) : new GZipStream(packed, CompressionMode.Decompress);
+        await using var packed = await (await Ask(HttpMethod.Get, "gzip")).Content.ReadAsStreamAsync(Token);
+        await using var plain = new GZipStream(packed, CompressionMode.Decompress);
         using var reader = new StreamReader(plain, Encoding.UTF8);
         return await reader.ReadToEndAsync(Token);
     }

@@ -35,7 +35,7 @@ public sealed class OneAskingTests : IDisposable
         var once = Looks(() => _guard.Ask(Visit(), _tag));
         Assert.True(once > 0);
 
-        var lookup = new TagLookup(_shop.Get<TagPageStore>(), _shop.Get<CareStore>(), _shop.Get<ShopStore>(), _shop.Get<ShopClock>(), _guard);
+        var lookup = new TagLookup(_shop.Get<Database>(), _shop.Get<TagPageStore>(), _shop.Get<CareStore>(), _shop.Get<ShopStore>(), _shop.Get<ShopClock>(), _guard);
         var opened = 0;
         var cache = new TagCache(context => { opened += lookup.Open(_tag, context).Racket is null ? 0 : 1; return Task.CompletedTask; },
             _shop.Get<Database>(), _shop.Get<ShopClock>(), _guard, _shop.Get<CookieRules>());

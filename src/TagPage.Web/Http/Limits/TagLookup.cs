@@ -1,12 +1,13 @@
 using TagPage.Core.Tags;
 using TagPage.Records.Shop;
+using TagPage.Records.Storage;
 using TagPage.Records.Tags;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Http.Limits;
 
 /// <summary>Finds what a code in an address opens, counts the wrong ones, and turns away whoever has tried too many.</summary>
-public sealed class TagLookup(TagPageStore tags, CareStore care, ShopStore shops, ShopClock clock, CodeGuard guard)
+public sealed class TagLookup(Database records, TagPageStore tags, CareStore care, ShopStore shops, ShopClock clock, CodeGuard guard)
 {
     /// <param name="typed">The code as the address has it, in any case and spelling.</param>
     /// <param name="visitor">Who asks.</param>
@@ -17,13 +18,13 @@ public sealed class TagLookup(TagPageStore tags, CareStore care, ShopStore shops
             return new TagVisit(TagVisit.Unread(asked.Reading.Outcome));
         if (asked.Wait > TimeSpan.Zero)
             return new TagVisit(TagAnswer.Refused) { Wait = asked.Wait };
-        var state = tags.StateOf(code);
-        if (state is TagState.Live && View(code) is { } view)
+        if (records.ReadTogether(() => View(code)) is { } view)
         {
             guard.Right(visitor, code);
             visitor.Items[typeof(PlayerOfTag)] = new PlayerOfTag(view.Racket.PlayerId);
             return new TagVisit(TagAnswer.Live, code, view.Racket.RacketId, view.View);
         }
+        var state = tags.StateOf(code);
         if (state is TagState.Retired)
             return new TagVisit(TagAnswer.Retired, code);
         // A tag that is not in use yet tells a guesser as little as an unknown one, so it counts as wrong too.
