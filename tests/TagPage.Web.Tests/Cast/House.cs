@@ -75,6 +75,8 @@ public sealed class House : WebApplicationFactory<Program>
     /// <summary>Leaves only what the running program holds on to: the keys, which it has in memory too, and its lock.</summary>
     public void MoveOut()
     {
+        if (!Services.GetRequiredService<DatabaseCheck>().IsSound)
+            throw new InvalidOperationException("Its records were damaged, and the program remembers that for the next shop: such a test needs a house of its own.");
         _isRunning = true;
         Database.Dispose();
         foreach (var file in Directory.EnumerateFiles(Folder).Where(f => Path.GetFileName(f) != "tagpage.lock"))

@@ -32,11 +32,12 @@ public sealed class SetupCheckTests : IDisposable
     [Fact]
     public async Task Damage_is_told_as_it_is_now_and_not_as_it_was_at_the_last_look()
     {
-        _shop.Records.Shop();
-        _shop.Records.Family();
-        var owner = _shop.Owner();
+        using var shop = new TestShop { IsNew = true };
+        shop.Records.Shop();
+        shop.Records.Family();
+        var owner = shop.Owner();
         Assert.Contains("All of them were checked just now and are undamaged.", (await owner.Send(await owner.Open("/shop/settings/check"))).Main, StringComparison.Ordinal);
-        _shop.Records.Change("PRAGMA ignore_check_constraints = ON; UPDATE client SET name = ''; PRAGMA ignore_check_constraints = OFF;");
+        shop.Records.Change("PRAGMA ignore_check_constraints = ON; UPDATE client SET name = ''; PRAGMA ignore_check_constraints = OFF;");
 
         Assert.Contains("The records are damaged.", (await owner.Send(await owner.Open("/shop/settings/check"))).Main, StringComparison.Ordinal);
 
