@@ -11,11 +11,10 @@ using TagPage.Web.Words;
 namespace TagPage.Web.Http;
 
 /// <summary>
-/// Keeps the pages of live tags as they were sent, compressed where the browser takes gzip: Brotli saves it a hundredth
-/// and takes twice as long. A kept page is good until something of its player's or of
-/// the shop's is written, until the shop's midnight, and for an hour at most. The shop always gets a fresh page, and
-/// browsers ask again every time. Compressing is safe here: the page holds no secret and nothing of what the
-/// visitor sent.
+/// Keeps the pages of live tags as they were sent, compressed where the browser takes gzip: Brotli would save a hundredth
+/// and take twice as long. A kept page is good until something of its player's or of the shop's is written, until the
+/// shop's midnight, and for an hour at most. The shop always gets a fresh page, and browsers ask again every time.
+/// Compressing is safe here: the page holds no secret and nothing of what the visitor sent.
 /// </summary>
 /// <remarks>Stands before routing and sign-in: a kept page needs neither.</remarks>
 public sealed class TagCache(RequestDelegate next, Database database, ShopClock clock, CodeGuard guard, CookieRules cookies)

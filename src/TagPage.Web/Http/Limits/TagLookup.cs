@@ -18,13 +18,13 @@ public sealed class TagLookup(Database records, TagPageStore tags, CareStore car
             return new TagVisit(TagVisit.Unread(asked.Reading.Outcome));
         if (asked.Wait > TimeSpan.Zero)
             return new TagVisit(TagAnswer.Refused) { Wait = asked.Wait };
-        if (records.ReadTogether(() => View(code)) is { } view)
+        var (state, view) = records.ReadTogether(() => (tags.StateOf(code), View(code)));
+        if (view is { } live)
         {
             guard.Right(visitor, code);
-            visitor.Items[typeof(PlayerOfTag)] = new PlayerOfTag(view.Racket.PlayerId);
-            return new TagVisit(TagAnswer.Live, code, view.Racket.RacketId, view.View);
+            visitor.Items[typeof(PlayerOfTag)] = new PlayerOfTag(live.Racket.PlayerId);
+            return new TagVisit(TagAnswer.Live, code, live.Racket.RacketId, live.View);
         }
-        var state = tags.StateOf(code);
         if (state is TagState.Retired)
             return new TagVisit(TagAnswer.Retired, code);
         // A tag that is not in use yet tells a guesser as little as an unknown one, so it counts as wrong too.
