@@ -21,6 +21,7 @@ public sealed class Database : IDisposable
 
     public Database(DataFolder folder)
     {
+        SqliteMemory.CountNothing();
         TypeHandlers.Register();
         _connectionString = new SqliteConnectionStringBuilder
         {

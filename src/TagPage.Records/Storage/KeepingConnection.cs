@@ -16,6 +16,8 @@ internal sealed class KeepingConnection(string connectionString) : SqliteConnect
 
     private readonly Dictionary<string, SqliteCommand> _resting = new(StringComparer.Ordinal);
 
+    static KeepingConnection() => SqliteMemory.CountNothing();
+
     internal int Kept => _resting.Count;
 
     public override void Open()

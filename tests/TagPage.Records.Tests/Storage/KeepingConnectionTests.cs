@@ -35,6 +35,9 @@ public sealed class KeepingConnectionTests : IDisposable
     }
 
     [Fact]
+    public void Memory_is_not_counted_under_a_lock_that_all_connections_share() => Assert.Equal(0, raw.sqlite3_memory_used());
+
+    [Fact]
     public void Statement_keeps_its_plan_whatever_number_of_rows_is_asked_for()
     {
         raw.sqlite3_prepare_v2(_connection.Handle, "SELECT name FROM racket ORDER BY id LIMIT @most", out var statement);
