@@ -8,14 +8,16 @@ public static class SheetPdf
 {
     public static byte[] Of(Sheet sheet)
     {
-        // Drawn twice: how many pages there are is known only afterwards.
-        var pages = new SheetPages(sheet, 0).Draw(out _);
-        return new SheetPages(sheet, pages).File();
+        using var pages = new SheetPages(sheet);
+        return pages.File();
     }
 }
 
-/// <summary>The pages of one sheet, filled from top to bottom. In points, 72 an inch.</summary>
-internal sealed class SheetPages(Sheet sheet, int pages) : IDisposable
+/// <summary>
+/// The pages of one sheet, filled from top to bottom. In points, 72 an inch. Nothing is drawn before everything has its place: only
+/// then it is known how many pages and which letters there are.
+/// </summary>
+internal sealed class SheetPages(Sheet sheet) : IDisposable
 {
     private const float Width = 595, Height = 842, Left = 62, Right = 533, Top = 62, Bottom = 772;
     private const int Text = 10, Large = 20;
@@ -27,57 +29,35 @@ internal sealed class SheetPages(Sheet sheet, int pages) : IDisposable
 
     private float SquareSide => sheet.Square is { IsSwiss: true } ? SwissSide : UsualSide;
 
-    private readonly MemoryStream _file = new();
-    private SKDocument? _document;
-    private SKCanvas? _canvas;
+    private readonly List<List<Action<SKCanvas>>> _pages = [];
+    private readonly SheetFonts _fonts = new();
     private float _y;
-    private int _page;
 
     public byte[] File()
     {
-        Draw(out var bytes);
-        return bytes;
-    }
-
-    public int Draw(out byte[] bytes)
-    {
-        using (_document = SKDocument.CreatePdf(_file, new SKDocumentPdfMetadata { Title = sheet.Title, Producer = "TagPage" }))
-        {
-            Begin();
-            Head();
-            foreach (var row in sheet.Rows)
-                Row(row);
-            Sums();
-            Square();
-            foreach (var note in sheet.Notes)
-                Paragraph(note);
-            End();
-            _document.Close();
-        }
-        bytes = _file.ToArray();
-        return _page;
+        Begin();
+        Head();
+        foreach (var row in sheet.Rows)
+            Row(row);
+        Sums();
+        Square();
+        foreach (var note in sheet.Notes)
+            Paragraph(note);
+        Number();
+        return Drawn();
     }
 
     private void Begin()
     {
-        _canvas = _document!.BeginPage(Width, Height);
-        (_page, _y) = (_page + 1, Top);
-    }
-
-    private void End()
-    {
-        if (pages > 1)
-            Write(sheet.PageOf(_page, pages), Right, 806, 8, isRight: true);
-        _document!.EndPage();
+        _pages.Add([]);
+        _y = Top;
     }
 
     /// <summary>A new page where that much no longer fits.</summary>
     private void Need(float height)
     {
-        if (_y + height <= Bottom)
-            return;
-        End();
-        Begin();
+        if (_y + height > Bottom)
+            Begin();
     }
 
     private void Head()
@@ -133,20 +113,26 @@ internal sealed class SheetPages(Sheet sheet, int pages) : IDisposable
         if (sheet.Square is not { } square)
             return;
         _y += Line;
-        var module = SquareSide / square.Modules;
-        using var path = new SKPathBuilder();
-        foreach (var (column, row, length) in square.Runs)
-            path.AddRect(SKRect.Create(Left + column * module, _y + row * module, length * module, module));
-        using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = false };
-        using var all = path.Detach();
-        _canvas!.DrawPath(all, ink);
-        using var ground = new SKPaint { Color = SKColors.White, IsAntialias = false };
-        foreach (var box in square.Cross)
-            _canvas.DrawRect(SKRect.Create(Left + (float)box.X * module, _y + (float)box.Y * module, (float)box.Wide * module, (float)box.High * module), box.IsDark ? ink : ground);
+        var top = _y;
+        _pages[^1].Add(canvas => Draw(canvas, square, top));
         var words = _y;
         foreach (var line in sheet.SquareWords.SelectMany(line => Broken(line, Right - Left - SquareSide - 24, false)))
             Write(line, Left + SquareSide + 24, words += Line, Text);
         _y += SquareSide + Line;
+    }
+
+    private void Draw(SKCanvas canvas, TransferQr square, float top)
+    {
+        var module = SquareSide / square.Modules;
+        using var path = new SKPathBuilder();
+        foreach (var (column, row, length) in square.Runs)
+            path.AddRect(SKRect.Create(Left + column * module, top + row * module, length * module, module));
+        using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = false };
+        using var all = path.Detach();
+        canvas.DrawPath(all, ink);
+        using var ground = new SKPaint { Color = SKColors.White, IsAntialias = false };
+        foreach (var box in square.Cross)
+            canvas.DrawRect(SKRect.Create(Left + (float)box.X * module, top + (float)box.Y * module, (float)box.Wide * module, (float)box.High * module), box.IsDark ? ink : ground);
     }
 
     private void Paragraph(string note)
@@ -160,9 +146,35 @@ internal sealed class SheetPages(Sheet sheet, int pages) : IDisposable
 
     private void Rule()
     {
-        using var ink = new SKPaint { Color = new SKColor(0x99, 0x99, 0x99), StrokeWidth = 0.5f };
-        _y += 6;
-        _canvas!.DrawLine(Left, _y, Right, _y, ink);
+        var y = _y += 6;
+        _pages[^1].Add(canvas =>
+        {
+            using var ink = new SKPaint { Color = new SKColor(0x99, 0x99, 0x99), StrokeWidth = 0.5f };
+            canvas.DrawLine(Left, y, Right, y, ink);
+        });
+    }
+
+    private void Number()
+    {
+        for (var i = 0; i < _pages.Count && _pages.Count > 1; i++)
+            Write(_pages[i], sheet.PageOf(i + 1, _pages.Count), Right, 806, 8, isRight: true);
+    }
+
+    private byte[] Drawn()
+    {
+        using var file = new MemoryStream();
+        using (var document = SKDocument.CreatePdf(file, new SKDocumentPdfMetadata { Title = sheet.Title, Producer = "TagPage" }))
+        {
+            foreach (var page in _pages)
+            {
+                var canvas = document.BeginPage(Width, Height);
+                foreach (var draw in page)
+                    draw(canvas);
+                document.EndPage();
+            }
+            document.Close();
+        }
+        return file.ToArray();
     }
 
     private static List<string> Broken(string text, float width, bool isBold) => LineBreaks.Of(text, line => WidthOf(line, Text, isBold) <= width);
@@ -171,28 +183,37 @@ internal sealed class SheetPages(Sheet sheet, int pages) : IDisposable
 
     private static double Scale(GlyphRun run, int size) => (double)size / run.Font.UnitsPerEm;
 
-    private void Write(string text, float x, float y, int size, bool isBold = false, bool isRight = false)
+    private void Write(string text, float x, float y, int size, bool isBold = false, bool isRight = false) => Write(_pages[^1], text, x, y, size, isBold, isRight);
+
+    private void Write(List<Action<SKCanvas>> page, string text, float x, float y, int size, bool isBold = false, bool isRight = false)
     {
         var at = (double)(isRight ? x - (float)WidthOf(text, size, isBold) : x);
-        using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true };
         foreach (var run in Shaper.Shape(text, isBold).Runs)
         {
-            var scale = Scale(run, size);
-            using var font = new SKFont(run.Font.Typeface, size);
-            using var builder = new SKTextBlobBuilder();
-            var glyphs = builder.AllocatePositionedRun(font, run.Glyphs.Count);
-            for (var i = 0; i < run.Glyphs.Count; i++)
-            {
-                var glyph = run.Glyphs[i];
-                glyphs.Glyphs[i] = glyph.Id;
-                glyphs.Positions[i] = new SKPoint((float)(at + glyph.OffsetX * scale), (float)(y - glyph.OffsetY * scale));
-                at += glyph.Advance * scale;
-            }
-            using var blob = builder.Build();
-            if (blob is not null)
-                _canvas!.DrawText(blob, 0, 0, ink);
+            _fonts.Add(run);
+            var left = at;
+            page.Add(canvas => Draw(canvas, run, left, y, size));
+            at += run.Glyphs.Sum(glyph => glyph.Advance * Scale(run, size));
         }
     }
 
-    public void Dispose() => _file.Dispose();
+    private void Draw(SKCanvas canvas, GlyphRun run, double at, float y, int size)
+    {
+        using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true };
+        using var font = new SKFont(_fonts.TypefaceOf(run.Font), size);
+        using var builder = new SKTextBlobBuilder();
+        var (glyphs, scale) = (builder.AllocatePositionedRun(font, run.Glyphs.Count), Scale(run, size));
+        for (var i = 0; i < run.Glyphs.Count; i++)
+        {
+            var glyph = run.Glyphs[i];
+            glyphs.Glyphs[i] = glyph.Id;
+            glyphs.Positions[i] = new SKPoint((float)(at + glyph.OffsetX * scale), (float)(y - glyph.OffsetY * scale));
+            at += glyph.Advance * scale;
+        }
+        using var blob = builder.Build();
+        if (blob is not null)
+            canvas.DrawText(blob, 0, 0, ink);
+    }
+
+    public void Dispose() => _fonts.Dispose();
 }

@@ -45,11 +45,12 @@ public static class LabelDots
             Type(canvas, piece);
         canvas.Flush();
         var pixels = bitmap.GetPixelSpan();
+        var rowBytes = bitmap.RowBytes;
         for (var y = 0; y < dots.Height; y++)
         {
             for (var x = 0; x < dots.Width; x++)
             {
-                if (pixels[y * bitmap.RowBytes + x] < Threshold)
+                if (pixels[y * rowBytes + x] < Threshold)
                     dots.Ink(x, y);
             }
         }

@@ -43,11 +43,13 @@ internal static class Rasters
     {
         var gray = new byte[width * height];
         var pixels = shot.GetPixelSpan();
+        // Asked once: each time these go through to Skia.
+        var (rowBytes, pixelBytes) = (shot.RowBytes, shot.BytesPerPixel);
         for (var y = 0; y < height; y++)
         {
-            var row = pixels.Slice((top + y) * shot.RowBytes, width * shot.BytesPerPixel);
+            var row = pixels.Slice((top + y) * rowBytes, width * pixelBytes);
             for (var x = 0; x < width; x++)
-                gray[y * width + x] = row[x * shot.BytesPerPixel + 1]; // green is the second of four, in RGBA and in BGRA
+                gray[y * width + x] = row[x * pixelBytes + 1]; // green is the second of four, in RGBA and in BGRA
         }
         return new Bitmap(width, height, gray);
     }

@@ -35,6 +35,10 @@ public sealed class SheetPdfTests
         Assert.Equal(Enumerable.Range(1, pages).Select(page => $"page {page} of {pages}"), Regex.Matches(text, @"page \d+ of \d+").Select(m => m.Value));
     }
 
+    /// <summary>The Japanese font alone has 2.4 megabytes.</summary>
+    [Fact]
+    public void Bill_brings_the_letters_it_shows_and_no_whole_font() => Assert.InRange(SheetPdf.Of(Bill(3)).Length, 10_000, 100_000);
+
     /// <summary>Chinese and Japanese have no blanks; closing signs never begin a line (Unicode Standard Annex 14, class CL; from memory).</summary>
     [Fact]
     public void Long_lines_without_blanks_stay_on_the_paper()

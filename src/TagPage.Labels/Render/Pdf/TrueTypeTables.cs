@@ -19,10 +19,14 @@ internal sealed class TrueTypeTables
             var entry = 12 + 16 * i;
             _tables[Encoding.ASCII.GetString(data, entry, 4)] = (Get32(entry + 8), Get32(entry + 12));
         }
+        Count = Get16(_tables["maxp"].At + 4);
         UnitsPerEm = Get16(_tables["head"].At + 18);
         _hasLongPlaces = Get16(_tables["head"].At + 50) == 1;
         _metrics = Get16(_tables["hhea"].At + 34);
     }
+
+    /// <summary>How many glyphs it has.</summary>
+    public int Count { get; }
 
     public int UnitsPerEm { get; }
 
