@@ -7,10 +7,12 @@ using TagPage.Records.Prepaid;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Start.Demo;
+using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Browser.Tests;
 
 /// <summary>Every page on a phone, in light and dark: readable by everybody, and no wider than the screen.</summary>
+[Long]
 public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
 {
     private static readonly string[] Open = ["/", "/t", "/t?code=7K2M9Q4TXAX", "/account/sign-in"];

@@ -4,12 +4,14 @@ using Microsoft.Playwright;
 using TagPage.Records.OwnPages;
 using TagPage.Records.Storage;
 using TagPage.Web.Mail;
+using TagPage.Web.Tests.Cast;
 using TagPage.Web.Words;
 using TagPage.Web.Words.OwnPage;
 
 namespace TagPage.Browser.Tests;
 
 /// <summary>The own page listens to strings: synthesised taps come in through Chromium's fake microphone.</summary>
+[Long]
 public sealed class ListenTests(DemoStage stage, OneBrowser chromium) : IClassFixture<DemoStage>
 {
     private const int Rate = 48_000;

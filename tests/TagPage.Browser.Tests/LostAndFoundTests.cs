@@ -6,11 +6,13 @@ using TagPage.Core.Text;
 using TagPage.Records.Shop;
 using TagPage.Records.Storage;
 using TagPage.Web.Mail;
+using TagPage.Web.Tests.Cast;
 using TagPage.Web.Words;
 
 namespace TagPage.Browser.Tests;
 
 /// <summary>A racket's way home, on phones without JavaScript, each journey in two languages.</summary>
+[Long]
 public sealed partial class LostAndFoundTests(DemoStage stage) : IClassFixture<DemoStage>
 {
     [Theory]

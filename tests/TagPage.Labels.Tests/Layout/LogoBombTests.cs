@@ -2,10 +2,12 @@ using System.Diagnostics;
 using System.Text;
 using TagPage.Labels.Content;
 using TagPage.Labels.Render;
+using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Labels.Tests.Layout;
 
 /// <summary>Small drawings that would take for ever, or end the program, if they were drawn.</summary>
+[Long]
 public class LogoBombTests
 {
     private const string Dot = "<rect id='z' width='9' height='9'/>";

@@ -1,9 +1,11 @@
 using System.Text.RegularExpressions;
 using TagPage.Labels.Papers;
 using TagPage.Labels.Tests.Cast;
+using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Labels.Tests.Papers;
 
+[Long]
 public sealed class SheetPdfTests
 {
     private static Sheet Bill(int rows) => new()

@@ -3,10 +3,12 @@ using TagPage.Labels.Printing;
 using TagPage.Labels.Render;
 using TagPage.Labels.Render.Pdf;
 using TagPage.Labels.Tests.Cast;
+using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Labels.Tests.Render;
 
 /// <summary>Every square that leaves is read again by ZXing.Net from what was rendered: each tape and resolution not refused.</summary>
+[Long]
 public class DecodedTests
 {
     private const string Address = "HTTPS://TAG.EXAMPLE/T/7K2M9Q4TXAV";

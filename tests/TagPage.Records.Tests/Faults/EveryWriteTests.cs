@@ -4,6 +4,7 @@ using TagPage.Records.DueDates;
 using TagPage.Records.Stock;
 using TagPage.Records.Storage;
 using TagPage.Records.Tests.Permissions;
+using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Records.Tests.Faults;
 
@@ -11,6 +12,7 @@ namespace TagPage.Records.Tests.Faults;
 /// Every write is broken off at its first step, on its way, at its last step and at its commit: it throws, nothing of it is there, and it can be done
 /// again. FAULTS_EVERY=1 breaks it off at every step, FAULTS_EVERY=10 at every tenth.
 /// </summary>
+[Long]
 public sealed class EveryWriteTests : IDisposable
 {
     private readonly Scene _scene = new();

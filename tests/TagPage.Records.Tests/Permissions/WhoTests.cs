@@ -7,6 +7,7 @@ using TagPage.Web.Tests.Cast;
 namespace TagPage.Records.Tests.Permissions;
 
 /// <summary>Everybody tries everything that a store does in somebody's name.</summary>
+[Long]
 public sealed class WhoTests : IDisposable
 {
     private readonly Scene _scene = new();

@@ -4,10 +4,12 @@ using ArchUnitNET.Loader;
 using TagPage.Core.Tags;
 using TagPage.Labels;
 using TagPage.Records.Storage;
+using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Architecture;
 
 /// <summary>The plan of the house, held by what the compiler made of it.</summary>
+[Long]
 public sealed class FolderTests
 {
     private static readonly ArchUnitNET.Domain.Architecture House = new ArchLoader()

@@ -1,9 +1,11 @@
 using System.Diagnostics;
 using TagPage.Web.Start.CommandLine;
+using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Cli;
 
 /// <summary>Real processes on one data folder.</summary>
+[Long]
 public sealed class OneProgramTests : IDisposable
 {
     private readonly string _folder = Path.Combine(Path.GetTempPath(), "tagpage-test-" + Guid.NewGuid().ToString("N"));

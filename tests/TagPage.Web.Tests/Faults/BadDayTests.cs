@@ -6,6 +6,7 @@ using TagPage.Web.Tests.Cast;
 namespace TagPage.Web.Tests.Faults;
 
 /// <summary>Does what the manual's page about bad days says, with exactly its commands.</summary>
+[Long]
 public sealed partial class BadDayTests : IDisposable
 {
     private const string Before = "Ilse Marrow", Since = "Teo Quill";

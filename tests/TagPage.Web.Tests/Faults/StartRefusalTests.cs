@@ -4,6 +4,7 @@ using TagPage.Web.Tests.Cast;
 namespace TagPage.Web.Tests.Faults;
 
 /// <summary>What cannot be this shop's records is refused at the start with one sentence, and not a byte of it changes.</summary>
+[Long]
 public sealed class StartRefusalTests : IDisposable
 {
     private readonly OwnersDesk _desk = new();

@@ -11,6 +11,7 @@ using TagPage.Records.Money;
 using TagPage.Records.Prepaid;
 using TagPage.Records.Shop;
 using TagPage.Web.Papers;
+using TagPage.Web.Tests.Cast;
 using TagPage.Web.Words;
 
 namespace TagPage.Web.Tests.Papers;
@@ -20,6 +21,7 @@ namespace TagPage.Web.Tests.Papers;
 /// 2006/112/EC, Article 226: German as datenbank.nwb.de prints it, French as lawyers quote it, Portuguese as Article 36 of the country’s own
 /// tax code says it after the directive; English, Spanish and Italian from memory. Japanese and Chinese from memory.
 /// </summary>
+[Long]
 public sealed partial class PaperLanguageTests
 {
     public static TheoryData<string> Codes => [.. Languages.All.Select(l => l.Code)];

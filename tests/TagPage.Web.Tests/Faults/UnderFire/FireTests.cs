@@ -1,10 +1,12 @@
 using System.Globalization;
+using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Faults.UnderFire;
 
 /// <summary>
 /// A short fight. The long one by hand: FIRE_KILLS is how often the program is killed; docs/trust.md has the command and what it printed.
 /// </summary>
+[Long]
 public sealed class FireTests
 {
     private static readonly int Kills = int.Parse(Environment.GetEnvironmentVariable("FIRE_KILLS") ?? "2", CultureInfo.InvariantCulture);

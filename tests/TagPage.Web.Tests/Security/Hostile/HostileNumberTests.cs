@@ -8,6 +8,7 @@ using TagPage.Web.Tests.Cast;
 namespace TagPage.Web.Tests.Security.Hostile;
 
 /// <summary>Every number that any page binds, found among its inputs, is sent what it cannot hold.</summary>
+[Long]
 public sealed class HostileNumberTests(House house) : IClassFixture<House>
 {
     /// <summary>No field of the shop can hold one of these.</summary>

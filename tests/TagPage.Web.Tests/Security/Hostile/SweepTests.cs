@@ -1,9 +1,11 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using TagPage.Web.Tests.Cast;
 
 namespace TagPage.Web.Tests.Security.Hostile;
 
 /// <summary>Every page of every visitor is sent what no browser sends; whatever it answers, it does not break.</summary>
+[Long]
 public sealed partial class SweepTests(House house) : IClassFixture<House>
 {
     /// <summary>As in an address or a form body: percent-encoded bytes, including some that are not UTF-8.</summary>
