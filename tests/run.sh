@@ -15,6 +15,12 @@ find_chromium() {
   return 1
 }
 
+# Chromium without its windows, where it is a package of its own: most browser tests take two thirds of the time in it.
+offer_shell() {
+  [ -n "${CHROMIUM:-}" ] || command -v chromium-headless-shell > /dev/null && return
+  apt-cache show chromium-headless-shell > /dev/null 2>&1 && install chromium-headless-shell
+}
+
 # Draws the PDFs of labels, so that what a printer would see is read back.
 find_poppler() {
   command -v pdftoppm > /dev/null && command -v pdftotext > /dev/null && command -v pdffonts > /dev/null
@@ -60,6 +66,8 @@ if ! find_chromium; then
     exit 1
   fi
 fi
+
+offer_shell
 
 log=$(mktemp)
 trap 'rm -f "$log"' EXIT

@@ -91,6 +91,19 @@ public sealed class EveryPageTests(DemoStage stage) : IClassFixture<DemoStage>
         Assert.Contains("in Dark\ncolor-contrast:", fault.Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Word_that_is_broken_in_the_middle_is_found()
+    {
+        await using var stranger = await Journey.Phone(stage);
+        await stranger.Go("/t");
+        await stranger.FitsTheScreen();
+        await stranger.Page.EvaluateAsync("() => { const h1 = document.querySelector('h1'); h1.textContent = 'Once more Restringing'; h1.style = 'width: 14ch; word-break: break-all' }");
+
+        var fault = await Assert.ThrowsAnyAsync<Xunit.Sdk.XunitException>(stranger.FitsTheScreen);
+
+        Assert.Contains("breaks “Restringing”", fault.Message, StringComparison.Ordinal);
+    }
+
     private static async Task Walk(Journey person, IEnumerable<string> paths)
     {
         foreach (var path in paths)

@@ -1,12 +1,13 @@
 namespace TagPage.Browser.Tests;
 
 /// <summary>What Chromium itself says of the manifests.</summary>
-public sealed class HomeScreenTests(DemoStage stage) : IClassFixture<DemoStage>
+public sealed class HomeScreenTests(DemoStage stage, OneBrowser chromium) : IClassFixture<DemoStage>
 {
     [Fact]
     public async Task Bench_can_be_put_on_a_home_screen()
     {
-        await using var runa = await Journey.Phone(stage);
+        await using var browser = await chromium.StartWhole();
+        await using var runa = await Journey.Desk(stage, browser);
         await runa.SignIn();
 
         var session = await runa.Page.Context.NewCDPSessionAsync(runa.Page);

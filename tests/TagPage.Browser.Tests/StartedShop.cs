@@ -1,5 +1,8 @@
 using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.AspNetCore.TestHost;
+using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 
 namespace TagPage.Browser.Tests;
@@ -13,5 +16,7 @@ public sealed class StartedShop(string folder) : WebApplicationFactory<Program>
     {
         builder.UseSetting("TagPage:DataFolder", folder);
         builder.ConfigureLogging(l => l.ClearProviders());
+        // Hashing takes half a second a password, every journey signs in, and none is about that; the published program keeps to its rounds.
+        builder.ConfigureTestServices(services => services.PostConfigure<PasswordHasherOptions>(o => o.IterationCount = 1_000));
     }
 }

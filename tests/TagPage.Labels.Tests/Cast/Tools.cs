@@ -5,7 +5,7 @@ namespace TagPage.Labels.Tests.Cast;
 /// <summary>Programs that judge from outside: poppler draws PDFs, Chromium draws SVGs. A test without its judge says that it was skipped.</summary>
 internal static class Tools
 {
-    private static readonly string[] Browsers = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
+    private static readonly string[] Browsers = ["chromium-headless-shell", "chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
 
     public static string Poppler(string program) => Find(program) ?? Skip($"{program} (poppler-utils)");
 
