@@ -154,6 +154,7 @@ internal static class Services
             foreach (var page in BenchPages.OfOwnAccount)
                 o.Conventions.AuthorizePage(page, ShopPolicies.OwnAccount);
         }).AddMvcOptions(FormBinding.Configure).AddMvcOptions(AddFilters);
+        BoundProperties.Use(services);
         services.AddAntiforgery(o => cookies.Apply(o.Cookie, CookieRules.Form));
         services.Configure<CookieTempDataProviderOptions>(o => cookies.Apply(o.Cookie, "line"));
     }
