@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Text;
 using System.Xml;
 using System.Xml.Linq;
@@ -11,8 +12,8 @@ internal static class LogoDrawing
 {
     private const int MostElements = 5000;
 
-    /// <summary>For what is small but slow: hair-fine dashes, masks upon masks. It ends by itself a little later.</summary>
-    private static readonly TimeSpan MostTime = TimeSpan.FromSeconds(10);
+    /// <summary>For what is small but slow: hair-fine dashes, masks upon masks. It ends by itself with the shape it is at.</summary>
+    private static readonly TimeSpan MostTime = TimeSpan.FromSeconds(5);
 
     private const string Unreadable = "This SVG cannot be read or shows nothing. Save it once more as plain SVG and send that.";
 
@@ -59,12 +60,25 @@ internal static class LogoDrawing
         canvas.Clear(SKColors.White);
         canvas.Scale(scale);
         canvas.Translate(-box.Left, -box.Top);
-        canvas.DrawPicture(picture);
+        var isWhole = DrawInTime(svg, canvas);
         canvas.Flush();
-        if (bitmap.Pixels.Any(pixel => pixel != SKColors.White))
+        if (isWhole && bitmap.Pixels.Any(pixel => pixel != SKColors.White))
             return (bitmap, null);
         bitmap.Dispose();
-        return (null, Unreadable);
+        return (null, isWhole ? Unreadable : TooMuch);
+    }
+
+    /// <summary>One shape after the other, so that nothing goes on drawing for an answer that was given long ago.</summary>
+    private static bool DrawInTime(SKSvg svg, SKCanvas canvas)
+    {
+        var watch = Stopwatch.StartNew();
+        foreach (var command in svg.Model?.Commands ?? [])
+        {
+            if (watch.Elapsed > MostTime)
+                return false;
+            svg.SkiaModel.Draw(command, canvas, wireframe: false);
+        }
+        return true;
     }
 
     private static XElement? Parse(byte[] upload)
