@@ -99,8 +99,11 @@ folder_for() {
 
 passed=0 failed=0 skipped=0 left_out=""
 
+# What was built, named itself: given a project, dotnet would work that out for a second each time.
+built() { echo "$1/bin/Release/net10.0/$(basename "$1").dll"; }
+
 tests_of() {
-  dotnet test --project "$1" -c Release --no-build --list-tests 2> /dev/null | sed -n 's/^Discovered \([0-9]*\) tests\.$/\1/p'
+  dotnet test --test-modules "$(built "$1")" --list-tests 2> /dev/null | sed -n 's/^Discovered \([0-9]*\) tests\.$/\1/p'
 }
 
 # What was reported, also by a project that was ended: its last summary.
@@ -112,7 +115,7 @@ count() {
 run_project() {
   local name listed code missing f
   name=$(basename "$1")
-  TMPDIR=$(folder_for "$name") dotnet test --project "$1" -c Release --no-build --no-progress --timeout 10m 2>&1 | tee "$log"
+  TMPDIR=$(folder_for "$name") dotnet test --test-modules "$(built "$1")" --no-progress --timeout 10m 2>&1 | tee "$log"
   code=${PIPESTATUS[0]}
   f=$(count failed)
   listed=$(count total)
@@ -138,7 +141,7 @@ trace_failures() {
   done
   [ ${#filters[@]} = 0 ] && return
   echo "Recording traces of what failed into TestResults."
-  TRACES=1 dotnet test --project tests/TagPage.Browser.Tests -c Release --no-build --no-progress --timeout 10m "${filters[@]}" > /dev/null 2>&1
+  TRACES=1 dotnet test --test-modules "$(built tests/TagPage.Browser.Tests)" --no-progress --timeout 10m "${filters[@]}" > /dev/null 2>&1
 }
 
 # One project after the other: the browser needs the machine for itself.
