@@ -15,9 +15,7 @@ internal sealed class TrueTypeSubset
     public TrueTypeSubset(byte[] font, IEnumerable<ushort> glyphs)
     {
         _font = new TrueTypeTables(font);
-        _glyphs = [0, .. glyphs.Where(glyph => glyph != 0).Distinct()];
-        for (var i = 0; i < _glyphs.Count; i++)
-            _glyphs.AddRange(_font.ComponentsOf(_glyphs[i]).Where(part => !_glyphs.Contains(part)).Distinct().ToList());
+        _glyphs = _font.WithComponents(glyphs);
         _newIds = _glyphs.Select((glyph, i) => (glyph, i)).ToDictionary(pair => pair.glyph, pair => pair.i);
     }
 

@@ -57,8 +57,17 @@ internal sealed class TrueTypeTables
         return _data.AsSpan(_tables["glyf"].At + from, to - from);
     }
 
+    /// <summary>The glyph for what is missing, those asked for in their order, and after them what these are put together from.</summary>
+    public List<ushort> WithComponents(IEnumerable<ushort> glyphs)
+    {
+        List<ushort> all = [0, .. glyphs.Where(glyph => glyph != 0).Distinct()];
+        for (var i = 0; i < all.Count; i++)
+            all.AddRange(ComponentsOf(all[i]).Where(part => !all.Contains(part)).Distinct().ToList());
+        return all;
+    }
+
     /// <summary>The glyphs that a glyph is put together from.</summary>
-    public IEnumerable<ushort> ComponentsOf(ushort glyph)
+    private IEnumerable<ushort> ComponentsOf(ushort glyph)
     {
         var outline = OutlineOf(glyph).ToArray();
         return ComponentPlaces(outline).Select(at => BinaryPrimitives.ReadUInt16BigEndian(outline.AsSpan(at)));

@@ -14,24 +14,11 @@ internal static class TrueTypeThinned
     public static byte[] Of(byte[] font, IEnumerable<ushort> glyphs)
     {
         var original = new TrueTypeTables(font);
-        var (glyf, loca) = Outlines(original, WithComponents(original, glyphs));
+        var (glyf, loca) = Outlines(original, [.. original.WithComponents(glyphs)]);
         var tables = new SortedDictionary<string, byte[]>(StringComparer.Ordinal) { ["head"] = Head(original), ["loca"] = loca, ["glyf"] = glyf };
         foreach (var name in Kept.Where(original.Has))
             tables[name] = original.Table(name);
         return TrueTypeFile.Of(tables);
-    }
-
-    private static HashSet<ushort> WithComponents(TrueTypeTables font, IEnumerable<ushort> glyphs)
-    {
-        var (all, open) = (new HashSet<ushort>(), new Queue<ushort>(glyphs.Prepend((ushort)0)));
-        while (open.TryDequeue(out var glyph))
-        {
-            if (!all.Add(glyph))
-                continue;
-            foreach (var part in font.ComponentsOf(glyph))
-                open.Enqueue(part);
-        }
-        return all;
     }
 
     private static (byte[] Glyf, byte[] Loca) Outlines(TrueTypeTables font, HashSet<ushort> glyphs)
